@@ -1,0 +1,89 @@
+package bot
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"log/slog"
+	"time"
+)
+
+// Keys of the structured log.
+const (
+	KeyEvent  = "event"
+	KeyErr    = "err"
+	KeyStatus = "status"
+)
+
+// ErrRepeated says that the event was taken before and its reply is out, or
+// on its way: there is nothing left to do.
+var ErrRepeated = errors.New("the event was taken before")
+
+// Memory is what is remembered between events, and may be lost: the journal
+// is the record.
+type Memory interface {
+	// First says whether the id is new, and takes it.
+	First(id string) bool
+	// Forget gives an id back, so that a later delivery is first again.
+	Forget(id string)
+	// Recall returns the last turn of a conversation.
+	Recall(conversation string) (Turn, bool)
+	// Remember keeps the last turn of a conversation.
+	Remember(conversation string, t Turn)
+}
+
+// Clerk takes events from a transport, has the desk answer them and writes
+// each to the journal before its reply may leave.
+type Clerk struct {
+	Desk    *Desk
+	Journal Journal
+	Memory  Memory
+	Log     *slog.Logger
+}
+
+// Take answers one event. The reply it returns may be posted: its entry is
+// on disk, or the journal has failed and the reply says so and holds no
+// figure. ErrRepeated means that nothing is to be posted.
+func (c *Clerk) Take(ctx context.Context, ev Event) (Reply, error) {
+	key := ev.Workspace + "/" + ev.ID
+	if !c.Memory.First(key) {
+		return Reply{}, ErrRepeated
+	}
+	before, _ := c.Memory.Recall(ev.Conversation())
+	reply, entry, turn := c.Desk.Answer(ev, before)
+	err := c.Journal.Append(ctx, entry)
+	switch {
+	case errors.Is(err, ErrLogged):
+		return c.again(ctx, ev)
+	case err != nil:
+		c.Memory.Forget(key)
+		c.Log.ErrorContext(ctx, "the journal took no entry", KeyEvent, ev.ID, KeyErr, err)
+		return unlogged(), nil
+	}
+	c.Memory.Remember(ev.Conversation(), turn)
+	return reply, nil
+}
+
+// again handles an event that an earlier run logged: its reply is posted only
+// where that run did not get so far.
+func (c *Clerk) again(ctx context.Context, ev Event) (Reply, error) {
+	old, err := c.Journal.Find(ctx, ev.Workspace, ev.ID)
+	if err != nil {
+		return Reply{}, fmt.Errorf("look for the earlier entry: %w", err)
+	}
+	if old.Delivered != nil {
+		return Reply{}, ErrRepeated
+	}
+	return Late(old, ev.At), nil
+}
+
+// Delivered records what became of the reply to an event.
+func (c *Clerk) Delivered(ctx context.Context, ev Event, at time.Time, failure error) {
+	d := Delivery{Workspace: ev.Workspace, ID: ev.ID, At: at}
+	if failure != nil {
+		d.Failure = failure.Error()
+	}
+	if err := c.Journal.Deliver(ctx, d); err != nil && !errors.Is(err, ErrNotLogged) {
+		c.Log.ErrorContext(ctx, "the delivery was not recorded", KeyEvent, ev.ID, KeyErr, err)
+	}
+}

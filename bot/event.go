@@ -1,0 +1,30 @@
+package bot
+
+import "time"
+
+// Event is one message that reached us, whatever carried it.
+type Event struct {
+	ID        string // the carrier's own id of the delivery, unique within the workspace
+	Workspace string
+	Channel   string
+	Thread    string // the conversation it belongs to; on its own, the message itself
+	User      string
+	Text      string // what the person typed, the bot's own mention taken off
+	At        time.Time
+	Units     Units // the asker's usual units, where the carrier knows them
+}
+
+// Conversation names the thread that a follow-up may lean on.
+func (e Event) Conversation() string {
+	return e.Workspace + "/" + e.Channel + "/" + e.Thread
+}
+
+// Units says which system a reply speaks first.
+type Units string
+
+// The two systems, and the zero value for "as the question does".
+const (
+	AsAsked  Units = ""
+	Imperial Units = "imperial"
+	Metric   Units = "metric"
+)

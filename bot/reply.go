@@ -1,0 +1,64 @@
+package bot
+
+import (
+	"encoding/json"
+	"strings"
+	"time"
+)
+
+// Status says what became of a question.
+type Status string
+
+// The three outcomes.
+const (
+	Answered Status = "answered"
+	Needs    Status = "needs"
+	Refused  Status = "refused"
+)
+
+// reminder ends every reply.
+const reminder = "Estimate only. Confirm with the qualified arborist on site; local codes and the gear's labels come first."
+
+// Reply is what goes back to the crew. Its fields are closed, so that no
+// transport can post the lines without the reminder.
+type Reply struct {
+	status  Status
+	lines   []string // the first serves alone as a phone notification
+	choices []string // likely answers to an ask-back
+	result  json.RawMessage
+}
+
+// Status says what became of the question.
+func (r Reply) Status() Status { return r.status }
+
+// Headline is the first line: enough for a phone notification.
+func (r Reply) Headline() string { return r.lines[0] }
+
+// Choices are likely answers to an ask-back, each a message that completes
+// the question.
+func (r Reply) Choices() []string { return r.choices }
+
+// Text is the whole reply as a person reads it, plain text, the reminder last.
+func (r Reply) Text() string {
+	return strings.Join(r.lines, "\n") + "\n" + reminder
+}
+
+// JSON is the reply as one object on one line, as scripts read it.
+func (r Reply) JSON() json.RawMessage { return r.result }
+
+// Late is a logged reply that is posted only now, and says so.
+func Late(e Entry, now time.Time) Reply {
+	body := strings.TrimSuffix(e.Reply, "\n"+reminder)
+	head := "Late answer, asked at " + e.Asked.Format("15:04") + ". Check that it still fits."
+	return Reply{
+		status: e.Status,
+		lines:  append([]string{head}, strings.Split(body, "\n")...),
+		result: e.Result,
+	}
+}
+
+// unlogged is the reply when the journal is out: nothing that nobody could
+// find in the log afterwards.
+func unlogged() Reply {
+	return plain(Refused, "I cannot write to my log, so I give no figures. Work it out with the qualified arborist, and tell whoever runs me.")
+}
