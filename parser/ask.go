@@ -1,0 +1,61 @@
+package parser
+
+import "fmt"
+
+// Kind is the reason for asking back, or for not reading on.
+type Kind string
+
+// The reasons.
+const (
+	NoUnit      Kind = "no-unit"      // a number whose unit was not said
+	OddNumber   Kind = "odd-number"   // digits and marks that make no one number
+	TwoReadings Kind = "two-readings" // a number that could be two things
+	Conflict    Kind = "conflict"     // one thing said twice, differently
+	WhichTree   Kind = "which-tree"   // a name that several trees share
+	WhichTon    Kind = "which-ton"    // 2,000 lb, 2,240 lb or 1,000 kg
+	WhichAngle  Kind = "which-angle"  // an angle with no word for where it is
+	Girth       Kind = "girth"        // a tape round the stem, not through it
+	BreastHigh  Kind = "breast-high"  // a diameter that is not the piece's
+	Unknown     Kind = "unknown"      // a word that is not in the vocabulary
+	Twist       Kind = "twist"        // a word that could turn the meaning round
+	Loose       Kind = "loose"        // a number with a unit but no place
+	TooMuch     Kind = "too-much"     // more than one question's worth of words
+	Missing     Kind = "missing"      // a fact that the answer needs
+
+	PowerLine Kind = "power-line" // stop: no figures
+	Emergency Kind = "emergency"  // stop: no figures
+	Unsound   Kind = "unsound"    // stop: decay, cracks
+	Nonsense  Kind = "nonsense"   // nothing in it that a crew would ask
+)
+
+// Ask says what must be asked back before a message can be answered. The desk
+// words it; this carries the place and what the choices are.
+type Ask struct {
+	Kind       Kind
+	Fields     []Field  // missing or ambiguous
+	Words      string   // the words in question
+	Start, End int      // their place in the text
+	Choices    []Choice // what to type instead, where that can be listed
+}
+
+// Choice is one way out of an ask.
+type Choice struct {
+	Words      string  // what to type
+	Scientific string  // where the choice is a tree
+	Field      Field   // where the choice is a reading of a number
+	System     System  // of the number
+	Value      float64 // of the number, SI
+}
+
+func (a *Ask) Error() string {
+	return fmt.Sprintf("%s at %q (%d–%d)", a.Kind, a.Words, a.Start, a.End)
+}
+
+// Final says that the message is refused rather than asked about.
+func (a *Ask) Final() bool {
+	switch a.Kind {
+	case PowerLine, Emergency, Unsound, Nonsense:
+		return true
+	}
+	return false
+}

@@ -1,0 +1,99 @@
+package parser
+
+import "slices"
+
+// fieldIntent is what a fact asks for by itself: nobody tells the tie or the
+// fall without wanting to know what it does.
+var fieldIntent = map[Field]Intent{
+	DropHeight: AskDrop, RunLength: AskDrop,
+	Tie: AskRaise, BlockHeight: AskRaise, LimbAngle: AskRaise,
+	WinchPull: AskLift, Parts: AskLift, Efficiency: AskLift,
+	RopeBreak: AskGear,
+}
+
+// special are the intents that no other answer covers, the most particular
+// first: where one is asked for, it is the answer.
+var special = []Intent{
+	AskLog, AskJob, AskCutPlan, AskDrop, AskNotch, AskGear, AskAnchor, AskSwing, AskRaise, AskBalance, AskLift, AskTree,
+}
+
+// intentOf says what the message asks for.
+func intentOf(rd *reading, q Question) Intent {
+	var asked []Intent
+	hello := false
+	for _, e := range rd.elems {
+		if e.term != nil && e.term.intent != "" {
+			asked = append(asked, e.term.intent)
+		}
+		hello = hello || e.marked("hello")
+	}
+	for _, x := range q.Quantities {
+		if in, ok := fieldIntent[x.Field]; ok && !(x.Field == Parts && slices.Contains(asked, AskRope)) {
+			asked = append(asked, in)
+		}
+	}
+	for _, in := range special {
+		if slices.Contains(asked, in) {
+			return in
+		}
+	}
+	return plainIntent(asked, q, hello || len(rd.elems) == 0)
+}
+
+// plainIntent chooses among the questions whose answers cover one another:
+// lowering says weight, block load and rope as well.
+func plainIntent(asked []Intent, q Question, hello bool) Intent {
+	has := func(in Intent) bool { return slices.Contains(asked, in) }
+	switch {
+	case has(AskLower), q.Has(Wraps, People):
+		return AskLower
+	case has(AskRope) && has(AskBlockLoad):
+		return AskLower
+	case has(AskRope), q.Has(RopeLength):
+		return AskRope
+	case has(AskBlockLoad), q.Has(BlockAngle):
+		return AskBlockLoad
+	case q.Has(HitchHeight):
+		return AskLower
+	case has(AskWeight):
+		return AskWeight
+	case has(AskHelp), hello && q.Empty():
+		return AskHelp
+	}
+	return AskWeight
+}
+
+// Missing lists the facts that an answer to the question needs and the
+// message did not give.
+func (q Question) Missing() []Field {
+	switch q.Intent {
+	case AskHelp, AskEmergency, AskJob, AskLog:
+		return nil
+	case AskRope:
+		if !q.Has(HitchHeight) {
+			return []Field{HitchHeight}
+		}
+		return nil
+	}
+	return q.missingPiece()
+}
+
+func (q Question) missingPiece() []Field {
+	if q.Has(Weight) && q.Species == nil && !q.Has(across...) {
+		return nil
+	}
+	var out []Field
+	if q.Species == nil {
+		out = append(out, SpeciesField)
+	}
+	if !q.Has(Diameter, ButtDiameter, MidDiameter) {
+		out = append(out, acrossField(q.Shape != nil && q.Shape.Value == Limb))
+	}
+	if !q.Has(Length) {
+		out = append(out, Length)
+	}
+	if q.Has(Weight) && len(out) > 0 {
+		return nil // the weight they gave is enough
+	}
+	return out
+}

@@ -1,0 +1,199 @@
+package parser
+
+import "slices"
+
+// place gives the numbers that no words claimed the place that the trade
+// leaves them, and returns those it leaves none.
+func (rd *reading) place(claimed bound) (full bound, loose []int) {
+	full = make(bound, len(claimed)+2)
+	said := map[Field]bool{}
+	for i, f := range claimed {
+		full[i] = f
+		said[f] = true
+	}
+	var lengths []int
+	for i, e := range rd.elems {
+		if _, ok := full[i]; ok || e.fig == nil {
+			continue
+		}
+		if e.fig.dim == dimLength {
+			lengths = append(lengths, i)
+			continue
+		}
+		f, ok := alone[e.fig.dim]
+		if !ok || said[f] {
+			loose = append(loose, i)
+			continue
+		}
+		full[i], said[f] = f, true
+	}
+	return full, append(loose, rd.placeLengths(full, said, lengths)...)
+}
+
+// alone is the field of a number that stands without words, by dimension.
+var alone = map[dimension]Field{dimMass: Weight, dimForce: Weight, dimRatio: Parts}
+
+// placeLengths places the lengths that no words claimed: at most one across
+// and one along.
+func (rd *reading) placeLengths(full bound, said map[Field]bool, free []int) (loose []int) {
+	thick := false
+	for _, f := range across {
+		thick = thick || said[f]
+	}
+	switch {
+	case len(free) == 1:
+		return rd.placeOne(full, free[0], thick, said[Length])
+	case len(free) == 2 && !thick && !said[Length]:
+		return rd.placeTwo(full, free[0], free[1])
+	case len(free) == 2 && !thick && rd.has("taper") && rd.taper(full, free[0], free[1]):
+		return nil
+	case len(free) == 3 && !thick && !said[Length] && rd.has("taper"):
+		return rd.placeTaper(full, free)
+	case len(free) > 2 && !thick:
+		return rd.placeFine(full, free)
+	}
+	return free
+}
+
+// placeFine places the one number in inches or the like among several, so
+// that only the rest must be asked about.
+func (rd *reading) placeFine(full bound, free []int) []int {
+	var rest []int
+	at := -1
+	for _, i := range free {
+		if fig := rd.elems[i].fig; at < 0 && fig.unit.fine && !fig.pair && !fig.falling && fig.high <= roundest {
+			at = i
+			continue
+		} else if fig.unit.fine {
+			return free
+		}
+		rest = append(rest, i)
+	}
+	if at >= 0 {
+		full[at] = Diameter
+	}
+	return rest
+}
+
+// roundest is the thickest that a number in metres is taken for a diameter
+// rather than a length.
+const roundest = 1.2
+
+func (rd *reading) placeOne(full bound, i int, thick, long bool) []int {
+	fig := rd.elems[i].fig
+	slender := fig.high <= roundest
+	switch {
+	case thick && fig.unit.fine && fig.low < 3*rd.thickest(full):
+		return []int{i} // a second thickness, or a short length
+	case fig.pair && !thick:
+		full[i] = ButtDiameter // and the tip, see quantities
+	case fig.pair || fig.falling:
+		return []int{i}
+	case !thick && (fig.unit.fine && slender || long && slender && fig.unit.system == Metric):
+		full[i] = Diameter
+	case !thick && rd.beforeRound(i) && fig.high <= 3:
+		full[i] = Diameter
+	case !long && (!fig.unit.fine || !slender || thick) && (thick || fig.unit.system == Imperial || !slender):
+		full[i] = Length
+	default:
+		return []int{i}
+	}
+	return nil
+}
+
+// thickest is the largest number placed across the piece.
+func (rd *reading) thickest(full bound) float64 {
+	most := 0.0
+	for i, f := range full {
+		if slices.Contains(across, f) {
+			most = max(most, rd.elems[i].fig.high)
+		}
+	}
+	return most
+}
+
+// beforeRound says whether the number names a round by its width: "two foot
+// round".
+func (rd *reading) beforeRound(i int) bool {
+	if i+1 >= len(rd.elems) || rd.elems[i+1].term == nil || rd.elems[i+1].term.shape != Log {
+		return false
+	}
+	word := fold(rd.text[rd.elems[i+1].start:rd.elems[i+1].end])
+	return word == "round" || word == "rounds" || word == "disc" || word == "cookie"
+}
+
+// placeTwo places two lengths that no words claimed. Inches go across and
+// feet along. Two numbers in one unit are told apart only where one is far
+// longer and the other could be no length.
+func (rd *reading) placeTwo(full bound, i, j int) []int {
+	a, b := rd.elems[i].fig, rd.elems[j].fig
+	if a.pair && !b.pair {
+		full[i], full[j] = ButtDiameter, Length
+		return nil
+	}
+	if b.pair && !a.pair {
+		full[i], full[j] = Length, ButtDiameter
+		return nil
+	}
+	if a.falling || b.falling || a.pair || b.pair {
+		return []int{i, j}
+	}
+	if a.high > b.high {
+		i, j, a, b = j, i, b, a
+	}
+	// now a is the smaller
+	round := rd.beforeRound(i) || rd.beforeRound(j)
+	switch {
+	case a.unit.fine && !b.unit.fine && !round:
+	case b.unit.fine && !a.unit.fine && !round && a.unit.system == Imperial:
+		a, b, i, j = b, a, j, i // 30 in and 2 ft: a short round
+	case a.unit.fine != b.unit.fine && rd.beforeRound(i) && a.high <= 3:
+	case a.unit.system == Metric && a.high <= 1 && b.low >= 3*a.high:
+	case a.unit.fine && rd.crossed(i, j) && b.low >= 4*a.high:
+	default:
+		return []int{i, j}
+	}
+	if a.high > 3 {
+		return []int{i, j}
+	}
+	full[i], full[j] = Diameter, Length
+	return nil
+}
+
+// crossed says whether two numbers stand as "14 in x 96 in".
+func (rd *reading) crossed(i, j int) bool {
+	if i > j {
+		i, j = j, i
+	}
+	return j == i+2 && rd.elems[i+1].cross
+}
+
+// taper reads two thicknesses as butt and tip where the message says that the
+// piece tapers.
+func (rd *reading) taper(full bound, i, j int) bool {
+	a, b := rd.elems[i].fig, rd.elems[j].fig
+	if !a.unit.fine || !b.unit.fine || a.low == b.low {
+		return false
+	}
+	if a.high < b.high {
+		i, j = j, i
+	}
+	full[i], full[j] = ButtDiameter, TipDiameter
+	return true
+}
+
+func (rd *reading) placeTaper(full bound, free []int) []int {
+	var fine, coarse []int
+	for _, i := range free {
+		if rd.elems[i].fig.unit.fine {
+			fine = append(fine, i)
+		} else {
+			coarse = append(coarse, i)
+		}
+	}
+	if len(coarse) != 1 || !rd.taper(full, fine[0], fine[1]) {
+		return free
+	}
+	full[coarse[0]] = Length
+	return nil
+}

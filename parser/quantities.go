@@ -1,0 +1,165 @@
+package parser
+
+import (
+	"sort"
+
+	"heft/calc/unit"
+)
+
+// fillQuantities binds every number to its field, or asks about the first
+// that has none.
+func (rd *reading) fillQuantities(q *Question) *Ask {
+	readings := assign(rd)
+	if len(readings) == 0 {
+		return &Ask{Kind: TooMuch, Words: rd.text, End: len(rd.text)}
+	}
+	limb := q.Shape != nil && q.Shape.Value == Limb
+	if len(readings) > 1 {
+		return rd.twoReadings(readings, limb)
+	}
+	full := readings[0]
+	var ask *Ask
+	for i, e := range rd.elems {
+		if e.fig == nil {
+			continue
+		}
+		f, ok := full[i]
+		if !ok {
+			if ask == nil {
+				ask = rd.looseAsk(i, full, limb)
+			}
+			continue
+		}
+		if clash := rd.add(q, e.fig, f, limb); clash != nil && ask == nil {
+			ask = clash
+		}
+	}
+	return ask
+}
+
+// add appends the quantity of a figure, or two of a pair.
+func (rd *reading) add(q *Question, fig *figure, f Field, limb bool) *Ask {
+	if f == Diameter && limb {
+		f = ButtDiameter
+	}
+	x := Quantity{Field: f, Low: si(f, fig, fig.low), High: si(f, fig, fig.high), Words: fig.words(rd.text), Start: fig.start, End: fig.end}
+	if fig.unit != nil {
+		x.System = fig.unit.system
+	}
+	if fig.pair {
+		tip := x
+		x.Low = x.High
+		tip.Field, tip.High = TipDiameter, tip.Low
+		q.Quantities = append(q.Quantities, tip)
+	}
+	if old, ok := q.Get(f); ok {
+		if old.Low == x.Low && old.High == x.High {
+			return nil
+		}
+		a := fig.ask(Conflict, rd.text)
+		a.Fields = []Field{f}
+		return a
+	}
+	q.Quantities = append(q.Quantities, x)
+	return nil
+}
+
+// si converts a figure to the unit of its field: a weight told as a force
+// becomes the mass, a pull told as a mass the force.
+func si(f Field, fig *figure, v float64) float64 {
+	switch want := dimensionOf[f]; {
+	case want == dimMass && fig.dim == dimForce:
+		return float64(unit.Force(v).Held())
+	case want == dimForce && fig.dim == dimMass:
+		return float64(unit.Mass(v).Weight())
+	}
+	return v
+}
+
+// looseAsk words the question about a number that found no place.
+func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
+	fig := rd.elems[i].fig
+	switch {
+	case fig.dim == dimCount:
+		a := fig.ask(NoUnit, rd.text)
+		a.Fields = open(full, limb)
+		return a
+	case fig.dim == dimAngle:
+		a := fig.ask(WhichAngle, rd.text)
+		a.Fields = []Field{BlockAngle}
+		return a
+	case fig.falling:
+		a := fig.ask(TwoReadings, rd.text)
+		a.Fields = []Field{ButtDiameter, TipDiameter}
+		return a
+	}
+	a := fig.ask(Loose, rd.text)
+	a.Fields = open(full, limb)
+	return a
+}
+
+// open lists the sizes that have no number yet, or the hitch where all have.
+func open(full bound, limb bool) []Field {
+	taken := map[Field]bool{}
+	for _, f := range full {
+		taken[f] = true
+	}
+	var out []Field
+	if !taken[Diameter] && !taken[ButtDiameter] && !taken[MidDiameter] {
+		out = append(out, acrossField(limb))
+	}
+	if !taken[Length] {
+		out = append(out, Length)
+	}
+	if len(out) == 0 {
+		out = append(out, HitchHeight)
+	}
+	return out
+}
+
+func acrossField(limb bool) Field {
+	if limb {
+		return ButtDiameter
+	}
+	return Diameter
+}
+
+// twoReadings asks about the first number that the readings place apart.
+func (rd *reading) twoReadings(readings []bound, limb bool) *Ask {
+	var at []int
+	for i := range rd.elems {
+		if rd.elems[i].fig != nil {
+			at = append(at, i)
+		}
+	}
+	sort.Ints(at)
+	for _, i := range at {
+		a := rd.elems[i].fig.ask(TwoReadings, rd.text)
+		for _, b := range readings {
+			f, ok := b[i]
+			if !ok {
+				continue
+			}
+			if f == Diameter {
+				f = acrossField(limb)
+			}
+			if !containsField(a.Fields, f) {
+				a.Fields = append(a.Fields, f)
+				a.Choices = append(a.Choices, Choice{Field: f})
+			}
+		}
+		if len(a.Fields) > 1 {
+			return a
+		}
+	}
+	return &Ask{Kind: TwoReadings, Words: rd.text, End: len(rd.text)}
+}
+
+func containsField(list []Field, f Field) bool {
+	for _, x := range list {
+		if x == f {
+			return true
+		}
+	}
+	return false
+}

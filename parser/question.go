@@ -1,0 +1,171 @@
+package parser
+
+import "heft/calc/unit"
+
+// Field names one quantity of a question, with its SI unit as suffix: the
+// machine-readable name.
+type Field string
+
+// The quantities a crew can say.
+const (
+	Diameter     Field = "diameter_m"
+	ButtDiameter Field = "butt_diameter_m"
+	MidDiameter  Field = "mid_diameter_m"
+	TipDiameter  Field = "tip_diameter_m"
+	Length       Field = "length_m"
+	HitchHeight  Field = "hitch_height_m"
+	Weight       Field = "weight_kg"
+	Parts        Field = "parts"
+	People       Field = "people"
+	WinchPull    Field = "winch_n"
+	BlockAngle   Field = "angle_deg"
+	Wraps        Field = "wraps"
+	RopeBreak    Field = "rope_mbs_n"
+	RopeLength   Field = "rope_m"
+	DropHeight   Field = "drop_m"
+	RunLength    Field = "run_m"
+	Limit        Field = "limit_kg"
+	BlockHeight  Field = "block_height_m"
+	Tie          Field = "tie_m"
+	LimbAngle    Field = "limb_angle_deg"
+	Efficiency   Field = "efficiency"
+
+	// The three that are no quantities, named where one is missing.
+	SpeciesField   Field = "species"
+	ShapeField     Field = "shape"
+	ConditionField Field = "condition"
+)
+
+// Intent is what a message asks for.
+type Intent string
+
+// The intents.
+const (
+	AskWeight    Intent = "weight"
+	AskLower     Intent = "lower"
+	AskLift      Intent = "lift"
+	AskRaise     Intent = "raise"
+	AskBlockLoad Intent = "block-load"
+	AskSwing     Intent = "swing"
+	AskDrop      Intent = "drop"
+	AskRope      Intent = "rope"
+	AskCutPlan   Intent = "cut-plan"
+	AskNotch     Intent = "notch"
+	AskGear      Intent = "gear"
+	AskAnchor    Intent = "anchor"
+	AskBalance   Intent = "balance"
+	AskTree      Intent = "tree"
+	AskJob       Intent = "job"
+	AskLog       Intent = "log"
+	AskHelp      Intent = "help"
+	AskEmergency Intent = "emergency"
+)
+
+// Shape is the kind of piece.
+type Shape string
+
+// The two shapes: stem without brush, or with it.
+const (
+	Log  Shape = "log"
+	Limb Shape = "limb"
+)
+
+// Condition is whether the wood is alive.
+type Condition string
+
+// The two conditions.
+const (
+	Green Condition = "green"
+	Dead  Condition = "dead"
+)
+
+// System is a system of units.
+type System string
+
+// The two systems; the zero value is "not said".
+const (
+	Imperial System = "imperial"
+	Metric   System = "metric"
+)
+
+// Said is a value together with the words that said it.
+type Said[T any] struct {
+	Value      T
+	Words      string
+	Start, End int // byte offsets in the text
+}
+
+// Species is a tree as it was named.
+type Species struct {
+	Scientific string // a genus alone is "Quercus spp."
+	Name       string // the spelling it was found under
+}
+
+// Quantity is one number that was said, in the unit of its field. A range
+// that was said keeps both ends; otherwise they are equal.
+type Quantity struct {
+	Field      Field
+	Low, High  float64
+	System     System
+	Words      string
+	Start, End int
+}
+
+// Fix is a misspelt word and what it was taken for.
+type Fix struct{ Words, As string }
+
+// Question is all that a message said.
+type Question struct {
+	Intent     Intent
+	Species    *Said[Species]
+	Shape      *Said[Shape]
+	Condition  *Said[Condition]
+	Quantities []Quantity
+	Units      System // the system asked for, or else that of most numbers
+	Fixes      []Fix
+	Notes      []string // what was said besides: "wet", "about"
+	FollowUp   bool     // it leans on what was said before: "what about", "same but"
+}
+
+// Get returns the quantity of a field.
+func (q Question) Get(f Field) (Quantity, bool) {
+	for _, x := range q.Quantities {
+		if x.Field == f {
+			return x, true
+		}
+	}
+	return Quantity{}, false
+}
+
+// Has says whether any of the fields was said.
+func (q Question) Has(fields ...Field) bool {
+	for _, f := range fields {
+		if _, ok := q.Get(f); ok {
+			return true
+		}
+	}
+	return false
+}
+
+// Length returns a field in metres.
+func (q Question) Length(f Field) unit.Range[unit.Length] { return ranged[unit.Length](q, f) }
+
+// Mass returns a field in kilograms.
+func (q Question) Mass(f Field) unit.Range[unit.Mass] { return ranged[unit.Mass](q, f) }
+
+// Count returns the upper end of a field that has no unit.
+func (q Question) Count(f Field) float64 {
+	x, _ := q.Get(f)
+	return x.High
+}
+
+// ranged is the zero range where the field was not said.
+func ranged[T ~float64](q Question, f Field) unit.Range[T] {
+	x, _ := q.Get(f)
+	return unit.Range[T]{Low: T(x.Low), High: T(x.High)}
+}
+
+// Empty says whether the message held no fact about a piece or a set-up.
+func (q Question) Empty() bool {
+	return q.Species == nil && q.Shape == nil && q.Condition == nil && len(q.Quantities) == 0
+}

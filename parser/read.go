@@ -1,0 +1,182 @@
+package parser
+
+import (
+	"slices"
+	"strings"
+)
+
+// longest is the longest text that is read as a question.
+const longest = 1200
+
+// Reader reads messages. It is safe for use by many goroutines.
+type Reader struct {
+	lex   *lexicon
+	names map[string]string // what to call a tree, by scientific name
+}
+
+// New returns a reader that knows its own word file and the trees given: a
+// common and a scientific name each. It fails only where its word file or
+// table of names is malformed.
+func New(known []Species) (*Reader, error) {
+	lex, err := newLexicon(known)
+	if err != nil {
+		return nil, err
+	}
+	r := &Reader{lex: lex, names: make(map[string]string)}
+	for _, s := range known {
+		r.names[s.Scientific] = s.Name
+	}
+	return r, nil
+}
+
+// Read reads one message. The error is an *Ask: what must be asked back, or
+// the reason not to read on. The question then holds what could be placed
+// all the same, so that an answer to the ask can complete it.
+func (r *Reader) Read(text string) (Question, error) {
+	if len(text) > longest {
+		return Question{}, &Ask{Kind: TooMuch}
+	}
+	text = strings.ToValidUTF8(text, "?")
+	tree, err := grammar.ParseString("", text)
+	if err != nil {
+		return Question{}, &Ask{Kind: Nonsense, Words: text, End: len(text)}
+	}
+	rd := r.elements(text, tree)
+	if a := rd.stop(); a != nil {
+		return Question{Intent: rd.stopIntent(a)}, a
+	}
+	return r.question(rd)
+}
+
+// stop finds the words that end all arithmetic: somebody hurt, a power line,
+// unsound wood.
+func (rd *reading) stop() *Ask {
+	for _, k := range []Kind{Emergency, PowerLine, Unsound} {
+		for _, e := range rd.elems {
+			if e.term != nil && e.term.stop == k {
+				return askAt(k, rd.text, e.start, e.end-e.start)
+			}
+		}
+	}
+	return nil
+}
+
+func (rd *reading) stopIntent(a *Ask) Intent {
+	if a.Kind == Emergency {
+		return AskEmergency
+	}
+	return intentOf(rd, Question{})
+}
+
+func (r *Reader) question(rd *reading) (Question, error) {
+	q := Question{Fixes: rd.fixes, FollowUp: rd.has("follow"), Units: rd.units(), Notes: rd.notes()}
+	asks := append(rd.asks, rd.wordAsks()...)
+	slices.SortStableFunc(asks, func(a, b *Ask) int { return a.Start - b.Start })
+
+	shapeAsk := rd.fillShape(&q)
+	treeAsk := r.fillSpecies(rd, &q)
+	numberAsk := rd.fillQuantities(&q)
+	q.Intent = intentOf(rd, q)
+
+	if rd.nonsense(q, asks) {
+		return q, &Ask{Kind: Nonsense, Words: rd.text, End: len(rd.text)}
+	}
+	asks = append(asks, numberAsk, shapeAsk, treeAsk)
+	if a := firstAsk(asks...); a != nil {
+		return q, a
+	}
+	return q, nil
+}
+
+// nonsense says whether nothing in the message is of the trade.
+func (rd *reading) nonsense(q Question, asks []*Ask) bool {
+	if len(asks) == 0 || !q.Empty() {
+		return false
+	}
+	for _, e := range rd.elems {
+		t := e.term
+		if e.fig != nil || t != nil && (t.intent != "" || t.units != "" || t.tree != nil || t.mark == "follow") {
+			return false
+		}
+	}
+	return true
+}
+
+// wordAsks are the known words that must be asked about.
+func (rd *reading) wordAsks() []*Ask {
+	var out []*Ask
+	for _, e := range rd.elems {
+		if e.term != nil && e.term.ask != "" {
+			out = append(out, askAt(e.term.ask, rd.text, e.start, e.end-e.start))
+		}
+	}
+	return out
+}
+
+// units is the system asked for, or else that of most numbers.
+func (rd *reading) units() System {
+	count := map[System]int{}
+	for _, e := range rd.elems {
+		switch {
+		case e.term != nil && e.term.units != "":
+			return e.term.units
+		case e.fig != nil && e.fig.unit != nil:
+			count[e.fig.unit.system]++
+		}
+	}
+	switch {
+	case count[Imperial] > count[Metric]:
+		return Imperial
+	case count[Metric] > 0:
+		return Metric
+	}
+	return ""
+}
+
+func said[T any](rd *reading, e element, v T) *Said[T] {
+	return &Said[T]{Value: v, Words: rd.text[e.start:e.end], Start: e.start, End: e.end}
+}
+
+// fillShape takes the shape and the condition of the piece.
+func (rd *reading) fillShape(q *Question) *Ask {
+	var clash *Ask
+	for _, e := range rd.elems {
+		if e.term == nil {
+			continue
+		}
+		if v := e.term.shape; v != "" {
+			if q.Shape != nil && q.Shape.Value != v {
+				clash = askAt(Conflict, rd.text, e.start, e.end-e.start)
+				clash.Fields = []Field{ShapeField}
+				continue
+			}
+			q.Shape = said(rd, e, v)
+		}
+		if v := e.term.condition; v != "" {
+			if q.Condition != nil && q.Condition.Value != v {
+				clash = askAt(Conflict, rd.text, e.start, e.end-e.start)
+				clash.Fields = []Field{ConditionField}
+				continue
+			}
+			q.Condition = said(rd, e, v)
+		}
+	}
+	if clash != nil && clash.Fields[0] == ShapeField {
+		q.Shape = nil
+	}
+	if clash != nil && clash.Fields[0] == ConditionField {
+		q.Condition = nil
+	}
+	return clash
+}
+
+// notes are what the message said besides, such as a wet rope.
+func (rd *reading) notes() []string {
+	var out []string
+	for _, e := range rd.elems {
+		if e.term != nil && e.term.note != "" && !slices.Contains(out, e.term.note) {
+			out = append(out, e.term.note)
+		}
+	}
+	return out
+}

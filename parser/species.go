@@ -1,0 +1,74 @@
+package parser
+
+import (
+	"slices"
+	"strings"
+)
+
+// fillSpecies takes the tree. A name that several trees share is asked back,
+// unless the crew says that any of them will do, or names one of them too.
+func (r *Reader) fillSpecies(rd *reading, q *Question) *Ask {
+	var found []element
+	for i, e := range rd.elems {
+		if e.term == nil || e.term.tree == nil {
+			continue
+		}
+		if i > 0 && rd.elems[i-1].marked("unsure") && genus(e.term.tree.sci) {
+			t := *e.term.tree
+			t.others = nil
+			e.term = &term{tree: &t}
+		}
+		found = append(found, e)
+	}
+	best := -1
+	for i, e := range found {
+		if best < 0 || narrows(e.term.tree, found[best].term.tree) {
+			best = i
+			continue
+		}
+		if e.term.tree.sci != found[best].term.tree.sci && !narrows(found[best].term.tree, e.term.tree) {
+			a := askAt(Conflict, rd.text, e.start, e.end-e.start)
+			a.Fields = []Field{SpeciesField}
+			return a
+		}
+	}
+	if best < 0 {
+		return nil
+	}
+	e := found[best]
+	if t := e.term.tree; len(t.others) > 0 {
+		return r.whichTree(rd, e)
+	}
+	q.Species = said(rd, e, Species{Scientific: e.term.tree.sci, Name: e.term.tree.name})
+	return nil
+}
+
+// narrows says whether a is one of the trees that b could be.
+func narrows(a, b *tree) bool {
+	return len(a.others) == 0 && slices.Contains(b.others, a.sci)
+}
+
+func genus(sci string) bool { return strings.HasSuffix(sci, " spp.") }
+
+func (r *Reader) whichTree(rd *reading, e element) *Ask {
+	a := askAt(WhichTree, rd.text, e.start, e.end-e.start)
+	a.Fields = []Field{SpeciesField}
+	for _, sci := range e.term.tree.others {
+		if genus(sci) {
+			continue
+		}
+		a.Choices = append(a.Choices, Choice{Words: r.callIt(sci), Scientific: sci})
+	}
+	if g := e.term.tree.sci; genus(g) {
+		a.Choices = append(a.Choices, Choice{Words: "any " + e.term.tree.name, Scientific: g})
+	}
+	return a
+}
+
+// callIt is what to type for a tree.
+func (r *Reader) callIt(sci string) string {
+	if n := r.lex.called[sci]; n != "" {
+		return n
+	}
+	return r.names[sci]
+}
