@@ -87,3 +87,18 @@ func (c *Clerk) Delivered(ctx context.Context, ev Event, at time.Time, failure e
 		c.Log.ErrorContext(ctx, "the delivery was not recorded", KeyEvent, ev.ID, KeyErr, err)
 	}
 }
+
+// Unlogged answers without a journal. Only a terminal uses it, where the
+// asker has been told that nothing is kept.
+type Unlogged struct {
+	Desk   *Desk
+	Memory Memory
+}
+
+// Take answers one event.
+func (u *Unlogged) Take(_ context.Context, ev Event) (Reply, error) {
+	before, _ := u.Memory.Recall(ev.Conversation())
+	reply, _, turn := u.Desk.Answer(ev, before)
+	u.Memory.Remember(ev.Conversation(), turn)
+	return reply, nil
+}

@@ -1,21 +1,158 @@
 package bot
 
-// Turn is what a conversation has established so far.
-type Turn struct{}
+import (
+	"encoding/json"
+	"errors"
+	"fmt"
+	"slices"
+	"strings"
+
+	"heft/calc"
+	"heft/calc/wood"
+	"heft/parser"
+)
 
 // Desk reads a question, works it out and words the reply. It does no I/O and
-// reads no clock.
-type Desk struct{}
+// reads no clock. It is safe for use by many goroutines.
+type Desk struct{ reader *parser.Reader }
 
-// NewDesk returns a desk.
-func NewDesk() *Desk { return &Desk{} }
-
-// Answer answers one event, leaning on what the conversation had established.
-func (d *Desk) Answer(ev Event, before Turn) (Reply, Entry, Turn) {
-	r := plain(Needs, "What piece? Type species, diameter and length.")
-	return r, Entry{ID: ev.ID, Asked: ev.At, Workspace: ev.Workspace, Channel: ev.Channel, Thread: ev.Thread, User: ev.User, Words: ev.Text, Status: r.status, Intent: "weight", Result: r.result, Reply: r.Text(), Calc: "0", Schema: SchemaVersion}, before
+// NewDesk returns a desk that knows every tree of the wood table.
+func NewDesk() (*Desk, error) {
+	rows := wood.All()
+	known := make([]parser.Species, len(rows))
+	for i, r := range rows {
+		known[i] = parser.Species{Scientific: r.Scientific, Name: r.Common}
+	}
+	reader, err := parser.New(known)
+	if err != nil {
+		return nil, fmt.Errorf("the desk's words: %w", err)
+	}
+	return &Desk{reader: reader}, nil
 }
 
-func plain(s Status, lines ...string) Reply {
-	return Reply{status: s, lines: lines, result: []byte(`{}`)}
+// Answer answers one event, leaning on what its conversation had established.
+// It returns the reply, the entry for the journal, and the conversation's new
+// turn.
+func (d *Desk) Answer(ev Event, before Turn) (Reply, Entry, Turn) {
+	a, turn := d.consider(ev, before)
+	reply := a.reply()
+	return reply, entryOf(ev, a, reply), turn
+}
+
+// consider decides between answering, asking back and refusing.
+func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
+	q, err := before.reread(d.reader, ev.Text)
+	ask, _ := errors.AsType[*parser.Ask](err)
+	a := answer{question: q}
+	if ask != nil && ask.Final() {
+		a.voice = voiceFor(ev, q)
+		a.stop(ask)
+		return a, before
+	}
+	if before.leans(q, ask) {
+		a.question, a.kept, a.changed = merge(before.question, q)
+	}
+	q = a.question
+	a.voice = voiceFor(ev, q)
+	if ask == nil {
+		ask = missing(q)
+	}
+	switch {
+	case q.Intent == parser.AskHelp:
+		a.help()
+		return a, before
+	case ask != nil:
+		d.askBack(&a, ask)
+		return a, asked(q, ask, a.choices)
+	}
+	a.work()
+	return a, Turn{question: q, known: true}
+}
+
+// missing turns the facts that a question lacks into an ask: two at the most.
+func missing(q parser.Question) *parser.Ask {
+	fields := q.Missing()
+	if len(fields) == 0 || !worked[q.Intent] {
+		return nil
+	}
+	if len(fields) > 2 && !q.Empty() {
+		fields = fields[:2]
+	}
+	return &parser.Ask{Kind: parser.Missing, Fields: fields}
+}
+
+// voiceFor chooses the system to speak in: the asker's wish, else the
+// question's own units, else feet and pounds.
+func voiceFor(ev Event, q parser.Question) speaker {
+	if ev.Units != AsAsked {
+		return speaker{metric: ev.Units == Metric}
+	}
+	return speaker{metric: q.Units == parser.Metric}
+}
+
+func entryOf(ev Event, a answer, r Reply) Entry {
+	e := Entry{
+		ID: ev.ID, Asked: ev.At, Workspace: ev.Workspace, Channel: ev.Channel, Thread: ev.Thread, User: ev.User,
+		Words: ev.Text, Status: r.status, Intent: string(a.question.Intent), Result: r.result, Reply: r.Text(),
+		Calc: calc.Version, Schema: SchemaVersion,
+	}
+	e.Question, _ = json.Marshal(a.question) // plain data: it cannot fail
+	if a.result != nil {
+		e.PlanKg = float64(a.result.Weight.High)
+	}
+	return e
+}
+
+// answer is a reply in the making.
+type answer struct {
+	question      parser.Question
+	kept, changed []string
+	voice         speaker
+	status        Status
+	result        *calc.Result
+	needs         []parser.Field
+	lines         []string // without cautions, problems and the reminder
+	problems      []string
+	cautions      []string
+	choices       []string
+}
+
+// reply closes the answer: from here on nothing can be taken out of it.
+func (a answer) reply() Reply {
+	r := Reply{status: a.status, choices: a.choices}
+	r.lines = slices.Concat(a.lines[:1], a.problems, a.lines[1:], a.cautions)
+	if len(a.problems) > 0 && a.lines[0] == a.problems[0] {
+		r.lines = slices.Concat(a.lines, a.problems[1:], a.cautions)
+	}
+	if said := leaning(a.kept, a.changed); said != "" {
+		r.lines = slices.Insert(r.lines, 1, said)
+	}
+	o := object{
+		Status: a.status, Intent: a.question.Intent, Understood: understood(a.question),
+		Kept: a.kept, Changed: a.changed, Language: "en",
+		Needs: notNil(a.needs), Problems: notNil(a.problems),
+		Cautions: append(notNil(a.cautions), reminder), Text: r.Text(),
+	}
+	a.into(&o)
+	r.result = encode(o)
+	return r
+}
+
+func notNil[T any](s []T) []T {
+	if s == nil {
+		return []T{}
+	}
+	return s
+}
+
+// leaning says what a follow-up kept and what it changed.
+func leaning(kept, changed []string) string {
+	var parts []string
+	if len(kept) > 0 {
+		parts = append(parts, "kept "+list(nouns(kept), "and"))
+	}
+	if len(changed) > 0 {
+		parts = append(parts, "changed "+list(nouns(changed), "and"))
+	}
+	return capital(strings.Join(parts, "; "))
 }

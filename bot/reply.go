@@ -60,5 +60,7 @@ func Late(e Entry, now time.Time) Reply {
 // unlogged is the reply when the journal is out: nothing that nobody could
 // find in the log afterwards.
 func unlogged() Reply {
-	return plain(Refused, "I cannot write to my log, so I give no figures. Work it out with the qualified arborist, and tell whoever runs me.")
+	a := answer{}
+	a.refuse("I cannot write to my log, so I give no figures. Work it out with the qualified arborist, and tell whoever runs me.")
+	return a.reply()
 }

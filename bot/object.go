@@ -1,0 +1,71 @@
+package bot
+
+import (
+	"encoding/json"
+
+	"heft/parser"
+)
+
+// object is the reply as scripts read it. A field that does not apply is
+// absent, never zero.
+type object struct {
+	Status     Status         `json:"status"`
+	Intent     parser.Intent  `json:"intent,omitempty"`
+	Understood map[string]any `json:"understood"`
+	Kept       []string       `json:"kept,omitempty"`
+	Changed    []string       `json:"changed,omitempty"`
+	Language   string         `json:"language"`
+	Weight     *weightObject  `json:"weight,omitempty"`
+	Lower      *lowerObject   `json:"lower,omitempty"`
+	BlockLoad  float64        `json:"block_load_n,omitempty"`
+	Rope       float64        `json:"rope_m,omitempty"`
+	Needs      []parser.Field `json:"needs"`
+	Problems   []string       `json:"problems"`
+	Cautions   []string       `json:"cautions"`
+	Text       string         `json:"text"`
+}
+
+type weightObject struct {
+	Low    float64 `json:"low_kg"`
+	Likely float64 `json:"likely_kg"`
+	High   float64 `json:"high_kg"`
+}
+
+type lowerObject struct {
+	Wraps float64 `json:"wraps"`
+	Least float64 `json:"wraps_min"`
+	Most  float64 `json:"wraps_max"`
+	Hand  float64 `json:"hand_force_n"`
+}
+
+// understood lists what was taken from the words, and nothing else.
+func understood(q parser.Question) map[string]any {
+	out := make(map[string]any, len(q.Quantities)+3)
+	if q.Species != nil {
+		out["species"] = q.Species.Value.Scientific
+	}
+	if q.Shape != nil {
+		out["shape"] = q.Shape.Value
+	}
+	if q.Condition != nil {
+		out["condition"] = q.Condition.Value
+	}
+	for _, x := range q.Quantities {
+		if x.Low == x.High {
+			out[string(x.Field)] = x.Low
+			continue
+		}
+		out[string(x.Field)] = [2]float64{x.Low, x.High}
+	}
+	return out
+}
+
+// encode writes an object on one line. It cannot fail: every number in it is
+// finite, or the calculator would have refused it.
+func encode(o object) json.RawMessage {
+	b, err := json.Marshal(o)
+	if err != nil {
+		b, _ = json.Marshal(object{Status: Refused, Problems: []string{err.Error()}})
+	}
+	return b
+}

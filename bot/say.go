@@ -1,0 +1,197 @@
+package bot
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+	"unicode"
+
+	"heft/calc/unit"
+)
+
+// Numbers are spoken the way a crew speaks: few digits, and where a load is
+// rounded it is rounded up, where a capacity or a low end is, down.
+
+// upTo rounds up to the step that a crew would speak in.
+func upTo(v float64) float64 { return math.Ceil(v/step(v)-1e-9) * step(v) }
+
+// downTo rounds down to the same step.
+func downTo(v float64) float64 { return math.Floor(v/step(v)+1e-9) * step(v) }
+
+func step(v float64) float64 {
+	switch v = math.Abs(v); {
+	case v < 20:
+		return 1
+	case v < 200:
+		return 5
+	case v < 1000:
+		return 10
+	case v < 10000:
+		return 50
+	}
+	return 100
+}
+
+// grouped writes a whole number with commas: 1,750.
+func grouped(v float64) string {
+	s := strconv.FormatFloat(v, 'f', 0, 64)
+	for i := len(s) - 3; i > 0 && s[i-1] != '-'; i -= 3 {
+		s = s[:i] + "," + s[i:]
+	}
+	return s
+}
+
+// trimmed writes a number to at most n decimals, none where they are zero.
+func trimmed(v float64, n int) string {
+	s := strconv.FormatFloat(v, 'f', n, 64)
+	if strings.Contains(s, ".") {
+		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
+	}
+	return s
+}
+
+// speaker says quantities in one system first.
+type speaker struct{ metric bool }
+
+func (s speaker) unitOfMass(m unit.Mass) (float64, string) {
+	if s.metric {
+		return float64(m), " kg"
+	}
+	return m.Pounds(), " lb"
+}
+
+// heavy says a mass, rounded up.
+func (s speaker) heavy(m unit.Mass) string {
+	v, u := s.unitOfMass(m)
+	return grouped(upTo(v)) + u
+}
+
+// masses says a range of masses: the low end rounded down, the high end up.
+func (s speaker) masses(low, high unit.Mass) string {
+	a, u := s.unitOfMass(low)
+	b, _ := s.unitOfMass(high)
+	if low == high {
+		return grouped(upTo(b)) + u
+	}
+	return grouped(downTo(a)) + "–" + grouped(upTo(b)) + u
+}
+
+// other speaks the other system.
+func (s speaker) other() speaker { return speaker{!s.metric} }
+
+// load says a force as a crew feels it, rounded up, with kilonewtons for the
+// gear's label.
+func (s speaker) load(f unit.Force) string {
+	kn := trimmed(math.Ceil(float64(f)/100-1e-9)/10, 1) + " kN"
+	if s.metric {
+		return kn + " (" + s.heavy(f.Held()) + ")"
+	}
+	return s.heavy(f.Held()) + " (" + kn + ")"
+}
+
+// pull says a force at the hand, rounded up.
+func (s speaker) pull(f unit.Force) string { return s.heavy(f.Held()) }
+
+// across says a thickness.
+func (s speaker) across(r unit.Range[unit.Length]) string {
+	if s.metric {
+		return span(trimmed(float64(r.Low/unit.Centimetre), 1), trimmed(float64(r.High/unit.Centimetre), 1)) + " cm"
+	}
+	return span(trimmed(r.Low.Inches(), 1), trimmed(r.High.Inches(), 1)) + " in"
+}
+
+// along says a length or a height.
+func (s speaker) along(r unit.Range[unit.Length]) string {
+	if s.metric {
+		return span(trimmed(float64(r.Low), 2), trimmed(float64(r.High), 2)) + " m"
+	}
+	if inches := r.Low.Inches(); r.Single() {
+		feet := math.Floor(inches/12 + 1e-6)
+		rest := inches - 12*feet
+		if whole := math.Round(rest); whole >= 1 && math.Abs(rest-whole) < 1e-6 {
+			return fmt.Sprintf("%.0f ft %.0f in", feet, whole)
+		}
+	}
+	return span(trimmed(r.Low.Feet(), 1), trimmed(r.High.Feet(), 1)) + " ft"
+}
+
+// ropeNeeded says a length of rope, rounded up to what a crew would lay out.
+func (s speaker) ropeNeeded(l unit.Length) string {
+	if s.metric {
+		return grouped(math.Ceil(float64(l)-1e-9)) + " m"
+	}
+	return grouped(math.Ceil(l.Feet()/5-1e-9)*5) + " ft"
+}
+
+func span(a, b string) string {
+	if a == b {
+		return a
+	}
+	return a + "–" + b
+}
+
+// wraps says wraps in halves: 4½.
+func wraps(v float64) string {
+	whole := strconv.Itoa(int(v))
+	if v == math.Trunc(v) {
+		return whole
+	}
+	if v < 1 {
+		return "½"
+	}
+	return whole + "½"
+}
+
+// turns says wraps with their noun.
+func turns(v float64) string {
+	if v <= 1 {
+		return wraps(v) + " wrap"
+	}
+	return wraps(v) + " wraps"
+}
+
+// quoteLength is how much of somebody's words is given back.
+const quoteLength = 40
+
+// quote gives back the crew's words: short, on one line, without a control
+// character or a quotation mark of its own.
+func quote(words string) string {
+	var b strings.Builder
+	n := 0
+	for _, r := range words {
+		if n++; n > quoteLength {
+			b.WriteRune('…')
+			break
+		}
+		switch {
+		case unicode.IsSpace(r):
+			b.WriteRune(' ')
+		case unicode.IsPrint(r) && !strings.ContainsRune("“”`", r):
+			b.WriteRune(r)
+		}
+	}
+	return "“" + b.String() + "”"
+}
+
+// list joins words as a person would: a, b and c.
+func list(words []string, last string) string {
+	switch len(words) {
+	case 0:
+		return ""
+	case 1:
+		return words[0]
+	}
+	n := len(words) - 1
+	return strings.Join(words[:n], ", ") + " " + last + " " + words[n]
+}
+
+// capital starts a sentence.
+func capital(s string) string {
+	r := []rune(s)
+	if len(r) == 0 {
+		return s
+	}
+	r[0] = unicode.ToUpper(r[0])
+	return string(r)
+}

@@ -1,0 +1,156 @@
+package bot
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"heft/parser"
+)
+
+// Turn is what a conversation has established so far.
+type Turn struct {
+	question parser.Question
+	known    bool        // question holds something
+	pending  *parser.Ask // what was asked back and not yet answered
+	choices  []string    // its choices, in the order they were shown
+}
+
+// reread helps an answer to an ask-back: a number picks a choice, and a
+// single word completes the name that was asked about ("silver", to "which
+// maple?").
+func (t Turn) reread(r *parser.Reader, text string) (parser.Question, error) {
+	text = strings.TrimSpace(text)
+	if n, err := strconv.Atoi(text); err == nil && n >= 1 && n <= len(t.choices) {
+		return r.Read(t.choices[n-1])
+	}
+	q, err := r.Read(text)
+	if err == nil || t.pending == nil || t.pending.Kind != parser.WhichTree {
+		return q, err
+	}
+	if full, err2 := r.Read(text + " " + t.pending.Words); err2 == nil && full.Species != nil {
+		return full, nil
+	}
+	return q, err
+}
+
+// leans says whether a message is to be read together with what was said
+// before: it asks for that, or answers an ask-back, or is no question by
+// itself. One with a word that must be asked about first stands alone.
+func (t Turn) leans(q parser.Question, ask *parser.Ask) bool {
+	switch {
+	case !t.known || q.Intent == parser.AskHelp || q.Intent == parser.AskLog:
+		return false
+	case q.FollowUp || t.pending != nil && len(q.Missing()) > 0:
+		return true
+	}
+	return ask == nil && len(q.Missing()) > 0
+}
+
+// asked is the turn after an ask-back. What the ask is about is dropped, so
+// that no later message can complete the question with the doubtful reading;
+// where nothing would then be missing, the whole question is.
+func asked(q parser.Question, ask *parser.Ask, choices []string) Turn {
+	drop := ask.Fields
+	if ask.Kind == parser.Girth || ask.Kind == parser.BreastHigh {
+		drop = acrossFields
+	}
+	if slices.Contains(drop, parser.SpeciesField) {
+		q.Species = nil
+	}
+	if slices.Contains(drop, parser.ShapeField) {
+		q.Shape = nil
+	}
+	if slices.Contains(drop, parser.ConditionField) {
+		q.Condition = nil
+	}
+	q.Quantities = slices.DeleteFunc(slices.Clone(q.Quantities), func(x parser.Quantity) bool {
+		return slices.Contains(drop, x.Field)
+	})
+	if ask.Kind == parser.Twist || len(q.Missing()) == 0 {
+		return Turn{}
+	}
+	return Turn{question: q, known: true, pending: ask, choices: choices}
+}
+
+// merge lays a message over what was said before. It names what it kept and
+// what it changed.
+func merge(before, now parser.Question) (q parser.Question, kept, changed []string) {
+	q = now
+	if now.Intent == parser.AskWeight {
+		q.Intent = before.Intent
+	}
+	if q.Units == "" {
+		q.Units = before.Units
+	}
+	note := func(had, has bool, f parser.Field) {
+		switch {
+		case has && had:
+			changed = append(changed, string(f))
+		case had:
+			kept = append(kept, string(f))
+		}
+	}
+	weighed := now.Has(parser.Weight)
+	if !weighed {
+		note(before.Species != nil, now.Species != nil, parser.SpeciesField)
+		if now.Species == nil {
+			q.Species = before.Species
+		}
+	}
+	note(before.Shape != nil, now.Shape != nil, parser.ShapeField)
+	if now.Shape == nil {
+		q.Shape = before.Shape
+	}
+	note(before.Condition != nil, now.Condition != nil, parser.ConditionField)
+	if now.Condition == nil {
+		q.Condition = before.Condition
+	}
+	for _, x := range before.Quantities {
+		if replaced(x.Field, now) {
+			if now.Has(x.Field) {
+				changed = append(changed, string(x.Field))
+			}
+			continue
+		}
+		kept = append(kept, string(x.Field))
+		q.Quantities = append(q.Quantities, x)
+	}
+	return settle(q), kept, changed
+}
+
+var acrossFields = []parser.Field{parser.Diameter, parser.ButtDiameter, parser.MidDiameter, parser.TipDiameter}
+
+// replaced says whether what a message says takes the place of an earlier
+// quantity: a new thickness replaces all of them, and a weight the sizes.
+func replaced(f parser.Field, now parser.Question) bool {
+	sizes := append(slices.Clone(acrossFields), parser.Length)
+	switch {
+	case now.Has(f):
+		return true
+	case slices.Contains(acrossFields, f) && now.Has(acrossFields...):
+		return true
+	case slices.Contains(sizes, f) && now.Has(parser.Weight):
+		return true
+	case f == parser.Weight && now.Has(sizes...):
+		return true
+	}
+	return false
+}
+
+// settle mends what only the whole question can tell: a limb's diameter is
+// that of its butt, and a hitch makes it a lowering question.
+func settle(q parser.Question) parser.Question {
+	limb := q.Shape != nil && q.Shape.Value == parser.Limb
+	q.Quantities = slices.Clone(q.Quantities)
+	for i := range q.Quantities {
+		x := &q.Quantities[i]
+		if x.Field == parser.Diameter && limb {
+			x.Field = parser.ButtDiameter
+		}
+	}
+	if q.Intent == parser.AskWeight && q.Has(parser.HitchHeight) {
+		q.Intent = parser.AskLower
+	}
+	return q
+}
