@@ -86,3 +86,7 @@ func (r Range[T]) Single() bool { return r.Low == r.High }
 
 // Middle is half way between the two ends.
 func (r Range[T]) Middle() T { return (r.Low + r.High) / 2 }
+
+// IsZero says whether the range was left out: no quantity of a rigging
+// question is nought.
+func (r Range[T]) IsZero() bool { return r == Range[T]{} }

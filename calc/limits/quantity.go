@@ -1,0 +1,41 @@
+package limits
+
+import "strings"
+
+// Quantity is the machine-readable name of something a crew says. The suffix
+// tells the unit: _m metres, _kg kilograms, _n newtons, _deg degrees; no
+// suffix is a plain number.
+type Quantity string
+
+// The quantities the calculator checks.
+const (
+	Species      Quantity = "species"
+	Diameter     Quantity = "diameter_m"
+	ButtDiameter Quantity = "butt_diameter_m"
+	MidDiameter  Quantity = "mid_diameter_m"
+	TipDiameter  Quantity = "tip_diameter_m"
+	Length       Quantity = "length_m"
+	Weight       Quantity = "weight_kg"
+	HitchHeight  Quantity = "hitch_height_m"
+	People       Quantity = "people"
+	Parts        Quantity = "parts"
+	Wraps        Quantity = "wraps"
+	Angle        Quantity = "angle_deg"
+	Efficiency   Quantity = "efficiency"
+	Tension      Quantity = "tension_n"
+)
+
+// units spells the suffixes out.
+var units = map[string]string{"m": " m", "kg": " kg", "n": " N", "deg": " degrees"}
+
+// words splits the name into what it is called and the unit written behind a
+// figure.
+func (q Quantity) words() (name, unit string) {
+	name = string(q)
+	if i := strings.LastIndexByte(name, '_'); i >= 0 {
+		if u, ok := units[name[i+1:]]; ok {
+			name, unit = name[:i], u
+		}
+	}
+	return strings.ReplaceAll(name, "_", " "), unit
+}

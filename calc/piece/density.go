@@ -1,0 +1,85 @@
+package piece
+
+import (
+	"math"
+
+	"heft/calc/unit"
+	"heft/calc/wood"
+)
+
+// How far a weight may be off, as shares of it. Independent causes are
+// combined as the root of the sum of their squares.
+const (
+	// One green tree against the mean of its species: up to 20 % (US Forest
+	// Products Laboratory, Technical Note 218).
+	treeToTree = 0.20
+	// Diameters read from the ground are good to 5 %, and count twice
+	// (common practice, no source).
+	byEye = 0.10
+	// A genus mean against the species: European trees came out up to 25 %
+	// heavier in the German guide to green log weights, and hardly lighter.
+	genusHeavier = 0.25
+	genusLighter = 0.10
+	// The default of all hardwoods or softwoods is no better to either side:
+	// the species measured lie from a third below it to a third above.
+	groupLighter = 0.25
+)
+
+// densities finds what the wood allows, with the spread of tree, eye and
+// average taken in, and notes what holds the ends apart.
+func (p *Piece) densities(w *Weight) (light, likely, heavy unit.Density) {
+	own, least, most := p.Wood.Green(), p.Wood.Light(), p.Wood.Heavy()
+	w.Spread = append(w.Spread, TreeToTree, ByEye)
+	w.noteAverages(p.Wood.Basis, own, p.Wood.Heavier, least, most)
+
+	leastOwn := own
+	likely = own
+	if p.Condition == Dead {
+		dry := p.Wood.AirDry()
+		leastOwn, least = dry, min(least, dry)
+		likely = (dry + own) / 2
+		w.Spread = append(w.Spread, MaybeDry)
+	}
+	// Each published mean brings its own spread; the ends are the outermost.
+	lighter, heavier := ofAverage(p.Wood.Basis, p.Wood.Heavier > 0)
+	light = min(least*(1-combined(0)), leastOwn*(1-combined(lighter)))
+	heavy = max(most*(1+combined(0)), own*(1+combined(heavier)))
+	return light, likely, heavy
+}
+
+// combined is the spread of tree and eye and one further cause, independent
+// of each other.
+func combined(further float64) unit.Density {
+	return unit.Density(math.Sqrt(treeToTree*treeToTree + byEye*byEye + further*further))
+}
+
+// ofAverage is how far the row's own figure may be off because it is an
+// average: not at all where it is the species' own, or where a second table
+// stands beside it and takes the heavy end.
+func ofAverage(basis wood.Basis, second bool) (lighter, heavier float64) {
+	switch {
+	case basis == wood.Species || second:
+		return 0, 0
+	case basis == wood.GenusAverage:
+		return genusLighter, genusHeavier
+	}
+	return groupLighter, genusHeavier
+}
+
+// noteAverages notes what is behind the row's figures: its own mean, that of
+// a second table or 0, and the least and most of all that apply.
+func (w *Weight) noteAverages(basis wood.Basis, own, second, least, most unit.Density) {
+	switch basis {
+	case wood.GenusAverage:
+		w.Spread = append(w.Spread, GenusAverage)
+	case wood.GroupDefault:
+		w.Spread = append(w.Spread, GroupDefault)
+	}
+	// Within 1 % two tables say the same.
+	if second > 0 && math.Abs(float64(second/own-1)) > 0.01 {
+		w.Spread = append(w.Spread, SecondTable)
+	}
+	if most > max(own, second) || least < own && least != second {
+		w.Spread = append(w.Spread, SpeciesOfGenus)
+	}
+}

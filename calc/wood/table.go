@@ -1,0 +1,127 @@
+package wood
+
+import (
+	_ "embed"
+	"encoding/csv"
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+	"sync"
+
+	"heft/calc/unit"
+)
+
+//go:embed species.csv
+var speciesCSV string
+
+// table is read once. The file is part of the program, so a mistake in it is
+// one of ours: it stops the tests, and never a crew's question.
+var table = sync.OnceValue(func() *species {
+	t, err := read(speciesCSV)
+	if err != nil {
+		panic("wood/species.csv: " + err.Error())
+	}
+	return t
+})
+
+type species struct {
+	rows  []Row
+	place map[string]int // scientific name to index
+}
+
+// All returns every row, in the order of the file. The slice is the caller's.
+func All() []Row { return slices.Clone(table().rows) }
+
+// Find returns the row of a scientific name, spelt as in the table.
+func Find(scientific string) (Row, bool) {
+	t := table()
+	i, ok := t.place[scientific]
+	if !ok {
+		return Row{}, false
+	}
+	return t.rows[i], true
+}
+
+// columns of species.csv, in order.
+var columns = []string{"common", "scientific", "group", "form", "wood_sg", "wood_moisture_pct",
+	"bark_sg", "bark_moisture_pct", "bark_pct_of_wood", "basis", "guide_kg_m3", "note"}
+
+func read(text string) (*species, error) {
+	lines := csv.NewReader(strings.NewReader(text))
+	lines.Comment = '#'
+	lines.FieldsPerRecord = len(columns)
+	records, err := lines.ReadAll()
+	if err != nil {
+		return nil, err
+	}
+	if len(records) == 0 || !slices.Equal(records[0], columns) {
+		return nil, fmt.Errorf("the columns are not %s", strings.Join(columns, ","))
+	}
+	t := &species{place: make(map[string]int, len(records))}
+	for _, record := range records[1:] {
+		row, err := rowOf(record)
+		if err != nil {
+			return nil, fmt.Errorf("%s: %w", record[1], err)
+		}
+		if _, twice := t.place[row.Scientific]; twice {
+			return nil, fmt.Errorf("%s: listed twice", row.Scientific)
+		}
+		t.place[row.Scientific] = len(t.rows)
+		t.rows = append(t.rows, row)
+	}
+	t.spanGenera()
+	return t, nil
+}
+
+func rowOf(f []string) (Row, error) {
+	r := Row{Common: f[0], Scientific: f[1], Note: f[11]}
+	var err error
+	if r.Softwood, err = either(f[2], "softwood", "hardwood"); err != nil {
+		return Row{}, err
+	}
+	if r.Palm, err = either(f[3], "palm", "tree"); err != nil {
+		return Row{}, err
+	}
+	basis := slices.Index([]string{"species", "genus-average", "group-default"}, f[9])
+	if basis < 0 {
+		return Row{}, fmt.Errorf("%q is no basis", f[9])
+	}
+	r.Basis = Basis(basis)
+	for i, to := range []*float64{&r.WoodSG, &r.WoodMoisture, &r.BarkSG, &r.BarkMoisture, &r.BarkOfWood} {
+		if *to, err = strconv.ParseFloat(f[4+i], 64); err != nil {
+			return Row{}, fmt.Errorf("%s: %w", columns[4+i], err)
+		}
+	}
+	if f[10] == "" {
+		return r, nil
+	}
+	guide, err := strconv.ParseFloat(f[10], 64)
+	r.Heavier = unit.Density(guide)
+	return r, err
+}
+
+func either(word, yes, no string) (bool, error) {
+	if word != yes && word != no {
+		return false, fmt.Errorf("%q is neither %s nor %s", word, yes, no)
+	}
+	return word == yes, nil
+}
+
+// spanGenera gives each genus as a whole the lightest and heaviest mean of
+// its species: "some oak" may be live oak.
+func (t *species) spanGenera() {
+	for genus, i := range t.place {
+		genus, whole := strings.CutSuffix(genus, " spp.")
+		if !whole {
+			continue
+		}
+		light, heavy := t.rows[i].Light(), t.rows[i].Heavy()
+		for _, r := range t.rows {
+			if strings.HasPrefix(r.Scientific, genus+" ") {
+				light, heavy = min(light, r.Light()), max(heavy, r.Heavy())
+			}
+		}
+		t.rows[i].lightest, t.rows[i].heaviest = light, heavy
+	}
+}
