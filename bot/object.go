@@ -2,6 +2,7 @@ package bot
 
 import (
 	"encoding/json"
+	"math"
 
 	"heft/parser"
 )
@@ -52,12 +53,21 @@ func understood(q parser.Question) map[string]any {
 	}
 	for _, x := range q.Quantities {
 		if x.Low == x.High {
-			out[string(x.Field)] = x.Low
+			out[string(x.Field)] = tidy(x.Low)
 			continue
 		}
-		out[string(x.Field)] = [2]float64{x.Low, x.High}
+		out[string(x.Field)] = [2]float64{tidy(x.Low), tidy(x.High)}
 	}
 	return out
+}
+
+// tidy takes the last bits of a conversion off: 14 in are 0.3556 m.
+func tidy(v float64) float64 {
+	r := math.Round(v*1e9) / 1e9
+	if math.IsInf(r, 0) {
+		return v
+	}
+	return r
 }
 
 // encode writes an object on one line. It cannot fail: every number in it is

@@ -63,13 +63,18 @@ func (a *answer) help() {
 		"“how much rope for a hitch at 45 ft”"}
 }
 
-// notPositive says which number is no size at all; empty where none is.
-func (s speaker) notPositive(q parser.Question) string {
+// senseless says which number can be no size, or no count; empty where none
+// is. The calculator takes zero for "not said".
+func senseless(q parser.Question) string {
 	for _, x := range q.Quantities {
-		if x.Low > 0 || x.Field == parser.BlockAngle || x.Field == parser.LimbAngle {
-			continue
+		whole := x.Low == math.Trunc(x.Low) && x.High == math.Trunc(x.High)
+		switch {
+		case x.Field == parser.BlockAngle || x.Field == parser.LimbAngle:
+		case x.Low <= 0:
+			return bare(limits.Quantity(x.Field)) + " " + quote(x.Words) + " cannot be: it must be more than zero."
+		case (x.Field == parser.People || x.Field == parser.Parts) && !whole:
+			return bare(limits.Quantity(x.Field)) + " " + quote(x.Words) + " cannot be: it must be a whole number."
 		}
-		return bare(limits.Quantity(x.Field)) + " " + quote(x.Words) + " cannot be: it must be more than zero."
 	}
 	return ""
 }

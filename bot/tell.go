@@ -203,8 +203,9 @@ func (a *answer) tellRope() {
 	if need <= 0 {
 		return
 	}
-	a.lines = append(a.lines, fmt.Sprintf("Rope %s: 2 × %s + %s tail, drum at the foot of the tree.",
-		a.voice.ropeNeeded(need), a.voice.along(unit.Exactly(a.question.Length(parser.HitchHeight).High)), a.voice.ropeNeeded(rope.Tail)))
+	legs := 1 + max(1, int(a.question.Count(parser.Parts)))
+	a.lines = append(a.lines, fmt.Sprintf("Rope %s: %d × %s + %s tail, drum at the foot of the tree.",
+		a.voice.ropeNeeded(need), legs, a.voice.along(unit.Exactly(a.question.Length(parser.HitchHeight).High)), a.voice.ropeNeeded(rope.Tail)))
 	if have := a.question.Length(parser.RopeLength); have.Low > 0 && have.Low < need {
 		a.problems = append(a.problems, "Your "+a.voice.along(have)+" rope is too short: its end could run through the drum.")
 	}
@@ -287,5 +288,5 @@ var assumed = map[calc.Assumption]string{
 	calc.OverBark: "over bark", calc.GreenWood: "green", calc.GenusAverage: "the mean of its genus",
 	calc.GroupDefault: "the mean of all such wood", calc.HeavierOfTwo: "the heavier of your weight and mine",
 	calc.SlickRope: "slick rope", calc.NoDrop: "no drop", calc.OnePerson: "one on the rope",
-	calc.StraightLegs: "rope legs side by side",
+	calc.StraightLegs: "rope legs side by side", calc.WholeOnDrum: "wraps and block as for one part of line",
 }

@@ -1,6 +1,7 @@
 package bot
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 	"strings"
@@ -76,36 +77,29 @@ func asked(q parser.Question, ask *parser.Ask, choices []string) Turn {
 // merge lays a message over what was said before. It names what it kept and
 // what it changed.
 func merge(before, now parser.Question) (q parser.Question, kept, changed []string) {
-	q = now
 	if now.Intent == parser.AskWeight {
-		q.Intent = before.Intent
+		now.Intent = before.Intent
 	}
-	if q.Units == "" {
-		q.Units = before.Units
+	if now.Units == "" {
+		now.Units = before.Units
 	}
 	note := func(had, has bool, f parser.Field) {
 		switch {
-		case has && had:
+		case had && has:
 			changed = append(changed, string(f))
 		case had:
 			kept = append(kept, string(f))
 		}
 	}
-	weighed := now.Has(parser.Weight)
-	if !weighed {
+	if weighed := now.Has(parser.Weight); !weighed {
 		note(before.Species != nil, now.Species != nil, parser.SpeciesField)
-		if now.Species == nil {
-			q.Species = before.Species
-		}
+		now.Species = cmp.Or(now.Species, before.Species)
 	}
 	note(before.Shape != nil, now.Shape != nil, parser.ShapeField)
-	if now.Shape == nil {
-		q.Shape = before.Shape
-	}
+	now.Shape = cmp.Or(now.Shape, before.Shape)
 	note(before.Condition != nil, now.Condition != nil, parser.ConditionField)
-	if now.Condition == nil {
-		q.Condition = before.Condition
-	}
+	now.Condition = cmp.Or(now.Condition, before.Condition)
+	now = settle(now) // a thickness takes its name before names are compared
 	for _, x := range before.Quantities {
 		if replaced(x.Field, now) {
 			if now.Has(x.Field) {
@@ -114,9 +108,9 @@ func merge(before, now parser.Question) (q parser.Question, kept, changed []stri
 			continue
 		}
 		kept = append(kept, string(x.Field))
-		q.Quantities = append(q.Quantities, x)
+		now.Quantities = append(now.Quantities, x)
 	}
-	return settle(q), kept, changed
+	return settle(now), kept, changed
 }
 
 var acrossFields = []parser.Field{parser.Diameter, parser.ButtDiameter, parser.MidDiameter, parser.TipDiameter}

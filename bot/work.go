@@ -1,7 +1,10 @@
 package bot
 
 import (
+	"errors"
+
 	"heft/calc"
+	"heft/calc/limits"
 	"heft/calc/piece"
 	"heft/calc/rope"
 	"heft/calc/unit"
@@ -21,7 +24,7 @@ func (a *answer) work() {
 		a.notYet()
 		return
 	}
-	if p := a.voice.notPositive(q); p != "" {
+	if p := senseless(q); p != "" {
 		a.refuse(p)
 		return
 	}
@@ -30,6 +33,11 @@ func (a *answer) work() {
 		return
 	}
 	res, err := calc.Work(jobOf(q))
+	if m, ok := errors.AsType[*limits.Missing](err); ok {
+		a.status, a.needs = Needs, []parser.Field{parser.Field(m.Quantity)}
+		a.askMissing()
+		return
+	}
 	if err != nil {
 		a.refuse(a.voice.problem(err))
 		return
@@ -41,7 +49,7 @@ func (a *answer) work() {
 // workRope answers how much rope a hitch takes, with no piece on it.
 func (a *answer) workRope() {
 	hitch := a.question.Length(parser.HitchHeight)
-	need, err := rope.Needed(hitch.High, 1)
+	need, err := rope.Needed(hitch.High, max(1, int(a.question.Count(parser.Parts))))
 	if err != nil {
 		a.refuse(a.voice.problem(err))
 		return
@@ -57,6 +65,7 @@ func jobOf(q parser.Question) calc.Job {
 		Given:  q.Mass(parser.Weight),
 		Hitch:  q.Length(parser.HitchHeight),
 		People: int(q.Count(parser.People)),
+		Parts:  int(q.Count(parser.Parts)),
 		Wraps:  q.Count(parser.Wraps),
 		Lower:  q.Intent != parser.AskWeight,
 	}

@@ -1,0 +1,99 @@
+package bot_test
+
+import (
+	"slices"
+	"testing"
+
+	"heft/bot"
+)
+
+// A conversation is a list of messages, and what the reply to each must hold.
+type step struct {
+	text    string
+	status  bot.Status
+	facts   map[string]any // of understood; nil means that it must be absent
+	changed []string
+}
+
+func TestConversations(t *testing.T) {
+	tests := map[string][]step{
+		"one thing changed": {
+			{"14 in red oak limb 22 ft, hitched at 35 ft", bot.Answered, map[string]any{"length_m": 6.7056}, nil},
+			{"what about 16 ft", bot.Answered, map[string]any{"length_m": 4.8768, "hitch_height_m": 10.668, "species": "Quercus rubra"}, []string{"length_m"}},
+			{"same but white ash", bot.Answered, map[string]any{"species": "Fraxinus americana", "length_m": 4.8768}, []string{"species"}},
+			{"and with 3 wraps", bot.Answered, map[string]any{"wraps": 3.0, "length_m": 4.8768}, nil},
+			{"how much rope?", bot.Answered, map[string]any{"hitch_height_m": 10.668}, nil},
+		},
+		"a thickness replaces all thicknesses": {
+			{"red oak limb butt 14 in tip 10 in 22 ft long", bot.Answered, map[string]any{"tip_diameter_m": 0.254}, nil},
+			{"what about 16 in", bot.Answered, map[string]any{"butt_diameter_m": 0.4064, "tip_diameter_m": nil, "diameter_m": nil}, []string{"butt_diameter_m"}},
+		},
+		"an ask answered by its number, or a word": {
+			{"maple limb 12 in 15 ft", bot.Needs, map[string]any{"species": nil}, nil},
+			{"2", bot.Answered, map[string]any{"species": "Acer rubrum", "length_m": 4.572}, nil},
+			{"maple log 12 in 15 ft", bot.Needs, map[string]any{"species": nil}, nil},
+			{"sugar", bot.Answered, map[string]any{"species": "Acer saccharum", "shape": "log"}, nil},
+		},
+		"an ask completed by what was missing": {
+			{"red oak limb 14 in", bot.Needs, nil, nil},
+			{"22 ft", bot.Answered, map[string]any{"length_m": 6.7056}, nil},
+		},
+		"a number that had no unit": {
+			{"14 red oak limb 22 ft", bot.Needs, map[string]any{"butt_diameter_m": nil}, nil},
+			{"14 in", bot.Answered, map[string]any{"butt_diameter_m": 0.3556, "length_m": 6.7056}, nil},
+		},
+		"a tree in doubt never falls back on the tree before": {
+			{"14 in red oak limb 22 ft", bot.Answered, nil, nil},
+			{"maple limb 12 in 15 ft", bot.Needs, map[string]any{"species": nil}, nil},
+			{"16 ft", bot.Needs, map[string]any{"species": nil}, nil},
+		},
+		"a doubtful reading is not kept": {
+			{"40 in girth red oak log 8 ft", bot.Needs, nil, nil},
+			{"ok", bot.Answered, map[string]any{"diameter_m": nil}, nil}, // help, not a weight
+			{"14 in red oak limb not 22 ft", bot.Needs, nil, nil},
+			{"yes", bot.Needs, map[string]any{"length_m": nil}, nil},
+		},
+		"a new question stands alone": {
+			{"14 in red oak limb 22 ft, hitched at 35 ft", bot.Answered, nil, nil},
+			{"10 in white ash log 8 ft", bot.Answered, map[string]any{"hitch_height_m": nil, "shape": "log"}, nil},
+		},
+		"a weight replaces the sizes": {
+			{"14 in red oak limb 22 ft, hitched at 35 ft", bot.Answered, nil, nil},
+			{"make it 600 lb", bot.Answered, map[string]any{"weight_kg": 272.155422, "length_m": nil, "butt_diameter_m": nil, "hitch_height_m": 10.668}, nil},
+		},
+		"a stop is no part of the talk": {
+			{"14 in red oak limb 22 ft", bot.Answered, nil, nil},
+			{"power line there", bot.Refused, map[string]any{"species": nil}, nil},
+			{"what about 16 ft", bot.Answered, map[string]any{"length_m": 4.8768}, nil},
+		},
+	}
+	d := newDesk(t)
+	for name, steps := range tests {
+		t.Run(name, func(t *testing.T) {
+			var turn bot.Turn
+			for _, s := range steps {
+				var r bot.Reply
+				r, _, turn = d.Answer(event(s.text), turn)
+				check(t, s, r)
+			}
+		})
+	}
+}
+
+func check(t *testing.T, s step, r bot.Reply) {
+	t.Helper()
+	o := decode(t, r)
+	if r.Status() != s.status {
+		t.Fatalf("%q: %s, want %s: %s", s.text, r.Status(), s.status, r.Text())
+	}
+	for field, want := range s.facts {
+		if got := o.Understood[field]; got != want {
+			t.Errorf("%q: %s is %v, want %v", s.text, field, got, want)
+		}
+	}
+	for _, c := range s.changed {
+		if !slices.Contains(o.Changed, c) {
+			t.Errorf("%q: changed %v, want %s among them", s.text, o.Changed, c)
+		}
+	}
+}
