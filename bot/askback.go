@@ -54,7 +54,7 @@ var plainAsks = map[parser.Kind]string{
 	parser.Girth:      "%s is round the stem. Type the diameter: the girth divided by 3.14.",
 	parser.BreastHigh: "%s is the trunk at chest height. Type the diameter of the piece, at the cut.",
 	parser.Unknown:    "I do not know %s. Leave it out or say it another way.",
-	parser.Twist:      "%s could turn the meaning round. Say it without, like “red oak limb 14 in, 22 ft long”.",
+	parser.Twist:      "%s could turn the meaning round. Say it plainly, like “red oak limb 14 in, 22 ft long”.",
 	parser.TooMuch:    "That is too much at once.%.0s One piece a message, like “red oak limb 14 in, 22 ft”.",
 }
 

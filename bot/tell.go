@@ -130,7 +130,7 @@ func (a *answer) size() string {
 func (a *answer) tellWeight() {
 	w := a.result.Weight
 	if limit, over := a.overLimit(); over {
-		a.problems = append(a.problems, "Over your limit of "+limit+": cut a smaller piece.")
+		a.problems = append(a.problems, "Cut a smaller piece: your limit is "+limit+".")
 	}
 	if w.Method == piece.ByCrew {
 		a.lines = append(a.lines, "Your weight, not checked. Tell me tree, diameter and length and I compare.")
@@ -285,8 +285,7 @@ func (a *answer) into(o *object) {
 // assumed words what was taken for granted; what another line says already
 // has no words here.
 var assumed = map[calc.Assumption]string{
-	calc.OverBark: "over bark", calc.GreenWood: "green", calc.GenusAverage: "the mean of its genus",
-	calc.GroupDefault: "the mean of all such wood", calc.HeavierOfTwo: "the heavier of your weight and mine",
+	calc.OverBark: "over bark", calc.GreenWood: "green", calc.HeavierOfTwo: "the heavier of your weight and mine",
 	calc.SlickRope: "slick rope", calc.NoDrop: "no drop", calc.OnePerson: "one on the rope",
 	calc.StraightLegs: "rope legs side by side", calc.WholeOnDrum: "wraps and block as for one part of line",
 }

@@ -3,6 +3,8 @@ package main
 import (
 	"encoding/json"
 	"fmt"
+	"os"
+	"path/filepath"
 	"reflect"
 	"strconv"
 	"strings"
@@ -12,7 +14,18 @@ import (
 )
 
 func TestMain(m *testing.M) {
-	testscript.Main(m, map[string]func(){"heft": main})
+	testscript.Main(tidied{m}, map[string]func(){"heft": main})
+}
+
+// tidied takes the built program away when the tests are through.
+type tidied struct{ m *testing.M }
+
+func (t tidied) Run() int {
+	code := t.m.Run()
+	if build.path != "" {
+		_ = os.RemoveAll(filepath.Dir(build.path))
+	}
+	return code
 }
 
 // TestScripts runs the real program as people and scripts would: each file in
@@ -111,4 +124,3 @@ func lines(ts *testscript.TestScript, neg bool, args []string) {
 		ts.Fatalf("stdout has %d lines, want %s", n, args[0])
 	}
 }
-
