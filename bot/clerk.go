@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"log/slog"
+	"runtime/debug"
 	"time"
 )
 
@@ -50,7 +51,7 @@ func (c *Clerk) Take(ctx context.Context, ev Event) (Reply, error) {
 		return Reply{}, ErrRepeated
 	}
 	before, _ := c.Memory.Recall(ev.Conversation())
-	reply, entry, turn := c.Desk.Answer(ev, before)
+	reply, entry, turn := c.answer(ctx, ev, before)
 	err := c.Journal.Append(ctx, entry)
 	switch {
 	case errors.Is(err, ErrLogged):
@@ -64,11 +65,27 @@ func (c *Clerk) Take(ctx context.Context, ev Event) (Reply, error) {
 	return reply, nil
 }
 
+// answer keeps a fault of ours from taking the program, and the question,
+// with it.
+func (c *Clerk) answer(ctx context.Context, ev Event, before Turn) (reply Reply, entry Entry, turn Turn) {
+	defer func() {
+		if fault := recover(); fault != nil {
+			c.Log.ErrorContext(ctx, "the desk failed", KeyEvent, ev.ID, KeyErr, fault, "stack", string(debug.Stack()))
+			a := answer{}
+			a.refuse("I failed on that one, so no figures. Ask the qualified arborist, and tell whoever runs me.")
+			reply = a.reply()
+			entry, turn = entryOf(ev, a, reply), Turn{}
+		}
+	}()
+	return c.Desk.Answer(ev, before)
+}
+
 // again handles an event that an earlier run logged: its reply is posted only
 // where that run did not get so far.
 func (c *Clerk) again(ctx context.Context, ev Event) (Reply, error) {
 	old, err := c.Journal.Find(ctx, ev.Workspace, ev.ID)
 	if err != nil {
+		c.Memory.Forget(ev.Workspace + "/" + ev.ID) // the next delivery tries again
 		return Reply{}, fmt.Errorf("look for the earlier entry: %w", err)
 	}
 	if old.Delivered != nil {

@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"log/slog"
 
 	"heft/bot"
 	"heft/bot/journal"
@@ -28,13 +29,17 @@ func (*serve) Run(ctx context.Context, s *session) (err error) {
 			err = errors.Join(err, fmt.Errorf("close the journal: %w", failed))
 		}
 	}()
-	clerk := &bot.Clerk{Desk: desk, Journal: j, Memory: seen.New(), Log: s.log}
+	log := slog.New(slackchat.Masked(s.log.Handler()))
+	clerk := &bot.Clerk{Desk: desk, Journal: j, Memory: seen.New(), Log: log}
 	chat, err := slackchat.New(slackchat.Config{
-		BotToken: s.env("SLACK_BOT_TOKEN"),
-		AppToken: s.env("SLACK_APP_TOKEN"),
-		APIURL:   s.env("SLACK_API_URL"),
-	}, clerk, s.log)
+		BotToken: s.env(slackchat.BotTokenVar),
+		AppToken: s.env(slackchat.AppTokenVar),
+		APIURL:   s.env(slackchat.APIURLVar),
+	}, clerk, log)
 	if err != nil {
+		return err
+	}
+	if err := chat.Recover(ctx, s.now()); err != nil {
 		return err
 	}
 	return chat.Run(ctx)

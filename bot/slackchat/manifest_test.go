@@ -1,0 +1,77 @@
+package slackchat_test
+
+import (
+	"os"
+	"slices"
+	"testing"
+
+	"github.com/slack-go/slack"
+	"go.yaml.in/yaml/v3"
+
+	"heft/bot/standin"
+)
+
+func manifest(t *testing.T) slack.Manifest {
+	t.Helper()
+	f, err := os.Open("../../deploy/manifest.yaml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	var m slack.Manifest
+	d := yaml.NewDecoder(f)
+	d.KnownFields(true) // a misspelt setting is an error
+	if err := d.Decode(&m); err != nil {
+		t.Fatal(err)
+	}
+	return m
+}
+
+func TestManifest(t *testing.T) {
+	m := manifest(t)
+	s, f := m.Settings, m.Features
+	if !s.SocketModeEnabled || s.Interactivity == nil || s.Interactivity.IsEnabled || s.TokenRotationEnabled {
+		t.Errorf("settings: %+v", s)
+	}
+	if !f.AppHome.MessagesTabEnabled || f.AppHome.MessagesTabReadOnlyEnabled || f.BotUser.DisplayName == "" {
+		t.Errorf("features: %+v", f)
+	}
+	if len(m.OAuthConfig.Scopes.User) > 0 {
+		t.Errorf("scopes over people: %q", m.OAuthConfig.Scopes.User)
+	}
+	// Limits from memory: 35 and 140 characters, and 174 to 4,000.
+	d := m.Display
+	if len(d.Name) > 35 || len(d.Description) > 140 || len(d.LongDescription) < 174 || len(d.LongDescription) > 4000 {
+		t.Errorf("lengths: %d, %d, %d", len(d.Name), len(d.Description), len(d.LongDescription))
+	}
+}
+
+// With the manifest's scopes and subscriptions everything works, and without
+// any one of them something no longer does.
+func TestManifestAsksForTheLeast(t *testing.T) {
+	m := manifest(t)
+	scopes, events := m.OAuthConfig.Scopes.Bot, m.Settings.EventSubscriptions.BotEvents
+	r := prepare(t, standin.Options{Scopes: scopes, Events: events}).run()
+	r.answered(r.ask(standin.Yard, question))
+	r.answered(r.Say(standin.Direct, crew, question))
+
+	for _, gone := range slices.Concat(scopes, events) {
+		t.Run("without "+gone, func(t *testing.T) {
+			other := func(s string) bool { return s == gone }
+			r := prepare(t, standin.Options{
+				Scopes: slices.DeleteFunc(slices.Clone(scopes), other),
+				Events: slices.DeleteFunc(slices.Clone(events), other),
+			}).run()
+			mention, direct := r.ask(standin.Yard, question), r.Say(standin.Direct, crew, question)
+			whole := len(mention.Events) > 0 && len(direct.Events) > 0
+			for _, asked := range []standin.Message{mention, direct} {
+				if len(asked.Events) > 0 {
+					whole = r.settled(asked).Failure == "" && whole
+				}
+			}
+			if whole {
+				t.Errorf("%s is not needed", gone)
+			}
+		})
+	}
+}

@@ -1,0 +1,140 @@
+package slackchat
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"time"
+	"unicode/utf8"
+
+	"github.com/slack-go/slack/slackutilsx"
+
+	"heft/bot"
+)
+
+// maxText is the longest text the platform takes whole, in characters
+// (platform documentation, chat.postMessage). What it would cut off is the
+// end, where the reminder stands.
+const maxText = 40_000
+
+// recordTimeout bounds the writing down of what became of a reply.
+const recordTimeout = 5 * time.Second
+
+// answer posts a reply in its thread and records what became of it.
+func (c *Chat) answer(ctx context.Context, ev bot.Event, reply bot.Reply) {
+	err := hide(c.post(ctx, ev.Channel, ev.Thread, reply.Text()))
+	if err != nil {
+		c.log.ErrorContext(ctx, "the reply was not posted", bot.KeyEvent, ev.ID, bot.KeyErr, err)
+	}
+	// Recorded even where the shutdown cut the posting short.
+	ctx, cancel := context.WithTimeout(context.WithoutCancel(ctx), recordTimeout)
+	defer cancel()
+	c.clerk.Delivered(ctx, ev, time.Now(), err)
+}
+
+// post puts text into a thread, trying again where that may help.
+func (c *Chat) post(ctx context.Context, channel, thread, text string) error {
+	if n := utf8.RuneCountInString(slackutilsx.EscapeMessage(text)); n > maxText {
+		return fmt.Errorf("the reply has %d characters, more than the %d a message may have", n, maxText)
+	}
+	return c.persist(ctx, channel, func() error {
+		_, stamp, err := c.api.PostMessageContext(ctx, channel, options(thread, text)...)
+		if err == nil && stamp == "" {
+			return errNoReason
+		}
+		return err
+	})
+}
+
+// recent is how far back a restart looks for replies that nobody saw: past
+// it the crew has long decided.
+const recent = 10 * time.Minute
+
+// Recover posts, marked as late, the replies that the journal holds from the
+// last ten minutes and that are not known to have been posted. It is called
+// before Run, so that a retry of the same event finds its reply posted. A
+// crash between a post and its record can make a reply come twice, never not
+// at all.
+func (c *Chat) Recover(ctx context.Context, now time.Time) error {
+	self, err := c.identify(ctx)
+	if err != nil {
+		return err
+	}
+	entries, err := c.clerk.Journal.Undelivered(ctx, now.Add(-recent))
+	if err != nil {
+		return fmt.Errorf("look for replies that were not posted: %w", err)
+	}
+	// The crew's next questions do not wait for ever behind the last ones.
+	limit, cancel := context.WithTimeout(ctx, patience)
+	defer cancel()
+	for _, e := range entries {
+		if limit.Err() != nil {
+			break
+		}
+		if e.Workspace != self.team || e.Channel == "" {
+			continue
+		}
+		ev := bot.Event{ID: e.ID, Workspace: e.Workspace, Channel: e.Channel, Thread: e.Thread, User: e.User, At: now}
+		c.answer(limit, ev, bot.Late(e, now))
+	}
+	return ctx.Err()
+}
+
+// Trying again.
+const (
+	maxTries  = 5
+	firstWait = 250 * time.Millisecond
+	maxWait   = 5 * time.Second
+	// patience is how long a reply is worth posting.
+	patience = 2 * time.Minute
+)
+
+// persist makes a call until it succeeds, until trying again is no use, or
+// until patience runs out. A channel told to slow down has one call at a
+// time from then on, so that what was said first is seen first.
+func (c *Chat) persist(ctx context.Context, channel string, call func() error) (err error) {
+	leave := func() {}
+	defer func() { leave() }()
+	slow := c.limited.slow(channel)
+	if slow {
+		if leave, err = c.join(ctx, channel); err != nil {
+			return err
+		}
+	}
+	var waited time.Duration
+	for try := 1; ; {
+		if err = call(); err == nil {
+			return nil
+		}
+		wait, limited := rateLimited(err)
+		if !limited {
+			if wait = min(firstWait<<(try-1), maxWait); final(err) || try == maxTries {
+				return err
+			}
+			try++
+		}
+		if waited += wait; waited > patience {
+			return err
+		}
+		if limited && !slow {
+			if leave, err = c.join(ctx, channel); err != nil {
+				return err
+			}
+			slow = true
+		}
+		if stopped := c.pause(ctx, wait); stopped != nil {
+			return errors.Join(err, stopped)
+		}
+	}
+}
+
+// join waits for a turn in a channel that was told to slow down.
+func (c *Chat) join(ctx context.Context, channel string) (func(), error) {
+	ctx, cancel := context.WithTimeout(ctx, patience)
+	defer cancel()
+	leave, err := c.limited.join(ctx, channel)
+	if err != nil {
+		return func() {}, fmt.Errorf("wait for a turn to post: %w", err)
+	}
+	return leave, nil
+}

@@ -1,0 +1,170 @@
+package slackchat
+
+import (
+	"context"
+	"errors"
+	"time"
+
+	"github.com/slack-go/slack"
+	"github.com/slack-go/slack/slackevents"
+	"github.com/slack-go/slack/socketmode"
+
+	"heft/bot"
+)
+
+// Keys of the structured log.
+const (
+	keyKind    = "kind"
+	keyAttempt = "attempt"
+	keyReason  = "reason"
+)
+
+// Run answers until the context ends, and then returns nil once everything
+// in hand is answered and acknowledged. Any other end is an error for whoever
+// runs the bot. It runs once.
+func (c *Chat) Run(ctx context.Context) error {
+	self, err := c.identify(ctx)
+	switch {
+	case ctx.Err() != nil:
+		return nil
+	case err != nil:
+		return err
+	}
+	// The socket and the work outlive the context: both are needed to finish
+	// what is in hand.
+	live, hangUp := context.WithCancel(context.WithoutCancel(ctx))
+	work, drop := context.WithCancel(live)
+	ended := make(chan error, 1)
+	go func() {
+		ended <- c.socket.RunContext(live)
+		close(ended)
+	}()
+	err = c.intake(ctx, work, self, ended)
+	c.log.InfoContext(ctx, "finishing what is in hand")
+	c.finish(drop)
+	hangUp()
+	<-ended
+	return err
+}
+
+// intake takes events off the socket until the context or the socket ends.
+func (c *Chat) intake(ctx, work context.Context, self identity, ended <-chan error) error {
+	for {
+		select {
+		case <-ctx.Done():
+			return nil
+		case err := <-ended:
+			return explain(AppTokenVar, err)
+		case ev := <-c.socket.Events:
+			if err := c.handle(ctx, work, self, ev); err != nil {
+				return err
+			}
+		}
+	}
+}
+
+// handle sorts what the library sends. What it cannot read is logged and left
+// unacknowledged.
+func (c *Chat) handle(ctx, work context.Context, self identity, ev socketmode.Event) error {
+	switch data := ev.Data.(type) {
+	case slackevents.EventsAPIEvent:
+		c.receive(ctx, work, self, ev.Request, data)
+	case *slack.ConnectionErrorEvent:
+		c.log.WarnContext(ctx, "no connection to the workspace", keyAttempt, data.Attempt, bot.KeyErr, data.ErrorObj)
+		if refused(data.ErrorObj) {
+			return explain(AppTokenVar, data.ErrorObj)
+		}
+	case *socketmode.ErrorBadMessage:
+		c.log.WarnContext(ctx, "a message nobody here understands", bot.KeyErr, data.Cause)
+	case *socketmode.ErrorWriteFailed:
+		c.log.WarnContext(ctx, "an acknowledgement did not go out", bot.KeyErr, data.Cause)
+	default:
+		c.log.DebugContext(ctx, "socket", keyKind, string(ev.Type))
+	}
+	return nil
+}
+
+// receive gives an event to its conversation's lane, waiting for a free slot.
+func (c *Chat) receive(ctx, work context.Context, self identity, req *socketmode.Request, outer slackevents.EventsAPIEvent) {
+	if req.RetryAttempt > 0 {
+		c.log.InfoContext(ctx, "delivered again", keyAttempt, req.RetryAttempt, keyReason, req.RetryReason)
+	}
+	select {
+	case c.slots <- struct{}{}:
+	case <-ctx.Done():
+		return // not acknowledged, so it comes again
+	}
+	ev, ours := question(outer, self)
+	if !ours {
+		c.taking.add(req.EnvelopeID, func() {
+			defer c.release()
+			c.acknowledge(work, req.EnvelopeID)
+		})
+		return
+	}
+	c.taking.add(ev.Conversation(), func() { c.take(work, req.EnvelopeID, ev) })
+}
+
+// take has the clerk answer, then acknowledges, then leaves the reply to the
+// conversation's posting lane: a post that has to wait keeps no
+// acknowledgement waiting.
+func (c *Chat) take(ctx context.Context, envelope string, ev bot.Event) {
+	reply, err := c.clerk.Take(ctx, ev)
+	switch {
+	case ctx.Err() != nil: // dropped half-way and not acknowledged, so it comes again
+		c.release()
+	case errors.Is(err, bot.ErrRepeated):
+		defer c.release()
+		c.acknowledge(ctx, envelope)
+	case err != nil: // not acknowledged, so it comes again
+		defer c.release()
+		c.log.ErrorContext(ctx, "the event was not taken", bot.KeyEvent, ev.ID, bot.KeyErr, err)
+	default:
+		c.acknowledge(ctx, envelope)
+		c.posting.add(ev.Conversation(), func() {
+			defer c.release()
+			c.answer(ctx, ev, reply)
+		})
+	}
+}
+
+func (c *Chat) release() { <-c.slots }
+
+// acknowledge tells the platform that the event is ours now. The library only
+// queues it, and with no socket its queue fills up: hence the limit.
+func (c *Chat) acknowledge(ctx context.Context, envelope string) {
+	ctx, cancel := context.WithTimeout(ctx, ackTimeout)
+	defer cancel()
+	if err := c.socket.AckCtx(ctx, envelope, nil); err != nil {
+		c.log.WarnContext(ctx, "an acknowledgement did not go out", bot.KeyErr, err)
+		return
+	}
+	c.sent.expect()
+}
+
+// finish waits for what is in hand and for its acknowledgements. When the
+// grace is over it drops the rest, which is recorded as not posted.
+func (c *Chat) finish(drop context.CancelFunc) {
+	defer drop()
+	done := make(chan struct{})
+	go func() {
+		c.taking.wait()
+		c.posting.wait()
+		close(done)
+	}()
+	grace := time.NewTimer(c.cfg.Grace)
+	defer grace.Stop()
+	for {
+		select {
+		case <-done:
+			c.sent.drain(drainTimeout)
+			return
+		case <-grace.C:
+			c.log.Warn("the shutdown does not wait any longer")
+			drop()
+		case <-c.socket.Events:
+			// Read so that the library goes on sending acknowledgements; not
+			// acknowledged, so it comes again.
+		}
+	}
+}

@@ -1,0 +1,95 @@
+package standin
+
+import (
+	"regexp"
+	"strings"
+	"time"
+)
+
+// Message is one message of the workspace.
+type Message struct {
+	Channel  string
+	User     string
+	BotID    string // set on what a bot posted
+	Text     string // as the platform keeps it: entities escaped, markup in angle brackets
+	TS       string
+	ThreadTS string // empty on a message that is in no thread
+	Subtype  string
+	Edited   bool
+	Events   []string  // ids of the events that told the app of it
+	At       time.Time // when it arrived here
+
+	// What the poster asked for (platform documentation, chat.postMessage).
+	Plain     bool   // mrkdwn was off: no *bold*, no _italic_
+	Parse     string // "", "none" or "full"
+	LinkNames bool
+	Unfurls   bool
+}
+
+// Thread is the stamp a reply names: the thread's, or the message's own.
+func (m Message) Thread() string {
+	if m.ThreadTS != "" {
+		return m.ThreadTS
+	}
+	return m.TS
+}
+
+var entities = strings.NewReplacer("&lt;", "<", "&gt;", ">", "&amp;", "&")
+
+// Shown is the text as a person sees it, markup left as it is. The platform
+// writes &, < and > as entities and nothing else (platform documentation,
+// formatting message text).
+func (m Message) Shown() string { return entities.Replace(m.Text) }
+
+var (
+	markup  = regexp.MustCompile(`<(@[A-Z0-9]+|!(?:channel|here|everyone)|!subteam\^[A-Z0-9]+)(?:\|[^>]*)?>`)
+	byName  = regexp.MustCompile(`(?:^|[^\w])@(\w+)`)
+	rawLink = regexp.MustCompile(`<(?:https?:|mailto:|tel:|#)[^>]*>`)
+	// bareLink is an address that no angle brackets mark.
+	bareLink = regexp.MustCompile(`\bhttps?://[^\s<>|]+`)
+)
+
+// Pings are those whose phones would buzz for the message. Markup in angle
+// brackets always counts; a bare @name only where the poster asked for names
+// to be found, by link_names or parse=full (platform documentation,
+// formatting message text).
+func (m Message) Pings() []string {
+	var names []string
+	for _, f := range markup.FindAllStringSubmatch(m.Text, -1) {
+		names = append(names, f[1])
+	}
+	if m.LinkNames || m.Parse == "full" {
+		for _, f := range byName.FindAllStringSubmatch(m.Text, -1) {
+			names = append(names, "@"+f[1])
+		}
+	}
+	return names
+}
+
+// Links are the links the message would show: markup, and bare addresses
+// unless parse is none (platform documentation, formatting message text).
+func (m Message) Links() []string {
+	links := rawLink.FindAllString(m.Text, -1)
+	if m.Parse != "none" {
+		links = append(links, bareLink.FindAllString(m.Text, -1)...)
+	}
+	return links
+}
+
+// Typed turns what a person types into what the platform keeps: the three
+// entities, and the bot's name behind an @ as a mention.
+func (w *Workspace) Typed(text string) string {
+	escaped := strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;").Replace(text)
+	name := regexp.MustCompile(`@` + regexp.QuoteMeta(w.opts.BotName) + `\b`)
+	return name.ReplaceAllLiteralString(escaped, w.Mention())
+}
+
+// mentions says whether the text calls the bot.
+func mentions(text string) bool {
+	for _, f := range markup.FindAllStringSubmatch(text, -1) {
+		if f[1] == "@"+BotUser {
+			return true
+		}
+	}
+	return false
+}
