@@ -140,3 +140,20 @@ func TestAfterARestart(t *testing.T) {
 		t.Errorf("deliveries %+v", s.noted)
 	}
 }
+
+// A fault of ours takes neither the program nor the question with it.
+func TestAFaultIsLoggedAndAnswered(t *testing.T) {
+	s := &shelf{}
+	c := newClerk(t, s)
+	c.Desk = &bot.Desk{} // a desk without a reader fails on every word
+	r, err := c.Take(t.Context(), event(question))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if r.Status() != bot.Refused || strings.ContainsFunc(r.Text(), unicode.IsDigit) || !strings.Contains(r.Text(), reminder) {
+		t.Errorf("the crew reads %q", r.Text())
+	}
+	if len(s.entries) != 1 || s.entries[0].Words != question {
+		t.Errorf("the log holds %+v", s.entries)
+	}
+}
