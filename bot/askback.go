@@ -18,7 +18,7 @@ func (d *Desk) askBack(a *answer, ask *parser.Ask) {
 	a.status = Needs
 	a.needs = slices.Clone(ask.Fields)
 	for _, f := range a.question.Missing() {
-		if worked[a.question.Intent] && !slices.Contains(a.needs, f) && len(a.needs) < 2 {
+		if methods[a.question.Intent] != nil && !slices.Contains(a.needs, f) && len(a.needs) < 2 {
 			a.needs = append(a.needs, f)
 		}
 	}

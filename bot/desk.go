@@ -72,7 +72,7 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 // missing turns the facts that a question lacks into an ask: two at the most.
 func missing(q parser.Question) *parser.Ask {
 	fields := q.Missing()
-	if len(fields) == 0 || !worked[q.Intent] {
+	if len(fields) == 0 || methods[q.Intent] == nil {
 		return nil
 	}
 	if len(fields) > 2 && !q.Empty() {
@@ -110,6 +110,7 @@ type answer struct {
 	voice         speaker
 	status        Status
 	result        *calc.Result
+	figures       func(*object) // what this kind of answer adds for scripts
 	needs         []parser.Field
 	lines         []string // without cautions, problems and the reminder
 	problems      []string

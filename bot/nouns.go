@@ -1,6 +1,11 @@
 package bot
 
-import "heft/parser"
+import (
+	"strings"
+
+	"heft/calc/limits"
+	"heft/parser"
+)
 
 // noun is what a crew calls a field.
 var noun = map[parser.Field]string{
@@ -16,6 +21,25 @@ var noun = map[parser.Field]string{
 	parser.Efficiency: "the sheave efficiency",
 }
 
+// called is what a crew calls a quantity of the calculator, also one that
+// nobody says.
+func called(q limits.Quantity) string {
+	if n := noun[parser.Field(q)]; n != "" {
+		return n
+	}
+	if n := calculated[q]; n != "" {
+		return n
+	}
+	name, _, _ := strings.Cut(string(q), "_")
+	return "the " + name
+}
+
+// calculated are the quantities that only the calculator speaks of.
+var calculated = map[limits.Quantity]string{
+	limits.Tension: "the pull on the line", limits.WorkingLoad: "the working load",
+	limits.BalancePoint: "the balance point", limits.Offset: "the block's offset", limits.Rise: "the rise",
+}
+
 func nouns[F ~string](fields []F) []string {
 	out := make([]string, len(fields))
 	for i, f := range fields {
@@ -28,11 +52,17 @@ func nouns[F ~string](fields []F) []string {
 var asTyped = map[parser.Field]string{
 	parser.SpeciesField: "red oak", parser.Diameter: "14 in", parser.ButtDiameter: "14 in",
 	parser.Length: "22 ft long", parser.HitchHeight: "hitched at 35 ft",
+	parser.Parts: "2:1", parser.Limit: "limit 600 lb", parser.LimbAngle: "20° above level",
+	parser.Tie: "tied 12 ft from the cut", parser.BlockHeight: "block 20 ft above the cut",
+	parser.DropHeight: "drop 4 ft", parser.RopeBreak: "16,000 lb break", parser.RopeLength: "60 ft of rope",
 }
 
 var asTypedMetric = map[parser.Field]string{
 	parser.SpeciesField: "red oak", parser.Diameter: "35 cm", parser.ButtDiameter: "35 cm",
 	parser.Length: "7 m long", parser.HitchHeight: "hitched at 10 m",
+	parser.Parts: "2:1", parser.Limit: "limit 300 kg", parser.LimbAngle: "20° above level",
+	parser.Tie: "tied 4 m from the cut", parser.BlockHeight: "block 6 m above the cut",
+	parser.DropHeight: "drop 1 m", parser.RopeBreak: "70 kN break", parser.RopeLength: "20 m of rope",
 }
 
 // typed is how to type the fields, in the units that are being spoken.

@@ -18,8 +18,14 @@ type object struct {
 	Language   string         `json:"language"`
 	Weight     *weightObject  `json:"weight,omitempty"`
 	Lower      *lowerObject   `json:"lower,omitempty"`
+	Lift       *liftObject    `json:"lift,omitempty"`
+	Raise      *raiseObject   `json:"raise,omitempty"`
+	Drop       *dropObject    `json:"drop,omitempty"`
+	Gear       *gearObject    `json:"gear,omitempty"`
+	CutPlan    *cutPlanObject `json:"cut_plan,omitempty"`
 	BlockLoad  float64        `json:"block_load_n,omitempty"`
 	Rope       float64        `json:"rope_m,omitempty"`
+	Notch      float64        `json:"notch_deg,omitempty"`
 	Needs      []parser.Field `json:"needs"`
 	Problems   []string       `json:"problems"`
 	Cautions   []string       `json:"cautions"`

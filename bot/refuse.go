@@ -28,14 +28,14 @@ func (a *answer) stop(ask *parser.Ask) {
 		a.lines = []string{"STOP. " + capital(trimQuote(ask.Words)) + ": no figures for unsound wood or a tree in doubt.",
 			"The qualified arborist has to look at the tree before anybody rigs on it or cuts it."}
 	default:
-		a.lines = []string{"I only work out rigging: weights, wraps, block loads and rope. Try “" + example(a.voice) + "”."}
+		a.lines = []string{"I only work out rigging: weights, wraps, loads, rope, lifts. Try “" + example(a.voice) + "”."}
 	}
 	a.problems = a.lines[:1:1]
 }
 
 // notYet refuses what the desk has no method for, and says what it does have.
 func (a *answer) notYet() {
-	a.refuse("I have no method for " + trade[a.question.Intent] + " yet, so no figures. Ask the qualified arborist. I do weight, wraps, block load and rope.")
+	a.refuse("I have no method for " + trade[a.question.Intent] + " yet, so no figures. Ask the qualified arborist.")
 }
 
 var trade = map[parser.Intent]string{
@@ -49,7 +49,7 @@ var trade = map[parser.Intent]string{
 func (a *answer) refuse(problem string) {
 	a.status, a.result = Refused, nil
 	a.lines, a.problems = []string{problem}, []string{problem}
-	a.needs, a.cautions = nil, nil
+	a.needs, a.cautions, a.figures = nil, nil, nil
 }
 
 // help answers a greeting or a call for help.
@@ -87,7 +87,7 @@ func (s speaker) problem(err error) string {
 	}
 	if e, ok := errors.AsType[*limits.Contradiction](err); ok {
 		return fmt.Sprintf("%s %s does not go with %s, which allows %s: %s.", bare(e.First), s.of(e.First, e.Got),
-			noun[parser.Field(e.Second)], s.of(e.First, e.Limit), e.Why)
+			called(e.Second), s.of(e.First, e.Limit), e.Why)
 	}
 	if e, ok := errors.AsType[*wood.Unweighable](err); ok {
 		return "No weight for " + e.Common + ": " + e.Why + "."
@@ -97,20 +97,23 @@ func (s speaker) problem(err error) string {
 
 // bare is what a crew calls a quantity, at the start of a sentence.
 func bare(q limits.Quantity) string {
-	return capital(strings.TrimPrefix(noun[parser.Field(q)], "the "))
+	return capital(strings.TrimPrefix(called(q), "the "))
 }
 
 // of says a quantity by the unit of its name.
 func (s speaker) of(q limits.Quantity, v float64) string {
-	switch q {
-	case limits.Diameter, limits.ButtDiameter, limits.MidDiameter, limits.TipDiameter:
+	name := string(q)
+	switch {
+	case strings.HasSuffix(name, "diameter_m"):
 		return s.across(unit.Exactly(unit.Length(v)))
-	case limits.Length, limits.HitchHeight:
+	case strings.HasSuffix(name, "_m"):
 		return s.along(unit.Exactly(unit.Length(v)))
-	case limits.Weight:
+	case strings.HasSuffix(name, "_kg"):
 		n, u := s.unitOfMass(unit.Mass(v))
 		return grouped(math.Round(n)) + u
-	case limits.Angle:
+	case strings.HasSuffix(name, "_n"):
+		return s.load(unit.Force(v))
+	case strings.HasSuffix(name, "_deg"):
 		return trimmed(v, 1) + "°"
 	}
 	return trimmed(v, 1)

@@ -195,3 +195,23 @@ func capital(s string) string {
 	r[0] = unicode.ToUpper(r[0])
 	return string(r)
 }
+
+// atMost says a mass that must not be passed, rounded down.
+func (s speaker) atMost(m unit.Mass) string {
+	v, u := s.unitOfMass(m)
+	return grouped(downTo(v)) + u
+}
+
+// pullHad says a pull that is there, rounded down.
+func (s speaker) pullHad(f unit.Force) string { return s.atMost(f.Held()) }
+
+// alongUp and alongDown say a length to a tenth, rounded up or down.
+func (s speaker) alongUp(l unit.Length) string   { return s.tenth(l, math.Ceil, -1e-9) }
+func (s speaker) alongDown(l unit.Length) string { return s.tenth(l, math.Floor, 1e-9) }
+
+func (s speaker) tenth(l unit.Length, round func(float64) float64, slack float64) string {
+	if s.metric {
+		return trimmed(round(float64(l)*10+slack)/10, 1) + " m"
+	}
+	return trimmed(round(l.Feet()*10+slack)/10, 1) + " ft"
+}

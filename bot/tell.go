@@ -269,6 +269,9 @@ var spreadWords = map[piece.Source]string{
 
 // into writes the figures into the object that scripts read.
 func (a *answer) into(o *object) {
+	if a.figures != nil {
+		defer a.figures(o)
+	}
 	r := a.result
 	if r == nil {
 		return

@@ -12,27 +12,32 @@ import (
 	"heft/parser"
 )
 
-// worked are the intents that the desk has an answer to.
-var worked = map[parser.Intent]bool{
-	parser.AskWeight: true, parser.AskLower: true, parser.AskBlockLoad: true, parser.AskRope: true,
+// methods are the questions that the desk can answer, and how.
+var methods = map[parser.Intent]func(*answer) error{
+	parser.AskWeight:    (*answer).workLower,
+	parser.AskLower:     (*answer).workLower,
+	parser.AskBlockLoad: (*answer).workLower,
+	parser.AskRope:      (*answer).workRope,
+	parser.AskLift:      (*answer).workLift,
+	parser.AskRaise:     (*answer).workRaise,
+	parser.AskNotch:     (*answer).workNotch,
+	parser.AskCutPlan:   (*answer).workCutPlan,
+	parser.AskDrop:      (*answer).workDrop,
+	parser.AskGear:      (*answer).workGear,
 }
 
 // work has the calculator answer the question.
 func (a *answer) work() {
-	q := a.question
-	if !worked[q.Intent] {
+	work := methods[a.question.Intent]
+	if work == nil {
 		a.notYet()
 		return
 	}
-	if p := senseless(q); p != "" {
+	if p := senseless(a.question); p != "" {
 		a.refuse(p)
 		return
 	}
-	if q.Intent == parser.AskRope && !q.Has(parser.Weight) && q.Species == nil {
-		a.workRope()
-		return
-	}
-	res, err := calc.Work(jobOf(q))
+	err := work(a)
 	if m, ok := errors.AsType[*limits.Missing](err); ok {
 		a.status, a.needs = Needs, []parser.Field{parser.Field(m.Quantity)}
 		a.askMissing()
@@ -40,24 +45,38 @@ func (a *answer) work() {
 	}
 	if err != nil {
 		a.refuse(a.voice.problem(err))
-		return
+	}
+}
+
+// workLower answers what a piece weighs and how it is lowered.
+func (a *answer) workLower() error {
+	res, err := calc.Work(jobOf(a.question))
+	if err != nil {
+		return err
 	}
 	a.status, a.result = Answered, &res
 	a.tell()
+	return nil
 }
 
-// workRope answers how much rope a hitch takes, with no piece on it.
-func (a *answer) workRope() {
-	hitch := a.question.Length(parser.HitchHeight)
-	need, err := rope.Needed(hitch.High, max(1, int(a.question.Count(parser.Parts))))
+// workRope answers how much rope a hitch takes, with or without a piece.
+func (a *answer) workRope() error {
+	q := a.question
+	if q.Has(parser.Weight) || q.Species != nil && q.Has(parser.Length) && q.Has(acrossFields...) {
+		return a.workLower()
+	}
+	need, err := rope.Needed(q.Length(parser.HitchHeight).High, max(1, int(q.Count(parser.Parts))))
 	if err != nil {
-		a.refuse(a.voice.problem(err))
-		return
+		return err
 	}
 	a.status, a.result = Answered, &calc.Result{Rope: need}
 	a.lines = []string{a.ropeHead(need)}
 	a.tellRope()
+	return nil
 }
+
+// lowers are the questions whose answer is about lowering.
+var lowers = map[parser.Intent]bool{parser.AskLower: true, parser.AskBlockLoad: true, parser.AskRope: true}
 
 // jobOf hands the calculator what was said; what was not stays zero.
 func jobOf(q parser.Question) calc.Job {
@@ -67,7 +86,7 @@ func jobOf(q parser.Question) calc.Job {
 		People: int(q.Count(parser.People)),
 		Parts:  int(q.Count(parser.Parts)),
 		Wraps:  q.Count(parser.Wraps),
-		Lower:  q.Intent != parser.AskWeight,
+		Lower:  lowers[q.Intent],
 	}
 	if x, ok := q.Get(parser.BlockAngle); ok {
 		between := unit.Angle(x.Low) * unit.Degree // the smaller angle loads the block more

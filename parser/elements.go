@@ -1,6 +1,10 @@
 package parser
 
 import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
 	"github.com/alecthomas/participle/v2/lexer"
 )
 
@@ -21,39 +25,41 @@ type reading struct {
 	fixes []Fix
 }
 
+// word is one word of a message, folded, and where it stands.
+type word struct {
+	folded     string
+	start, end int
+}
+
 // elements flattens the tree: figures, terms (the longest spelling that
 // fits), pauses. What has no place among them becomes an ask.
 func (r *Reader) elements(text string, m *message) *reading {
-	out := &reading{text: text}
-	var run []lexer.Token // words not yet looked up
-	flush := func() {
+	out := &reading{text: text, elems: make([]element, 0, len(text)/4+4)}
+	run := make([]word, 0, 8) // words not yet looked up
+	for _, it := range m.Items {
+		if it.Words != nil {
+			run = r.appendWords(run, it.Words)
+			continue
+		}
 		r.terms(out, run)
 		run = run[:0]
-	}
-	for _, it := range m.Items {
 		switch {
-		case it.Word != nil:
-			run = append(run, *it.Word)
-		case it.Break != nil && it.Break.Type == tokTo:
-			run = append(run, *it.Break)
 		case it.Break != nil:
-			flush()
 			out.pause(it.Break)
 		case it.Stray != nil:
-			flush()
 			out.asks = append(out.asks, askAt(Unknown, text, it.Stray.Pos.Offset, len(it.Stray.Value)))
 		default:
-			flush()
-			figs, ask := figures(text, it.Measure)
-			out.addFigures(figs, ask)
+			a, b, ask := figures(text, it)
+			out.addFigures(a, b, ask)
 		}
 	}
-	flush()
+	r.terms(out, run)
 	out.compounds()
 	out.betweens()
-	if out.has("taper") {
+	if out.has(markTaper) {
 		out.tapers()
 	}
+	out.surroundings()
 	return out
 }
 
@@ -61,22 +67,53 @@ func askAt(k Kind, text string, start, n int) *Ask {
 	return &Ask{Kind: k, Words: text[start : start+n], Start: start, End: start + n}
 }
 
-func (rd *reading) addFigures(figs []*figure, ask *Ask) {
+// appendWords splits a run. A symbol that is not in the vocabulary says
+// nothing.
+func (r *Reader) appendWords(run []word, t *lexer.Token) []word {
+	text, base := t.Value, t.Pos.Offset
+	for at := 0; at < len(text); {
+		n := strings.IndexFunc(text[at:], gap)
+		if n < 0 {
+			n = len(text) - at
+		}
+		if n > 0 {
+			w := word{fold(text[at : at+n]), base + at, base + at + n}
+			if !symbol(w.folded) || r.lex.root.next[w.folded] != nil {
+				run = append(run, w)
+			}
+		}
+		at += n + len(text[at+n:]) - len(strings.TrimLeftFunc(text[at+n:], gap))
+	}
+	return run
+}
+
+// symbol says whether a word is an emoji or the like.
+func symbol(w string) bool {
+	r, _ := utf8.DecodeRuneInString(w)
+	return r >= utf8.RuneSelf && (unicode.Is(unicode.So, r) || unicode.Is(unicode.Sk, r))
+}
+
+func (rd *reading) addFigures(a, b *figure, ask *Ask) {
 	if ask != nil {
 		rd.asks = append(rd.asks, ask)
 		return
 	}
-	for _, f := range figs {
-		rd.elems = append(rd.elems, element{start: f.start, end: f.end, fig: f})
+	rd.elems = append(rd.elems, element{start: a.start, end: a.end, fig: a})
+	if b != nil {
+		rd.elems = append(rd.elems, element{start: b.start, end: b.end, fig: b})
 	}
 }
 
 func (rd *reading) pause(t *lexer.Token) {
 	e := element{start: t.Pos.Offset, end: t.Pos.Offset + len(t.Value), pause: 1}
-	switch t.Type {
-	case tokStop:
+	switch t.Value {
+	case ".":
+		if n := len(rd.elems); n == 0 || rd.elems[n-1].fig == nil || rd.elems[n-1].end < e.start {
+			e.pause = 3 // else it may only shorten the unit: "14 in. red oak"
+		}
+	case "!", "?", "…":
 		e.pause = 3
-	case tokCross:
+	case "x", "X", "×", "✕", "*":
 		e.pause, e.cross = 0, true
 	}
 	rd.elems = append(rd.elems, e)
@@ -86,110 +123,53 @@ func (rd *reading) pause(t *lexer.Token) {
 const manyAsks = 4
 
 // terms looks up a run of words.
-func (r *Reader) terms(rd *reading, run []lexer.Token) {
+func (r *Reader) terms(rd *reading, run []word) {
 	words := make([]string, len(run))
-	for i, t := range run {
-		words[i] = fold(t.Value)
+	for i, w := range run {
+		words[i] = w.folded
 	}
 	for i := 0; i < len(run); {
 		t, n := r.lex.find(words[i:])
 		if n == 0 {
-			if at, as := r.mend(words[i:]); as != "" && len(rd.asks) < manyAsks {
-				rd.fixes = append(rd.fixes, Fix{Words: run[i+at].Value, As: as})
+			if at, as := r.lex.mend(words[i:]); as != "" && len(rd.asks) < manyAsks {
+				rd.fixes = append(rd.fixes, Fix{Words: rd.text[run[i+at].start:run[i+at].end], As: as})
 				words[i+at] = as
 				continue
 			}
-			rd.asks = append(rd.asks, askAt(Unknown, rd.text, run[i].Pos.Offset, len(run[i].Value)))
+			rd.asks = append(rd.asks, askAt(Unknown, rd.text, run[i].start, run[i].end-run[i].start))
 			i++
 			continue
 		}
-		last := run[i+n-1]
-		rd.elems = append(rd.elems, element{
-			start: run[i].Pos.Offset, end: last.Pos.Offset + len(last.Value), term: t, cross: t.mark == "by",
-		})
+		rd.addTerm(t, run[i].start, run[i+n-1].end)
 		i += n
 	}
 }
 
-// compounds joins feet and inches that stand apart: 6'4", 6 ft 4 in. With a
-// space between them they are one length only where the message has another
-// thickness: "22 ft 10 in red oak" could be 22'10" or 22 ft of 10 in.
-func (rd *reading) compounds() {
-	for i := 0; i+1 < len(rd.elems); i++ {
-		a, b := rd.elems[i].fig, rd.elems[i+1].fig
-		if a == nil || b == nil {
-			continue
-		}
-		tight := a.end == b.start
-		inches := *b
-		if tight && b.unit == nil && b.low >= 0 {
-			inches.unit = unitsTyped["in"]
-			inches.low, inches.high = b.low*inches.unit.factor, b.low*inches.unit.factor
-		}
-		if !feetInches(a, &inches) {
-			continue
-		}
-		whole := *a
-		whole.low, whole.high, whole.end = a.low+inches.low, a.low+inches.low, b.end
-		if !tight && !rd.thicknessBeside(b) {
-			ask := whole.ask(TwoReadings, rd.text)
-			ask.Fields = []Field{Length}
-			rd.asks = append(rd.asks, ask)
-		}
-		rd.elems[i] = element{start: whole.start, end: whole.end, fig: &whole}
-		rd.elems = append(rd.elems[:i+1], rd.elems[i+2:]...)
+// addTerm appends a term, and before it the number that the words hold.
+func (rd *reading) addTerm(t *term, start, end int) {
+	if t.count > 0 {
+		f := &figure{low: t.count, high: t.count, start: start, end: end}
+		rd.elems = append(rd.elems, element{start: start, end: end, fig: f})
 	}
+	rd.elems = append(rd.elems, element{start: start, end: end, term: t, cross: t.marks&markBy != 0})
 }
 
-// thicknessBeside says whether the message has a number in inches or the like
-// besides f.
-func (rd *reading) thicknessBeside(f *figure) bool {
-	for _, e := range rd.elems {
-		if e.fig != nil && e.fig != f && e.fig.unit != nil && e.fig.unit.fine {
-			return true
-		}
-	}
-	return false
-}
-
-// betweens reads "between 14 and 16 in" as one range.
-func (rd *reading) betweens() {
-	for i := 0; i+3 < len(rd.elems); i++ {
-		e := rd.elems[i : i+4]
-		if !e[0].marked("between") || e[1].fig == nil || !e[2].marked("and") || e[3].fig == nil {
-			continue
-		}
-		a, b := *e[1].fig, *e[3].fig
-		if a.unit == nil && b.unit != nil {
-			a.unit, a.dim = b.unit, b.dim
-			a.low, a.high = a.low*b.unit.factor, a.high*b.unit.factor
-		}
-		if a.unit != b.unit || a.low > b.low {
-			continue
-		}
-		a.high, a.end = b.high, b.end
-		e[0] = element{start: a.start, end: a.end, fig: &a}
-		rd.elems = append(rd.elems[:i+1], rd.elems[i+4:]...)
-	}
-}
-
-// tapers reads a falling pair, "14 in to 10 in", as butt and tip.
-func (rd *reading) tapers() {
-	for _, e := range rd.elems {
-		if e.fig != nil && e.fig.falling && e.fig.dim == dimLength {
-			e.fig.pair, e.fig.falling = true, false
-		}
-	}
-}
-
-func (e element) marked(mark string) bool { return e.term != nil && e.term.mark == mark }
+func (e element) marked(m mark) bool { return e.term != nil && e.term.marks&m != 0 }
 
 // has says whether any term carries the mark.
-func (rd *reading) has(mark string) bool {
+func (rd *reading) has(m mark) bool {
 	for _, e := range rd.elems {
-		if e.marked(mark) {
+		if e.marked(m) {
 			return true
 		}
 	}
 	return false
+}
+
+// at returns an element, and an empty one past the ends.
+func (rd *reading) at(i int) element {
+	if i < 0 || i >= len(rd.elems) {
+		return element{}
+	}
+	return rd.elems[i]
 }

@@ -15,18 +15,42 @@ var dimensionOf = map[Field]dimension{
 // counted are the fields whose number has no unit.
 var counted = map[Field]bool{People: true, Wraps: true}
 
-// takes says whether a measure can be the quantity of a field. A pull is
-// often told as the mass it lifts, and a weight as a force.
-func takes(f Field, d dimension) bool {
-	want := dimensionOf[f]
-	if f == Parts {
+// mentioned are the fields whose words are often said without a number.
+var mentioned = map[Field]bool{RopeLength: true, WinchPull: true, RopeBreak: true, DropHeight: true, RunLength: true}
+
+// roundest is the thickest that a number in metres is taken for a diameter
+// rather than a length; thickest is the most that any diameter is.
+const (
+	roundest = 1.2
+	thickest = 3
+)
+
+// takes says whether a number can be the quantity of a field. A pull is often
+// told as the mass it lifts, and a weight as a force. No hitch and no rope is
+// as short as a number told in inches, and no piece as thick as a height.
+func takes(f Field, fig *figure) bool {
+	if fig.elsewhere || fig.pair || fig.falling {
+		return false
+	}
+	d, want := fig.dim, dimensionOf[f]
+	switch {
+	case f == Parts:
 		return d == dimRatio || d == dimCount
-	}
-	if want == dimMass || want == dimForce {
+	case want == dimMass || want == dimForce:
 		return d == dimMass || d == dimForce
+	case want != d:
+		return false
+	case thickness(f):
+		return fig.high <= thickest
+	case f == HitchHeight || f == RopeLength:
+		return !fig.unit.fine || fig.high > roundest
 	}
-	return want == d
+	return true
 }
 
 // across are the fields that say how thick a piece is.
 var across = []Field{Diameter, ButtDiameter, MidDiameter, TipDiameter}
+
+func thickness(f Field) bool {
+	return f == Diameter || f == ButtDiameter || f == MidDiameter || f == TipDiameter
+}

@@ -12,32 +12,23 @@ type message struct {
 	Items []*item `parser:"@@*"`
 }
 
+// item is a run of words, a measure, a break or a stray. A measure is one
+// quantity, or two joined: "14 in", "14-16 in", "14/10 in", "6'-4", "2:1". It
+// is written flat because every node of the tree costs as much as all the
+// reading of its words.
 type item struct {
-	Measure *measure     `parser:"  @@"`
-	Word    *lexer.Token `parser:"| @Word"`
-	Break   *lexer.Token `parser:"| @(Comma | Stop | Dash | Hyphen | Slash | Colon | Cross | To | Minus)"`
-	Stray   *lexer.Token `parser:"| @(Unit | Other)"`
+	Words  *lexer.Token `parser:"  @Words"`
+	Number *lexer.Token `parser:"| @Number"`
+	Unit   *lexer.Token `parser:"  @Unit?"`
+	Second *joined      `parser:"  @@?"`
+	Break  *lexer.Token `parser:"| @Break"`
+	Stray  *lexer.Token `parser:"| @(Join | Unit | Other)"`
 }
 
-// measure is one quantity, or two joined: "14 in", "14-16 in", "14/10 in",
-// "6'4", "2:1".
-type measure struct {
-	First  *quantity    `parser:"@@"`
-	Join   *lexer.Token `parser:"( @(Hyphen | Dash | To | Slash | Colon)"`
-	Second *quantity    `parser:"  @@ )?"`
+type joined struct {
+	Join   *lexer.Token `parser:"@Join"`
+	Number *lexer.Token `parser:"@Number"`
+	Unit   *lexer.Token `parser:"@Unit?"`
 }
 
-type quantity struct {
-	Minus  *lexer.Token `parser:"@Minus?"`
-	Number *lexer.Token `parser:"@(Number | Odd)"`
-	Unit   *lexer.Token `parser:"( Hyphen? @Unit )?"`
-}
-
-// lookahead is the longest run of tokens that decides between two readings of
-// the grammar: a join, a minus and a number.
-const lookahead = 4
-
-var grammar = participle.MustBuild[message](
-	participle.Lexer(tokens{tokenNames}),
-	participle.UseLookahead(lookahead),
-)
+var grammar = participle.MustBuild[message](participle.Lexer(tokens{tokenNames}))

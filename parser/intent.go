@@ -25,12 +25,15 @@ func intentOf(rd *reading, q Question) Intent {
 		if e.term != nil && e.term.intent != "" {
 			asked = append(asked, e.term.intent)
 		}
-		hello = hello || e.marked("hello")
+		hello = hello || e.marked(markHello)
 	}
 	for _, x := range q.Quantities {
 		if in, ok := fieldIntent[x.Field]; ok && !(x.Field == Parts && slices.Contains(asked, AskRope)) {
 			asked = append(asked, in)
 		}
+	}
+	if q.Has(Limit) && q.Has(across...) && !q.Has(Length, Weight) {
+		asked = append(asked, AskCutPlan) // how long a piece stays under it
 	}
 	for _, in := range special {
 		if slices.Contains(asked, in) {
@@ -61,39 +64,4 @@ func plainIntent(asked []Intent, q Question, hello bool) Intent {
 		return AskHelp
 	}
 	return AskWeight
-}
-
-// Missing lists the facts that an answer to the question needs and the
-// message did not give.
-func (q Question) Missing() []Field {
-	switch q.Intent {
-	case AskHelp, AskEmergency, AskJob, AskLog:
-		return nil
-	case AskRope:
-		if !q.Has(HitchHeight) {
-			return []Field{HitchHeight}
-		}
-		return nil
-	}
-	return q.missingPiece()
-}
-
-func (q Question) missingPiece() []Field {
-	if q.Has(Weight) && q.Species == nil && !q.Has(across...) {
-		return nil
-	}
-	var out []Field
-	if q.Species == nil {
-		out = append(out, SpeciesField)
-	}
-	if !q.Has(Diameter, ButtDiameter, MidDiameter) {
-		out = append(out, acrossField(q.Shape != nil && q.Shape.Value == Limb))
-	}
-	if !q.Has(Length) {
-		out = append(out, Length)
-	}
-	if q.Has(Weight) && len(out) > 0 {
-		return nil // the weight they gave is enough
-	}
-	return out
 }

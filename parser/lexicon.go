@@ -5,11 +5,6 @@ import (
 	"encoding/csv"
 	"fmt"
 	"strings"
-	"unicode"
-
-	"golang.org/x/text/runes"
-	"golang.org/x/text/transform"
-	"golang.org/x/text/unicode/norm"
 )
 
 //go:embed words.en.txt
@@ -46,21 +41,23 @@ type term struct {
 	shape     Shape
 	condition Condition
 	intent    Intent
-	stop      Kind // power line, emergency
+	stop      Kind // power line, emergency, unsound wood
 	ask       Kind // girth, breast height, a word that twists
 	units     System
 	note      string
-	mark      string // hello, follow, unsure, between, and, by, taper, unsound
+	marks     mark
+	count     float64 // people, where the words say how many: "by myself"
 	tree      *tree
 }
 
 // lexicon finds the longest spelling that starts at a word.
 type lexicon struct {
 	root   *node
-	vocab  []string          // every single word, for spelling correction
+	starts map[int][]string  // the first words of all spellings, by their length
 	called map[string]string // the first English name of a tree that is its alone
 }
 
+// node is a word of a spelling, and what can follow it.
 type node struct {
 	next map[string]*node
 	term *term
@@ -69,7 +66,7 @@ type node struct {
 // newLexicon reads the word file and the names, and adds the names that the
 // caller knows trees by.
 func newLexicon(known []Species) (*lexicon, error) {
-	lx := &lexicon{root: &node{}, called: map[string]string{}}
+	lx := &lexicon{root: &node{}, starts: map[int][]string{}, called: map[string]string{}}
 	for i, line := range strings.Split(wordsEN, "\n") {
 		if err := lx.addLine(line); err != nil {
 			return nil, fmt.Errorf("words.en.txt line %d: %w", i+1, err)
@@ -78,7 +75,10 @@ func newLexicon(known []Species) (*lexicon, error) {
 	if err := lx.addNames(namesCSV, known); err != nil {
 		return nil, fmt.Errorf("names.csv: %w", err)
 	}
-	lx.vocab = words(lx.root, map[string]bool{})
+	for w := range lx.root.next {
+		n := len([]rune(w))
+		lx.starts[n] = append(lx.starts[n], w)
+	}
 	return lx, nil
 }
 
@@ -96,51 +96,12 @@ func (lx *lexicon) addLine(line string) error {
 		return err
 	}
 	for _, s := range strings.Split(spellings, ",") {
+		if strings.TrimSpace(s) == "" {
+			return fmt.Errorf("an empty spelling in %q", line)
+		}
 		set(lx.at(s))
 	}
 	return nil
-}
-
-// meaningOf returns what a meaning does to a term.
-func meaningOf(words []string) (func(*term), error) {
-	arg := func(i int) string {
-		if i < len(words) {
-			return words[i]
-		}
-		return ""
-	}
-	switch words[0] {
-	case "role":
-		return roleOf(Field(arg(1)), arg(2))
-	case "shape":
-		return func(t *term) { t.shape = Shape(arg(1)) }, nil
-	case "condition":
-		return func(t *term) { t.condition = Condition(arg(1)) }, nil
-	case "ask":
-		return func(t *term) { t.intent = Intent(arg(1)) }, nil
-	case "stop":
-		return func(t *term) { t.stop = Kind(arg(1)) }, nil
-	case "units":
-		return func(t *term) { t.units = System(arg(1)) }, nil
-	case "note":
-		return func(t *term) { t.note = arg(1) }, nil
-	case "twist", "girth", "breast-high":
-		return func(t *term) { t.ask = Kind(words[0]) }, nil
-	case "hello", "follow", "unsure", "between", "and", "by", "taper":
-		return func(t *term) { t.mark = words[0] }, nil
-	case "filler":
-		return func(*term) {}, nil
-	}
-	return nil, fmt.Errorf("no such meaning: %q", words[0])
-}
-
-func roleOf(f Field, where string) (func(*term), error) {
-	sides := map[string]side{"after": after, "before": before, "either": after | before}
-	name, soft := strings.CutSuffix(where, "?")
-	if sides[name] == 0 || dimensionOf[f] == 0 && !counted[f] {
-		return nil, fmt.Errorf("no such role: %q %q", f, where)
-	}
-	return func(t *term) { t.roles = append(t.roles, role{f, sides[name], soft}) }, nil
 }
 
 // addNames adds the names of trees: the crew's, the caller's, and the Latin.
@@ -155,19 +116,50 @@ func (lx *lexicon) addNames(table string, known []Species) error {
 		}
 		lx.addTree(tree{name: r[0], sci: r[2], others: splitList(r[3])})
 	}
+	shared := map[string]*tree{} // the names that the caller gave
 	for _, s := range known {
-		for _, name := range []string{s.Name, s.Scientific, strings.TrimSuffix(s.Scientific, " spp.")} {
-			lx.addTree(tree{name: name, sci: s.Scientific})
+		for _, name := range append(apart(s.Name), apart(s.Scientific)...) {
+			if old := shared[name]; old != nil && old.sci != s.Scientific {
+				old.share(s.Scientific)
+				continue
+			}
+			shared[name] = lx.addTree(tree{name: name, sci: s.Scientific})
 		}
 	}
 	return nil
 }
 
-// addTree keeps the first meaning of a name: the crew's names come first.
-func (lx *lexicon) addTree(t tree) {
-	if x := lx.at(t.name); x.tree == nil {
-		x.tree = &t
+// apart lists the names in a name: "buckeye, horsechestnut spp." is both, with
+// and without the last word.
+func apart(name string) []string {
+	var out []string
+	for _, n := range strings.FieldsFunc(name, func(r rune) bool { return r == ',' || r == '/' }) {
+		n = strings.TrimSpace(strings.ReplaceAll(n, ".", ""))
+		out = append(out, n)
+		if one, many := strings.CutSuffix(n, " spp"); many {
+			out = append(out, one)
+		}
 	}
+	return out
+}
+
+// addTree keeps the first meaning of a name: the crew's names come first. It
+// returns the tree where it is the first.
+func (lx *lexicon) addTree(t tree) *tree {
+	x := lx.at(t.name)
+	if x.tree != nil {
+		return nil
+	}
+	x.tree = &t
+	return x.tree
+}
+
+// share makes a name one of several trees.
+func (t *tree) share(sci string) {
+	if len(t.others) == 0 {
+		t.others = []string{t.sci}
+	}
+	t.others = append(t.others, sci)
 }
 
 func splitList(s string) []string {
@@ -181,10 +173,21 @@ func splitList(s string) []string {
 	return out
 }
 
+// articles can stand inside any spelling, or be left out: "at the butt", "at
+// butt", "at my butt".
+var articles = map[string]bool{
+	"a": true, "an": true, "the": true, "this": true, "that": true, "my": true, "our": true, "your": true,
+	"his": true, "her": true, "their": true, "its": true,
+}
+
 // at returns the term of a spelling, making it where it is new.
 func (lx *lexicon) at(spelling string) *term {
+	words := splitWords(spelling)
 	n := lx.root
-	for _, w := range strings.FieldsFunc(fold(spelling), notWord) {
+	for i, w := range words {
+		if articles[w] && i+1 < len(words) {
+			continue
+		}
 		if n.next == nil {
 			n.next = make(map[string]*node)
 		}
@@ -205,7 +208,11 @@ func (lx *lexicon) find(words []string) (*term, int) {
 	var found *term
 	n, taken := lx.root, 0
 	for i, w := range words {
-		if n = n.child(w); n == nil {
+		c := n.child(w)
+		if c == nil && i > 0 && articles[w] {
+			continue
+		}
+		if n = c; n == nil {
 			break
 		}
 		if n.term != nil {
@@ -226,39 +233,4 @@ func (n *node) child(w string) *node {
 		}
 	}
 	return nil
-}
-
-// words lists the words of all spellings once.
-func words(n *node, seen map[string]bool) []string {
-	var out []string
-	for w, c := range n.next {
-		if !seen[w] {
-			seen[w] = true
-			out = append(out, w)
-		}
-		out = append(out, words(c, seen)...)
-	}
-	return out
-}
-
-func notWord(r rune) bool { return !unicode.IsLetter(r) && r != '\'' }
-
-// fold takes off case, accents and the curl of an apostrophe.
-func fold(s string) string {
-	plain := true
-	for i := 0; i < len(s); i++ {
-		if s[i] >= 0x80 || 'A' <= s[i] && s[i] <= 'Z' {
-			plain = false
-			break
-		}
-	}
-	if plain {
-		return s
-	}
-	t := transform.Chain(norm.NFD, runes.Remove(runes.In(unicode.Mn)), norm.NFC)
-	out, _, err := transform.String(t, strings.ToLower(s))
-	if err != nil {
-		out = strings.ToLower(s)
-	}
-	return strings.ReplaceAll(out, "’", "'")
 }

@@ -16,12 +16,12 @@ func (rd *reading) place(claimed bound) (full bound, loose []int) {
 		if _, ok := full[i]; ok || e.fig == nil {
 			continue
 		}
-		if e.fig.dim == dimLength {
+		if e.fig.dim == dimLength && !e.fig.elsewhere && !e.fig.falling && !rd.listed(i) && !rd.atPlace(i) {
 			lengths = append(lengths, i)
 			continue
 		}
 		f, ok := alone[e.fig.dim]
-		if !ok || said[f] {
+		if !ok || said[f] || e.fig.elsewhere || f == Weight && rd.thicknessBeside(e.fig) && !rd.at(i+1).piece() {
 			loose = append(loose, i)
 			continue
 		}
@@ -30,7 +30,24 @@ func (rd *reading) place(claimed bound) (full bound, loose []int) {
 	return full, append(loose, rd.placeLengths(full, said, lengths)...)
 }
 
-// alone is the field of a number that stands without words, by dimension.
+// atPlace says whether a long length stands "at" somewhere: "22 ft at 35 ft".
+func (rd *reading) atPlace(i int) bool {
+	return rd.at(i-1).marked(markAt) && !rd.elems[i].fig.unit.fine
+}
+
+// listed says whether the number is one of two of a kind, "35 ft and 40 ft",
+// so that what the one is must be what the other is.
+func (rd *reading) listed(i int) bool {
+	return rd.at(i-1).marked(markAnd) && rd.alike(i, i-2) || rd.at(i+1).marked(markAnd) && rd.alike(i, i+2)
+}
+
+func (rd *reading) alike(i, j int) bool {
+	a, b := rd.at(i).fig, rd.at(j).fig
+	return a != nil && b != nil && a.unit == b.unit
+}
+
+// alone is the field of a number that stands without words, by dimension. A
+// mass beside sizes is none of them unless it names the piece.
 var alone = map[dimension]Field{dimMass: Weight, dimForce: Weight, dimRatio: Parts}
 
 // placeLengths places the lengths that no words claimed: at most one across
@@ -42,14 +59,14 @@ func (rd *reading) placeLengths(full bound, said map[Field]bool, free []int) (lo
 	}
 	switch {
 	case len(free) == 1:
-		return rd.placeOne(full, free[0], thick, said[Length])
+		return rd.placeOne(full, free[0], thick, said[Length], said[Weight])
 	case len(free) == 2 && !thick && !said[Length]:
 		return rd.placeTwo(full, free[0], free[1])
-	case len(free) == 2 && !thick && rd.has("taper") && rd.taper(full, free[0], free[1]):
+	case len(free) == 2 && !thick && rd.has(markTaper) && rd.taper(full, free[0], free[1]):
 		return nil
-	case len(free) == 3 && !thick && !said[Length] && rd.has("taper"):
+	case len(free) == 3 && !thick && !said[Length] && rd.has(markTaper):
 		return rd.placeTaper(full, free)
-	case len(free) > 2 && !thick:
+	case len(free) > 1 && !thick:
 		return rd.placeFine(full, free)
 	}
 	return free
@@ -75,14 +92,12 @@ func (rd *reading) placeFine(full bound, free []int) []int {
 	return rest
 }
 
-// roundest is the thickest that a number in metres is taken for a diameter
-// rather than a length.
-const roundest = 1.2
-
-func (rd *reading) placeOne(full bound, i int, thick, long bool) []int {
+func (rd *reading) placeOne(full bound, i int, thick, long, weighed bool) []int {
 	fig := rd.elems[i].fig
 	slender := fig.high <= roundest
 	switch {
+	case (weighed || rd.onlyRope()) && !thick && !fig.unit.fine && !rd.at(i+1).piece():
+		return []int{i} // the weight is known, or does not matter: why tell the length?
 	case thick && fig.unit.fine && fig.low < 3*rd.thickest(full):
 		return []int{i} // a second thickness, or a short length
 	case fig.pair && !thick:
@@ -101,6 +116,18 @@ func (rd *reading) placeOne(full bound, i int, thick, long bool) []int {
 	return nil
 }
 
+// onlyRope says whether the message asks for rope and names no piece.
+func (rd *reading) onlyRope() bool {
+	rope := false
+	for _, e := range rd.elems {
+		rope = rope || e.term != nil && e.term.intent == AskRope
+		if e.piece() {
+			return false
+		}
+	}
+	return rope
+}
+
 // thickest is the largest number placed across the piece.
 func (rd *reading) thickest(full bound) float64 {
 	most := 0.0
@@ -113,13 +140,12 @@ func (rd *reading) thickest(full bound) float64 {
 }
 
 // beforeRound says whether the number names a round by its width: "two foot
-// round".
+// red oak round".
 func (rd *reading) beforeRound(i int) bool {
-	if i+1 >= len(rd.elems) || rd.elems[i+1].term == nil || rd.elems[i+1].term.shape != Log {
-		return false
+	for rd.at(i+1).piece() && rd.at(i+1).term.shape == "" {
+		i++
 	}
-	word := fold(rd.text[rd.elems[i+1].start:rd.elems[i+1].end])
-	return word == "round" || word == "rounds" || word == "disc" || word == "cookie"
+	return rd.at(i + 1).marked(markRound)
 }
 
 // placeTwo places two lengths that no words claimed. Inches go across and

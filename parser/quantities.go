@@ -7,18 +7,17 @@ import (
 )
 
 // fillQuantities binds every number to its field, or asks about the first
-// that has none.
-func (rd *reading) fillQuantities(q *Question) *Ask {
+// that has none, and about the first that is only a bound.
+func (rd *reading) fillQuantities(q *Question) (ask, bound *Ask) {
 	readings := assign(rd)
 	if len(readings) == 0 {
-		return &Ask{Kind: TooMuch, Words: rd.text, End: len(rd.text)}
+		return &Ask{Kind: TooMuch, Words: rd.text, End: len(rd.text)}, nil
 	}
 	limb := q.Shape != nil && q.Shape.Value == Limb
 	if len(readings) > 1 {
-		return rd.twoReadings(readings, limb)
+		return rd.twoReadings(readings, limb), nil
 	}
 	full := readings[0]
-	var ask *Ask
 	for i, e := range rd.elems {
 		if e.fig == nil {
 			continue
@@ -34,7 +33,7 @@ func (rd *reading) fillQuantities(q *Question) *Ask {
 			ask = clash
 		}
 	}
-	return ask
+	return ask, rd.boundAsk(full, limb)
 }
 
 // add appends the quantity of a figure, or two of a pair.
@@ -80,7 +79,7 @@ func si(f Field, fig *figure, v float64) float64 {
 func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 	fig := rd.elems[i].fig
 	switch {
-	case fig.dim == dimCount:
+	case fig.dim == dimCount && !fig.elsewhere:
 		a := fig.ask(NoUnit, rd.text)
 		a.Fields = open(full, limb)
 		return a
@@ -98,7 +97,8 @@ func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 	return a
 }
 
-// open lists the sizes that have no number yet, or the hitch where all have.
+// open lists the sizes that have no number yet, or the hitch where all others
+// have.
 func open(full bound, limb bool) []Field {
 	taken := map[Field]bool{}
 	for _, f := range full {
@@ -111,7 +111,7 @@ func open(full bound, limb bool) []Field {
 	if !taken[Length] {
 		out = append(out, Length)
 	}
-	if len(out) == 0 {
+	if len(out) == 0 && !taken[HitchHeight] {
 		out = append(out, HitchHeight)
 	}
 	return out
@@ -135,9 +135,10 @@ func (rd *reading) twoReadings(readings []bound, limb bool) *Ask {
 	sort.Ints(at)
 	for _, i := range at {
 		a := rd.elems[i].fig.ask(TwoReadings, rd.text)
+		everywhere := true
 		for _, b := range readings {
 			f, ok := b[i]
-			if !ok {
+			if everywhere = everywhere && ok; !ok {
 				continue
 			}
 			if f == Diameter {
@@ -148,7 +149,7 @@ func (rd *reading) twoReadings(readings []bound, limb bool) *Ask {
 				a.Choices = append(a.Choices, Choice{Field: f})
 			}
 		}
-		if len(a.Fields) > 1 {
+		if len(a.Fields) > 1 || len(a.Fields) == 1 && !everywhere {
 			return a
 		}
 	}

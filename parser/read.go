@@ -3,6 +3,7 @@ package parser
 import (
 	"slices"
 	"strings"
+	"unicode/utf8"
 )
 
 // longest is the longest text that is read as a question.
@@ -36,7 +37,7 @@ func (r *Reader) Read(text string) (Question, error) {
 	if len(text) > longest {
 		return Question{}, &Ask{Kind: TooMuch}
 	}
-	text = strings.ToValidUTF8(text, "?")
+	text = valid(text)
 	tree, err := grammar.ParseString("", text)
 	if err != nil {
 		return Question{}, &Ask{Kind: Nonsense, Words: text, End: len(text)}
@@ -46,6 +47,22 @@ func (r *Reader) Read(text string) (Question, error) {
 		return Question{Intent: rd.stopIntent(a)}, a
 	}
 	return r.question(rd)
+}
+
+// valid puts a question mark for every byte that is part of no character, so
+// that places in the text stay what they are.
+func valid(text string) string {
+	if utf8.ValidString(text) {
+		return text
+	}
+	var b strings.Builder
+	for i, r := range text {
+		if _, n := utf8.DecodeRuneInString(text[i:]); r == utf8.RuneError && n == 1 {
+			r = '?'
+		}
+		b.WriteRune(r)
+	}
+	return b.String()
 }
 
 // stop finds the words that end all arithmetic: somebody hurt, a power line,
@@ -69,48 +86,71 @@ func (rd *reading) stopIntent(a *Ask) Intent {
 }
 
 func (r *Reader) question(rd *reading) (Question, error) {
-	q := Question{Fixes: rd.fixes, FollowUp: rd.has("follow"), Units: rd.units(), Notes: rd.notes()}
+	q := Question{Fixes: rd.fixes, FollowUp: rd.has(markFollow), Units: rd.units(), Notes: rd.notes()}
 	asks := append(rd.asks, rd.wordAsks()...)
-	slices.SortStableFunc(asks, func(a, b *Ask) int { return a.Start - b.Start })
-
 	shapeAsk := rd.fillShape(&q)
 	treeAsk := r.fillSpecies(rd, &q)
-	numberAsk := rd.fillQuantities(&q)
+	numberAsk, boundAsk := rd.fillQuantities(&q)
 	q.Intent = intentOf(rd, q)
-
 	if rd.nonsense(q, asks) {
 		return q, &Ask{Kind: Nonsense, Words: rd.text, End: len(rd.text)}
 	}
+	if boundAsk != nil {
+		asks = append(asks, boundAsk)
+	}
+	slices.SortStableFunc(asks, gravest)
 	asks = append(asks, numberAsk, shapeAsk, treeAsk)
+	q.withoutDoubtful(asks)
 	if a := firstAsk(asks...); a != nil {
 		return q, a
 	}
 	return q, nil
 }
 
+// gravest orders asks by their place in the text, but those first that put
+// the whole meaning in doubt.
+func gravest(a, b *Ask) int {
+	if at, bt := a.Kind == Twist, b.Kind == Twist; at != bt {
+		if at {
+			return -1
+		}
+		return 1
+	}
+	return a.Start - b.Start
+}
+
+// withoutDoubtful takes out the quantities that any ask is about, so that no
+// later message can complete the question with one of them.
+func (q *Question) withoutDoubtful(asks []*Ask) {
+	drop := map[Field]bool{}
+	for _, a := range asks {
+		if a == nil {
+			continue
+		}
+		for _, f := range a.Fields {
+			drop[f] = true
+		}
+		if a.Kind == Girth || a.Kind == BreastHigh {
+			for _, f := range across {
+				drop[f] = true
+			}
+		}
+	}
+	q.Quantities = slices.DeleteFunc(q.Quantities, func(x Quantity) bool { return drop[x.Field] })
+}
+
 // nonsense says whether nothing in the message is of the trade.
 func (rd *reading) nonsense(q Question, asks []*Ask) bool {
-	if len(asks) == 0 || !q.Empty() {
+	if len(asks) == 0 || !q.Empty() || slices.ContainsFunc(asks, func(a *Ask) bool { return a.Kind != Unknown }) {
 		return false
 	}
 	for _, e := range rd.elems {
 		t := e.term
-		if e.fig != nil || t != nil && (t.intent != "" || t.units != "" || t.tree != nil || t.mark == "follow") {
+		if e.fig != nil || t != nil && (t.intent != "" || t.units != "" || t.tree != nil || t.marks&markFollow != 0) {
 			return false
 		}
 	}
 	return true
-}
-
-// wordAsks are the known words that must be asked about.
-func (rd *reading) wordAsks() []*Ask {
-	var out []*Ask
-	for _, e := range rd.elems {
-		if e.term != nil && e.term.ask != "" {
-			out = append(out, askAt(e.term.ask, rd.text, e.start, e.end-e.start))
-		}
-	}
-	return out
 }
 
 // units is the system asked for, or else that of most numbers.

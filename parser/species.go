@@ -13,7 +13,7 @@ func (r *Reader) fillSpecies(rd *reading, q *Question) *Ask {
 		if e.term == nil || e.term.tree == nil {
 			continue
 		}
-		if i > 0 && rd.elems[i-1].marked("unsure") && genus(e.term.tree.sci) {
+		if i > 0 && rd.elems[i-1].marked(markUnsure) && genus(e.term.tree.sci) {
 			t := *e.term.tree
 			t.others = nil
 			e.term = &term{tree: &t}
@@ -54,8 +54,8 @@ func (r *Reader) whichTree(rd *reading, e element) *Ask {
 	a := askAt(WhichTree, rd.text, e.start, e.end-e.start)
 	a.Fields = []Field{SpeciesField}
 	for _, sci := range e.term.tree.others {
-		if genus(sci) {
-			continue
+		if sci == e.term.tree.sci && genus(sci) {
+			continue // "any" of them, below
 		}
 		a.Choices = append(a.Choices, Choice{Words: r.callIt(sci), Scientific: sci})
 	}
@@ -65,10 +65,14 @@ func (r *Reader) whichTree(rd *reading, e element) *Ask {
 	return a
 }
 
-// callIt is what to type for a tree.
+// callIt is what to type for a tree: a name that is its alone, or the Latin.
 func (r *Reader) callIt(sci string) string {
 	if n := r.lex.called[sci]; n != "" {
 		return n
 	}
-	return r.names[sci]
+	words := splitWords(r.names[sci])
+	if t, n := r.lex.find(words); n > 0 && n == len(words) && t.tree != nil && t.tree.sci == sci && len(t.tree.others) == 0 {
+		return r.names[sci]
+	}
+	return strings.ReplaceAll(sci, ".", "")
 }

@@ -1,57 +1,112 @@
 package parser
 
 import (
+	"slices"
+	"strings"
 	"unicode/utf8"
 
 	edlib "github.com/hbollon/go-edlib"
 )
 
 // mend finds the misspelt word at the start of words that no spelling begins:
-// the first, or the second where the first begins one ("red oka").
-func (r *Reader) mend(words []string) (at int, as string) {
-	if n := r.lex.root.child(words[0]); n != nil {
-		if len(words) < 2 || n.child(words[1]) != nil {
-			return 0, ""
-		}
-		var follow []string
-		for w := range n.next {
-			follow = append(follow, w)
-		}
-		as, _ = nearest(words[1], follow, 3)
-		return 1, as
+// the first, or the second where the first begins one ("red oka"). The word
+// it returns does begin or continue a spelling.
+func (lx *lexicon) mend(words []string) (at int, as string) {
+	n := lx.root.child(words[0])
+	if n == nil {
+		return 0, lx.nearestStart(words[0])
 	}
-	as, _ = nearest(words[0], r.lex.vocab, 4)
-	return 0, as
+	if len(words) < 2 || n.child(words[1]) != nil {
+		return 0, ""
+	}
+	s := newSearch(words[1], 3)
+	for w := range n.next {
+		s.try(w)
+	}
+	return 1, s.found()
 }
 
-// nearest returns the one word of the vocabulary that a misspelt word is
-// nearest to: one slip of the finger in the shortest letters or more, two in eight or
-// more (a slip is a letter left out, put in, changed or swapped with its
-// neighbour). A short word, or one with two such neighbours, is asked about.
-func nearest(word string, among []string, shortest int) (string, bool) {
-	n := utf8.RuneCountInString(word)
-	if n < shortest {
-		return "", false
-	}
-	slips := 1
-	if n >= 8 {
-		slips = 2
-	}
-	best, ties := "", 0
-	for _, w := range among {
-		if m := utf8.RuneCountInString(w); m < 3 || m < n-slips || m > n+slips {
-			continue
-		}
-		d := edlib.OSADamerauLevenshteinDistance(word, w)
-		switch {
-		case d < slips || d == slips && ties == 0:
-			best, slips, ties = w, d, 1
-		case d == slips:
-			ties++
+// nearestStart looks among the words that begin a spelling, for the word
+// itself and for a plain plural of it.
+func (lx *lexicon) nearestStart(word string) string {
+	s := newSearch(word, 4)
+	for n, last := s.letters-s.slips, s.letters+s.slips; n <= last; n++ {
+		for _, w := range lx.starts[n] {
+			s.try(w)
 		}
 	}
-	if ties != 1 {
-		return "", false
+	if one, plural := strings.CutSuffix(word, "s"); plural && s.best == "" && len(one) > 3 {
+		return lx.nearestStart(one)
 	}
-	return best, true
+	return s.found()
+}
+
+// search is for the one word that a misspelt word is nearest to. A slip is a
+// letter left out, put in, changed, or swapped with its neighbour; the first
+// letter is right, or swapped. Short words are near too many others, so that
+// the slip must be the likelier the shorter the word is: a swap in four
+// letters, one left out or put in in five, one changed in six, and two slips
+// in nine. Where two words are as near, the word is asked about.
+type search struct {
+	word    string
+	letters int
+	slips   int // the most allowed
+	cost    int // of the best found
+	best    string
+	ties    int
+}
+
+func newSearch(word string, shortest int) *search {
+	s := &search{word: word, letters: utf8.RuneCountInString(word), slips: 1}
+	switch {
+	case s.letters < shortest:
+		s.slips = -1
+	case s.letters >= 9:
+		s.slips = 2
+	}
+	return s
+}
+
+func (s *search) try(w string) {
+	n := utf8.RuneCountInString(w)
+	if s.slips < 0 || n < 3 || n < s.letters-s.slips || n > s.letters+s.slips || !s.startsLike(w) {
+		return
+	}
+	switch d := s.distance(w, n); {
+	case d > 2*s.slips || s.ties > 0 && d > s.cost:
+	case s.ties > 0 && d == s.cost:
+		s.ties++
+	default:
+		s.best, s.cost, s.ties = w, d, 1
+	}
+}
+
+// distance counts two for a slip, and one for a swap, the likeliest.
+func (s *search) distance(w string, n int) int {
+	d := 2 * edlib.OSADamerauLevenshteinDistance(s.word, w)
+	switch {
+	case d != 2:
+	case n == s.letters && sorted(w) == sorted(s.word):
+		d = 1
+	case n == s.letters && n < 6, max(n, s.letters) < 6:
+		d = 2*s.slips + 1
+	}
+	return d
+}
+
+func sorted(s string) string {
+	b := []byte(s)
+	slices.Sort(b)
+	return string(b)
+}
+
+func (s *search) startsLike(w string) bool {
+	return w[0] == s.word[0] || w[0] == s.word[1] && w[1] == s.word[0]
+}
+
+func (s *search) found() string {
+	if s.ties != 1 {
+		return ""
+	}
+	return s.best
 }

@@ -33,7 +33,7 @@ var unitsTyped = spell(map[*unitWord][]string{
 	{dim: dimLength, factor: float64(unit.Millimetre), system: Metric, fine: true}: {
 		"mm", "mms", "millimetre", "millimetres", "millimeter", "millimeters"},
 	{dim: dimLength, factor: float64(unit.Metre), system: Metric}:       {"m", "mtr", "mtrs", "metre", "metres", "meter", "meters"},
-	{dim: dimMass, factor: float64(unit.Pound), system: Imperial}:       {"lb", "lbs", "pound", "pounds"},
+	{dim: dimMass, factor: float64(unit.Pound), system: Imperial}:       {"lb", "lbs", "pound", "pounds", "#"},
 	{dim: dimMass, factor: float64(unit.Kilogram), system: Metric}:      {"kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes"},
 	{dim: dimMass, factor: float64(unit.Tonne), system: Metric}:         {"t", "tonne", "tonnes"},
 	{dim: dimMass, unsure: true}:                                        {"ton", "tons"},

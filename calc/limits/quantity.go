@@ -42,7 +42,7 @@ const (
 	RopeBreak    Quantity = "rope_mbs_n"
 	RopeLength   Quantity = "rope_m"
 	Stiffness    Quantity = "rope_stiffness"
-	WeightLimit  Quantity = "limit_kg"
+	Limit        Quantity = "limit_kg"
 	Obstacle     Quantity = "obstacle_m"
 	ObstacleTop  Quantity = "obstacle_top_m"
 	WorkingLoad  Quantity = "working_load_n"

@@ -1,0 +1,77 @@
+package bot
+
+import (
+	"fmt"
+
+	"heft/calc"
+	"heft/calc/drop"
+	"heft/calc/gear"
+	"heft/calc/unit"
+	"heft/parser"
+)
+
+// workDrop answers what a piece that falls onto its line may pull.
+func (a *answer) workDrop() error {
+	q := a.question
+	res, err := calc.Work(jobOf(q))
+	if err != nil {
+		return err
+	}
+	res.Lowering, res.Block, res.Rope = nil, 0, 0
+	s := drop.Setup{
+		Weight: unit.Range[unit.Mass]{Low: res.Weight.Low, High: res.Weight.High},
+		Drop:   q.Length(parser.DropHeight).High,
+		Run:    q.Length(parser.RunLength).Low,
+		Break:  unit.Force(low(q, parser.RopeBreak)),
+		Rope:   q.Length(parser.RopeLength).Low,
+		Hitch:  q.Length(parser.HitchHeight).Low,
+	}
+	if s.Rope == 0 {
+		s.Rope = s.Hitch // the line comes down to a drum at the foot of the tree
+	}
+	fall, err := drop.Plan(s)
+	if err != nil {
+		return err
+	}
+	working, err := gear.WorkingLoad(s.Break, gear.Planning)
+	if err != nil {
+		return err
+	}
+	a.status, a.result = Answered, &res
+	o := &dropObject{Peak: float64(fall.Peak.High), Block: float64(fall.Block.High)}
+	a.figures = func(all *object) { all.Drop = o }
+	a.tellDrop(s, fall)
+	stop, err := drop.RunFor(s.Weight.High, s.Drop, working)
+	if err != nil {
+		a.problems = append(a.problems, fmt.Sprintf("A tenth of the rope's strength is %s: no run spares it that. A piece of %s at most.",
+			a.voice.pullHad(working), a.voice.atMost((working/2).Held())))
+		return nil
+	}
+	o.Run = float64(stop.Plan)
+	a.lines = append(a.lines, fmt.Sprintf("Let it run %s or more to stay within %s, a tenth of the rope's strength.",
+		a.voice.alongUp(stop.Plan), a.voice.pullHad(working)))
+	return nil
+}
+
+// dropObject is a drop as scripts read it: the heavy ends.
+type dropObject struct {
+	Peak  float64 `json:"peak_force_n"`
+	Block float64 `json:"block_peak_n"`
+	Run   float64 `json:"run_m,omitempty"`
+}
+
+func (a *answer) tellDrop(s drop.Setup, f drop.Fall) {
+	v, q := a.voice, a.question
+	how := "held fast"
+	if s.Run > 0 {
+		how = "let run " + v.along(q.Length(parser.RunLength))
+	}
+	a.lines = []string{fmt.Sprintf("%s, falls %s, %s: line up to %s, top block up to %s.", capital(a.piece()),
+		v.along(q.Length(parser.DropHeight)), how, v.load(f.Peak.High), v.load(f.Block.High))}
+	a.tellWeight()
+	a.lines = append(a.lines,
+		fmt.Sprintf("A bound, no measurement: the line sees %s to %s, few forces in trees are published.", v.pullHad(f.Peak.Low), v.pull(f.Peak.High)),
+		fmt.Sprintf("That is up to %s%% of the rope's strength, before any knot.", trimmed(100*f.OfBreak+0.5, 0)),
+		"Assumed: "+v.alongDown(s.Rope)+" of rope stretches, the stiffest class, new and dry, legs side by side.")
+	a.cautions = append(a.cautions, "A smaller piece is the surest way to less. Negative rigging is the worst case: ask whether it must be.")
+}

@@ -1,0 +1,27 @@
+package parser_test
+
+import (
+	"strings"
+	"testing"
+)
+
+// BenchmarkRead reads five questions as crews type them, and the longest text
+// that is read at all.
+func BenchmarkRead(b *testing.B) {
+	r := newReader(b)
+	for _, q := range []struct{ name, text string }{
+		{"weight", "how heavy is a 16 in sugar maple log 8 ft long"},
+		{"lower", "14 in red oak limb 22 ft, hitched at 35 ft"},
+		{"curly", "14” red oak limb, 22’, hitched at 35’"},
+		{"metric", "35 cm beech limb 7 m, 3 wraps, 2 guys on the rope"},
+		{"slips", "14 in red oak lmib 22 ft, hiched at 35 ft"},
+		{"longest", strings.Repeat("14 in red oak limb 22 ft, hitched at 35 ft. ", 28)[:1200]},
+	} {
+		b.Run(q.name, func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				r.Read(q.text)
+			}
+		})
+	}
+}

@@ -1,0 +1,48 @@
+package parser
+
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"golang.org/x/text/runes"
+	"golang.org/x/text/transform"
+	"golang.org/x/text/unicode/norm"
+)
+
+// splitWords returns the words of a run, folded.
+func splitWords(run string) []string {
+	out := strings.FieldsFunc(run, gap)
+	for i, w := range out {
+		out[i] = fold(w)
+	}
+	return out
+}
+
+// gap says whether a character stands between two words of a run.
+func gap(r rune) bool {
+	return blank(r) && !unicode.Is(unicode.Mn, r) || strings.ContainsRune(dashes, r)
+}
+
+// fold takes off case, accents and the curl of an apostrophe.
+func fold(s string) string {
+	low := lower(s)
+	if i := strings.IndexRune(low, '’'); i >= 0 {
+		low = strings.ReplaceAll(low, "’", "'")
+	}
+	for i := 0; i < len(low); i++ {
+		if low[i] >= utf8.RuneSelf {
+			return unaccented(low)
+		}
+	}
+	return low
+}
+
+func unaccented(s string) string {
+	t := transform.Chain(norm.NFD, runes.Remove(runes.In(unicode.Mn)), norm.NFC)
+	out, _, err := transform.String(t, s)
+	if err != nil {
+		return s
+	}
+	return out
+}

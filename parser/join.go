@@ -1,0 +1,142 @@
+package parser
+
+import (
+	"math"
+	"strings"
+	"unicode/utf8"
+)
+
+// joint is what joins two numbers.
+type joint int
+
+const (
+	hyphen joint = iota // "14-16"
+	dash                // "14 - 16"
+	to                  // "14 to 16"
+	or                  // "14 or 16"
+	slash               // "14/10"
+	colon               // "2:1"
+)
+
+// jointOf reads the join of a measure.
+func jointOf(text string, it *joined) joint {
+	at, word := it.Join.Pos.Offset, it.Join.Value
+	switch {
+	case word == ":":
+		return colon
+	case word == "/":
+		return slash
+	case strings.EqualFold(word, "to"):
+		return to
+	case strings.EqualFold(word, "or"):
+		return or
+	}
+	before, _ := utf8.DecodeLastRuneInString(text[:at])
+	behind, _ := utf8.DecodeRuneInString(text[at+len(word):])
+	if blank(before) || blank(behind) {
+		return dash
+	}
+	return hyphen
+}
+
+// figures turns a measure of the tree into one figure, or into two where the
+// join between them was only a pause.
+func figures(text string, it *item) (a, b *figure, ask *Ask) {
+	if it.Second == nil {
+		a, ask = single(text, it.Number, it.Unit, nil)
+		return a, nil, ask
+	}
+	how := jointOf(text, it.Second)
+	var borrowed *unitWord
+	if it.Second.Unit != nil && how != colon {
+		borrowed = unitOf(it.Second.Unit)
+	}
+	a, ask = single(text, it.Number, it.Unit, borrowed)
+	b, ask2 := single(text, it.Second.Number, it.Second.Unit, nil)
+	if ask != nil || ask2 != nil {
+		return a, b, firstAsk(ask, ask2)
+	}
+	return join(text, how, a, b, it.Unit != nil)
+}
+
+func firstAsk(asks ...*Ask) *Ask {
+	for _, a := range asks {
+		if a != nil {
+			return a
+		}
+	}
+	return nil
+}
+
+// join makes one figure of two, or leaves them apart. It says whether the
+// first had a unit of its own.
+func join(text string, how joint, a, b *figure, own bool) (*figure, *figure, *Ask) {
+	both := *a
+	both.end = b.end
+	switch {
+	case how == colon, how == to && a.unit == nil && b.unit == nil && a.low > 1 && b.low == 1:
+		return ratio(text, &both, a, b)
+	case a.unit != b.unit && b.unit != nil:
+		return unlike(text, how, &both, a, b)
+	case a.unit != b.unit && how == dash:
+		return a, b, nil // "35 ft - 3 wraps"
+	case a.unit != b.unit:
+		return a, b, b.ask(NoUnit, text)
+	case how == slash:
+		both.pair, both.low, both.high = true, b.low, a.high
+		if a.low <= b.low || a.dim != dimLength {
+			return &both, nil, both.ask(TwoReadings, text)
+		}
+		return &both, nil, nil
+	case b.low > a.low*widest(how, own):
+		return &both, nil, both.ask(TwoReadings, text)
+	}
+	both.low, both.high = math.Min(a.low, b.low), math.Max(a.high, b.high)
+	both.falling = a.low > b.low && how != or
+	return &both, nil, nil
+}
+
+// widest is how many times its low end the high end of a range can be. Past
+// it, the two are rather two things: "2 - 14 in", "22 ft - 35 ft".
+func widest(how joint, own bool) float64 {
+	switch {
+	case how == to || how == or:
+		return 3
+	case own:
+		return 1.3
+	}
+	return 2
+}
+
+// ratio reads "2:1" and "2 to 1" as two parts of line.
+func ratio(text string, both, a, b *figure) (*figure, *figure, *Ask) {
+	if a.unit != nil || b.unit != nil || b.low != 1 {
+		return both, nil, both.ask(OddNumber, text)
+	}
+	both.dim = dimRatio
+	return both, nil, nil
+}
+
+// unlike joins two numbers of different units: 6'-4" is one length, "14 in -
+// 22 ft" and "14in/22ft" are two numbers, "50 cm to 1 m" is a range.
+func unlike(text string, how joint, both, a, b *figure) (*figure, *figure, *Ask) {
+	switch {
+	case how == hyphen && feetInches(a, b):
+		both.low, both.high = a.low+b.low, a.low+b.low
+		return both, nil, nil
+	case how == dash, how == hyphen, how == slash && a.unit != nil && a.unit.fine != b.unit.fine:
+		return a, b, nil
+	case (how == to || how == or) && a.dim == b.dim && a.low < b.low && b.low <= widest(how, true)*a.low:
+		both.low, both.high = a.low, b.high
+		return both, nil, nil
+	}
+	return both, nil, both.ask(TwoReadings, text)
+}
+
+// feetInches says whether two numbers can be one length in feet and inches.
+func feetInches(a, b *figure) bool {
+	return a.unit == foot && b.unit == inch && a.low == a.high && b.low == b.high &&
+		b.low < 12*inch.factor && b.low > 0 && a.low == math.Trunc(a.low/foot.factor+1e-9)*foot.factor
+}
+
+var foot, inch = unitsTyped["ft"], unitsTyped["in"]

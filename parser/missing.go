@@ -1,0 +1,70 @@
+package parser
+
+// alsoNeeded are the facts that an answer needs besides the piece.
+var alsoNeeded = map[Intent][]Field{
+	AskLift:  {Parts},
+	AskRaise: {Length, Tie, BlockHeight, LimbAngle, Parts},
+	AskDrop:  {DropHeight, RopeBreak},
+}
+
+// needed are the facts that an answer needs instead of a piece.
+var needed = map[Intent][]Field{
+	AskRope:  {HitchHeight},
+	AskNotch: {LimbAngle},
+	AskGear:  {RopeBreak},
+	AskHelp:  nil, AskEmergency: nil, AskJob: nil, AskLog: nil,
+}
+
+// Missing lists the facts that an answer to the question needs and the
+// message did not give.
+func (q Question) Missing() []Field {
+	if fields, ok := needed[q.Intent]; ok {
+		return q.without(fields)
+	}
+	if q.Intent == AskCutPlan {
+		return append(q.missingOf(SpeciesField, acrossField(q.limb())), q.without([]Field{Limit})...)
+	}
+	out := q.MissingPiece()
+	for _, f := range q.without(alsoNeeded[q.Intent]) {
+		if !containsField(out, f) {
+			out = append(out, f)
+		}
+	}
+	return out
+}
+
+// MissingPiece lists what a weight still needs: nothing where the crew gave
+// one.
+func (q Question) MissingPiece() []Field {
+	if q.Has(Weight) {
+		return nil
+	}
+	return q.missingOf(SpeciesField, acrossField(q.limb()), Length)
+}
+
+func (q Question) limb() bool { return q.Shape != nil && q.Shape.Value == Limb }
+
+// missingOf lists those of tree, thickness and length that were not said.
+func (q Question) missingOf(fields ...Field) []Field {
+	var out []Field
+	for _, f := range fields {
+		switch {
+		case f == SpeciesField && q.Species != nil:
+		case f == acrossField(q.limb()) && q.Has(Diameter, ButtDiameter, MidDiameter):
+		case f == Length && q.Has(Length):
+		default:
+			out = append(out, f)
+		}
+	}
+	return out
+}
+
+func (q Question) without(fields []Field) []Field {
+	var out []Field
+	for _, f := range fields {
+		if !q.Has(f) {
+			out = append(out, f)
+		}
+	}
+	return out
+}

@@ -1,0 +1,90 @@
+package parser
+
+// compounds joins feet and inches that stand apart: 6'4", 6 ft 4 in. With a
+// space between them they are one length only where the message has another
+// thickness: "22 ft 10 in red oak" could be 22'10" or 22 ft of 10 in.
+func (rd *reading) compounds() {
+	for i := 0; i+1 < len(rd.elems); i++ {
+		a, b := rd.elems[i].fig, rd.elems[i+1].fig
+		if a == nil || b == nil {
+			continue
+		}
+		tight := a.end == b.start
+		inches := *b
+		if tight && b.unit == nil && b.low >= 0 {
+			inches.unit = inch
+			inches.low, inches.high = b.low*inches.unit.factor, b.low*inches.unit.factor
+		}
+		if !feetInches(a, &inches) || !tight && (rd.thicknessWord(i+2) || rd.at(i+2).marked(markPlace|markPart|markGear)) {
+			continue
+		}
+		whole := *a
+		whole.low, whole.high, whole.end = a.low+inches.low, a.low+inches.low, b.end
+		if !tight && !rd.thicknessBeside(b) {
+			ask := whole.ask(TwoReadings, rd.text)
+			ask.Fields = []Field{Length}
+			whole.elsewhere = true
+			rd.asks = append(rd.asks, ask)
+		}
+		rd.elems[i] = element{start: whole.start, end: whole.end, fig: &whole}
+		rd.elems = append(rd.elems[:i+1], rd.elems[i+2:]...)
+	}
+}
+
+// thicknessWord says whether the element has the words of a thickness, so
+// that the inches before it are its: "22 ft 6 in tip".
+func (rd *reading) thicknessWord(i int) bool {
+	for rd.at(i).marked(markIs | markWhere) {
+		i++
+	}
+	if e := rd.at(i); e.term != nil {
+		for _, r := range e.term.roles {
+			if thickness(r.field) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// thicknessBeside says whether the message has a number in inches or the like
+// besides f.
+func (rd *reading) thicknessBeside(f *figure) bool {
+	for _, e := range rd.elems {
+		if e.fig != nil && e.fig != f && e.fig.unit != nil && e.fig.unit.fine {
+			return true
+		}
+	}
+	return false
+}
+
+// betweens reads "between 14 and 16 in" as one range.
+func (rd *reading) betweens() {
+	for i := 0; i+3 < len(rd.elems); i++ {
+		e := rd.elems[i : i+4]
+		if !e[0].marked(markBetween) || e[1].fig == nil || !e[2].marked(markAnd) || e[3].fig == nil {
+			continue
+		}
+		a, b := *e[1].fig, *e[3].fig
+		if a.unit == nil && b.unit != nil {
+			a.unit, a.dim = b.unit, b.dim
+			a.low, a.high = a.low*b.unit.factor, a.high*b.unit.factor
+		}
+		if a.unit != b.unit || a.low > b.low {
+			continue
+		}
+		a.high, a.end = b.high, b.end
+		e[0] = element{start: a.start, end: a.end, fig: &a}
+		rd.elems = append(rd.elems[:i+1], rd.elems[i+4:]...)
+	}
+}
+
+// tapers reads two ends in one breath, "14 in to 10 in" or "10-14 in", as
+// butt and tip.
+func (rd *reading) tapers() {
+	for i, e := range rd.elems {
+		if e.fig != nil && e.fig.dim == dimLength && e.fig.unit.fine && e.fig.low < e.fig.high && !rd.thicknessWord(i+1) {
+			e.fig.pair, e.fig.falling = true, false
+		}
+	}
+}

@@ -1,0 +1,161 @@
+package parser
+
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"github.com/alecthomas/participle/v2/lexer"
+)
+
+// letter scans what starts with a letter: a unit, a join, a number typed as
+// words, or a run of words.
+func (s *scanner) letter() (lexer.TokenType, int) {
+	end := s.letters(s.at)
+	if s.last == tokNumber {
+		if cut := s.unit(end); cut > 0 {
+			return tokUnit, cut
+		}
+	}
+	if kind, end := s.special(s.at, end); kind != tokWords {
+		return kind, end
+	}
+	return tokWords, s.words(end)
+}
+
+// special is the kind of one word at i that is not to be looked up.
+func (s *scanner) special(i, end int) (lexer.TokenType, int) {
+	switch run := s.text[i:end]; {
+	case strings.EqualFold(run, "x"):
+		if i == s.at && s.behindNumber() || s.numberAhead(end) {
+			return tokBreak, end
+		}
+	case strings.EqualFold(run, "to"), strings.EqualFold(run, "or"):
+		if i == s.at && s.behindNumber() && s.numberAhead(end) {
+			return tokJoin, end
+		}
+	}
+	if n := numberWordsIn(s.text[i:]); n > 0 {
+		return tokNumber, i + n
+	}
+	return tokWords, end
+}
+
+// words extends a run of words from the end of its first. Spaces, hyphens
+// and the slash of "w/" and "w/o" belong to it.
+func (s *scanner) words(end int) int {
+	for {
+		end = s.pastSlash(end)
+		i := s.pastGap(end)
+		next := s.letters(i)
+		if i == end || next == i || !letterAt(s.text, i) {
+			return end
+		}
+		if kind, _ := s.special(i, next); kind != tokWords {
+			return end
+		}
+		end = next
+	}
+}
+
+// pastGap passes over the blanks, or the hyphen, between two words.
+func (s *scanner) pastGap(i int) int {
+	r, n := utf8.DecodeRuneInString(s.text[i:])
+	if strings.ContainsRune(dashes, r) {
+		return i + n
+	}
+	for n > 0 && blank(r) && r != '\n' {
+		i += n
+		r, n = utf8.DecodeRuneInString(s.text[i:])
+	}
+	return i
+}
+
+// pastSlash takes in the slash of "w/" and "w/o".
+func (s *scanner) pastSlash(end int) int {
+	if end == len(s.text) || s.text[end] != '/' || !strings.EqualFold(s.text[end-1:end], "w") {
+		return end
+	}
+	if end >= 2 && letterBefore(s.text, end-1) {
+		return end
+	}
+	if o := s.letters(end + 1); strings.EqualFold(s.text[end+1:o], "o") || strings.EqualFold(s.text[end+1:o], "out") {
+		return o
+	}
+	return end + 1
+}
+
+// unit returns the end of the unit that the letters up to end are or begin
+// with, 0 where they are none: "14 in" is one, "14 in the tree" is not, and
+// "14inx22ft" holds one.
+func (s *scanner) unit(end int) int {
+	low := lower(s.text[s.at:end])
+	if u := unitsTyped[low]; u != nil {
+		switch {
+		case low == "in" && nextIsArticle(s.text[end:]):
+			return 0
+		case low == "n" && s.at > s.lastEnd:
+			return 0 // "14 n 16": "and"
+		}
+		return end
+	}
+	cut := strings.TrimSuffix(low, "x")
+	if cut != low && s.digitAt(end) && unitsTyped[cut] != nil {
+		return end - 1
+	}
+	return 0
+}
+
+func nextIsArticle(rest string) bool {
+	word := strings.TrimLeft(rest, " ")
+	switch lower(word[:lettersIn(word)]) {
+	case "the", "a", "an", "this", "that", "my", "our", "his", "her", "your", "their":
+		return true
+	}
+	return false
+}
+
+// letters returns the end of a run of letters, apostrophes inside it taken in.
+func (s *scanner) letters(i int) int {
+	for {
+		i += lettersIn(s.text[i:])
+		r, n := utf8.DecodeRuneInString(s.text[i:])
+		if r != '\'' && r != '’' || lettersIn(s.text[i+n:]) == 0 {
+			return i
+		}
+		i += n
+	}
+}
+
+func lettersIn(s string) int {
+	for i, r := range s {
+		if r < utf8.RuneSelf {
+			if !isLetterByte(byte(r)) {
+				return i
+			}
+		} else if !unicode.IsLetter(r) && !unicode.Is(unicode.Mn, r) {
+			return i
+		}
+	}
+	return len(s)
+}
+
+func letterAt(s string, i int) bool {
+	r, _ := utf8.DecodeRuneInString(s[i:])
+	return unicode.IsLetter(r)
+}
+
+func letterBefore(s string, i int) bool {
+	r, _ := utf8.DecodeLastRuneInString(s[:i])
+	return unicode.IsLetter(r)
+}
+
+// lower is strings.ToLower that is free of cost for lower case.
+func lower(s string) string {
+	for i := 0; i < len(s); i++ {
+		if 'A' <= s[i] && s[i] <= 'Z' || s[i] >= utf8.RuneSelf {
+			return strings.ToLower(s)
+		}
+	}
+	return s
+}

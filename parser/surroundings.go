@@ -1,0 +1,147 @@
+package parser
+
+// A number can belong to the surroundings: "30 ft from the house", "a 12 ft
+// fence", "climber at 40 ft", "1/2 in rope". Such a number must never become
+// a size of the piece or the height of the hitch, so it is found first, and
+// asked about.
+
+// surroundings marks the numbers that belong to the surroundings.
+func (rd *reading) surroundings() {
+	for i, e := range rd.elems {
+		switch {
+		case e.fig == nil || e.fig.dim == dimRatio:
+		case e.fig.dim == dimAngle:
+			e.fig.elsewhere = rd.at(rd.past(i-1, -1, markIs)).marked(markDeflects)
+		default:
+			e.fig.elsewhere = e.fig.elsewhere || rd.doubtful(i) || rd.towardsPlace(i) || rd.ofPlace(i) || rd.behindPlace(i)
+		}
+	}
+}
+
+// past returns the first element from i on, in steps, that carries none of
+// the marks; at most four are passed over.
+func (rd *reading) past(i, step int, m mark) int {
+	for n := 0; n < 4 && rd.at(i).marked(m); n++ {
+		i += step
+	}
+	return i
+}
+
+// piece says whether the element tells of the piece itself.
+func (e element) piece() bool {
+	return e.term != nil && (e.term.shape != "" || e.term.tree != nil || e.term.condition != "")
+}
+
+// towardsPlace reads "30 ft from the house", "6 ft above him".
+func (rd *reading) towardsPlace(i int) bool {
+	j := rd.past(i+1, +1, markAdverb)
+	if d := rd.elems[i].fig.dim; (d == dimMass || d == dimForce) && rd.at(j).marked(markWhere) {
+		return rd.at(rd.past(j+1, +1, markArticle|markAdjective)).marked(markLoaded) // "5 kN on the block"
+	}
+	if !rd.at(j).marked(markRelation) {
+		return false
+	}
+	k := rd.past(j+1, +1, markRelation|markArticle|markAdjective)
+	return rd.at(k).marked(markPlace | markPronoun | markPart)
+}
+
+// ofPlace reads "a 12 ft high fence", "a 60 ft red oak tree", "1/2 in rope".
+func (rd *reading) ofPlace(i int) bool {
+	fig := rd.elems[i].fig
+	if rd.at(i+1).marked(markTall) && !rd.shaped(Log) {
+		return true
+	}
+	j := i + 1
+	for rd.at(j).marked(markAdjective) || rd.at(j).piece() && rd.at(j).term.shape == "" {
+		j++
+	}
+	e := rd.at(j)
+	if e.marked(markGear) && fig.dim == dimCount && fig.low < 1 {
+		return true // "5/8 rope"
+	}
+	return e.marked(markPlace|markPart) || rd.ofTree(i, j) || e.marked(markGear) && fig.gearly()
+}
+
+// ofTree reads "a limb off an 80 ft red oak" and "80 ft red oak, limb 14 in": a
+// long length that names a tree, where the limb is named apart. The words of
+// the piece behind the number end at j.
+func (rd *reading) ofTree(i, j int) bool {
+	fig := rd.elems[i].fig
+	if fig.dim != dimLength || fig.unit.fine || rd.at(j-1).term == nil || rd.at(j-1).term.tree == nil || rd.termAt(j).shape != "" {
+		return false
+	}
+	before := rd.at(rd.past(i-1, -1, markArticle|markAdjective))
+	switch {
+	case !rd.shaped(Limb):
+		return false
+	case before.marked(markRelation | markWhere):
+		return true
+	}
+	return rd.at(j).pause > 0 && rd.shapedFrom(j, Limb)
+}
+
+// gearly says whether the number can be a size or a rating of gear; a long
+// length is rather the rope's.
+func (f *figure) gearly() bool {
+	return f.dim == dimMass || f.dim == dimForce || f.unit != nil && f.unit.fine
+}
+
+// behindPlace reads "the climber is at 40 ft", "drop zone: 30 ft". Where the
+// place itself only says where the piece is ("over the roof 22 ft"), a long
+// length without words of its own is doubtful all the same.
+func (rd *reading) behindPlace(i int) bool {
+	fig := rd.elems[i].fig
+	k := rd.pastIs(i - 1)
+	place := rd.at(k)
+	if next := rd.at(i + 1); next.piece() || next.fig != nil {
+		return false
+	}
+	fine := fig.unit != nil && fig.unit.fine
+	switch {
+	case place.marked(markGear):
+		return fig.gearly() || fig.dim == dimCount && fig.low < 1
+	case fig.dim == dimCount:
+		return false
+	case place.marked(markMoving):
+		return fig.dim == dimLength && !fine
+	case !place.marked(markPlace):
+		return false
+	}
+	before := rd.past(k-1, -1, markAdjective|markArticle)
+	if !rd.at(before).marked(markRelation | markWhere) {
+		return true
+	}
+	return !fine && (k < i-1 || len(rd.termAt(i+1).roles) == 0)
+}
+
+// pastIs goes back over what links a thing to its number: "is at", a colon.
+func (rd *reading) pastIs(i int) int {
+	for {
+		e := rd.at(i)
+		colon := e.pause == 1 && rd.text[e.start:e.end] == ":"
+		if !colon && !e.marked(markIs) && (e.term == nil || e.term.note == "") {
+			return i
+		}
+		i--
+	}
+}
+
+// termAt returns the term of an element, and an empty one where it has none.
+func (rd *reading) termAt(i int) *term {
+	if t := rd.at(i).term; t != nil {
+		return t
+	}
+	return &term{}
+}
+
+// shaped says whether the message names the shape.
+func (rd *reading) shaped(s Shape) bool { return rd.shapedFrom(0, s) }
+
+func (rd *reading) shapedFrom(i int, s Shape) bool {
+	for _, e := range rd.elems[i:] {
+		if e.term != nil && e.term.shape == s {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,58 @@
+package parser
+
+// wordAsks are the known words that must be asked about.
+func (rd *reading) wordAsks() []*Ask {
+	var out []*Ask
+	for i, e := range rd.elems {
+		switch {
+		case e.term != nil && e.term.ask != "":
+			out = append(out, askAt(e.term.ask, rd.text, e.start, e.end-e.start))
+		case rd.girth(i):
+			out = append(out, askAt(Girth, rd.text, e.start, rd.elems[i+1].end-e.start))
+		case rd.twoUnits(i):
+			out = append(out, askAt(OddNumber, rd.text, e.start, rd.elems[i+1].end-e.start))
+		}
+	}
+	return out
+}
+
+// doubtful says whether the number must be asked about whatever its place.
+func (rd *reading) doubtful(i int) bool { return rd.girth(i) || rd.twoUnits(i) }
+
+// girth reads "44 in around"; "14 in, around 22 ft" is none.
+func (rd *reading) girth(i int) bool {
+	e := rd.elems[i]
+	return e.fig != nil && e.fig.dim == dimLength && rd.at(i+1).marked(markAround) && rd.at(i+2).fig == nil
+}
+
+// twoUnits reads "600 ft lbs".
+func (rd *reading) twoUnits(i int) bool {
+	e := rd.elems[i]
+	return e.fig != nil && e.fig.unit != nil && rd.at(i+1).marked(markUnit)
+}
+
+// boundAsk asks about the first number that is only a bound: "over 14 in", "at
+// least 22 ft". The limit of a load is one by its nature, and a taper runs
+// over a length.
+func (rd *reading) boundAsk(full bound, limb bool) *Ask {
+	for i, e := range rd.elems {
+		if !e.marked(markBound) {
+			continue
+		}
+		j := rd.past(i+1, +1, markIs|markBound|markArticle)
+		fig := rd.at(j).fig
+		if fig == nil || fig.elsewhere || full[j] == Limit || full[j] == Length && rd.has(markTaper) {
+			continue
+		}
+		a := askAt(Twist, rd.text, e.start, fig.end-e.start)
+		switch f := full[j]; f {
+		case "":
+		case Diameter:
+			a.Fields = []Field{acrossField(limb)}
+		default:
+			a.Fields = []Field{f}
+		}
+		return a
+	}
+	return nil
+}
