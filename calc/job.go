@@ -1,10 +1,19 @@
 package calc
 
 import (
+	"heft/calc/anchor"
+	"heft/calc/balance"
 	"heft/calc/block"
+	"heft/calc/cutplan"
+	"heft/calc/drop"
+	"heft/calc/gear"
+	"heft/calc/hinge"
 	"heft/calc/limits"
 	"heft/calc/piece"
+	"heft/calc/redirect"
 	"heft/calc/rope"
+	"heft/calc/swing"
+	"heft/calc/tackle"
 	"heft/calc/unit"
 )
 
@@ -61,8 +70,12 @@ const (
 
 // Domains lists the ranges of validity of every method.
 func Domains() []limits.Domain {
-	all := piece.Domains()
-	all = append(all, GivenWeights.Domain("calc", limits.Weight))
-	all = append(all, rope.Domains()...)
-	return append(all, block.Domains()...)
+	all := []limits.Domain{GivenWeights.Domain("calc", limits.Weight)}
+	for _, of := range []func() []limits.Domain{
+		piece.Domains, rope.Domains, block.Domains, tackle.Domains, hinge.Domains, redirect.Domains,
+		balance.Domains, swing.Domains, drop.Domains, gear.Domains, anchor.Domains, cutplan.Domains,
+	} {
+		all = append(all, of()...)
+	}
+	return all
 }
