@@ -140,7 +140,7 @@ func (a *answer) workNotch() error {
 		return err
 	}
 	a.status = Answered
-	a.figures = func(o *object) { o.Notch = opening.Degrees() }
+	a.figures = func(o *object) { o.Notch = tidy(opening.Degrees()) }
 	a.lines = []string{
 		"Open the notch " + trimmed(opening.Degrees(), 0) + "°: it closes, and the hinge parts, when the limb is upright.",
 		"From " + trimmed(from.Degrees(), 1) + "° above level to 90°. Less opening parts the hinge early.",
