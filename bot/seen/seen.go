@@ -3,54 +3,49 @@ package seen
 import (
 	"time"
 
-	"github.com/patrickmn/go-cache"
-
 	"heft/bot"
 )
 
 const (
-	// events are remembered for longer than the platform keeps delivering
-	// one: its last try comes after about six minutes.
-	events = 30 * time.Minute
-	// talk is how long a follow-up may lean on what was said.
-	talk = 12 * time.Hour
-	// mostTalks bounds the memory: past it, a conversation that is new is
-	// answered but not remembered.
-	mostTalks = 20_000
+	// A carrier brings an event again for some minutes after the first try.
+	// An id is kept well beyond that.
+	idsFor = 30 * time.Minute
+	// A follow-up may lean on the morning's question for a working day.
+	turnsFor = 12 * time.Hour
 
-	sweep = 5 * time.Minute
+	// Bounds of the memory, whatever arrives: about 55 events a second for
+	// idsFor, and more conversations than a crew has in a season.
+	maxIDs   = 100_000
+	maxTurns = 10_000
 )
 
-// Memory is a bot.Memory. It is safe for use by many goroutines.
-type Memory struct{ ids, turns *cache.Cache }
+// Memory implements bot.Memory. What is oldest is forgotten first when it
+// grows beyond its bounds; an event so forgotten is still in the journal,
+// which takes none twice.
+type Memory struct {
+	ids   *shelf
+	turns *shelf
+}
 
 var _ bot.Memory = (*Memory)(nil)
 
 // New returns an empty memory.
 func New() *Memory {
-	return &Memory{ids: cache.New(events, sweep), turns: cache.New(talk, sweep)}
+	return &Memory{ids: newShelf(idsFor, maxIDs), turns: newShelf(turnsFor, maxTurns)}
 }
 
-// First says whether the id is new, and takes it.
-func (m *Memory) First(id string) bool {
-	return m.ids.Add(id, struct{}{}, cache.DefaultExpiration) == nil
-}
+// First says whether the id is new, and takes it. Of several callers at one
+// time, one is first.
+func (m *Memory) First(id string) bool { return m.ids.add(id) }
 
-// Forget gives an id back.
-func (m *Memory) Forget(id string) { m.ids.Delete(id) }
+// Forget gives an id back, so that a later delivery is first again.
+func (m *Memory) Forget(id string) { m.ids.drop(id) }
 
 // Recall returns the last turn of a conversation.
 func (m *Memory) Recall(conversation string) (bot.Turn, bool) {
-	v, ok := m.turns.Get(conversation)
-	if !ok {
-		return bot.Turn{}, false
-	}
-	return v.(bot.Turn), true
+	turn, ok := m.turns.get(conversation).(bot.Turn)
+	return turn, ok
 }
 
 // Remember keeps the last turn of a conversation.
-func (m *Memory) Remember(conversation string, t bot.Turn) {
-	if _, known := m.turns.Get(conversation); known || m.turns.ItemCount() < mostTalks {
-		m.turns.SetDefault(conversation, t)
-	}
-}
+func (m *Memory) Remember(conversation string, t bot.Turn) { m.turns.put(conversation, t) }

@@ -4,30 +4,23 @@ import (
 	"encoding/csv"
 	"io"
 	"strconv"
-	"strings"
 	"time"
 
 	"heft/bot"
 )
 
-var columns = []string{
-	"asked", "workspace", "channel", "thread", "user", "status", "intent", "plan_kg", "words", "reply", "delivered", "calc",
+var header = []string{
+	"asked", "user", "channel", "thread", "workspace", "id", "status", "intent",
+	"plan_kg", "plan_lb", "words", "reply", "delivered", "failure", "calc",
 }
 
-func writeCSV(w io.Writer, _ Day, entries []bot.Entry) error {
+func writeCSV(w io.Writer, day Day, entries []bot.Entry) error {
 	out := csv.NewWriter(w)
-	if err := out.Write(columns); err != nil {
+	if err := out.Write(header); err != nil {
 		return err
 	}
 	for _, e := range entries {
-		row := []string{
-			e.Asked.Format(time.RFC3339), e.Workspace, e.Channel, e.Thread, e.User, string(e.Status), e.Intent,
-			kilograms(e.PlanKg), e.Words, e.Reply, delivered(e), e.Calc,
-		}
-		for i := range row {
-			row[i] = defused(row[i])
-		}
-		if err := out.Write(row); err != nil {
+		if err := out.Write(record(day, e)); err != nil {
 			return err
 		}
 	}
@@ -35,26 +28,21 @@ func writeCSV(w io.Writer, _ Day, entries []bot.Entry) error {
 	return out.Error()
 }
 
-func kilograms(kg float64) string {
-	if kg <= 0 {
-		return ""
+func record(day Day, e bot.Entry) []string {
+	stamp := func(t time.Time) string { return t.In(day.From.Location()).Format(time.RFC3339) }
+	var kg, lb, delivered string
+	if e.PlanKg > 0 {
+		kg, lb = strconv.FormatInt(up(e.PlanKg), 10), strconv.FormatInt(pounds(e.PlanKg), 10)
 	}
-	return strconv.FormatFloat(up(kg), 'f', 0, 64)
-}
-
-func delivered(e bot.Entry) string {
-	if e.Delivered == nil {
-		return ""
+	if e.Delivered != nil {
+		delivered = stamp(*e.Delivered)
 	}
-	return e.Delivered.Format(time.RFC3339)
-}
-
-// defused keeps a spreadsheet from taking a cell for a formula: those begin
-// with one of these, or their full-width twins, perhaps after white space.
-func defused(cell string) string {
-	bare := strings.TrimLeft(cell, " \t\r\n\u00a0\u3000\ufeff")
-	if bare != "" && strings.ContainsRune("=+-@＝＋－＠", []rune(bare)[0]) || strings.HasPrefix(cell, "\t") || strings.HasPrefix(cell, "\r") {
-		return "'" + cell
+	cells := []string{
+		stamp(e.Asked), e.User, e.Channel, e.Thread, e.Workspace, e.ID, string(e.Status), e.Intent,
+		kg, lb, e.Words, e.Reply, delivered, e.Failure, e.Calc,
 	}
-	return cell
+	for i := range cells {
+		cells[i] = cell(cells[i])
+	}
+	return cells
 }

@@ -1,25 +1,76 @@
 package sheet
 
 import (
+	"errors"
 	"fmt"
+	"sort"
 	"time"
 )
 
-// Day is one calendar day somewhere: From is in it, To is not. It has 23 or
-// 25 hours where the clocks change.
-type Day struct{ From, To time.Time }
-
-// ParseDay reads a day such as 2026-11-25 in a place's time.
-func ParseDay(s string, in *time.Location) (Day, error) {
-	from, err := time.ParseInLocation(time.DateOnly, s, in)
-	if err != nil {
-		return Day{}, fmt.Errorf("%q is no day: type it like 2026-11-25", s)
-	}
-	return Day{From: from, To: from.AddDate(0, 0, 1)}, nil
+// Day is a calendar day somewhere: from its first instant up to, not at, the
+// first of the next. Where the clocks change it has more or fewer hours than
+// 24.
+type Day struct {
+	From, To time.Time
 }
 
-// String is the day's date.
-func (d Day) String() string { return d.From.Format(time.DateOnly) }
+const dateLayout = "2006-01-02"
 
-// clock is the time of day in the day's place.
-func (d Day) clock(t time.Time) string { return t.In(d.From.Location()).Format("15:04") }
+// ParseDay reads a day such as 2026-11-25 in a place.
+func ParseDay(text string, loc *time.Location) (Day, error) {
+	t, err := time.Parse(dateLayout, text)
+	if err != nil {
+		return Day{}, errors.New("a day looks like 2026-11-25: year, month, day")
+	}
+	year, month, date := t.Date()
+	day := around(time.Date(year, month, date, 12, 0, 0, 0, loc))
+	if day.String() != text {
+		return Day{}, errors.New("the calendar there left that day out")
+	}
+	return day, nil
+}
+
+// DayOf is the day on which t falls in t's own location.
+func DayOf(t time.Time) Day {
+	year, month, date := t.Date()
+	return around(time.Date(year, month, date, 12, 0, 0, 0, t.Location()))
+}
+
+// around finds the day's ends by looking: there are places whose clocks skip
+// midnight or strike it twice.
+func around(noon time.Time) Day {
+	const reach = 36 * 60 * 60 // more seconds than lie between noon and either end
+	same := func(seconds int) bool {
+		return noon.Add(time.Duration(seconds)*time.Second).Format(dateLayout) == noon.Format(dateLayout)
+	}
+	before := sort.Search(reach, func(s int) bool { return same(s - reach) }) - reach
+	after := sort.Search(reach, func(s int) bool { return !same(s) })
+	return Day{
+		From: noon.Add(time.Duration(before) * time.Second),
+		To:   noon.Add(time.Duration(after) * time.Second),
+	}
+}
+
+// String is the date.
+func (d Day) String() string { return d.From.Format(dateLayout) }
+
+// even says whether the clocks stay as they are all day.
+func (d Day) even() bool { return d.To.Sub(d.From) == 24*time.Hour }
+
+// title names the day and the clock its times are told by.
+func (d Day) title() string {
+	name := d.From.Format("Monday " + dateLayout)
+	if d.even() {
+		return name + ", times in " + d.From.Format("MST")
+	}
+	return fmt.Sprintf("%s, %g hours: the clocks change", name, d.To.Sub(d.From).Hours())
+}
+
+// clock tells the time of day, with its zone where that changes.
+func (d Day) clock(t time.Time) string {
+	layout := "15:04"
+	if !d.even() {
+		layout += " MST"
+	}
+	return t.In(d.From.Location()).Format(layout)
+}

@@ -1,3 +1,6 @@
-// Package sheet shows a day of the journal to the supervisor: as a table on a
-// terminal, as JSON or CSV for other programs, or as one page that prints.
+// Package sheet renders a day of the journal for the supervisor: as a table on
+// a terminal, as JSON, as CSV for a spreadsheet, or as a page to print.
+//
+// What crews typed is shown and never obeyed: no escape sequence reaches a
+// terminal, no formula a spreadsheet, no markup a browser.
 package sheet

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"bufio"
 	_ "embed"
 	"html/template"
 	"io"
@@ -8,25 +9,32 @@ import (
 	"heft/bot"
 )
 
-//go:embed page.html
-var pageHTML string
+//go:embed sheet.html
+var pageText string
 
-var page = template.Must(template.New("page").Funcs(template.FuncMap{"mass": mass}).Parse(pageHTML))
+var page = template.Must(template.New("sheet").Parse(pageText))
 
-// line is one question on the page.
-type line struct {
-	bot.Entry
-	Clock string
+// entryRow is one question on the page, all of it plain text.
+type entryRow struct {
+	Time, Who, Channel, Outcome, Plan, Words, Reply, Failure string
 }
 
-func writeHTML(w io.Writer, d Day, entries []bot.Entry) error {
-	lines := make([]line, len(entries))
-	for i, e := range entries {
-		lines[i] = line{e, d.clock(e.Asked)}
+func writeHTML(w io.Writer, day Day, entries []bot.Entry) error {
+	rows := make([]entryRow, 0, len(entries))
+	for _, e := range entries {
+		rows = append(rows, entryRow{
+			Time: day.clock(e.Asked), Who: plain(e.User), Channel: plain(e.Channel),
+			Outcome: plain(outcome(e)), Plan: weight(e.PlanKg),
+			Words: plain(e.Words), Reply: plain(e.Reply), Failure: plain(e.Failure),
+		})
 	}
-	return page.Execute(w, struct {
-		Day    string
-		Totals string
-		Lines  []line
-	}{d.String(), sum(entries).String(), lines})
+	out := bufio.NewWriter(w)
+	err := page.Execute(out, struct {
+		Title, Totals string
+		Rows          []entryRow
+	}{day.title(), sum(entries).String(), rows})
+	if err != nil {
+		return err
+	}
+	return out.Flush()
 }

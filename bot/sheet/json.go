@@ -1,42 +1,103 @@
 package sheet
 
 import (
+	"bufio"
 	"encoding/json"
+	"fmt"
 	"io"
+	"math"
+	"strings"
 	"time"
+	"unicode"
+	"unicode/utf16"
 
 	"heft/bot"
 )
 
-// row is one entry for other programs. The whole day is one array of them.
-type row struct {
+// object is an entry as scripts read it; what does not apply is absent.
+type object struct {
 	ID        string          `json:"id"`
 	Asked     time.Time       `json:"asked"`
-	Workspace string          `json:"workspace"`
-	Channel   string          `json:"channel"`
-	Thread    string          `json:"thread"`
-	User      string          `json:"user"`
+	Workspace string          `json:"workspace,omitempty"`
+	Channel   string          `json:"channel,omitempty"`
+	Thread    string          `json:"thread,omitempty"`
+	User      string          `json:"user,omitempty"`
 	Words     string          `json:"words"`
 	Status    bot.Status      `json:"status"`
-	Intent    string          `json:"intent"`
+	Intent    string          `json:"intent,omitempty"`
 	PlanKg    float64         `json:"plan_kg,omitempty"`
-	Result    json.RawMessage `json:"result,omitempty"` // the object that ask --json prints
 	Reply     string          `json:"reply"`
 	Delivered *time.Time      `json:"delivered,omitempty"`
 	Failure   string          `json:"failure,omitempty"`
-	Calc      string          `json:"calc"`
+	Calc      string          `json:"calc,omitempty"`
 	Schema    int             `json:"schema"`
+	Question  json.RawMessage `json:"question,omitempty"`
+	Result    json.RawMessage `json:"result,omitempty"`
 }
 
-func writeJSON(w io.Writer, _ Day, entries []bot.Entry) error {
-	rows := make([]row, len(entries))
+func writeJSON(w io.Writer, day Day, entries []bot.Entry) error {
+	out := bufio.NewWriter(w)
+	fmt.Fprint(out, "[")
 	for i, e := range entries {
-		rows[i] = row{
-			e.ID, e.Asked, e.Workspace, e.Channel, e.Thread, e.User, e.Words, e.Status, e.Intent, e.PlanKg,
-			e.Result, e.Reply, e.Delivered, e.Failure, e.Calc, e.Schema,
+		line, err := json.Marshal(newObject(day, e))
+		if err != nil {
+			return err
+		}
+		sep := ",\n"
+		if i == 0 {
+			sep = "\n"
+		}
+		fmt.Fprint(out, sep, escape(string(line)))
+	}
+	if len(entries) > 0 {
+		fmt.Fprintln(out)
+	}
+	fmt.Fprintln(out, "]")
+	return out.Flush()
+}
+
+func newObject(day Day, e bot.Entry) object {
+	o := object{
+		ID: e.ID, Asked: e.Asked.In(day.From.Location()),
+		Workspace: e.Workspace, Channel: e.Channel, Thread: e.Thread, User: e.User,
+		Words: e.Words, Status: e.Status, Intent: e.Intent, PlanKg: e.PlanKg, Reply: e.Reply,
+		Failure: e.Failure, Calc: e.Calc, Schema: e.Schema,
+		Question: raw(e.Question), Result: raw(e.Result),
+	}
+	if math.IsNaN(e.PlanKg) || math.IsInf(e.PlanKg, 0) {
+		o.PlanKg = 0
+	}
+	if e.Delivered != nil {
+		at := e.Delivered.In(day.From.Location())
+		o.Delivered = &at
+	}
+	return o
+}
+
+// raw passes JSON through, and anything else as a string: one damaged entry
+// must not hide the day.
+func raw(m json.RawMessage) json.RawMessage {
+	if len(m) == 0 || json.Valid(m) {
+		return m
+	}
+	text, _ := json.Marshal(string(m)) // a string cannot fail
+	return text
+}
+
+// escape writes runes that a terminal could obey in JSON's own notation. In
+// JSON they can only stand inside a string.
+func escape(line string) string {
+	var b strings.Builder
+	for _, r := range line {
+		switch {
+		case unicode.IsPrint(r):
+			b.WriteRune(r)
+		case r > 0xffff:
+			hi, lo := utf16.EncodeRune(r)
+			fmt.Fprintf(&b, `\u%04x\u%04x`, hi, lo)
+		default:
+			fmt.Fprintf(&b, `\u%04x`, r)
 		}
 	}
-	out := json.NewEncoder(w)
-	out.SetIndent("", "  ")
-	return out.Encode(rows)
+	return b.String()
 }

@@ -1,52 +1,49 @@
 package sheet
 
 import (
+	"bufio"
 	"fmt"
 	"io"
 	"strings"
 	"text/tabwriter"
-	"unicode"
 
 	"heft/bot"
 )
 
-// widest is how much of a person's words or of a reply a table line holds.
-const widest = 70
+// Widths beyond which a text is cut in the table.
+const (
+	nameWidth    = 12
+	wordsWidth   = 42
+	answerWidth  = 42
+	outcomeWidth = 24
+)
 
-func writeTable(w io.Writer, d Day, entries []bot.Entry) error {
-	if len(entries) == 0 {
-		_, err := fmt.Fprintf(w, "%s: no questions.\n", d)
-		return err
+func writeTable(w io.Writer, day Day, entries []bot.Entry) error {
+	out := bufio.NewWriter(w)
+	fmt.Fprintf(out, "%s\n\n", day.title())
+	if len(entries) > 0 {
+		tab := tabwriter.NewWriter(out, 0, 0, 2, ' ', 0)
+		row(tab, "TIME", "WHO", "CHANNEL", "OUTCOME", "PLAN WEIGHT", "QUESTION", "ANSWER")
+		for _, e := range entries {
+			row(tab, day.clock(e.Asked), short(e.User, nameWidth), short(e.Channel, nameWidth),
+				short(outcome(e), outcomeWidth), weight(e.PlanKg), short(e.Words, wordsWidth),
+				short(headline(e.Reply), answerWidth))
+		}
+		if err := tab.Flush(); err != nil {
+			return err
+		}
+		fmt.Fprintln(out)
 	}
-	t := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
-	fmt.Fprintln(t, "TIME\tWHO\tCHANNEL\tSTATUS\tPLAN\tWORDS\tREPLY")
-	for _, e := range entries {
-		fmt.Fprintf(t, "%s\t%s\t%s\t%s\t%s\t%s\t%s\n", d.clock(e.Asked), tame(e.User), tame(e.Channel),
-			e.Status, mass(e.PlanKg), tame(e.Words), tame(headline(e)))
-	}
-	if err := t.Flush(); err != nil {
-		return err
-	}
-	_, err := fmt.Fprintf(w, "\n%s, %s\n", d, sum(entries))
-	return err
+	fmt.Fprintln(out, sum(entries))
+	return out.Flush()
 }
 
-// tame makes words safe for a terminal: one line, nothing that moves a cursor
-// or turns the text round, and no longer than a line has room for.
-func tame(s string) string {
-	var b strings.Builder
-	n := 0
-	for _, r := range s {
-		if n++; n > widest {
-			b.WriteRune('…')
-			break
-		}
-		switch {
-		case unicode.IsSpace(r):
-			b.WriteByte(' ')
-		case unicode.IsPrint(r):
-			b.WriteRune(r)
+// row writes the cells of one line; an empty one shows as a dash.
+func row(w io.Writer, cells ...string) {
+	for i, c := range cells {
+		if c == "" {
+			cells[i] = "–"
 		}
 	}
-	return b.String()
+	fmt.Fprintln(w, strings.Join(cells, "\t"))
 }
