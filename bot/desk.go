@@ -93,7 +93,7 @@ func voiceFor(ev Event, q parser.Question) speaker {
 func entryOf(ev Event, a answer, r Reply) Entry {
 	e := Entry{
 		ID: ev.ID, Asked: ev.At, Workspace: ev.Workspace, Channel: ev.Channel, Thread: ev.Thread, User: ev.User,
-		Words: ev.Text, Status: r.status, Intent: string(a.question.Intent), Result: r.result, Reply: r.Text(),
+		Words: ev.Text, Status: r.status, Intent: string(a.question.Intent), Result: r.figures, Reply: r.Text(),
 		Calc: calc.Version, Schema: SchemaVersion,
 	}
 	e.Question, _ = json.Marshal(a.question) // plain data: it cannot fail
@@ -132,10 +132,10 @@ func (a answer) reply() Reply {
 		Status: a.status, Intent: a.question.Intent, Understood: understood(a.question),
 		Kept: a.kept, Changed: a.changed, Language: "en",
 		Needs: notNil(a.needs), Problems: notNil(a.problems),
-		Cautions: append(notNil(a.cautions), reminder), Text: r.Text(),
+		Cautions: append(notNil(a.cautions), reminder),
 	}
 	a.into(&o)
-	r.result = encode(o)
+	r.figures = encode(o)
 	return r
 }
 

@@ -141,7 +141,7 @@ func TestObjectKeepsToTheWords(t *testing.T) {
 	if w := o.Weight; w == nil || !(0 < w.Low && w.Low <= w.Likely && w.Likely <= w.High) {
 		t.Errorf("weight %+v", o.Weight)
 	}
-	if e.PlanKg != o.Weight.High || string(e.Result) != string(r.JSON()) || e.Reply != r.Text() {
+	if e.PlanKg != o.Weight.High || !strings.HasPrefix(string(r.JSON()), strings.TrimSuffix(string(e.Result), "}")+`,"text":`) || e.Reply != r.Text() {
 		t.Error("the log does not hold what was answered")
 	}
 }

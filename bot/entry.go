@@ -23,7 +23,7 @@ type Entry struct {
 	Status    Status
 	Intent    string
 	Question  json.RawMessage // as it was read
-	Result    json.RawMessage // as it was answered: the object `heft ask --json` prints
+	Result    json.RawMessage // as it was answered: what `heft ask --json` prints, but for its text
 	Reply     string          // as a person read it
 	PlanKg    float64         // the heavy end; 0 when the reply gave no weight
 	Calc      string          // version of the calculator
@@ -51,7 +51,8 @@ type Journal interface {
 	// Append puts the entry on disk before it returns. It fails with
 	// ErrLogged where the workspace's event is there already.
 	Append(context.Context, Entry) error
-	// Deliver records what became of a reply.
+	// Deliver records what became of a reply. It need not wait for the disk:
+	// what it records is there by the time the journal is closed.
 	Deliver(context.Context, Delivery) error
 	// Find returns one entry, or ErrNotLogged.
 	Find(ctx context.Context, workspace, id string) (Entry, error)

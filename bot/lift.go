@@ -64,6 +64,9 @@ func (a *answer) tellLift(l tackle.Lift, r tackle.Result) {
 	}
 	a.lines = append(a.lines, assumed+", nothing stuck or still attached.")
 	a.cautions = append(a.cautions, "Keep the blocks apart: stop before they meet. Nobody under the load.")
+	if l.Winch > 0 {
+		a.cautions = append(a.cautions, "A winch feels nothing: it can pull past what rope, blocks and tree can take.")
+	}
 }
 
 func (a *answer) deadEnd(r tackle.Result) string {

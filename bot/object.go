@@ -29,7 +29,7 @@ type object struct {
 	Needs      []parser.Field `json:"needs"`
 	Problems   []string       `json:"problems"`
 	Cautions   []string       `json:"cautions"`
-	Text       string         `json:"text"`
+	Text       string         `json:"text,omitempty"` // last: see withText
 }
 
 type weightObject struct {
@@ -74,6 +74,16 @@ func tidy(v float64) float64 {
 		return v
 	}
 	return r
+}
+
+// withText adds the reply's text to an object that was encoded without: the
+// journal keeps the text once, in a column of its own.
+func withText(object json.RawMessage, text string) json.RawMessage {
+	quoted, _ := json.Marshal(text) // a string: it cannot fail
+	out := make(json.RawMessage, 0, len(object)+len(quoted)+8)
+	out = append(out, object[:len(object)-1]...)
+	out = append(out, `,"text":`...)
+	return append(append(out, quoted...), '}')
 }
 
 // encode writes an object on one line. It cannot fail: every number in it is

@@ -23,9 +23,9 @@ const reminder = "Estimate only. Confirm with the qualified arborist on site; lo
 // transport can post the lines without the reminder.
 type Reply struct {
 	status  Status
-	lines   []string // the first serves alone as a phone notification
-	choices []string // likely answers to an ask-back
-	result  json.RawMessage
+	lines   []string        // the first serves alone as a phone notification
+	choices []string        // likely answers to an ask-back
+	figures json.RawMessage // the object that scripts read, without its text
 }
 
 // Status says what became of the question.
@@ -44,16 +44,17 @@ func (r Reply) Text() string {
 }
 
 // JSON is the reply as one object on one line, as scripts read it.
-func (r Reply) JSON() json.RawMessage { return r.result }
+func (r Reply) JSON() json.RawMessage { return withText(r.figures, r.Text()) }
 
-// Late is a logged reply that is posted only now, and says so.
+// Late is a logged reply that is posted only now, and says so, by the clock
+// of the place that now is told in.
 func Late(e Entry, now time.Time) Reply {
 	body := strings.TrimSuffix(e.Reply, "\n"+reminder)
-	head := "Late answer, asked at " + e.Asked.Format("15:04") + ". Check that it still fits."
+	head := "Late answer, asked at " + e.Asked.In(now.Location()).Format("15:04") + ". Check that it still fits."
 	return Reply{
-		status: e.Status,
-		lines:  append([]string{head}, strings.Split(body, "\n")...),
-		result: e.Result,
+		status:  e.Status,
+		lines:   append([]string{head}, strings.Split(body, "\n")...),
+		figures: e.Result,
 	}
 }
 

@@ -21,12 +21,11 @@ func (l *log) Run(ctx context.Context, s *session) (err error) {
 	if err != nil {
 		return err
 	}
-	if l.Day == "" {
-		l.Day = s.now().Format(time.DateOnly)
-	}
-	day, err := sheet.ParseDay(l.Day, time.Local)
-	if err != nil {
-		return err
+	day := sheet.DayOf(s.now())
+	if l.Day != "" {
+		if day, err = sheet.ParseDay(l.Day, time.Local); err != nil {
+			return err
+		}
 	}
 	j, err := journal.OpenRead(ctx, s.path())
 	if err != nil {
