@@ -34,6 +34,11 @@ func NewDesk() (*Desk, error) {
 // It returns the reply, the entry for the journal, and the conversation's new
 // turn.
 func (d *Desk) Answer(ev Event, before Turn) (Reply, Entry, Turn) {
+	if parts := d.parts(ev.Text); len(parts) > 1 {
+		all, turn := d.several(ev, parts)
+		reply := all.reply()
+		return reply, entryOf(ev, all.summary(), reply), turn
+	}
 	a, turn := d.consider(ev, before)
 	reply := a.reply()
 	return reply, entryOf(ev, a, reply), turn
@@ -116,18 +121,29 @@ type answer struct {
 	problems      []string
 	cautions      []string
 	choices       []string
+	scene         *Scene
 }
 
 // reply closes the answer: from here on nothing can be taken out of it.
 func (a answer) reply() Reply {
-	r := Reply{status: a.status, choices: a.choices}
-	r.lines = slices.Concat(a.lines[:1], a.problems, a.lines[1:], a.cautions)
+	return Reply{status: a.status, choices: a.choices, lines: a.text(), figures: encode(a.object()), scene: a.scene}
+}
+
+// text is every line but the reminder: the headline, what it kept, what is
+// wrong, the rest.
+func (a answer) text() []string {
+	lines := slices.Concat(a.lines[:1], a.problems, a.lines[1:], a.cautions)
 	if len(a.problems) > 0 && a.lines[0] == a.problems[0] {
-		r.lines = slices.Concat(a.lines, a.problems[1:], a.cautions)
+		lines = slices.Concat(a.lines, a.problems[1:], a.cautions)
 	}
 	if said := leaning(a.kept, a.changed); said != "" {
-		r.lines = slices.Insert(r.lines, 1, said)
+		lines = slices.Insert(lines, 1, said)
 	}
+	return lines
+}
+
+// object is the answer as scripts read it.
+func (a answer) object() object {
 	o := object{
 		Status: a.status, Intent: a.question.Intent, Understood: understood(a.question),
 		Kept: a.kept, Changed: a.changed, Language: "en",
@@ -135,8 +151,7 @@ func (a answer) reply() Reply {
 		Cautions: append(notNil(a.cautions), reminder),
 	}
 	a.into(&o)
-	r.figures = encode(o)
-	return r
+	return o
 }
 
 func notNil[T any](s []T) []T {

@@ -2,6 +2,7 @@ package bot_test
 
 import (
 	"encoding/json"
+	"math"
 	"regexp"
 	"slices"
 	"strings"
@@ -56,10 +57,16 @@ type object struct {
 	}
 	BlockLoad *float64 `json:"block_load_n"`
 	Rope      *float64 `json:"rope_m"`
-	Needs     []string
-	Problems  []string
-	Cautions  []string
-	Text      string
+	Also      []object
+	Tree      *struct {
+		Total    float64 `json:"total_kg"`
+		Heaviest float64 `json:"heaviest_kg"`
+		Pieces   int
+	}
+	Needs    []string
+	Problems []string
+	Cautions []string
+	Text     string
 }
 
 func decode(t testing.TB, r bot.Reply) object {
@@ -227,4 +234,32 @@ func atof(t *testing.T, s string) float64 {
 		t.Fatal(err)
 	}
 	return v
+}
+
+// A list of pieces is answered piece by piece, with its sum; a message whose
+// parts lean on one another stays one question.
+func TestSeveralPieces(t *testing.T) {
+	d := newDesk(t)
+	r, e := answer(t, d, "600 lb log\n400 lb limb; 1,000 lb spar? total please")
+	o := decode(t, r)
+	const pound = 0.45359237 // kg, exact
+	if r.Status() != bot.Answered || len(o.Also) != 2 || o.Tree == nil || o.Tree.Pieces != 3 ||
+		math.Abs(o.Tree.Total-2000*pound) > 1e-6 || math.Abs(o.Tree.Heaviest-1000*pound) > 1e-6 {
+		t.Errorf("%s", r.JSON())
+	}
+	if !strings.Contains(r.Headline(), "3 pieces: 2,000 lb in all, heaviest pick 1,000 lb") || math.Abs(e.PlanKg-1000*pound) > 1e-6 {
+		t.Errorf("%q, logged %v kg", r.Headline(), e.PlanKg)
+	}
+	r, _ = answer(t, d, "600 lb log; maple log 10 in 6 ft")
+	if o = decode(t, r); r.Status() != bot.Needs || o.Tree != nil || len(o.Also) != 1 || o.Also[0].Status != "needs" {
+		t.Errorf("with one in doubt: %s", r.JSON())
+	}
+	r, _ = answer(t, d, "600 lb log; power line beside it; 400 lb log")
+	if o = decode(t, r); r.Status() != bot.Refused || o.Weight != nil || len(o.Also) > 0 {
+		t.Errorf("beside a power line: %s", r.JSON())
+	}
+	r, _ = answer(t, d, "14 in red oak limb; 22 ft; hitched at 35 ft")
+	if o = decode(t, r); len(o.Also) > 0 || o.Understood["hitch_height_m"] != 10.668 {
+		t.Errorf("parts that lean: %s", r.JSON())
+	}
 }

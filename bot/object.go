@@ -29,6 +29,8 @@ type object struct {
 	Needs      []parser.Field `json:"needs"`
 	Problems   []string       `json:"problems"`
 	Cautions   []string       `json:"cautions"`
+	Tree       *treeObject    `json:"tree,omitempty"`
+	Also       []object       `json:"also,omitempty"`
 	Text       string         `json:"text,omitempty"` // last: see withText
 }
 

@@ -26,6 +26,7 @@ type Reply struct {
 	lines   []string        // the first serves alone as a phone notification
 	choices []string        // likely answers to an ask-back
 	figures json.RawMessage // the object that scripts read, without its text
+	scene   *Scene          // what a picture shows
 }
 
 // Status says what became of the question.
@@ -37,6 +38,9 @@ func (r Reply) Headline() string { return r.lines[0] }
 // Choices are likely answers to an ask-back, each a message that completes
 // the question.
 func (r Reply) Choices() []string { return r.choices }
+
+// Scene is what a picture of the answer shows; nil where there is none.
+func (r Reply) Scene() *Scene { return r.scene }
 
 // Text is the whole reply as a person reads it, plain text, the reminder last.
 func (r Reply) Text() string {

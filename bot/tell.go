@@ -255,8 +255,33 @@ func (a *answer) tellAssumed() {
 		}
 	}
 	if len(spread) > 0 {
-		a.lines = append(a.lines, "Range: "+strings.Join(spread, ", ")+".")
+		a.lines = append(a.lines, "Range: "+strings.Join(spread, ", ")+"."+a.ifThicker())
 	}
+}
+
+// ifThicker says what a slip of the eye costs in the size that moves the
+// weight most: all thicknesses two inches, or five centimetres, larger.
+func (a *answer) ifThicker() string {
+	j := jobOf(a.question)
+	if j.Piece == nil || a.result.Weight.Method == piece.ByCrew {
+		return ""
+	}
+	step := 2 * unit.Inch
+	if a.voice.metric {
+		step = 5 * unit.Centimetre
+	}
+	thickest := unit.Length(0)
+	for _, d := range []*unit.Range[unit.Length]{&j.Piece.Diameter, &j.Piece.Butt, &j.Piece.Mid, &j.Piece.Tip} {
+		if !d.IsZero() {
+			d.Low, d.High = d.Low+step, d.High+step
+			thickest = max(thickest, d.High)
+		}
+	}
+	w, err := piece.Weigh(*j.Piece)
+	if err != nil {
+		return ""
+	}
+	return " At " + a.voice.across(unit.Exactly(thickest)) + ": " + a.voice.heavy(w.High) + "."
 }
 
 var spreadWords = map[piece.Source]string{

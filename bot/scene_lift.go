@@ -1,0 +1,98 @@
+package bot
+
+import (
+	"fmt"
+	"math"
+
+	"heft/calc/tackle"
+	"heft/calc/unit"
+)
+
+// hung is the geometry of a piece that hangs below a block, in metres above
+// the ground, the block at X 0.
+type hung struct {
+	height       float64 // of the block
+	length, butt float64
+	tie, tip     Point
+	stem         [2]float64
+	toScale      bool
+	broken       bool
+	shown        float64 // the height as it is drawn
+}
+
+// newHung hangs a piece with its tie at a part of the block's height, or as
+// high as it takes to hang clear. One that is longer than that leans, its tip
+// on the ground.
+func newHung(p pictured, hitch unit.Length, part float64) hung {
+	h := hung{height: float64(hitch), length: float64(p.Length), toScale: hitch > 0}
+	if !h.toScale {
+		h.height = max(10, 1.6*h.length)
+	}
+	if h.length == 0 {
+		h.length = 0.3 * h.height
+	}
+	h.butt = p.across(h.length)
+	// What hangs has to be seen: of a tall stem a part is left out.
+	h.shown = h.height
+	if most := max(3.2*h.length, 5*crown); h.toScale && most < h.height {
+		h.shown, h.broken = most, true
+	}
+	const highest, clear = 0.78, 0.06
+	h.tie = Point{0, min(max(part*h.shown, h.length+clear*h.shown), highest*h.shown)}
+	h.tip = Point{0, h.tie.Y - h.length}
+	if h.tip.Y < 0 {
+		h.tip = Point{math.Sqrt(h.length*h.length - h.tie.Y*h.tie.Y), 0}
+	}
+	width := max(1.2*h.butt, 0.06*h.shown)
+	right := -0.14*h.shown - h.butt/2
+	h.stem = [2]float64{right - width, right}
+	return h
+}
+
+func (h hung) block() Point { return Point{0, h.shown} }
+
+// draw adds the surroundings and the piece.
+func (h hung) draw(out *Scene, v speaker, left, right float64) {
+	out.foot(left, right, 0, h.stem, h.shown*1.12, h.broken)
+	out.hang(Point{(h.stem[0] + h.stem[1]) / 2, h.shown}, h.block(), (h.stem[1]-h.stem[0])/3)
+	way := h.tip.minus(h.tie)
+	out.add(Wood, "", stick(h.tie, unit.Angle(math.Atan2(way.Y, way.X)), h.length, h.butt, slender*h.butt)...)
+	out.Bar = notToScale
+	if h.toScale {
+		out.Bar = v.barFor(right - left)
+	}
+}
+
+// weight is the load at the middle of the piece.
+func (h hung) weight(out *Scene, v speaker, p pictured, largest unit.Force) {
+	at := h.tie.plus(h.tip).times(0.5)
+	out.add(Balance, "", at)
+	out.load(v.heavy(p.Weight), share(p.Weight.Weight(), largest), at, down)
+}
+
+// liftScene shows a piece that is lifted with a tackle, and what pulls.
+func liftScene(v speaker, p pictured, l tackle.Lift, r tackle.Result, hitch unit.Length) *Scene {
+	const part = 0.5
+	h := newHung(p, hitch, part)
+	out := &Scene{
+		Title: fmt.Sprintf("%s, lifted on %d:1", p.Name, l.Parts),
+		Plan:  p.plan(v), Verdict: verdictWord(r.Verdict),
+		Notes: []string{fmt.Sprintf("%d:1 gives %s to 1. Stop before the blocks meet.", l.Parts, trimmed(down1(r.Actual), 1))},
+	}
+	hands := Point{max(0.26*h.shown, h.tip.X+0.1*h.shown), 0.6 * crown}
+	h.draw(out, v, h.stem[0]-0.12*h.shown, hands.X+0.16*h.shown)
+	top, moving := h.block(), h.tie.plus(Point{0, 0.07 * h.shown})
+	out.rope(Rope, l.Parts, moving, top)
+	out.rope(Rope, 1, top, hands)
+	out.add(Sling, "", moving, h.tie)
+	out.add(Block, "", top)
+	out.add(Block, "", moving)
+	out.stand(Point{hands.X, 0})
+	out.load("Top block\n"+v.load(r.Block), share(r.Block, r.Block), top.plus(Point{-0.06 * h.shown, -0.03 * h.shown}), down)
+	h.weight(out, v, p, r.Block)
+	out.load(v.pulling(r), share(r.Haul, r.Block), hands, hands.minus(top))
+	if r.DeadEnd > 0 {
+		out.Notes = append(out.Notes, "Dead end on the tree: "+v.load(r.DeadEnd)+".")
+	}
+	return out
+}

@@ -1,0 +1,75 @@
+package bot
+
+import (
+	"strings"
+
+	"heft/calc/tackle"
+	"heft/calc/unit"
+	"heft/parser"
+)
+
+// pictured is the piece as a picture shows it.
+type pictured struct {
+	Name   string
+	Weight unit.Mass   // to plan on
+	Length unit.Length // 0 where it was not said
+	Butt   unit.Length // across; 0 where it was not said
+}
+
+// pictured is the piece of the answer.
+func (a *answer) pictured() pictured {
+	q := a.question
+	p := pictured{Name: capital(a.piece()), Length: q.Length(parser.Length).High}
+	if a.result != nil {
+		p.Weight = a.result.Weight.High
+	}
+	for _, f := range []parser.Field{parser.ButtDiameter, parser.Diameter, parser.MidDiameter, parser.TipDiameter} {
+		if q.Has(f) {
+			p.Butt = q.Length(f).High
+			break
+		}
+	}
+	return p
+}
+
+// across is how thick the piece is drawn: as it is, or in proportion where
+// that was not said.
+func (p pictured) across(length float64) float64 {
+	if p.Butt > 0 {
+		return float64(p.Butt)
+	}
+	return 0.05 * length
+}
+
+// slender is how thick a limb's tip is drawn against its butt.
+const slender = 0.4
+
+// plan says the weight to plan on.
+func (p pictured) plan(v speaker) string { return "Plan on " + v.heavy(p.Weight) }
+
+// verdictWord says in a word whether the pull at hand is enough.
+func verdictWord(v tackle.Verdict) string {
+	switch v {
+	case tackle.Enough:
+		return "ENOUGH PULL"
+	case tackle.Marginal:
+		return "MARGINAL"
+	case tackle.MorePower:
+		return "MORE POWER"
+	}
+	return ""
+}
+
+// pulling says what the haul takes, and what there is for it.
+func (s speaker) pulling(r tackle.Result) string {
+	lines := []string{"Pull " + s.pull(r.Haul)}
+	if r.Have > 0 {
+		lines = append(lines, "you have "+s.pullHad(r.Have))
+	} else {
+		lines = append(lines, people(r.PeopleNeeded))
+	}
+	return strings.Join(lines, "\n")
+}
+
+// share is a load's part of the largest.
+func share(load, largest unit.Force) float64 { return float64(load / max(load, largest, 1)) }

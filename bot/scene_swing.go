@@ -1,0 +1,110 @@
+package bot
+
+import (
+	"math"
+
+	"heft/calc/swing"
+)
+
+// swingScene shows a piece cut free on a line: where it hangs now, what it
+// sweeps, how near it comes to the ground and to an obstacle, and what pulls.
+func swingScene(v speaker, p pictured, s swing.Setup, w swing.Swing) *Scene {
+	d := newSwung(p, s, w)
+	out := &Scene{
+		Title: p.Name + ", swung on a line", Plan: p.plan(v),
+		Refused: w.Gap != nil && *w.Gap < 0, Bar: v.barFor(d.right - d.left),
+	}
+	if out.Refused {
+		out.Plan, out.Verdict = "", "DO NOT"
+	}
+	d.surroundings(out, s)
+	d.swept(out, s)
+	d.distances(out, v, s, w)
+	if out.Refused {
+		out.Notes = []string{"It may strike. Shorten the line, or move the block."}
+		return out
+	}
+	pull := w.Bottom
+	if w.Askew.Line > pull.Line {
+		pull = w.Askew
+	}
+	at := Point{0, d.block.Y - d.line}
+	out.load("Line up to\n"+v.load(pull.Line), 1, at.plus(Point{0.05 * d.height, 0}), Point{0, 1})
+	out.load("Block up to\n"+v.load(pull.Block), 1, d.block.plus(Point{-0.06 * d.height, 0}), down)
+	out.Notes = []string{"Nobody in the whole sweep: it comes back."}
+	return out
+}
+
+// swung is the geometry of a swing, in metres above the ground, the block at
+// X 0, the piece to its right.
+type swung struct {
+	block, tie  Point
+	line, hung  float64
+	reach       float64
+	butt        float64
+	height      float64
+	left, right float64
+	grounded    bool
+}
+
+func newSwung(p pictured, s swing.Setup, w swing.Swing) swung {
+	d := swung{line: float64(s.Line), hung: float64(s.Hung), reach: float64(w.Reach), grounded: s.Hitch > 0}
+	d.height = float64(s.Hitch)
+	if !d.grounded {
+		d.height = 1.15 * (d.line + d.hung)
+	}
+	d.block = Point{0, d.height}
+	sin, cos := math.Sincos(float64(s.Start))
+	d.tie = Point{d.line * sin, d.height - d.line*cos}
+	d.butt = p.across(max(d.hung, 0.2*d.line))
+	d.right = max(d.tie.X, d.reach) + 0.16*d.height
+	d.left = -d.reach - 0.1*d.height
+	if s.Obstacle != nil {
+		d.left = min(d.left, -float64(s.Obstacle.Distance)-0.3*d.height)
+	}
+	return d
+}
+
+func (d swung) surroundings(out *Scene, s swing.Setup) {
+	width := 0.07 * d.height
+	if d.grounded {
+		out.foot(d.left, d.right+width, 0, [2]float64{d.right - width, d.right}, 1.16*d.height, false)
+	}
+	out.hang(Point{d.right - width/2, d.height}, d.block, width/2)
+	if o := s.Obstacle; o != nil {
+		near := -float64(o.Distance)
+		out.add(Obstacle, "", box(Point{d.left, 0}, Point{near, float64(o.Top)})...)
+	}
+}
+
+// swept is the piece, now and at the bottom, its line and its sweep.
+func (d swung) swept(out *Scene, s swing.Setup) {
+	const plumb = -math.Pi / 2
+	bottom := Point{0, d.height - d.line}
+	out.add(Later, "", stick(bottom, plumb, d.piece(), d.butt, slender*d.butt)...)
+	out.rope(Lately, 1, bottom, d.block)
+	out.add(Sweep, "", arc(d.block, d.line+d.hung, plumb+s.Start, plumb-s.Start)...)
+	out.add(Wood, "", stick(d.tie, plumb, d.piece(), d.butt, slender*d.butt)...)
+	out.rope(Rope, 1, d.tie, d.block)
+	out.add(Block, "", d.block)
+}
+
+// piece is how long the piece is drawn: as it hangs, or as a short one.
+func (d swung) piece() float64 { return max(d.hung, d.butt) }
+
+func (d swung) distances(out *Scene, v speaker, s swing.Setup, w swing.Swing) {
+	if w.Lowest != nil && *w.Lowest > 0 {
+		x := -0.12 * d.height
+		out.add(Gap, v.alongDown(*w.Lowest)+"\nto the ground", Point{x, 0}, Point{x, float64(*w.Lowest)})
+	}
+	y := -0.06 * d.height
+	out.add(Gap, "Reaches "+v.alongUp(w.Reach), Point{-d.reach, y}, Point{0, y})
+	switch {
+	case w.Gap == nil:
+	case *w.Gap < 0:
+		out.add(Cross, "May be struck", Point{-float64(s.Obstacle.Distance), float64(s.Obstacle.Top)})
+	default:
+		y := float64(s.Obstacle.Top) + 0.04*d.height
+		out.add(Gap, v.alongDown(*w.Gap)+"\nclear", Point{-float64(s.Obstacle.Distance), y}, Point{-float64(s.Obstacle.Distance - *w.Gap), y})
+	}
+}
