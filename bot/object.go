@@ -97,3 +97,21 @@ func encode(o object) json.RawMessage {
 	}
 	return b
 }
+
+// into writes the figures into the object that scripts read.
+func (a *answer) into(o *object) {
+	if a.figures != nil {
+		defer a.figures(o)
+	}
+	r := a.result
+	if r == nil {
+		return
+	}
+	if w := r.Weight; w.High > 0 {
+		o.Weight = &weightObject{float64(w.Low), float64(w.Likely), float64(w.High)}
+	}
+	if l := r.Lowering; l != nil {
+		o.Lower = &lowerObject{float64(l.Start), float64(l.Least), float64(l.Most), math.Round(float64(l.Hold)*10) / 10}
+	}
+	o.BlockLoad, o.Rope = float64(r.Block), float64(r.Rope)
+}

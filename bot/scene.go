@@ -69,6 +69,18 @@ func (s *Scene) rope(k Kind, lines int, path ...Point) {
 	s.Marks = append(s.Marks, Mark{Kind: k, Path: path, Lines: lines})
 }
 
+// haul adds the pull at the hands, beside the leg from a block that leads to
+// them, on its outer side.
+func (s *Scene) haul(label string, share float64, block, hands Point, off float64) {
+	const low = 0.55
+	along := hands.minus(block)
+	beside := Point{off, 0}
+	if along.X < 0 {
+		beside.X = -off
+	}
+	s.load(label, share, block.plus(along.times(low)).plus(beside), along)
+}
+
 // load adds a load that pulls at a place in a direction.
 func (s *Scene) load(label string, share float64, at, direction Point) {
 	s.Marks = append(s.Marks, Mark{Kind: Load, Path: []Point{at, at.plus(direction)}, Share: share, Label: label})

@@ -3,6 +3,7 @@ package bot
 import (
 	"heft/calc"
 	"heft/calc/hinge"
+	"heft/calc/redirect"
 	"heft/calc/swing"
 	"heft/calc/tackle"
 	"heft/calc/unit"
@@ -27,6 +28,11 @@ func LiftScene(metric bool, p Pictured, l tackle.Lift, r tackle.Result, hitch un
 // LowerScene builds the scene of a lower.
 func LowerScene(metric bool, p Pictured, r calc.Result, l Lowering) *Scene {
 	return lowerScene(speaker{metric: metric}, p, r, l)
+}
+
+// RedirectScene builds the scene of a redirect.
+func RedirectScene(metric bool, p Pictured, c redirect.Chain, loads []redirect.Load) *Scene {
+	return redirectScene(speaker{metric: metric}, p, c, loads)
 }
 
 // SwingScene builds the scene of a swing.

@@ -13,6 +13,7 @@ import (
 type hung struct {
 	height       float64 // of the block
 	length, butt float64
+	taper        float64
 	tie, tip     Point
 	stem         [2]float64
 	toScale      bool
@@ -31,14 +32,16 @@ func newHung(p pictured, hitch unit.Length, part float64) hung {
 	if h.length == 0 {
 		h.length = 0.3 * h.height
 	}
-	h.butt = p.across(h.length)
+	h.butt, h.taper = p.across(h.length), p.taper()
 	// What hangs has to be seen: of a tall stem a part is left out.
 	h.shown = h.height
-	if most := max(3.2*h.length, 5*crown); h.toScale && most < h.height {
+	const highest = 0.78
+	clear := 0.06 * h.shown
+	if most := max(3.2*h.length, 1.4*h.length+5*crown); h.toScale && most < h.height {
 		h.shown, h.broken = most, true
+		clear = 2 * crown // the break goes between a person's head and the piece
 	}
-	const highest, clear = 0.78, 0.06
-	h.tie = Point{0, min(max(part*h.shown, h.length+clear*h.shown), highest*h.shown)}
+	h.tie = Point{0, min(max(part*h.shown, h.length+clear), highest*h.shown)}
 	h.tip = Point{0, h.tie.Y - h.length}
 	if h.tip.Y < 0 {
 		h.tip = Point{math.Sqrt(h.length*h.length - h.tie.Y*h.tie.Y), 0}
@@ -53,10 +56,10 @@ func (h hung) block() Point { return Point{0, h.shown} }
 
 // draw adds the surroundings and the piece.
 func (h hung) draw(out *Scene, v speaker, left, right float64) {
-	out.foot(left, right, 0, h.stem, h.shown*1.12, h.broken)
+	out.foot(left, right, 0, h.stem, h.shown*1.12)
 	out.hang(Point{(h.stem[0] + h.stem[1]) / 2, h.shown}, h.block(), (h.stem[1]-h.stem[0])/3)
 	way := h.tip.minus(h.tie)
-	out.add(Wood, "", stick(h.tie, unit.Angle(math.Atan2(way.Y, way.X)), h.length, h.butt, slender*h.butt)...)
+	out.add(Wood, "", stick(h.tie, unit.Angle(math.Atan2(way.Y, way.X)), h.length, h.butt, h.taper*h.butt)...)
 	out.Bar = notToScale
 	if h.toScale {
 		out.Bar = v.barFor(right - left)
@@ -67,6 +70,9 @@ func (h hung) draw(out *Scene, v speaker, left, right float64) {
 func (h hung) weight(out *Scene, v speaker, p pictured, largest unit.Force) {
 	at := h.tie.plus(h.tip).times(0.5)
 	out.add(Balance, "", at)
+	if h.tip.X == 0 {
+		at.X += 0.03*h.shown + h.butt/2 // beside what hangs plumb
+	}
 	out.load(v.heavy(p.Weight), share(p.Weight.Weight(), largest), at, down)
 }
 
@@ -80,7 +86,8 @@ func liftScene(v speaker, p pictured, l tackle.Lift, r tackle.Result, hitch unit
 		Notes: []string{fmt.Sprintf("%d:1 gives %s to 1. Stop before the blocks meet.", l.Parts, trimmed(down1(r.Actual), 1))},
 	}
 	hands := Point{max(0.26*h.shown, h.tip.X+0.1*h.shown), 0.6 * crown}
-	h.draw(out, v, h.stem[0]-0.12*h.shown, hands.X+0.16*h.shown)
+	left, right := h.stem[0]-0.35*h.shown, hands.X+0.25*h.shown
+	h.draw(out, v, left, right)
 	top, moving := h.block(), h.tie.plus(Point{0, 0.07 * h.shown})
 	out.rope(Rope, l.Parts, moving, top)
 	out.rope(Rope, 1, top, hands)
@@ -88,9 +95,15 @@ func liftScene(v speaker, p pictured, l tackle.Lift, r tackle.Result, hitch unit
 	out.add(Block, "", top)
 	out.add(Block, "", moving)
 	out.stand(Point{hands.X, 0})
+	if h.broken {
+		out.cut(left, right, 0)
+	}
 	out.load("Top block\n"+v.load(r.Block), share(r.Block, r.Block), top.plus(Point{-0.06 * h.shown, -0.03 * h.shown}), down)
 	h.weight(out, v, p, r.Block)
-	out.load(v.pulling(r), share(r.Haul, r.Block), hands, hands.minus(top))
+	out.haul(v.pulling(r), share(r.Haul, r.Block), top, hands, 0.05*h.shown)
+	if h.toScale {
+		out.add(Gap, v.along(unit.Exactly(hitch)), Point{left, 0}, Point{left, h.shown})
+	}
 	if r.DeadEnd > 0 {
 		out.Notes = append(out.Notes, "Dead end on the tree: "+v.load(r.DeadEnd)+".")
 	}

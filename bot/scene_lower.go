@@ -26,9 +26,10 @@ func lowerScene(v speaker, p pictured, r calc.Result, l lowering) *Scene {
 	h := newHung(p, l.Hitch, part)
 	out := &Scene{Title: p.Name + ", lowered", Plan: p.plan(v)}
 	drum := l.drum(h)
-	right := max(0.3*h.shown, h.tip.X+0.1*h.shown)
+	right := max(0.55*h.shown, h.tip.X+0.1*h.shown)
 	hand := Point{drum.X - 0.2*h.shown, 0.6 * crown}
-	h.draw(out, v, hand.X-0.12*h.shown, right)
+	left := hand.X - 0.2*h.shown
+	h.draw(out, v, left, right)
 	top, tie := h.block(), h.tie
 	if l.Parts > 1 {
 		tie = h.tie.plus(Point{0, 0.07 * h.shown})
@@ -40,11 +41,20 @@ func lowerScene(v speaker, p pictured, r calc.Result, l lowering) *Scene {
 	if l.Parts > 1 {
 		out.add(Block, "", tie)
 	}
+	if h.broken {
+		out.cut(left, right, 0)
+	}
 	out.load("Top block\n"+v.load(r.Block), share(r.Block, r.Block), top.plus(Point{0.08 * h.shown, -0.01 * h.shown}), down)
 	h.weight(out, v, p, r.Block)
 	l.hold(out, v, r, h, drum, hand)
 	if l.Hitch > 0 {
 		out.add(Gap, v.along(unit.Exactly(l.Hitch)), Point{right, 0}, Point{right, h.shown})
+	}
+	if l.Between != nil {
+		if *l.Between > steepest {
+			out.Bar = notToScale
+		}
+		out.Notes = append(out.Notes, trimmed(l.Between.Degrees(), 1)+"° between the legs.")
 	}
 	if r.Rope > 0 {
 		out.Notes = append(out.Notes, "Rope "+v.ropeNeeded(r.Rope)+" end to end, tail in it.")
@@ -56,7 +66,7 @@ func lowerScene(v speaker, p pictured, r calc.Result, l lowering) *Scene {
 // between the legs puts it.
 func (l lowering) drum(h hung) Point {
 	at := Point{(h.stem[0] + h.stem[1]) / 2, min(1, 0.15*h.shown)}
-	if l.Between == nil || *l.Between < 10*unit.Degree {
+	if l.Between == nil {
 		return at
 	}
 	angle := min(*l.Between, steepest)

@@ -14,12 +14,14 @@ type pictured struct {
 	Weight unit.Mass   // to plan on
 	Length unit.Length // 0 where it was not said
 	Butt   unit.Length // across; 0 where it was not said
+	Log    bool        // it hardly tapers
 }
 
 // pictured is the piece of the answer.
 func (a *answer) pictured() pictured {
 	q := a.question
 	p := pictured{Name: capital(a.piece()), Length: q.Length(parser.Length).High}
+	p.Log = q.Shape != nil && q.Shape.Value == parser.Log
 	if a.result != nil {
 		p.Weight = a.result.Weight.High
 	}
@@ -38,11 +40,17 @@ func (p pictured) across(length float64) float64 {
 	if p.Butt > 0 {
 		return float64(p.Butt)
 	}
-	return 0.05 * length
+	const stout = 0.06
+	return stout * length
 }
 
-// slender is how thick a limb's tip is drawn against its butt.
-const slender = 0.4
+// taper is how thick the tip is drawn against the butt.
+func (p pictured) taper() float64 {
+	if p.Log {
+		return 0.92
+	}
+	return 0.4
+}
 
 // plan says the weight to plan on.
 func (p pictured) plan(v speaker) string { return "Plan on " + v.heavy(p.Weight) }

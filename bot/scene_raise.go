@@ -28,10 +28,12 @@ func raiseScene(v speaker, p pictured, s hinge.Setup, r hinge.Raising) *Scene {
 	}
 	if refused {
 		d.wrong(out, v, r)
+		d.shortened(out, v, s)
 		return out
 	}
 	out.Plan = p.plan(v)
 	d.gap(out, v)
+	d.shortened(out, v, s)
 	d.loads(out, v, p, s, r)
 	out.Notes = []string{"Haul in " + v.ropeNeeded(r.Travel) + " to upright. Tight before the hinge parts."}
 	if r.Rope > 0 {
@@ -44,6 +46,7 @@ func raiseScene(v speaker, p pictured, s hinge.Setup, r hinge.Raising) *Scene {
 // stoodUp is the geometry of a raise, in metres from the hinge.
 type stoodUp struct {
 	length, butt, height float64
+	tip                  float64 // how thick it is there
 	tie, upright, block  Point
 	stem                 [2]float64
 	ground               float64
@@ -57,6 +60,7 @@ func newStoodUp(p pictured, s hinge.Setup) stoodUp {
 		d.length = 1.1 * float64(max(s.Tie, s.Balance))
 	}
 	d.butt = p.across(d.length)
+	d.tip = p.taper() * d.butt
 	d.tie, d.upright = toward(s.Angle, float64(s.Tie)), Point{0, float64(s.Tie)}
 	d.block = Point{-float64(s.Offset), d.height}
 	width := max(1.4*d.butt, 0.05*d.span())
@@ -81,22 +85,39 @@ func (d stoodUp) span() float64 { return max(d.length, d.height) }
 func (d stoodUp) surroundings(out *Scene) {
 	top := d.height + 0.1*d.span()
 	if d.grounded {
-		out.foot(d.hands.X-0.1*d.span(), d.length+0.05*d.span(), d.ground, d.stem, top, d.broken)
+		left, right := d.sides()
+		out.foot(left, right, d.ground, d.stem, top)
 	} else {
 		out.add(Stem, "", box(Point{d.stem[0], d.ground}, Point{d.stem[1], top})...)
-		y := d.ground + 0.02*d.span()
-		out.add(Break, "", Point{d.stem[0] - d.butt/2, y}, Point{d.stem[1] + d.butt/2, y})
 	}
 	out.hang(Point{(d.stem[0] + d.stem[1]) / 2, d.height}, d.block, (d.stem[1]-d.stem[0])/2)
+}
+
+func (d stoodUp) sides() (left, right float64) {
+	return d.hands.X - 0.2*d.span(), d.length + 0.12*d.span()
+}
+
+// shortened adds the break where something was left out, and the height that
+// is then not to scale.
+func (d stoodUp) shortened(out *Scene, v speaker, s hinge.Setup) {
+	left, right := d.sides()
+	switch {
+	case d.broken:
+		out.cut(left, right, d.ground)
+		out.add(Gap, "Block at\n"+v.along(unit.Exactly(s.Hitch)), Point{right, d.ground}, Point{right, d.height})
+	case !d.grounded:
+		y := d.ground + 0.03*d.span()
+		out.add(Break, "", Point{d.hands.X - 0.1*d.span(), y}, Point{0.1 * d.span(), y})
+	}
 }
 
 // ways are the limb, now and upright, and the rope.
 func (d stoodUp) ways(out *Scene, s hinge.Setup) {
 	const upright = math.Pi / 2
-	out.add(Later, "", stick(Point{}, upright, d.length, d.butt, slender*d.butt)...)
+	out.add(Later, "", stick(Point{}, upright, d.length, d.butt, d.tip)...)
 	out.rope(Lately, 1, d.upright, d.block)
 	out.add(Sweep, "", arc(Point{}, float64(s.Tie), s.Angle+0.06, upright-0.04)...)
-	out.add(Wood, "", stick(Point{}, s.Angle, d.length, d.butt, slender*d.butt)...)
+	out.add(Wood, "", stick(Point{}, s.Angle, d.length, d.butt, d.tip)...)
 	out.rope(Rope, s.Parts, d.tie, d.block)
 	out.rope(Rope, 1, d.block, d.hands)
 	out.add(Block, "", d.block)
@@ -139,5 +160,5 @@ func (d stoodUp) loads(out *Scene, v speaker, p pictured, s hinge.Setup, r hinge
 	line := d.block.minus(d.tie)
 	off := Point{-line.Y, line.X}.times(-0.05 * d.span() / math.Hypot(line.X, line.Y))
 	out.load("Line "+v.load(r.Line), share(r.Line, most), d.tie.plus(off), line)
-	out.load(v.pulling(r.Lift), share(r.Lift.Haul, most), d.hands, d.hands.minus(d.block))
+	out.haul(v.pulling(r.Lift), share(r.Lift.Haul, most), d.block, d.hands, 0.05*d.span())
 }

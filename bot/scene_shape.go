@@ -68,7 +68,7 @@ func (s *Scene) hang(stem, block Point, thick float64) {
 
 // gone is how much of a view may lie between the ground and what matters; the
 // rest is left out, and a break says so.
-const gone = 0.45
+const gone = 0.55
 
 // groundFor is where the ground is drawn that lies so far below the lowest
 // thing that matters, and whether something was left out.
@@ -79,16 +79,16 @@ func groundFor(lowest, below, span float64) (at float64, broken bool) {
 	return lowest - gone*span, true
 }
 
-// foot adds the ground, and the stem down to it, broken where it was
-// shortened.
-func (s *Scene) foot(left, right, at float64, stem [2]float64, top float64, broken bool) {
+// foot adds the ground, and the stem down to it.
+func (s *Scene) foot(left, right, at float64, stem [2]float64, top float64) {
 	s.add(Ground, "", Point{left, at}, Point{right, at})
 	s.add(Stem, "", box(Point{stem[0], at}, Point{stem[1], top})...)
-	if broken {
-		beyond := (stem[1] - stem[0]) / 2
-		y := at + (crown+0.8)*1.1
-		s.add(Break, "", Point{stem[0] - beyond, y}, Point{stem[1] + beyond, y})
-	}
+}
+
+// cut adds the break across all that was shortened, over a person's head.
+func (s *Scene) cut(left, right, ground float64) {
+	const over = 1.35
+	s.add(Break, "", Point{left, ground + over*crown}, Point{right, ground + over*crown})
 }
 
 // barFor chooses the longest round bar within a part of the view's width.

@@ -41,7 +41,7 @@ type swung struct {
 	block, tie  Point
 	line, hung  float64
 	reach       float64
-	butt        float64
+	butt, taper float64
 	height      float64
 	left, right float64
 	grounded    bool
@@ -56,7 +56,7 @@ func newSwung(p pictured, s swing.Setup, w swing.Swing) swung {
 	d.block = Point{0, d.height}
 	sin, cos := math.Sincos(float64(s.Start))
 	d.tie = Point{d.line * sin, d.height - d.line*cos}
-	d.butt = p.across(max(d.hung, 0.2*d.line))
+	d.butt, d.taper = p.across(max(d.hung, 0.2*d.line)), p.taper()
 	d.right = max(d.tie.X, d.reach) + 0.16*d.height
 	d.left = -d.reach - 0.1*d.height
 	if s.Obstacle != nil {
@@ -68,7 +68,7 @@ func newSwung(p pictured, s swing.Setup, w swing.Swing) swung {
 func (d swung) surroundings(out *Scene, s swing.Setup) {
 	width := 0.07 * d.height
 	if d.grounded {
-		out.foot(d.left, d.right+width, 0, [2]float64{d.right - width, d.right}, 1.16*d.height, false)
+		out.foot(d.left, d.right+width, 0, [2]float64{d.right - width, d.right}, 1.16*d.height)
 	}
 	out.hang(Point{d.right - width/2, d.height}, d.block, width/2)
 	if o := s.Obstacle; o != nil {
@@ -81,10 +81,10 @@ func (d swung) surroundings(out *Scene, s swing.Setup) {
 func (d swung) swept(out *Scene, s swing.Setup) {
 	const plumb = -math.Pi / 2
 	bottom := Point{0, d.height - d.line}
-	out.add(Later, "", stick(bottom, plumb, d.piece(), d.butt, slender*d.butt)...)
+	out.add(Later, "", stick(bottom, plumb, d.piece(), d.butt, d.taper*d.butt)...)
 	out.rope(Lately, 1, bottom, d.block)
 	out.add(Sweep, "", arc(d.block, d.line+d.hung, plumb+s.Start, plumb-s.Start)...)
-	out.add(Wood, "", stick(d.tie, plumb, d.piece(), d.butt, slender*d.butt)...)
+	out.add(Wood, "", stick(d.tie, plumb, d.piece(), d.butt, d.taper*d.butt)...)
 	out.rope(Rope, 1, d.tie, d.block)
 	out.add(Block, "", d.block)
 }

@@ -9,6 +9,7 @@ import (
 	"heft/bot"
 	"heft/calc"
 	"heft/calc/hinge"
+	"heft/calc/redirect"
 	"heft/calc/swing"
 	"heft/calc/tackle"
 	"heft/calc/unit"
@@ -63,10 +64,16 @@ func scenes(t *testing.T) map[string]*bot.Scene {
 		p := bot.Pictured{Name: "White ash limb, 8 in butt × 8 ft", Weight: pounds(400), Length: feet(8), Butt: 8 * unit.Inch}
 		return bot.SwingScene(false, p, s, must[swing.Swing](t)(swing.Plan(s)))
 	}
-	log := bot.Pictured{Name: "White ash log, 20 in × 8 ft", Weight: pounds(920), Length: feet(8), Butt: 20 * unit.Inch}
+	led := func(blocks ...redirect.Block) *bot.Scene {
+		p := bot.Pictured{Name: "Piece, your weight 300 lb", Weight: pounds(300)}
+		c := redirect.Chain{Tension: p.Weight.Weight(), Blocks: blocks, Motion: redirect.Raising}
+		return bot.RedirectScene(false, p, c, must[[]redirect.Load](t)(redirect.Loads(c)))
+	}
+	log := bot.Pictured{Name: "White ash log, 20 in × 8 ft", Weight: pounds(920), Length: feet(8), Butt: 20 * unit.Inch, Log: true}
 	legs := degrees(40)
 	return map[string]*bot.Scene{
 		"raise":            raise(false, func(*hinge.Setup) {}),
+		"raise-enough":     raise(false, func(s *hinge.Setup) { s.People, s.Winch, s.Hitch = 0, 3500*unit.PoundForce, feet(34) }),
 		"raise-metric":     raise(true, func(s *hinge.Setup) { s.People, s.Winch, s.Offset, s.Hitch = 0, 9000, 1.5, 0 }),
 		"raise-drooping":   raise(false, func(s *hinge.Setup) { s.Angle = degrees(-25); s.Hitch = feet(90) }),
 		"raise-two-blocks": raise(false, func(s *hinge.Setup) { s.Height, s.Tie = feet(14), feet(14.5) }),
@@ -77,6 +84,8 @@ func scenes(t *testing.T) map[string]*bot.Scene {
 		"lower-high":       lower(log, bot.Lowering{Hitch: feet(110), Parts: 2, People: 2}),
 		"lower-angle":      lower(log, bot.Lowering{Hitch: feet(35), Between: &legs}),
 		"lower-long":       lower(bot.Pictured{Name: "Red oak limb, 10 in butt × 30 ft", Weight: pounds(1200), Length: feet(30), Butt: 10 * unit.Inch}, bot.Lowering{Hitch: feet(22)}),
+		"redirect":         led(redirect.Block{To: redirect.Direction{FromDown: degrees(60)}, Sheave: tackle.Sheave{Efficiency: 0.9}}, redirect.Block{To: redirect.Direction{FromDown: degrees(0)}, Sheave: tackle.Sheave{Efficiency: 0.9}}),
+		"redirect-back":    led(redirect.Block{To: redirect.Direction{}, Sheave: tackle.Sheave{Efficiency: 0.9}}),
 		"swing":            swung(&swing.Obstacle{Distance: feet(28), Top: feet(14)}),
 		"swing-strikes":    swung(&swing.Obstacle{Distance: feet(15), Top: feet(20)}),
 	}

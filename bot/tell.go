@@ -2,76 +2,13 @@ package bot
 
 import (
 	"fmt"
-	"math"
 	"strings"
 
 	"heft/calc"
 	"heft/calc/piece"
-	"heft/calc/rope"
 	"heft/calc/unit"
 	"heft/parser"
 )
-
-// tell words an answer: one line that serves alone, then the loads, the rope,
-// what was assumed and what to watch.
-func (a *answer) tell() {
-	a.lines = []string{a.headline()}
-	a.tellWeight()
-	a.tellWraps()
-	a.tellBlock()
-	a.tellRope()
-	a.tellAssumed()
-	a.cautions = append(a.cautions, a.watch()...)
-}
-
-// headline says what the piece was taken to be, the weight to plan on, and
-// what that means for the wraps: it serves alone as a phone notification.
-func (a *answer) headline() string {
-	if a.question.Intent == parser.AskRope && a.result.Rope > 0 {
-		return a.ropeHead(a.result.Rope)
-	}
-	head := capital(a.piece()) + ": plan on " + a.voice.heavy(a.result.Weight.High)
-	if limit, over := a.overLimit(); over {
-		head += ", OVER your limit of " + limit
-	}
-	switch {
-	case a.question.Intent == parser.AskBlockLoad:
-		head += ", top block " + a.voice.load(a.result.Block)
-	case a.result.Lowering != nil:
-		head += ", " + a.wrapsHead()
-	}
-	return head + "."
-}
-
-// overLimit says the crew's limit, and whether the heavy end is over it.
-func (a *answer) overLimit() (limit string, over bool) {
-	said := a.question.Mass(parser.Limit)
-	return a.voice.masses(said.Low, said.Low), said.High > 0 && a.result.Weight.High > said.Low
-}
-
-// wrapsHead says the wraps to start with, and what becomes of those that the
-// crew named.
-func (a *answer) wrapsHead() string {
-	start := "start with " + turns(float64(a.result.Lowering.Start))
-	if a.result.AtWraps == nil {
-		return start
-	}
-	named := turns(a.question.Count(parser.Wraps))
-	switch least, most := a.judgeWraps(); {
-	case least:
-		return named + " LET IT RUN AWAY, " + start
-	case most:
-		return named + " TOO FEW, " + start
-	}
-	return named + " hold it"
-}
-
-// judgeWraps says whether the wraps that the crew named are too few even on a
-// drum that grips, and whether they may be on a slick one.
-func (a *answer) judgeWraps() (evenGrippy, onSlick bool) {
-	can := rope.PerPerson * unit.Force(max(1, a.question.Count(parser.People)))
-	return a.result.AtWraps.Low > can, a.result.AtWraps.High > can
-}
 
 // piece says what the piece was taken to be.
 func (a *answer) piece() string {
@@ -141,73 +78,6 @@ func (a *answer) tellWeight() {
 	if a.result.Disagreement {
 		a.problems = append(a.problems, "Your weight does not fit these sizes, which give "+
 			a.voice.masses(a.result.Piece.Low, a.result.Piece.High)+". I plan on the heavier; check both.")
-	}
-}
-
-func (a *answer) tellWraps() {
-	l := a.result.Lowering
-	if l == nil || a.question.Intent == parser.AskBlockLoad {
-		return
-	}
-	people := "One person holds"
-	if n := int(a.question.Count(parser.People)); n > 1 {
-		people = fmt.Sprintf("%d people hold", n)
-	}
-	if at := a.result.AtWraps; at != nil {
-		a.tellAtWraps(people, *at)
-		return
-	}
-	a.lines = append(a.lines, fmt.Sprintf("%s up to %s. Will not run? Half a wrap off, never under %s.",
-		people, a.voice.pull(l.Hold), wraps(float64(l.Least))))
-}
-
-// tellAtWraps says what the hand feels at the wraps that the crew named.
-func (a *answer) tellAtWraps(people string, at unit.Range[unit.Force]) {
-	line := fmt.Sprintf("At %s the hand holds up to %s on a slick rope.", turns(a.question.Count(parser.Wraps)), a.voice.pull(at.High))
-	if grippy, slick := a.judgeWraps(); grippy || slick {
-		a.problems = append(a.problems, line+" "+people+" "+a.voice.pull(rope.PerPerson*unit.Force(max(1, a.question.Count(parser.People))))+".")
-		return
-	}
-	a.lines = append(a.lines, line)
-}
-
-func (a *answer) tellBlock() {
-	if a.result.Block <= 0 {
-		return
-	}
-	legs := ""
-	if x, ok := a.question.Get(parser.BlockAngle); ok {
-		legs = ", " + trimmed(x.Low, 1) + "° between the legs"
-	}
-	a.lines = append(a.lines, fmt.Sprintf("Top block sees %s lowering steady%s. Lift, snub or drop: more.",
-		a.voice.load(a.result.Block), legs))
-}
-
-func (a *answer) ropeHead(need unit.Length) string {
-	head := "Rope: " + a.voice.ropeNeeded(need) + " end to end, hitched at " + a.voice.along(a.question.Length(parser.HitchHeight))
-	have := a.question.Length(parser.RopeLength)
-	switch {
-	case have.Low <= 0:
-	case have.Low < need:
-		head += ", your " + a.voice.along(have) + " is TOO SHORT"
-	default:
-		head += ", your " + a.voice.along(have) + " reaches"
-	}
-	return head + "."
-}
-
-// tellRope says what the length is made of, and what becomes of a rope that
-// is too short.
-func (a *answer) tellRope() {
-	need := a.result.Rope
-	if need <= 0 {
-		return
-	}
-	legs := 1 + max(1, int(a.question.Count(parser.Parts)))
-	a.lines = append(a.lines, fmt.Sprintf("Rope %s: %d × %s + %s tail, drum at the foot of the tree.",
-		a.voice.ropeNeeded(need), legs, a.voice.along(unit.Exactly(a.question.Length(parser.HitchHeight).High)), a.voice.ropeNeeded(rope.Tail)))
-	if have := a.question.Length(parser.RopeLength); have.Low > 0 && have.Low < need {
-		a.problems = append(a.problems, "Your "+a.voice.along(have)+" rope is too short: its end could run through the drum.")
 	}
 }
 
@@ -290,24 +160,6 @@ var spreadWords = map[piece.Source]string{
 	piece.SpeciesOfGenus: "any tree of the genus", piece.SaidRange: "the range you gave",
 	piece.LimbForm: "taper and brush (only small branches were weighed)", piece.Brush: "brush", piece.ShapeUnsaid: "log or limb not said",
 	piece.MaybeDry: "dry or not",
-}
-
-// into writes the figures into the object that scripts read.
-func (a *answer) into(o *object) {
-	if a.figures != nil {
-		defer a.figures(o)
-	}
-	r := a.result
-	if r == nil {
-		return
-	}
-	if w := r.Weight; w.High > 0 {
-		o.Weight = &weightObject{float64(w.Low), float64(w.Likely), float64(w.High)}
-	}
-	if l := r.Lowering; l != nil {
-		o.Lower = &lowerObject{float64(l.Start), float64(l.Least), float64(l.Most), math.Round(float64(l.Hold)*10) / 10}
-	}
-	o.BlockLoad, o.Rope = float64(r.Block), float64(r.Rope)
 }
 
 // assumed words what was taken for granted; what another line says already

@@ -6,7 +6,6 @@ import (
 	"heft/calc"
 	"heft/calc/limits"
 	"heft/calc/piece"
-	"heft/calc/rope"
 	"heft/calc/unit"
 	"heft/calc/wood"
 	"heft/parser"
@@ -46,33 +45,6 @@ func (a *answer) work() {
 	if err != nil {
 		a.refuse(a.voice.problem(err))
 	}
-}
-
-// workLower answers what a piece weighs and how it is lowered.
-func (a *answer) workLower() error {
-	res, err := calc.Work(jobOf(a.question))
-	if err != nil {
-		return err
-	}
-	a.status, a.result = Answered, &res
-	a.tell()
-	return nil
-}
-
-// workRope answers how much rope a hitch takes, with or without a piece.
-func (a *answer) workRope() error {
-	q := a.question
-	if q.Has(parser.Weight) || q.Species != nil && q.Has(parser.Length) && q.Has(acrossFields...) {
-		return a.workLower()
-	}
-	need, err := rope.Needed(q.Length(parser.HitchHeight).High, max(1, int(q.Count(parser.Parts))))
-	if err != nil {
-		return err
-	}
-	a.status, a.result = Answered, &calc.Result{Rope: need}
-	a.lines = []string{a.ropeHead(need)}
-	a.tellRope()
-	return nil
 }
 
 // lowers are the questions whose answer is about lowering.

@@ -1,0 +1,165 @@
+package bot
+
+import (
+	"fmt"
+
+	"heft/calc"
+	"heft/calc/rope"
+	"heft/calc/unit"
+	"heft/parser"
+)
+
+// workLower answers what a piece weighs and how it is lowered.
+func (a *answer) workLower() error {
+	res, err := calc.Work(jobOf(a.question))
+	if err != nil {
+		return err
+	}
+	a.status, a.result = Answered, &res
+	a.tell()
+	return nil
+}
+
+// workRope answers how much rope a hitch takes, with or without a piece.
+func (a *answer) workRope() error {
+	q := a.question
+	if q.Has(parser.Weight) || q.Species != nil && q.Has(parser.Length) && q.Has(acrossFields...) {
+		return a.workLower()
+	}
+	need, err := rope.Needed(q.Length(parser.HitchHeight).High, max(1, int(q.Count(parser.Parts))))
+	if err != nil {
+		return err
+	}
+	a.status, a.result = Answered, &calc.Result{Rope: need}
+	a.lines = []string{a.ropeHead(need)}
+	a.tellRope()
+	return nil
+}
+
+// tell words an answer: one line that serves alone, then the loads, the rope,
+// what was assumed and what to watch.
+func (a *answer) tell() {
+	a.lines = []string{a.headline()}
+	a.tellWeight()
+	a.tellWraps()
+	a.tellBlock()
+	a.tellRope()
+	a.tellAssumed()
+	a.cautions = append(a.cautions, a.watch()...)
+}
+
+// headline says what the piece was taken to be, the weight to plan on, and
+// what that means for the wraps: it serves alone as a phone notification.
+func (a *answer) headline() string {
+	if a.question.Intent == parser.AskRope && a.result.Rope > 0 {
+		return a.ropeHead(a.result.Rope)
+	}
+	head := capital(a.piece()) + ": plan on " + a.voice.heavy(a.result.Weight.High)
+	if limit, over := a.overLimit(); over {
+		head += ", OVER your limit of " + limit
+	}
+	switch {
+	case a.question.Intent == parser.AskBlockLoad:
+		head += ", top block " + a.voice.load(a.result.Block)
+	case a.result.Lowering != nil:
+		head += ", " + a.wrapsHead()
+	}
+	return head + "."
+}
+
+// overLimit says the crew's limit, and whether the heavy end is over it.
+func (a *answer) overLimit() (limit string, over bool) {
+	said := a.question.Mass(parser.Limit)
+	return a.voice.masses(said.Low, said.Low), said.High > 0 && a.result.Weight.High > said.Low
+}
+
+// wrapsHead says the wraps to start with, and what becomes of those that the
+// crew named.
+func (a *answer) wrapsHead() string {
+	start := "start with " + turns(float64(a.result.Lowering.Start))
+	if a.result.AtWraps == nil {
+		return start
+	}
+	named := turns(a.question.Count(parser.Wraps))
+	switch least, most := a.judgeWraps(); {
+	case least:
+		return named + " LET IT RUN AWAY, " + start
+	case most:
+		return named + " TOO FEW, " + start
+	}
+	return named + " hold it"
+}
+
+// judgeWraps says whether the wraps that the crew named are too few even on a
+// drum that grips, and whether they may be on a slick one.
+func (a *answer) judgeWraps() (evenGrippy, onSlick bool) {
+	can := rope.PerPerson * unit.Force(max(1, a.question.Count(parser.People)))
+	return a.result.AtWraps.Low > can, a.result.AtWraps.High > can
+}
+
+func (a *answer) tellWraps() {
+	l := a.result.Lowering
+	if l == nil || a.question.Intent == parser.AskBlockLoad {
+		return
+	}
+	people := "One person holds"
+	if n := int(a.question.Count(parser.People)); n > 1 {
+		people = fmt.Sprintf("%d people hold", n)
+	}
+	if at := a.result.AtWraps; at != nil {
+		a.tellAtWraps(people, *at)
+		return
+	}
+	a.lines = append(a.lines, fmt.Sprintf("%s up to %s. Will not run? Half a wrap off, never under %s.",
+		people, a.voice.pull(l.Hold), wraps(float64(l.Least))))
+}
+
+// tellAtWraps says what the hand feels at the wraps that the crew named.
+func (a *answer) tellAtWraps(people string, at unit.Range[unit.Force]) {
+	line := fmt.Sprintf("At %s the hand holds up to %s on a slick rope.", turns(a.question.Count(parser.Wraps)), a.voice.pull(at.High))
+	if grippy, slick := a.judgeWraps(); grippy || slick {
+		a.problems = append(a.problems, line+" "+people+" "+a.voice.pull(rope.PerPerson*unit.Force(max(1, a.question.Count(parser.People))))+".")
+		return
+	}
+	a.lines = append(a.lines, line)
+}
+
+func (a *answer) tellBlock() {
+	if a.result.Block <= 0 {
+		return
+	}
+	legs := ""
+	if x, ok := a.question.Get(parser.BlockAngle); ok {
+		legs = ", " + trimmed(x.Low, 1) + "° between the legs"
+	}
+	a.lines = append(a.lines, fmt.Sprintf("Top block sees %s lowering steady%s. Lift, snub or drop: more.",
+		a.voice.load(a.result.Block), legs))
+}
+
+func (a *answer) ropeHead(need unit.Length) string {
+	head := "Rope: " + a.voice.ropeNeeded(need) + " end to end, hitched at " + a.voice.along(a.question.Length(parser.HitchHeight))
+	have := a.question.Length(parser.RopeLength)
+	switch {
+	case have.Low <= 0:
+	case have.Low < need:
+		head += ", your " + a.voice.along(have) + " is TOO SHORT"
+	default:
+		head += ", your " + a.voice.along(have) + " reaches"
+	}
+	return head + "."
+}
+
+// tellRope says what the length is made of, and what becomes of a rope that
+// is too short.
+func (a *answer) tellRope() {
+	need := a.result.Rope
+	if need <= 0 {
+		return
+	}
+	legs := 1 + max(1, int(a.question.Count(parser.Parts)))
+	a.lines = append(a.lines, fmt.Sprintf("Rope %s: %d × %s + %s tail, drum at the foot of the tree.",
+		a.voice.ropeNeeded(need), legs, a.voice.along(unit.Exactly(a.question.Length(parser.HitchHeight).High)), a.voice.ropeNeeded(rope.Tail)))
+	if have := a.question.Length(parser.RopeLength); have.Low > 0 && have.Low < need {
+		a.problems = append(a.problems, "Your "+a.voice.along(have)+" rope is too short: its end could run through the drum.")
+	}
+}
