@@ -27,6 +27,7 @@ func (a *answer) workLift() error {
 	res.Lowering = nil // a hitch says where the block hangs, not that it is lowered
 	a.status, a.result = Answered, &res
 	a.tellLift(l, lift)
+	a.scene = liftScene(a.voice, a.pictured(), l, lift, q.Length(parser.HitchHeight).High)
 	a.tellRope()
 	a.figures = func(o *object) {
 		o.Lift = &liftObject{

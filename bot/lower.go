@@ -45,7 +45,25 @@ func (a *answer) tell() {
 	a.tellBlock()
 	a.tellRope()
 	a.tellAssumed()
+	a.picture()
 	a.cautions = append(a.cautions, a.watch()...)
+}
+
+// picture shows a lower whose hitch is known.
+func (a *answer) picture() {
+	q := a.question
+	if a.result.Lowering == nil || !q.Has(parser.HitchHeight) {
+		return
+	}
+	l := lowering{
+		Hitch: q.Length(parser.HitchHeight).High, Parts: max(1, int(q.Count(parser.Parts))),
+		People: max(1, int(q.Count(parser.People))),
+	}
+	if x, ok := q.Get(parser.BlockAngle); ok {
+		between := unit.Angle(x.Low) * unit.Degree
+		l.Between = &between
+	}
+	a.scene = lowerScene(a.voice, a.pictured(), *a.result, l)
 }
 
 // headline says what the piece was taken to be, the weight to plan on, and

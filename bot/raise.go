@@ -37,11 +37,13 @@ func (a *answer) workRaise() error {
 	}
 	a.status, a.result = Answered, &res
 	a.figures = func(o *object) { o.Raise = raiseOf(r); o.Rope = float64(r.Rope) }
+	scene := raiseScene(a.voice, a.pictured(), s, r)
 	if r.TwoBlocks != nil || r.TurnsOver {
 		a.refuseSetup(r)
-		return nil
+	} else {
+		a.tellRaise(r, s)
 	}
-	a.tellRaise(r, s)
+	a.scene = scene
 	return nil
 }
 

@@ -49,7 +49,7 @@ var trade = map[parser.Intent]string{
 func (a *answer) refuse(problem string) {
 	a.status, a.result = Refused, nil
 	a.lines, a.problems = []string{problem}, []string{problem}
-	a.needs, a.cautions, a.figures = nil, nil, nil
+	a.needs, a.cautions, a.figures, a.scene = nil, nil, nil, nil
 }
 
 // help answers a greeting or a call for help.

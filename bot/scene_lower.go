@@ -78,11 +78,11 @@ func (l lowering) drum(h hung) Point {
 func (l lowering) hold(out *Scene, v speaker, r calc.Result, h hung, drum, hand Point) {
 	plan := r.Lowering
 	out.rope(Rope, 1, drum, hand)
-	out.add(Drum, "Start with\n"+turns(float64(plan.Start)), drum)
 	out.stand(Point{hand.X, 0})
 	who := "Hold"
 	if n := l.People; n > 1 {
 		who = people(n) + " hold"
 	}
 	out.load(who+"\nup to "+v.pull(plan.Hold), share(plan.Hold, r.Block), hand, hand.minus(drum))
+	out.add(Drum, "Start with\n"+turns(float64(plan.Start)), drum)
 }

@@ -32,6 +32,7 @@ type Desk struct {
 	Prompt string
 	Now    func() time.Time
 	Out    io.Writer
+	Keep   func(bot.Reply) error // what else becomes of a reply; may be nil
 }
 
 // longest is the longest line that is read as one message; the rest of a
@@ -54,6 +55,11 @@ func (d *Desk) Ask(ctx context.Context, thread, text string) (bot.Status, error)
 	}
 	if err != nil {
 		return "", fmt.Errorf("print the answer: %w", err)
+	}
+	if d.Keep != nil {
+		if err := d.Keep(reply); err != nil {
+			return "", err
+		}
 	}
 	return reply.Status(), nil
 }

@@ -10,6 +10,7 @@ import (
 
 	"heft/bot"
 	"heft/bot/journal"
+	"heft/bot/picture"
 	"heft/bot/seen"
 	"heft/bot/terminal"
 )
@@ -17,16 +18,33 @@ import (
 type ask struct {
 	JSON     bool     `help:"One JSON object on one line."`
 	Units    string   `enum:",imperial,metric" default:"" help:"Units to answer in: imperial or metric."`
+	Picture  string   `placeholder:"FILE.png" help:"Draw the answer into a PNG file, where it has a picture."`
 	Question []string `arg:"" help:"The question, in plain words."`
 }
 
 // Run answers the question.
 func (a *ask) Run(ctx context.Context, s *session) error {
 	return s.atDesk(ctx, bot.Units(a.Units), a.JSON, func(d *terminal.Desk) error {
+		d.Keep = a.draw
 		status, err := d.Ask(ctx, "ask", unguarded(a.Question))
 		s.code = map[bot.Status]int{bot.Answered: exitAnswered, bot.Needs: exitNeeds, bot.Refused: exitRefused}[status]
 		return err
 	})
+}
+
+// draw puts the picture of an answer into its file.
+func (a *ask) draw(r bot.Reply) error {
+	if a.Picture == "" || r.Scene() == nil {
+		return nil
+	}
+	png, err := picture.PNG(*r.Scene())
+	if err != nil {
+		return fmt.Errorf("draw the picture: %w", err)
+	}
+	if err := os.WriteFile(a.Picture, png, 0o644); err != nil {
+		return fmt.Errorf("keep the picture: %w", err)
+	}
+	return nil
 }
 
 type chat struct {
