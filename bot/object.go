@@ -20,6 +20,9 @@ type object struct {
 	Lower      *lowerObject   `json:"lower,omitempty"`
 	Lift       *liftObject    `json:"lift,omitempty"`
 	Raise      *raiseObject   `json:"raise,omitempty"`
+	Swing      *swingObject   `json:"swing,omitempty"`
+	Balance    *balanceObject `json:"balance,omitempty"`
+	Anchor     *anchorObject  `json:"anchor,omitempty"`
 	Drop       *dropObject    `json:"drop,omitempty"`
 	Gear       *gearObject    `json:"gear,omitempty"`
 	CutPlan    *cutPlanObject `json:"cut_plan,omitempty"`

@@ -23,6 +23,9 @@ var methods = map[parser.Intent]func(*answer) error{
 	parser.AskCutPlan:   (*answer).workCutPlan,
 	parser.AskDrop:      (*answer).workDrop,
 	parser.AskGear:      (*answer).workGear,
+	parser.AskSwing:     (*answer).workSwing,
+	parser.AskBalance:   (*answer).workBalance,
+	parser.AskAnchor:    (*answer).workAnchor,
 }
 
 // work has the calculator answer the question.
@@ -44,7 +47,9 @@ func (a *answer) work() {
 	}
 	if err != nil {
 		a.refuse(a.voice.problem(err))
+		return
 	}
+	a.tellUnused()
 }
 
 // lowers are the questions whose answer is about lowering.

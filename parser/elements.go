@@ -13,7 +13,7 @@ type element struct {
 	start, end int
 	term       *term   // a spelling that is known
 	fig        *figure // a number
-	pause      int     // what a reader would stop at: 1 for a comma, 3 for a full stop
+	pause      int     // what a reader would stop at: 2 for a comma, 4 for a full stop
 	cross      bool    // "by", between two sizes
 }
 
@@ -105,22 +105,22 @@ func (rd *reading) addFigures(a, b *figure, ask *Ask) {
 }
 
 func (rd *reading) pause(t *lexer.Token) {
-	e := element{start: t.Pos.Offset, end: t.Pos.Offset + len(t.Value), pause: 1}
+	e := element{start: t.Pos.Offset, end: t.Pos.Offset + len(t.Value), pause: 2}
 	switch t.Value {
 	case ".":
 		if n := len(rd.elems); n == 0 || rd.elems[n-1].fig == nil || rd.elems[n-1].end < e.start {
-			e.pause = 3 // else it may only shorten the unit: "14 in. red oak"
+			e.pause = 4 // else it may only shorten the unit: "14 in. red oak"
 		}
 	case "!", "?", "…":
-		e.pause = 3
+		e.pause = 4
 	case "x", "X", "×", "✕", "*":
 		e.pause, e.cross = 0, true
 	}
 	rd.elems = append(rd.elems, e)
 }
 
-// manyAsks is where a message is past mending word by word.
-const manyAsks = 4
+// manySlips is where a message is past mending word by word.
+const manySlips = 4
 
 // terms looks up a run of words.
 func (r *Reader) terms(rd *reading, run []word) {
@@ -131,7 +131,7 @@ func (r *Reader) terms(rd *reading, run []word) {
 	for i := 0; i < len(run); {
 		t, n := r.lex.find(words[i:])
 		if n == 0 {
-			if at, as := r.lex.mend(words[i:]); as != "" && len(rd.asks) < manyAsks {
+			if at, as := r.lex.mend(words[i:]); as != "" && len(rd.asks)+len(rd.fixes) < manySlips {
 				rd.fixes = append(rd.fixes, Fix{Words: rd.text[run[i+at].start:run[i+at].end], As: as})
 				words[i+at] = as
 				continue

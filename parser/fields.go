@@ -6,9 +6,10 @@ var dimensionOf = map[Field]dimension{
 	Diameter: dimLength, ButtDiameter: dimLength, MidDiameter: dimLength, TipDiameter: dimLength,
 	Length: dimLength, HitchHeight: dimLength, RopeLength: dimLength, DropHeight: dimLength,
 	RunLength: dimLength, BlockHeight: dimLength, Tie: dimLength,
+	LineOut: dimLength, Sideways: dimLength,
 	Weight: dimMass, Limit: dimMass,
 	WinchPull: dimForce, RopeBreak: dimForce,
-	BlockAngle: dimAngle, LimbAngle: dimAngle,
+	BlockAngle: dimAngle, LimbAngle: dimAngle, StartAngle: dimAngle,
 	Parts: dimRatio,
 }
 

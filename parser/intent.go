@@ -9,6 +9,12 @@ var fieldIntent = map[Field]Intent{
 	Tie: AskRaise, BlockHeight: AskRaise, LimbAngle: AskRaise,
 	WinchPull: AskLift, Parts: AskLift, Efficiency: AskLift,
 	RopeBreak: AskGear,
+	LineOut:   AskSwing, Sideways: AskSwing, StartAngle: AskSwing,
+}
+
+// serves are the facts that another question makes use of too.
+var serves = map[Field][]Intent{
+	Parts: {AskRope}, LineOut: {AskBalance}, Sideways: {AskBalance}, RopeBreak: {AskDrop}, Tie: {AskBalance, AskAnchor},
 }
 
 // special are the intents that no other answer covers, the most particular
@@ -19,16 +25,12 @@ var special = []Intent{
 
 // intentOf says what the message asks for.
 func intentOf(rd *reading, q Question) Intent {
-	var asked []Intent
-	hello := false
-	for _, e := range rd.elems {
-		if e.term != nil && e.term.intent != "" {
-			asked = append(asked, e.term.intent)
-		}
-		hello = hello || e.marked(markHello)
+	asked, besides, hello := rd.intents()
+	if len(asked) == 0 && !q.Has(HitchHeight, Wraps) {
+		asked = besides
 	}
 	for _, x := range q.Quantities {
-		if in, ok := fieldIntent[x.Field]; ok && !(x.Field == Parts && slices.Contains(asked, AskRope)) {
+		if in, ok := fieldIntent[x.Field]; ok && !slices.ContainsFunc(serves[x.Field], func(s Intent) bool { return slices.Contains(asked, s) }) {
 			asked = append(asked, in)
 		}
 	}
@@ -41,6 +43,23 @@ func intentOf(rd *reading, q Question) Intent {
 		}
 	}
 	return plainIntent(asked, q, hello || len(rd.elems) == 0)
+}
+
+// intents lists what the words ask for, and what they ask for where nothing
+// else is asked: "with a tag line" is a fact where the question is how many
+// wraps.
+func (rd *reading) intents() (asked, besides []Intent, hello bool) {
+	for _, e := range rd.elems {
+		switch {
+		case e.term == nil || e.term.intent == "":
+		case e.term.besides:
+			besides = append(besides, e.term.intent)
+		default:
+			asked = append(asked, e.term.intent)
+		}
+		hello = hello || e.marked(markHello)
+	}
+	return asked, besides, hello
 }
 
 // plainIntent chooses among the questions whose answers cover one another:

@@ -41,6 +41,7 @@ type term struct {
 	shape     Shape
 	condition Condition
 	intent    Intent
+	besides   bool // the intent gives way: "with a tag line"
 	stop      Kind // power line, emergency, unsound wood
 	ask       Kind // girth, breast height, a word that twists
 	units     System
@@ -209,7 +210,7 @@ func (lx *lexicon) find(words []string) (*term, int) {
 	n, taken := lx.root, 0
 	for i, w := range words {
 		c := n.child(w)
-		if c == nil && i > 0 && articles[w] {
+		if c == nil && i > 0 && articles[w] && !articles[words[i-1]] {
 			continue
 		}
 		if n = c; n == nil {

@@ -1,6 +1,10 @@
 package parser
 
-import "fmt"
+import (
+	"fmt"
+	"slices"
+	"strings"
+)
 
 // mark says what a word does to its neighbours.
 type mark uint32
@@ -16,13 +20,16 @@ const (
 	markTaper          // the piece has two ends
 	markAround         // girth, or "about"
 	markPlace          // a thing of the surroundings: roof, fence, climber
+	markStation        // gear with a height of its own: the drum
 	markPart           // a part of the piece that is not its length: brush
 	markMoving         // before how far: "lower it 30 ft"
 	markLoaded         // gear that feels a load: "5 kN on the block"
 	markDeflects       // before the turn of a rope, which is not the angle between its legs
+	markRating         // before what gear is good for: rated, can hold
 	markGear           // a thing of the set-up: rope, drum, saw
 	markRelation       // says where, seen from a thing: from, above, over
 	markWhere          // says where, or what with: in, on, with
+	markIn             // where the piece grows: in, on
 	markPronoun        // him, her, it
 	markIs             // between a thing and its number: is, at, of
 	markAt             // "at", before a height
@@ -39,59 +46,65 @@ const (
 var markNamed = map[string]mark{
 	"hello": markHello, "follow": markFollow, "unsure": markUnsure, "between": markBetween, "and": markAnd,
 	"by": markBy, "taper": markTaper, "around": markAround, "place": markPlace, "gear": markGear,
-	"part": markPart, "moving": markMoving,
-	"loaded": markLoaded, "deflects": markDeflects, "adverb": markAdverb, "article": markArticle,
-	"relation": markRelation, "where": markWhere, "pronoun": markPronoun, "is": markIs, "at": markAt | markIs | markWhere,
+	"station": markStation, "part": markPart, "moving": markMoving,
+	"loaded": markLoaded, "deflects": markDeflects, "rating": markRating, "adverb": markAdverb, "article": markArticle,
+	"relation": markRelation, "where": markWhere, "in": markIn | markWhere, "pronoun": markPronoun, "is": markIs, "at": markAt | markIs | markWhere,
 	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "unit": markUnit,
 }
 
 // meaningOf returns what a meaning of the word file does to a term.
 func meaningOf(words []string) (func(*term), error) {
-	arg := func(i int) string {
-		if i < len(words) {
-			return words[i]
-		}
-		return ""
-	}
-	if len(words) == 0 {
-		return nil, fmt.Errorf("no meaning before the bar")
-	}
-	if m := markNamed[words[0]]; m != 0 {
+	words = append(words, "", "")
+	what, arg := words[0], words[1]
+	if m := markNamed[what]; m != 0 {
 		return func(t *term) { t.marks |= m }, nil
 	}
-	switch words[0] {
+	var err error
+	set := func(*term) {}
+	switch what {
 	case "role":
-		return roleOf(Field(arg(1)), arg(2))
+		return roleOf(Field(arg), words[2])
 	case "shape":
-		return func(t *term) { t.shape = Shape(arg(1)) }, nil
+		v := oneOf(&err, arg, Log, Limb)
+		set = func(t *term) { t.shape = v }
 	case "condition":
-		return func(t *term) { t.condition = Condition(arg(1)) }, nil
+		v := oneOf(&err, arg, Green, Dead)
+		set = func(t *term) { t.condition = v }
 	case "ask":
-		return func(t *term) { t.intent = Intent(arg(1)) }, nil
+		intent, besides := strings.CutSuffix(arg, "?")
+		v := oneOf(&err, intent, append(special, AskWeight, AskLower, AskBlockLoad, AskRope, AskHelp)...)
+		set = func(t *term) { t.intent, t.besides = v, besides }
 	case "stop":
-		return func(t *term) { t.stop = Kind(arg(1)) }, nil
+		v := oneOf(&err, arg, PowerLine, Emergency, Unsound)
+		set = func(t *term) { t.stop = v }
 	case "units":
-		return func(t *term) { t.units = System(arg(1)) }, nil
+		v := oneOf(&err, arg, Imperial, Metric)
+		set = func(t *term) { t.units = v }
 	case "note":
-		return func(t *term) { t.note = arg(1) }, nil
+		set = func(t *term) { t.note = arg }
 	case "alone":
-		return func(t *term) { t.count = 1 }, nil
-	case "twist", "girth", "breast-high":
-		return func(t *term) { t.ask = Kind(words[0]) }, nil
+		set = func(t *term) { t.count = 1 }
 	case "own":
-		return func(t *term) { t.ask = Unknown }, nil
+		set = func(t *term) { t.ask = Unknown }
 	case "filler":
-		return func(*term) {}, nil
+	default:
+		v := oneOf(&err, what, Twist, Girth, BreastHigh)
+		set = func(t *term) { t.ask = v }
 	}
-	return nil, fmt.Errorf("no such meaning: %q", words[0])
+	return set, err
+}
+
+// oneOf returns the word as one of the values, or sets the error.
+func oneOf[T ~string](err *error, word string, values ...T) T {
+	if !slices.Contains(values, T(word)) {
+		*err = fmt.Errorf("no such meaning: %q", word)
+	}
+	return T(word)
 }
 
 func roleOf(f Field, where string) (func(*term), error) {
 	sides := map[string]side{"after": after, "before": before, "either": after | before}
-	name, soft := where, false
-	if n := len(where); n > 0 && where[n-1] == '?' {
-		name, soft = where[:n-1], true
-	}
+	name, soft := strings.CutSuffix(where, "?")
 	if sides[name] == 0 || dimensionOf[f] == 0 && !counted[f] {
 		return nil, fmt.Errorf("no such role: %q %q", f, where)
 	}

@@ -1,10 +1,13 @@
 package parser
 
+import "slices"
+
 // alsoNeeded are the facts that an answer needs besides the piece.
 var alsoNeeded = map[Intent][]Field{
 	AskLift:  {Parts},
 	AskRaise: {Length, Tie, BlockHeight, LimbAngle, Parts},
 	AskDrop:  {DropHeight, RopeBreak},
+	AskSwing: {LineOut},
 }
 
 // needed are the facts that an answer needs instead of a piece.
@@ -24,9 +27,18 @@ func (q Question) Missing() []Field {
 	if q.Intent == AskCutPlan {
 		return append(q.missingOf(SpeciesField, acrossField(q.limb())), q.without([]Field{Limit})...)
 	}
+	if q.Intent == AskAnchor {
+		return append(q.missingOf(SpeciesField, acrossField(q.limb())), q.without([]Field{Weight, Tie})...)
+	}
 	out := q.MissingPiece()
+	if q.Intent == AskSwing && !q.Has(Sideways, StartAngle) {
+		out = append(out, Sideways)
+	}
+	if q.Intent == AskBalance && q.Has(Sideways) && !q.Has(LineOut) {
+		out = append(out, LineOut)
+	}
 	for _, f := range q.without(alsoNeeded[q.Intent]) {
-		if !containsField(out, f) {
+		if !slices.Contains(out, f) {
 			out = append(out, f)
 		}
 	}

@@ -1,6 +1,8 @@
 package parser_test
 
 import (
+	"math"
+	"strconv"
 	"strings"
 	"testing"
 	"unicode"
@@ -103,10 +105,18 @@ func covered(i int, q parser.Question) bool {
 	return false
 }
 
+// saidAgain says whether the number says a quantity once more: in its own
+// words, or as the same value in any unit.
 func saidAgain(number string, q parser.Question) bool {
+	v, err := strconv.ParseFloat(strings.Trim(number, "."), 64)
 	for _, x := range q.Quantities {
-		if strings.HasPrefix(strings.TrimLeft(x.Words, "-~"), number) {
+		if strings.Contains(x.Words, number) {
 			return true
+		}
+		for _, u := range scales {
+			if si := v * u.toSI; err == nil && (math.Abs(si-x.Low) <= 1e-9*si || math.Abs(si-x.High) <= 1e-9*si) {
+				return true
+			}
 		}
 	}
 	return false

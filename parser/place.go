@@ -5,29 +5,29 @@ import "slices"
 // place gives the numbers that no words claimed the place that the trade
 // leaves them, and returns those it leaves none.
 func (rd *reading) place(claimed bound) (full bound, loose []int) {
-	full = make(bound, len(claimed)+2)
-	said := map[Field]bool{}
-	for i, f := range claimed {
-		full[i] = f
-		said[f] = true
-	}
+	full = slices.Clone(claimed)
 	var lengths []int
 	for i, e := range rd.elems {
-		if _, ok := full[i]; ok || e.fig == nil {
+		if full[i] != "" || e.fig == nil {
 			continue
 		}
-		if e.fig.dim == dimLength && !e.fig.elsewhere && !e.fig.falling && !rd.listed(i) && !rd.atPlace(i) {
-			lengths = append(lengths, i)
-			continue
-		}
-		f, ok := alone[e.fig.dim]
-		if !ok || said[f] || e.fig.elsewhere || f == Weight && rd.thicknessBeside(e.fig) && !rd.at(i+1).piece() {
+		switch f := alone[e.fig.dim]; {
+		case e.fig.elsewhere || e.fig.falling:
 			loose = append(loose, i)
-			continue
+		case e.fig.dim == dimLength && !rd.atPlace(i):
+			lengths = append(lengths, i)
+		case f == "" || full.has(f) || f == Weight && rd.thicknessBeside(e.fig) && !rd.at(i+1).piece():
+			loose = append(loose, i)
+		default:
+			full[i] = f
 		}
-		full[i], said[f] = f, true
 	}
-	return full, append(loose, rd.placeLengths(full, said, lengths)...)
+	return full, append(loose, rd.placeLengths(full, lengths)...)
+}
+
+// has says whether any number has one of the fields.
+func (b bound) has(fields ...Field) bool {
+	return slices.ContainsFunc(b, func(f Field) bool { return f != "" && slices.Contains(fields, f) })
 }
 
 // atPlace says whether a long length stands "at" somewhere: "22 ft at 35 ft".
@@ -35,10 +35,13 @@ func (rd *reading) atPlace(i int) bool {
 	return rd.at(i-1).marked(markAt) && !rd.elems[i].fig.unit.fine
 }
 
-// listed says whether the number is one of two of a kind, "35 ft and 40 ft",
-// so that what the one is must be what the other is.
-func (rd *reading) listed(i int) bool {
-	return rd.at(i-1).marked(markAnd) && rd.alike(i, i-2) || rd.at(i+1).marked(markAnd) && rd.alike(i, i+2)
+// listed says whether the number is one of two of a kind, "hitched at 35 ft
+// and 40 ft", and has no words of its own: what the one is should be what the
+// other is.
+func (rd *reading) listed(i int, f Field) bool {
+	twin := rd.at(i-1).marked(markAnd) && rd.alike(i, i-2) || rd.at(i+1).marked(markAnd) && rd.alike(i, i+2)
+	words := rd.at(rd.past(i+1, +1, markIs|markWhere)).plays(f) || rd.at(rd.past(i-1, -1, markIs)).plays(f)
+	return twin && !words
 }
 
 func (rd *reading) alike(i, j int) bool {
@@ -52,19 +55,16 @@ var alone = map[dimension]Field{dimMass: Weight, dimForce: Weight, dimRatio: Par
 
 // placeLengths places the lengths that no words claimed: at most one across
 // and one along.
-func (rd *reading) placeLengths(full bound, said map[Field]bool, free []int) (loose []int) {
-	thick := false
-	for _, f := range across {
-		thick = thick || said[f]
-	}
+func (rd *reading) placeLengths(full bound, free []int) (loose []int) {
+	thick, long := full.has(across...), full.has(Length)
 	switch {
 	case len(free) == 1:
-		return rd.placeOne(full, free[0], thick, said[Length], said[Weight])
-	case len(free) == 2 && !thick && !said[Length]:
+		return rd.placeOne(full, free[0], thick, long)
+	case len(free) == 2 && !thick && !long:
 		return rd.placeTwo(full, free[0], free[1])
 	case len(free) == 2 && !thick && rd.has(markTaper) && rd.taper(full, free[0], free[1]):
 		return nil
-	case len(free) == 3 && !thick && !said[Length] && rd.has(markTaper):
+	case len(free) == 3 && !thick && !long && rd.has(markTaper):
 		return rd.placeTaper(full, free)
 	case len(free) > 1 && !thick:
 		return rd.placeFine(full, free)
@@ -92,11 +92,11 @@ func (rd *reading) placeFine(full bound, free []int) []int {
 	return rest
 }
 
-func (rd *reading) placeOne(full bound, i int, thick, long, weighed bool) []int {
+func (rd *reading) placeOne(full bound, i int, thick, long bool) []int {
 	fig := rd.elems[i].fig
 	slender := fig.high <= roundest
 	switch {
-	case (weighed || rd.onlyRope()) && !thick && !fig.unit.fine && !rd.at(i+1).piece():
+	case (full.has(Weight) || rd.onlyRope()) && !thick && !fig.unit.fine && !rd.at(i+1).piece():
 		return []int{i} // the weight is known, or does not matter: why tell the length?
 	case thick && fig.unit.fine && fig.low < 3*rd.thickest(full):
 		return []int{i} // a second thickness, or a short length
@@ -132,7 +132,7 @@ func (rd *reading) onlyRope() bool {
 func (rd *reading) thickest(full bound) float64 {
 	most := 0.0
 	for i, f := range full {
-		if slices.Contains(across, f) {
+		if thickness(f) {
 			most = max(most, rd.elems[i].fig.high)
 		}
 	}
@@ -174,7 +174,9 @@ func (rd *reading) placeTwo(full bound, i, j int) []int {
 	case b.unit.fine && !a.unit.fine && !round && a.unit.system == Imperial:
 		a, b, i, j = b, a, j, i // 30 in and 2 ft: a short round
 	case a.unit.fine != b.unit.fine && rd.beforeRound(i) && a.high <= 3:
-	case a.unit.system == Metric && a.high <= 1 && b.low >= 3*a.high:
+	case round:
+		return []int{i, j}
+	case a.unit.system == Metric && a.high <= 1 && b.low >= 3*a.high && (b.low > roundest || rd.crossed(i, j)):
 	case a.unit.fine && rd.crossed(i, j) && b.low >= 4*a.high:
 	default:
 		return []int{i, j}

@@ -108,3 +108,46 @@ func TestSpellingsOfAUnitAreOne(t *testing.T) {
 		}
 	}
 }
+
+// ways are the ways to say one fact, which a corpus would write as given.
+var ways = []struct {
+	fact string
+	said []string
+}{
+	{"", []string{"red oak limb", "limb red oak", "a red oak limb"}},
+	{"butt_diameter_m=0.3556 imperial", []string{"14 in", "14 in butt", "butt 14 in", "14 in at the cut", "14 in thick", "diameter 14 in"}},
+	{"tip_diameter_m=0.1524 imperial", []string{"6 in tip", "tip 6 in", "6 in at the tip", "6 in small end"}},
+	{"length_m=6.7056 imperial", []string{"22 ft", "22 ft long", "length 22 ft"}},
+	{"hitch_height_m=10.668 imperial", []string{"hitched at 35 ft", "35 ft up", "hitch 35 ft", "35 ft hitch", "block at 35 ft", "tied off at 35 ft", "lower from 35 ft"}},
+	{"wraps=3", []string{"3 wraps", "with 3 wraps", "3 wraps on the drum"}},
+	{"people=2", []string{"2 guys", "2 guys on the rope", "two of us"}},
+	{"rope_m=36.576 imperial", []string{"120 ft of rope", "120 ft rope", "rope 120 ft"}},
+	{"limit_kg=408.233 imperial", []string{"limit 900 lb", "900 lb max", "under 900 lb"}},
+}
+
+// TestRunTogetherNothingIsMisread runs facts into one another with and
+// without pauses, in any order: what comes out must be what was said, or an
+// ask.
+func TestRunTogetherNothingIsMisread(t *testing.T) {
+	r := newReader(t)
+	rapid.Check(t, func(t *rapid.T) {
+		some := rapid.Permutation(ways).Draw(t, "order")[:rapid.IntRange(2, len(ways)).Draw(t, "n")]
+		var b strings.Builder
+		said := map[string]bool{}
+		for _, w := range some {
+			b.WriteString(rapid.SampledFrom(w.said).Draw(t, "said"))
+			b.WriteString(rapid.SampledFrom([]string{" ", " ", ", ", " and ", ". "}).Draw(t, "pause"))
+			said[strings.TrimPrefix(w.fact, "butt_")] = true
+		}
+		q, err := r.Read(b.String())
+		if err != nil {
+			return
+		}
+		for k, v := range meant(q).facts {
+			fact := strings.TrimPrefix(k+"="+v, "butt_")
+			if _, number := q.Get(parser.Field(k)); number && !said[fact] {
+				t.Fatalf("%q is read with %s: %s", b.String(), fact, meant(q))
+			}
+		}
+	})
+}

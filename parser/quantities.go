@@ -1,7 +1,7 @@
 package parser
 
 import (
-	"sort"
+	"slices"
 
 	"heft/calc/unit"
 )
@@ -22,8 +22,8 @@ func (rd *reading) fillQuantities(q *Question) (ask, bound *Ask) {
 		if e.fig == nil {
 			continue
 		}
-		f, ok := full[i]
-		if !ok {
+		f := full[i]
+		if f == "" || e.fig.dim == dimLength && rd.listed(i, f) {
 			if ask == nil {
 				ask = rd.looseAsk(i, full, limb)
 			}
@@ -87,31 +87,32 @@ func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 		a := fig.ask(WhichAngle, rd.text)
 		a.Fields = []Field{BlockAngle}
 		return a
-	case fig.falling:
+	case fig.falling && fig.unit.fine:
 		a := fig.ask(TwoReadings, rd.text)
 		a.Fields = []Field{ButtDiameter, TipDiameter}
 		return a
 	}
 	a := fig.ask(Loose, rd.text)
-	a.Fields = open(full, limb)
+	if fig.falling {
+		a.Kind = TwoReadings
+	}
+	if a.Fields = open(full, limb); rd.onlyRope() && !full.has(HitchHeight) {
+		a.Fields = []Field{HitchHeight}
+	}
 	return a
 }
 
 // open lists the sizes that have no number yet, or the hitch where all others
 // have.
 func open(full bound, limb bool) []Field {
-	taken := map[Field]bool{}
-	for _, f := range full {
-		taken[f] = true
-	}
 	var out []Field
-	if !taken[Diameter] && !taken[ButtDiameter] && !taken[MidDiameter] {
+	if !full.has(Diameter, ButtDiameter, MidDiameter) {
 		out = append(out, acrossField(limb))
 	}
-	if !taken[Length] {
+	if !full.has(Length) {
 		out = append(out, Length)
 	}
-	if len(out) == 0 && !taken[HitchHeight] {
+	if len(out) == 0 && !full.has(HitchHeight) {
 		out = append(out, HitchHeight)
 	}
 	return out
@@ -124,27 +125,29 @@ func acrossField(limb bool) Field {
 	return Diameter
 }
 
-// twoReadings asks about the first number that the readings place apart.
+// twoReadings asks about the first number that no reading places, or else
+// about the first that they place apart.
 func (rd *reading) twoReadings(readings []bound, limb bool) *Ask {
-	var at []int
-	for i := range rd.elems {
-		if rd.elems[i].fig != nil {
-			at = append(at, i)
+	for i, e := range rd.elems {
+		if e.fig != nil && !slices.ContainsFunc(readings, func(b bound) bool { return b[i] != "" }) {
+			return rd.looseAsk(i, readings[0], limb)
 		}
 	}
-	sort.Ints(at)
-	for _, i := range at {
-		a := rd.elems[i].fig.ask(TwoReadings, rd.text)
+	for i, e := range rd.elems {
+		if e.fig == nil {
+			continue
+		}
+		a := e.fig.ask(TwoReadings, rd.text)
 		everywhere := true
 		for _, b := range readings {
-			f, ok := b[i]
-			if everywhere = everywhere && ok; !ok {
+			f := b[i]
+			if everywhere = everywhere && f != ""; f == "" {
 				continue
 			}
 			if f == Diameter {
 				f = acrossField(limb)
 			}
-			if !containsField(a.Fields, f) {
+			if !slices.Contains(a.Fields, f) {
 				a.Fields = append(a.Fields, f)
 				a.Choices = append(a.Choices, Choice{Field: f})
 			}
@@ -154,13 +157,4 @@ func (rd *reading) twoReadings(readings []bound, limb bool) *Ask {
 		}
 	}
 	return &Ask{Kind: TwoReadings, Words: rd.text, End: len(rd.text)}
-}
-
-func containsField(list []Field, f Field) bool {
-	for _, x := range list {
-		if x == f {
-			return true
-		}
-	}
-	return false
 }

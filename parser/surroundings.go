@@ -42,13 +42,17 @@ func (rd *reading) towardsPlace(i int) bool {
 		return false
 	}
 	k := rd.past(j+1, +1, markRelation|markArticle|markAdjective)
-	return rd.at(k).marked(markPlace | markPronoun | markPart)
+	end := rd.at(k)
+	if rd.at(j).marked(markBound) && (end.piece() || end.pause > 0 || k >= len(rd.elems)) {
+		return true // "block 4 ft above the limb"
+	}
+	return end.marked(markPlace | markStation | markPronoun | markPart)
 }
 
 // ofPlace reads "a 12 ft high fence", "a 60 ft red oak tree", "1/2 in rope".
 func (rd *reading) ofPlace(i int) bool {
 	fig := rd.elems[i].fig
-	if rd.at(i+1).marked(markTall) && !rd.shaped(Log) {
+	if rd.at(i+1).marked(markTall) && !rd.shapedFrom(0, Log) {
 		return true
 	}
 	j := i + 1
@@ -56,10 +60,16 @@ func (rd *reading) ofPlace(i int) bool {
 		j++
 	}
 	e := rd.at(j)
-	if e.marked(markGear) && fig.dim == dimCount && fig.low < 1 {
-		return true // "5/8 rope"
+	switch {
+	case e.marked(markPlace) && j == i+1 && !rd.at(i-1).marked(markArticle|markRelation) && rd.at(rd.past(j+1, +1, markIs)).fig.far():
+		return false // "22 ft, roof 12 ft" without the comma
+	case e.marked(markPlace|markPart) || rd.ofTree(i, j):
+		return true
+	case e.marked(markGear):
+		small := fig.dim == dimCount && fig.low < 1 // "5/8 rope"
+		return small || fig.gearly() || e.marked(markLoaded) && !e.plays(HitchHeight)
 	}
-	return e.marked(markPlace|markPart) || rd.ofTree(i, j) || e.marked(markGear) && fig.gearly()
+	return false
 }
 
 // ofTree reads "a limb off an 80 ft red oak" and "80 ft red oak, limb 14 in": a
@@ -67,18 +77,20 @@ func (rd *reading) ofPlace(i int) bool {
 // the piece behind the number end at j.
 func (rd *reading) ofTree(i, j int) bool {
 	fig := rd.elems[i].fig
-	if fig.dim != dimLength || fig.unit.fine || rd.at(j-1).term == nil || rd.at(j-1).term.tree == nil || rd.termAt(j).shape != "" {
+	if !fig.far() || rd.at(j-1).term == nil || rd.at(j-1).term.tree == nil || rd.termAt(j).shape != "" {
 		return false
 	}
-	before := rd.at(rd.past(i-1, -1, markArticle|markAdjective))
-	switch {
-	case !rd.shaped(Limb):
-		return false
-	case before.marked(markRelation | markWhere):
+	switch before := rd.at(rd.past(i-1, -1, markArticle|markAdjective)); {
+	case before.marked(markIs): // "a limb of an 80 ft red oak"
+		return rd.shapedFrom(0, Limb)
+	case before.marked(markRelation | markIn):
 		return true
 	}
 	return rd.at(j).pause > 0 && rd.shapedFrom(j, Limb)
 }
+
+// far says whether the number is a length in feet, metres or the like.
+func (f *figure) far() bool { return f != nil && f.dim == dimLength && !f.unit.fine }
 
 // gearly says whether the number can be a size or a rating of gear; a long
 // length is rather the rope's.
@@ -88,37 +100,35 @@ func (f *figure) gearly() bool {
 
 // behindPlace reads "the climber is at 40 ft", "drop zone: 30 ft". Where the
 // place itself only says where the piece is ("over the roof 22 ft"), a long
-// length without words of its own is doubtful all the same.
+// length without words of its own is doubtful all the same. A number that
+// names the piece is its own, unless "is" or "at" leads to it.
 func (rd *reading) behindPlace(i int) bool {
-	fig := rd.elems[i].fig
+	fig, next := rd.elems[i].fig, rd.at(i+1)
 	k := rd.pastIs(i - 1)
 	place := rd.at(k)
-	if next := rd.at(i + 1); next.piece() || next.fig != nil {
-		return false
-	}
+	led := k < i-1 || place.marked(markRating) || place.term != nil && rd.endsInAt(k)
+	named := next.piece() || next.fig != nil
 	fine := fig.unit != nil && fig.unit.fine
 	switch {
-	case place.marked(markGear):
-		return fig.gearly() || fig.dim == dimCount && fig.low < 1
+	case place.marked(markGear|markRating) && (fig.gearly() || fig.dim == dimCount):
+		return fig.gearly() && (led || !named) || fig.dim == dimCount && fig.low < 1
 	case fig.dim == dimCount:
 		return false
 	case place.marked(markMoving):
-		return fig.dim == dimLength && !fine
-	case !place.marked(markPlace):
+		return fig.far()
+	case !place.marked(markPlace | markStation):
 		return false
-	}
-	before := rd.past(k-1, -1, markAdjective|markArticle)
-	if !rd.at(before).marked(markRelation | markWhere) {
+	case !rd.at(rd.past(k-1, -1, markAdjective|markArticle)).marked(markRelation | markWhere):
 		return true
 	}
-	return !fine && (k < i-1 || len(rd.termAt(i+1).roles) == 0)
+	return !fine && (led || !named && len(rd.termAt(i+1).roles) == 0)
 }
 
 // pastIs goes back over what links a thing to its number: "is at", a colon.
 func (rd *reading) pastIs(i int) int {
 	for {
 		e := rd.at(i)
-		colon := e.pause == 1 && rd.text[e.start:e.end] == ":"
+		colon := e.pause > 0 && rd.text[e.start:e.end] == ":"
 		if !colon && !e.marked(markIs) && (e.term == nil || e.term.note == "") {
 			return i
 		}
@@ -134,9 +144,7 @@ func (rd *reading) termAt(i int) *term {
 	return &term{}
 }
 
-// shaped says whether the message names the shape.
-func (rd *reading) shaped(s Shape) bool { return rd.shapedFrom(0, s) }
-
+// shapedFrom says whether the message names the shape at i or behind it.
 func (rd *reading) shapedFrom(i int, s Shape) bool {
 	for _, e := range rd.elems[i:] {
 		if e.term != nil && e.term.shape == s {

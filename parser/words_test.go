@@ -5,6 +5,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"heft/parser"
 )
 
 // spellings reads the word file: every meaning of every spelling, with
@@ -117,6 +119,36 @@ func TestEveryWordIsKnown(t *testing.T) {
 		}
 		if _, err := r.Read(s); err != nil && strings.HasPrefix(fmt.Sprint(err), "unknown") {
 			t.Errorf("%q: %v", s, err)
+		}
+	}
+}
+
+// TestTurningWordsAreNeverRead puts every word that ends or turns a meaning
+// before, into and behind a whole question: it must never be answered.
+func TestTurningWordsAreNeverRead(t *testing.T) {
+	r := newReader(t)
+	want := map[string]parser.Kind{
+		"stop power-line": parser.PowerLine, "stop emergency": parser.Emergency, "stop unsound": parser.Unsound,
+		"twist": parser.Twist, "girth": parser.Girth, "breast-high": parser.BreastHigh, "own": parser.Unknown,
+	}
+	for s, meanings := range spellings(t) {
+		kind, ok := want[meanings[0]]
+		if !ok {
+			continue
+		}
+		for _, text := range []string{
+			s + ", red oak limb 14 in 22 ft long hitched at 35 ft",
+			"red oak limb, 14 in, " + s + ", 22 ft long hitched at 35 ft",
+			"red oak limb 14 in 22 ft long hitched at 35 ft. " + strings.ToUpper(s),
+		} {
+			q, err := r.Read(text)
+			if err == nil {
+				t.Errorf("%q is answered: %s", text, meant(q))
+				continue
+			}
+			if ask := asked(t, err); ask.Kind != kind && !(kind == parser.PowerLine && ask.Kind == parser.Emergency) {
+				t.Errorf("%q: %v, want %s", text, ask, kind)
+			}
 		}
 	}
 }

@@ -1,0 +1,71 @@
+package bot
+
+import (
+	"fmt"
+
+	"heft/calc"
+	"heft/calc/swing"
+	"heft/calc/unit"
+	"heft/parser"
+)
+
+// workSwing answers what a piece does that is cut free beside its block.
+func (a *answer) workSwing() error {
+	q := a.question
+	res, err := calc.Work(jobOf(q))
+	if err != nil {
+		return err
+	}
+	res.Lowering, res.Block, res.Rope = nil, 0, 0
+	s := swing.Setup{
+		Heavy: res.Weight.High, Line: q.Length(parser.LineOut).High,
+		Hung: q.Length(parser.Length).High, Hitch: q.Length(parser.HitchHeight).Low,
+	}
+	if x, ok := q.Get(parser.StartAngle); ok {
+		s.Start = unit.Angle(x.High) * unit.Degree
+	} else if s.Start, err = swing.Start(q.Length(parser.Sideways).High, s.Line); err != nil {
+		return err
+	}
+	w, err := swing.Plan(s)
+	if err != nil {
+		return err
+	}
+	a.status, a.result = Answered, &res
+	a.figures = func(o *object) {
+		o.Swing = &swingObject{Bottom: float64(w.Bottom.Line), Reach: float64(w.Reach)}
+		if w.Lowest != nil {
+			lowest := tidy(float64(*w.Lowest))
+			o.Swing.Lowest = &lowest
+		}
+		o.BlockLoad = float64(w.Bottom.Block)
+	}
+	a.tellSwing(s, w)
+	a.scene = swingScene(a.voice, a.pictured(), s, w)
+	return nil
+}
+
+// swingObject is a swing as scripts read it.
+type swingObject struct {
+	Bottom float64  `json:"bottom_force_n"`
+	Reach  float64  `json:"reach_m"`
+	Lowest *float64 `json:"lowest_m,omitempty"`
+}
+
+func (a *answer) tellSwing(s swing.Setup, w swing.Swing) {
+	v := a.voice
+	a.lines = []string{fmt.Sprintf("%s, swings: line up to %s, comes %s past the block's plumb line.",
+		capital(a.piece()), v.load(w.Bottom.Line), v.alongUp(w.Reach))}
+	a.tellWeight()
+	a.lines = append(a.lines, "Top block sees "+v.load(w.Bottom.Block)+" at the bottom of the swing.")
+	if w.Askew.Line > w.Bottom.Line {
+		a.lines = append(a.lines, "Tied at its end and hanging plumb as it comes free it can jerk the line to "+v.load(w.Askew.Line)+".")
+	}
+	if w.Lowest != nil {
+		a.lines = append(a.lines, "Its low end passes "+v.alongDown(*w.Lowest)+" above the ground.")
+	} else {
+		a.lines = append(a.lines, "Tell me the hitch height and I say how low it comes.")
+	}
+	a.lines = append(a.lines,
+		fmt.Sprintf("Assumed: %s of line, %s° from plumb at the start, nothing lost to air or rope.", v.along(unit.Exactly(s.Line)), trimmed(s.Start.Degrees(), 0)))
+	a.cautions = append(a.cautions, "Keep everybody, and the climber, out of the whole arc. A tag line, or a block nearer above it, takes the swing away.")
+}

@@ -1,0 +1,49 @@
+package bot
+
+import (
+	"slices"
+
+	"heft/parser"
+)
+
+// ofPiece are the facts that every answer about a piece takes into account.
+var ofPiece = []parser.Field{
+	parser.Diameter, parser.ButtDiameter, parser.MidDiameter, parser.TipDiameter, parser.Length, parser.Weight, parser.Limit,
+}
+
+// uses are the facts that an answer takes into account besides.
+var uses = map[parser.Intent][]parser.Field{
+	parser.AskWeight:    {},
+	parser.AskLower:     ofLowering,
+	parser.AskBlockLoad: ofLowering,
+	parser.AskRope:      ofLowering,
+	parser.AskLift:      {parser.Parts, parser.People, parser.WinchPull, parser.Efficiency, parser.HitchHeight},
+	parser.AskRaise: {parser.LimbAngle, parser.Tie, parser.BlockHeight, parser.Parts, parser.People, parser.WinchPull,
+		parser.Efficiency, parser.HitchHeight},
+	parser.AskNotch:   {parser.LimbAngle},
+	parser.AskCutPlan: {},
+	parser.AskDrop:    {parser.DropHeight, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight},
+	parser.AskGear:    {parser.RopeBreak},
+	parser.AskSwing:   {parser.LineOut, parser.Sideways, parser.StartAngle, parser.HitchHeight},
+	parser.AskBalance: {parser.LineOut, parser.Sideways},
+	parser.AskAnchor:  {parser.Tie},
+}
+
+var ofLowering = []parser.Field{
+	parser.HitchHeight, parser.Wraps, parser.People, parser.BlockAngle, parser.RopeLength, parser.Parts,
+}
+
+// tellUnused names the numbers that the answer does not take into account, so
+// that nobody believes it did.
+func (a *answer) tellUnused() {
+	q := a.question
+	var left []parser.Field
+	for _, x := range q.Quantities {
+		if !slices.Contains(ofPiece, x.Field) && !slices.Contains(uses[q.Intent], x.Field) {
+			left = append(left, x.Field)
+		}
+	}
+	if len(left) > 0 {
+		a.lines = append(a.lines, "NOT taken into account: "+list(nouns(left), "and")+". Ask for that by itself.")
+	}
+}

@@ -1,0 +1,29 @@
+package parser
+
+import "testing"
+
+func TestMalformedWordLinesAreNamed(t *testing.T) {
+	lx := &lexicon{root: &node{}}
+	for _, line := range []string{
+		"no bar here",
+		"| limb",
+		"shapely limb | limb",
+		"role hitch_height_m sideways | hitched at",
+		"role hitch_m after | hitched at",
+		"role after | hitched at",
+		"shape limb | limb,, branch",
+		"filler |",
+		"shape limbo | limb",
+		"ask wait | wait",
+		"stop now | stop",
+	} {
+		if err := lx.addLine(line); err == nil {
+			t.Errorf("%q was taken", line)
+		}
+	}
+	for _, line := range []string{"", "# a remark", "role people before? | hands", "ask gear? | sling", "place | roof, tree house"} {
+		if err := lx.addLine(line); err != nil {
+			t.Errorf("%q: %v", line, err)
+		}
+	}
+}

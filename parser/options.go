@@ -1,0 +1,151 @@
+package parser
+
+import (
+	"slices"
+	"strings"
+)
+
+// optionsOf lists the ways to bind the words of the roles at an element.
+func (rd *reading) optionsOf(at int) []option {
+	idle := costIdle
+	var out []option
+	for _, r := range rd.elems[at].term.roles {
+		if rd.taken(at, r.side) {
+			return []option{{fig: -1}}
+		}
+		base := 0
+		if rd.elems[at].marked(markThick) && rd.has(markRound) {
+			r.field = Length // a disc is 4 in thick
+		}
+		if r.soft {
+			base, idle = costSoft, costSoftOff
+		}
+		if r.side&after != 0 {
+			out = rd.look(out, at, +1, r, base)
+		}
+		if r.side&before != 0 {
+			out = rd.look(out, at, -1, r, base)
+		}
+	}
+	level(out, at)
+	return append(out, option{fig: -1, cost: idle})
+}
+
+// level weighs two numbers before and behind the words. Where both stand right
+// beside them, "22 ft rope 120 ft", what follows must not decide; where only
+// the one behind does, "22 ft, hitch 35 ft red oak limb", it is theirs.
+func level(options []option, at int) {
+	var left, right *option
+	for i := range options {
+		switch o := &options[i]; {
+		case o.fig == at+1:
+			right = o
+		case o.fig < at && (left == nil || o.fig > left.fig):
+			left = o
+		}
+	}
+	switch {
+	case left == nil || right == nil || left.field != right.field:
+	case left.fig == at-1:
+		left.cost = max(left.cost, right.cost)
+		right.cost = left.cost
+	default:
+		right.cost = min(right.cost, max(0, left.cost-costNamed))
+	}
+}
+
+// taken says whether the words belong to a number of the surroundings:
+// "climber 40 ft up", "rope 5/8 in".
+func (rd *reading) taken(at int, s side) bool {
+	left, right := rd.at(at-1).fig, rd.at(rd.past(at+1, +1, markIs)).fig
+	return s&before != 0 && left != nil && left.elsewhere || s&after != 0 && right != nil && right.elsewhere
+}
+
+// look collects the numbers on one side of the words that the field can take.
+func (rd *reading) look(out []option, at, step int, r role, cost int) []option {
+	f, seen := r.field, 0
+	for i := at + step; i >= 0 && i < len(rd.elems) && seen < farthest; i += step {
+		e := rd.elems[i]
+		switch {
+		case e.fig != nil && e.fig.elsewhere, r.soft && e.marked(markRelation) && !e.marked(markIs):
+			return out // "lower it to 10 ft": too much stands between
+		case e.fig != nil:
+			if takes(f, e.fig) && !rd.anothers(i, f) {
+				out = append(out, option{i, f, cost + rd.naming(at, i, f) + rd.skipped(i, f, seen)})
+			}
+			seen++
+		case e.pause > 0 && mentioned[f] && rd.text[e.start:e.end] != ":":
+			cost += costMention
+		case e.pause > 0:
+			cost += e.pause
+		default:
+			cost += e.between(f)
+		}
+	}
+	return out
+}
+
+// between is the cost of a term that stands between a role and its number.
+func (e element) between(f Field) int {
+	switch {
+	case e.marked(markAnd):
+		return costAnd
+	case e.piece():
+		return costNamed
+	case e.term == nil || len(e.term.roles) == 0 || e.plays(f):
+		return 0
+	case e.term.roles[0].soft:
+		return costSoft
+	}
+	return costRole
+}
+
+// skipped is the cost of the numbers that stand between a role and its own.
+func (rd *reading) skipped(i int, f Field, seen int) int {
+	if f == HitchHeight && rd.at(i-1).marked(markAt) {
+		return costAt * seen
+	}
+	return costSkipped * seen
+}
+
+// anothers says whether the number cannot be the field's by what stands
+// before it: no length is "at" somewhere, and in "drop a 14 in limb" or
+// "hitched the 22 ft limb" the number is the piece's.
+func (rd *reading) anothers(i int, f Field) bool {
+	switch last := rd.at(i - 1); {
+	case f == RopeLength || f == Length:
+		return last.marked(markAt)
+	case ofPiece(f) || !rd.at(i+1).piece():
+		return false
+	default:
+		return last.marked(markArticle) || mentioned[f] && rd.elems[i].fig.unit.fine
+	}
+}
+
+// ofPiece says whether a field is a size of the piece.
+func ofPiece(f Field) bool { return f == Length || f == Weight || thickness(f) }
+
+// naming is the extra cost of a number that names the piece, "22 ft red oak
+// limb", for a role that has nothing to do with the piece, and of a place
+// along the piece, "5 ft from the cut", for the height of the hitch. It is as
+// much as the words cost that bind nothing, so that "hitched 22 ft red oak
+// limb" has two readings; "hitched at 22 ft" has one.
+func (rd *reading) naming(at, i int, f Field) int {
+	next := rd.at(i + 1)
+	if next.piece() && !ofPiece(f) && !(at+1 == i && rd.endsInAt(at)) || f == HitchHeight && (next.plays(Tie) || next.plays(BlockHeight)) {
+		return costPiece
+	}
+	return 0
+}
+
+// endsInAt says whether the words of a role lead straight to their number:
+// "hitched at", "lower from".
+func (rd *reading) endsInAt(at int) bool {
+	words := fold(rd.text[rd.elems[at].start:rd.elems[at].end])
+	return strings.HasSuffix(words, " at") || strings.HasSuffix(words, " from")
+}
+
+// plays says whether the element has a role for the field.
+func (e element) plays(f Field) bool {
+	return e.term != nil && slices.ContainsFunc(e.term.roles, func(r role) bool { return r.field == f })
+}
