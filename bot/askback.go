@@ -2,6 +2,7 @@ package bot
 
 import (
 	"fmt"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -38,7 +39,7 @@ func (d *Desk) askBack(a *answer, ask *parser.Ask) {
 	case parser.NoUnit:
 		a.lines = []string{words + " has no unit. " + a.unitHint(ask)}
 	case parser.Loose:
-		a.lines = []string{"What is " + words + "? Type it with a word, like " + hints(ask.Words, a.needs) + "."}
+		a.lines = []string{"What is " + words + "? Type it with a word, like " + hints(ask.Words, a.needs) + ", or leave it out."}
 	case parser.Conflict:
 		a.lines = []string{words + " does not go with what came before: I have another for " + list(nouns(ask.Fields), "and") + ". One piece a message, please."}
 	default:
@@ -164,8 +165,12 @@ var hint = map[parser.Field]string{
 
 func hints(words string, fields []parser.Field) string {
 	bare := trimQuote(words)
+	fields = append(slices.Clone(fields), parser.HitchHeight)
+	if weighty.MatchString(words) {
+		fields = []parser.Field{parser.Weight, parser.Limit}
+	}
 	var out []string
-	for _, f := range append(slices.Clone(fields), parser.HitchHeight) {
+	for _, f := range fields {
 		if h := hint[f]; h != "" && len(out) < 3 {
 			if line := fmt.Sprintf(h, bare); !slices.Contains(out, line) {
 				out = append(out, line)
@@ -175,11 +180,14 @@ func hints(words string, fields []parser.Field) string {
 	return list(out, "or")
 }
 
+// weighty is a number that can be no size.
+var weighty = regexp.MustCompile(`(?i)(lbs?|pounds?|kgs?|kilos?|tonnes?|t|k?n)$`)
+
 // unitHint shows the number with the units it could have.
 func (a *answer) unitHint(ask *parser.Ask) string {
 	bare := trimQuote(ask.Words)
 	if slices.Contains(ask.Fields, parser.HitchHeight) {
-		return fmt.Sprintf("Type “hitched at %s ft”, or m.", bare)
+		return fmt.Sprintf("Type “hitched at %s ft”, “%s wraps” or “%s on the rope”. One piece a message.", bare, bare, bare)
 	}
 	return fmt.Sprintf("Type “%s in” or “%s ft”, cm or m.", bare, bare)
 }

@@ -133,14 +133,14 @@ func span(a, b string) string {
 
 // wraps says wraps in halves: 4½.
 func wraps(v float64) string {
-	whole := strconv.Itoa(int(v))
-	if v == math.Trunc(v) {
-		return whole
-	}
-	if v < 1 {
+	whole, part := math.Modf(v)
+	switch {
+	case part != 0.5:
+		return trimmed(v, 2)
+	case whole == 0:
 		return "½"
 	}
-	return whole + "½"
+	return strconv.Itoa(int(whole)) + "½"
 }
 
 // turns says wraps with their noun.

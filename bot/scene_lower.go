@@ -27,7 +27,7 @@ func lowerScene(v speaker, p pictured, r calc.Result, l lowering) *Scene {
 	out := &Scene{Title: p.Name + ", lowered", Plan: p.plan(v)}
 	drum := l.drum(h)
 	right := max(0.55*h.shown, h.tip.X+0.1*h.shown)
-	hand := Point{drum.X - 0.2*h.shown, 0.6 * crown}
+	hand := Point{drum.X - max(0.2*h.shown, crown), 0.6 * crown}
 	left := hand.X - 0.2*h.shown
 	h.draw(out, v, left, right)
 	top, tie := h.block(), h.tie

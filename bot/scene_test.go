@@ -2,9 +2,14 @@ package bot_test
 
 import (
 	"encoding/json"
+	"math"
 	"os"
 	"path/filepath"
+	"regexp"
+	"strings"
 	"testing"
+
+	"pgregory.net/rapid"
 
 	"heft/bot"
 	"heft/calc"
@@ -116,5 +121,120 @@ func TestScenes(t *testing.T) {
 				t.Errorf("the scene is no longer the accepted one; look at it, then run with -update:\n%s", got)
 			}
 		})
+	}
+}
+
+// A set-up that is refused shows why, and neither a weight nor a load.
+func TestRefusedScenesShowNoLoad(t *testing.T) {
+	n := 0
+	for name, s := range scenes(t) {
+		loads, crosses := 0, 0
+		for _, m := range s.Marks {
+			switch m.Kind {
+			case bot.Load:
+				loads++
+			case bot.Cross:
+				crosses++
+			}
+		}
+		if s.Refused {
+			n++
+		}
+		if s.Refused != (loads == 0 && s.Plan == "" && crosses == 1 && s.Verdict == "DO NOT") {
+			t.Errorf("%s: refused %v, %d loads, %d crosses, %q, %q", name, s.Refused, loads, crosses, s.Plan, s.Verdict)
+		}
+	}
+	if n != 3 {
+		t.Errorf("%d refused scenes", n)
+	}
+}
+
+// figure is a number with its unit, as the words and the picture have it.
+var figure = regexp.MustCompile(`[0-9][0-9.,]* (?:lb|kN|kg|people|wraps)`)
+
+// Every load, pull and number of wraps on a picture stands in the words too.
+func TestPictureSaysWhatTheWordsSay(t *testing.T) {
+	d := newDesk(t)
+	for _, question := range []string{
+		"14 in red oak limb 22 ft, hitched at 35 ft",
+		"400 kg log, hitched at 10 m, 2 people",
+		"600 lb piece on 3:1, 2 people, hitched at 35 ft, can we lift it?",
+		"red oak limb 10 in 20 ft, stand it up on a 2:1, tied 12 ft from the cut, block 20 ft above the cut, 20° above horizontal",
+	} {
+		r, _ := answer(t, d, question)
+		s := r.Scene()
+		if s == nil {
+			t.Fatalf("%q has no picture: %s", question, r.Text())
+		}
+		words := []string{s.Plan}
+		for _, m := range s.Marks {
+			if m.Kind == bot.Load || m.Kind == bot.Drum {
+				words = append(words, m.Label)
+			}
+		}
+		n := 0
+		for _, w := range words {
+			for _, f := range figure.FindAllString(w, -1) {
+				if n++; !strings.Contains(r.Text(), f) {
+					t.Errorf("%q: the picture says %q, the words do not:\n%s", question, f, r.Text())
+				}
+			}
+		}
+		if n < 4 {
+			t.Errorf("%q: %d figures on the picture", question, n)
+		}
+	}
+}
+
+// What is drawn is to scale: the tie, the blocks and the tip are as far apart
+// as they were said to be, and where a part was left out a break says so.
+func TestScenesAreToScale(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		metres := func(low, high float64, name string) unit.Length {
+			return unit.Length(rapid.Float64Range(low, high).Draw(t, name))
+		}
+		s := standing()
+		s.Height, s.Length = metres(2, 15, "height"), metres(1, 20, "length")
+		s.Tie = metres(0.5, float64(min(s.Length, s.Height)), "tie")
+		s.Balance = metres(0.1, float64(s.Length), "balance")
+		s.Angle = degrees(rapid.Float64Range(-40, 80).Draw(t, "angle"))
+		s.Hitch = s.Height + metres(0.1, 20, "cut")
+		r, err := hinge.Raise(s)
+		if err != nil {
+			return // past any rope
+		}
+		p := oak()
+		p.Length = s.Length
+		out := bot.RaiseScene(true, p, s, r)
+		find := func(k bot.Kind) (marks []bot.Mark) {
+			for _, m := range out.Marks {
+				if m.Kind == k {
+					marks = append(marks, m)
+				}
+			}
+			return marks
+		}
+		limb, blocks := find(bot.Wood)[0].Path, find(bot.Block)
+		tip := middle(limb[1], limb[2])
+		near(t, "limb", distance(middle(limb[0], limb[3]), tip), s.Length)
+		near(t, "tip", tip.Y-blocks[0].Path[0].Y, s.Length*unit.Length(math.Sin(float64(s.Angle)))-s.Height)
+		near(t, "tie", distance(blocks[1].Path[0], middle(limb[0], limb[3])), s.Tie)
+		up := blocks[0].Path[0].Y - find(bot.Ground)[0].Path[0].Y
+		if len(find(bot.Break)) == 0 {
+			near(t, "block", up, max(s.Hitch, s.Height-unit.Length(tip.Y)))
+		} else if up >= float64(s.Hitch) {
+			t.Fatalf("a break, and the block %v m up of %v", up, s.Hitch)
+		}
+	})
+}
+
+func middle(a, b bot.Point) bot.Point { return bot.Point{X: (a.X + b.X) / 2, Y: (a.Y + b.Y) / 2} }
+
+func distance(a, b bot.Point) float64 { return math.Hypot(a.X-b.X, a.Y-b.Y) }
+
+func near(t *rapid.T, what string, got float64, want unit.Length) {
+	t.Helper()
+	if math.Abs(got-float64(want)) > 1e-6 {
+		t.Fatalf("%s: %v m, want %v", what, got, want)
 	}
 }

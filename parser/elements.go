@@ -46,6 +46,8 @@ func (r *Reader) elements(text string, m *message) *reading {
 		switch {
 		case it.Break != nil:
 			out.pause(it.Break)
+		case it.Stray != nil && it.Stray.Type == tokJoin:
+			out.pause(it.Stray)
 		case it.Stray != nil:
 			out.asks = append(out.asks, askAt(Unknown, text, it.Stray.Pos.Offset, len(it.Stray.Value)))
 		default:

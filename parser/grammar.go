@@ -21,8 +21,8 @@ type item struct {
 	Number *lexer.Token `parser:"| @Number"`
 	Unit   *lexer.Token `parser:"  @Unit?"`
 	Second *joined      `parser:"  @@?"`
-	Break  *lexer.Token `parser:"| @(Break | Join)"`
-	Stray  *lexer.Token `parser:"| @(Unit | Other)"`
+	Break  *lexer.Token `parser:"| @Break"`
+	Stray  *lexer.Token `parser:"| @(Join | Unit | Other)"`
 }
 
 type joined struct {

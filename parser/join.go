@@ -4,6 +4,8 @@ import (
 	"math"
 	"strings"
 	"unicode/utf8"
+
+	"github.com/alecthomas/participle/v2/lexer"
 )
 
 // joint is what joins two numbers.
@@ -19,8 +21,8 @@ const (
 )
 
 // jointOf reads the join of a measure.
-func jointOf(text string, it *joined) joint {
-	at, word := it.Join.Pos.Offset, it.Join.Value
+func jointOf(text string, join *lexer.Token) joint {
+	at, word := join.Pos.Offset, join.Value
 	switch {
 	case word == ":":
 		return colon
@@ -46,7 +48,7 @@ func figures(text string, it *item) (a, b *figure, ask *Ask) {
 		a, ask = single(text, it.Number, it.Unit, nil)
 		return a, nil, ask
 	}
-	how := jointOf(text, it.Second)
+	how := jointOf(text, it.Second.Join)
 	var borrowed *unitWord
 	if it.Second.Unit != nil && how != colon {
 		borrowed = unitOf(it.Second.Unit)

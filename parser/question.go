@@ -156,10 +156,11 @@ func (q Question) Length(f Field) unit.Range[unit.Length] { return ranged[unit.L
 // Mass returns a field in kilograms.
 func (q Question) Mass(f Field) unit.Range[unit.Mass] { return ranged[unit.Mass](q, f) }
 
-// Count returns the upper end of a field that has no unit.
+// Count returns the lower end of a field that has no unit: the wraps, hands
+// and parts of line that can be counted on.
 func (q Question) Count(f Field) float64 {
 	x, _ := q.Get(f)
-	return x.High
+	return x.Low
 }
 
 // ranged is the zero range where the field was not said.

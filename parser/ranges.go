@@ -2,7 +2,9 @@ package parser
 
 // compounds joins feet and inches that stand apart: 6'4", 6 ft 4 in. With a
 // space between them they are one length only where the message has another
-// thickness: "22 ft 10 in red oak" could be 22'10" or 22 ft of 10 in.
+// thickness: "22 ft 10 in red oak" could be 22'10" or 22 ft of 10 in. Before
+// the words of a thickness the inches are its own, "22 ft 6 in tip", unless
+// both could be: "1 ft 2 in across".
 func (rd *reading) compounds() {
 	for i := 0; i+1 < len(rd.elems); i++ {
 		a, b := rd.elems[i].fig, rd.elems[i+1].fig
@@ -15,12 +17,13 @@ func (rd *reading) compounds() {
 			inches.unit = inch
 			inches.low, inches.high = b.low*inches.unit.factor, b.low*inches.unit.factor
 		}
-		if !feetInches(a, &inches) || !tight && (rd.thicknessWord(i+2) || rd.at(i+2).marked(markPlace|markPart|markGear)) {
+		across := !tight && rd.thicknessWord(i+2)
+		if !feetInches(a, &inches) || across && a.low > roundest || !tight && rd.at(i+2).marked(markPlace|markPart|markGear) {
 			continue
 		}
 		whole := *a
 		whole.low, whole.high, whole.end = a.low+inches.low, a.low+inches.low, b.end
-		if !tight && !rd.thicknessBeside(b) {
+		if across || !tight && !rd.thicknessBeside(b) {
 			ask := whole.ask(TwoReadings, rd.text)
 			ask.Fields = []Field{Length}
 			whole.elsewhere = true

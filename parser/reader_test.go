@@ -38,6 +38,7 @@ func TestAskKeepsWhatIsCertain(t *testing.T) {
 		"14 in red oak limb 22 ft hitched at 35":                      {parser.ButtDiameter: 0.3556, parser.Length: 6.7056},
 		"14 in red oak limb 22 ft hitched at 35 ft, climber at 40 ft": {parser.ButtDiameter: 0.3556, parser.Length: 6.7056, parser.HitchHeight: 10.668},
 		"over 14 in red oak limb 22 ft":                               {parser.Length: 6.7056},
+		"14±1 in red oak limb 22 ft":                                  {parser.Length: 6.7056},
 		"dbh 14 in red oak 22 ft":                                     {parser.Length: 6.7056},
 		"red oak limb 14 in, 22 ft long, 25 ft long":                  {parser.ButtDiameter: 0.3556},
 	} {

@@ -1,5 +1,7 @@
 package parser
 
+import "slices"
+
 // wordAsks are the known words that must be asked about.
 func (rd *reading) wordAsks() []*Ask {
 	var out []*Ask
@@ -17,7 +19,14 @@ func (rd *reading) wordAsks() []*Ask {
 }
 
 // doubtful says whether the number must be asked about whatever its place.
-func (rd *reading) doubtful(i int) bool { return rd.girth(i) || rd.twoUnits(i) }
+func (rd *reading) doubtful(i int) bool { return rd.girth(i) || rd.twoUnits(i) || rd.touched(i) }
+
+// touched says whether something unknown stands right beside the number:
+// "14±1 in".
+func (rd *reading) touched(i int) bool {
+	e := rd.elems[i]
+	return slices.ContainsFunc(rd.asks, func(a *Ask) bool { return a.Kind == Unknown && (a.End == e.start || a.Start == e.end) })
+}
 
 // girth reads "44 in around"; "14 in, around 22 ft" is none.
 func (rd *reading) girth(i int) bool {

@@ -77,8 +77,8 @@ func (b *bench) warm(ctx context.Context) error {
 // about says in one line what the table was measured on.
 func (b *bench) about(rounds []round) string {
 	disk := median(figures(rounds, func(r round) float64 { return ms(r.disk.p50) }))
-	return fmt.Sprintf("Measured on %s, %s/%s, %s; %d rounds of %d questions one at a time and %d with %d in flight, %d starts; "+
-		"one durable write: %d bytes over old ones + fdatasync on %s, p50 %.3g ms.",
-		b.machine, runtime.GOOS, runtime.GOARCH, runtime.Version(), len(rounds), b.alone, b.crowd, inFlight, b.starts,
+	return fmt.Sprintf("Measured on %s, %s/%s, %s. Rounds: %d, each with %d starts, %d questions one at a time and %d with %d in flight. "+
+		"One write+fdatasync: %d bytes, as for one row, over old ones, on %s, p50 %.3g ms.",
+		b.machine, runtime.GOOS, runtime.GOARCH, runtime.Version(), len(rounds), b.starts, b.alone, b.crowd, inFlight,
 		b.commit, b.disk, disk)
 }

@@ -27,7 +27,7 @@ func TestQuick(t *testing.T) {
 			t.Errorf("%s: the median is %q", row[0], row[3])
 		}
 	}
-	if !strings.Contains(about, "1 rounds of 80 questions") || !strings.HasSuffix(about, " ms.\n") {
+	if !strings.Contains(about, "Rounds: 1, each with 1 starts, 80 questions") || !strings.HasSuffix(about, " ms.\n") {
 		t.Errorf("what it was measured on: %q", about)
 	}
 }

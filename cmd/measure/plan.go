@@ -26,7 +26,7 @@ type plan struct {
 const loaded = 6
 
 func parsePlan(args []string, usage io.Writer) (plan, error) {
-	p := plan{starts: 15, turns: 10}
+	p := plan{starts: 15, turns: 20}
 	flags := flag.NewFlagSet("measure", flag.ContinueOnError)
 	flags.SetOutput(usage)
 	rounds := flags.Int("rounds", 7, "rounds; the median of their ratios counts")

@@ -8,11 +8,11 @@ import (
 func TestPlan(t *testing.T) {
 	p, err := parsePlan([]string{"-rounds", "9", "-questions", "200"}, io.Discard)
 	// Six times 200 questions under load; a tenth of 200 readings.
-	want := plan{rounds: 9, starts: 15, turns: 10, alone: 200, crowd: 1200, rows: 1200, writes: 200, reads: 20}
+	want := plan{rounds: 9, starts: 15, turns: 20, alone: 200, crowd: 1200, rows: 1200, writes: 200, reads: 20}
 	if err != nil || p != want {
 		t.Errorf("%+v, %v; want %+v", p, err, want)
 	}
-	for _, args := range [][]string{{"-rounds", "0"}, {"-questions", "0"}, {"-questions", "-50"}, {"-questions", "99"}, {"heft"}, {"-fast"}} {
+	for _, args := range [][]string{{"-rounds", "0"}, {"-questions", "0"}, {"-questions", "-50"}, {"-questions", "199"}, {"heft"}, {"-fast"}} {
 		if p, err := parsePlan(args, io.Discard); err == nil {
 			t.Errorf("%v was taken as %+v", args, p)
 		}

@@ -17,10 +17,10 @@ import (
 
 const appendLimit = 2 * time.Minute
 
-// rows counts what was appended to a journal, and how long that took.
+// rows counts what was appended to a journal, and how fast in each turn.
 type rows struct {
-	count   int
-	elapsed time.Duration
+	count     int
+	perSecond []float64
 }
 
 // append has 64 writers append so many rows, each waiting until its row is on
@@ -45,12 +45,10 @@ func (r *rows) append(ctx context.Context, j *journal.Journal, entries []bot.Ent
 		})
 	}
 	err := group.Wait()
-	r.elapsed += time.Since(began)
+	r.perSecond = append(r.perSecond, float64(n)/time.Since(began).Seconds())
 	r.count += n
 	return err
 }
-
-func (r rows) perSecond() float64 { return float64(r.count) / r.elapsed.Seconds() }
 
 // numbered is one of the entries as if its question had been asked anew.
 func numbered(entries []bot.Entry, n int) bot.Entry {

@@ -16,7 +16,9 @@ type slate struct {
 	file   *os.File
 	block  []byte
 	offset int64
-	took   []time.Duration
+
+	took      []time.Duration // by each write
+	perSecond []float64       // in each turn
 }
 
 func newSlate(path string, blockSize int) (*slate, error) {
@@ -36,6 +38,7 @@ func newSlate(path string, blockSize int) (*slate, error) {
 
 // write writes so many blocks.
 func (s *slate) write(n int) error {
+	turn := time.Now()
 	for range n {
 		s.block[0]++
 		began := time.Now()
@@ -48,6 +51,7 @@ func (s *slate) write(n int) error {
 		s.took = append(s.took, time.Since(began))
 		s.offset = (s.offset + int64(len(s.block))) % slateSize
 	}
+	s.perSecond = append(s.perSecond, float64(n)/time.Since(turn).Seconds())
 	return nil
 }
 
@@ -60,9 +64,5 @@ type written struct {
 }
 
 func (s *slate) found() written {
-	var all time.Duration
-	for _, d := range s.took {
-		all += d
-	}
-	return written{p50: median(s.took), perSecond: float64(len(s.took)) / all.Seconds()}
+	return written{p50: median(s.took), perSecond: median(s.perSecond)}
 }
