@@ -1,7 +1,6 @@
 package bot
 
 import (
-	"heft/calc"
 	"heft/calc/balance"
 	"heft/calc/limits"
 	"heft/calc/unit"
@@ -12,11 +11,10 @@ import (
 // holds it aside.
 func (a *answer) workBalance() error {
 	q := a.question
-	res, err := calc.Work(jobOf(q))
+	res, err := a.weighed()
 	if err != nil {
 		return err
 	}
-	res.Lowering, res.Block, res.Rope = nil, 0, 0
 	o := &balanceObject{}
 	a.status, a.result = Answered, &res
 	a.figures = func(all *object) { all.Balance = o }

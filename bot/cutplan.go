@@ -3,7 +3,6 @@ package bot
 import (
 	"fmt"
 
-	"heft/calc"
 	"heft/calc/cutplan"
 	"heft/parser"
 )
@@ -19,11 +18,10 @@ func (a *answer) workCutPlan() error {
 		return err
 	}
 	if q.Has(parser.Length) {
-		res, err := calc.Work(jobOf(q))
+		res, err := a.weighed()
 		if err != nil {
 			return err
 		}
-		res.Lowering, res.Block, res.Rope = nil, 0, 0
 		a.result = &res
 	}
 	a.status = Answered

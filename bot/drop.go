@@ -3,7 +3,6 @@ package bot
 import (
 	"fmt"
 
-	"heft/calc"
 	"heft/calc/drop"
 	"heft/calc/gear"
 	"heft/calc/unit"
@@ -13,11 +12,10 @@ import (
 // workDrop answers what a piece that falls onto its line may pull.
 func (a *answer) workDrop() error {
 	q := a.question
-	res, err := calc.Work(jobOf(q))
+	res, err := a.weighed()
 	if err != nil {
 		return err
 	}
-	res.Lowering, res.Block, res.Rope = nil, 0, 0
 	s := drop.Setup{
 		Weight: unit.Range[unit.Mass]{Low: res.Weight.Low, High: res.Weight.High},
 		Drop:   q.Length(parser.DropHeight).High,

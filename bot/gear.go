@@ -5,7 +5,6 @@ import (
 	"slices"
 	"strings"
 
-	"heft/calc"
 	"heft/calc/gear"
 	"heft/calc/unit"
 	"heft/parser"
@@ -54,11 +53,10 @@ type gearObject struct {
 // usedUp adds what the piece takes up of the working load, hanging still on
 // one part of line.
 func (a *answer) usedUp(head string, plan unit.Force, o *gearObject) (string, error) {
-	res, err := calc.Work(jobOf(a.question))
+	res, err := a.weighed()
 	if err != nil {
 		return "", err
 	}
-	res.Lowering, res.Block, res.Rope = nil, 0, 0
 	a.result = &res
 	if o.Used, err = gear.Used(res.Weight.High.Weight(), plan); err != nil {
 		return "", err

@@ -3,7 +3,7 @@ package bot
 import (
 	"fmt"
 
-	"heft/calc"
+	"heft/calc/rope"
 	"heft/calc/tackle"
 	"heft/parser"
 )
@@ -11,7 +11,7 @@ import (
 // workLift answers whether a piece can be lifted with what they have.
 func (a *answer) workLift() error {
 	q := a.question
-	res, err := calc.Work(jobOf(q))
+	res, err := a.weighed()
 	if err != nil {
 		return err
 	}
@@ -24,7 +24,11 @@ func (a *answer) workLift() error {
 	if err != nil {
 		return err
 	}
-	res.Lowering = nil // a hitch says where the block hangs, not that it is lowered
+	if hitch := q.Length(parser.HitchHeight); hitch.High > 0 {
+		if res.Rope, err = rope.Needed(hitch.High, l.Parts); err != nil {
+			return err
+		}
+	}
 	a.status, a.result = Answered, &res
 	a.tellLift(l, lift)
 	a.scene = liftScene(a.voice, a.pictured(), l, lift, q.Length(parser.HitchHeight).High)

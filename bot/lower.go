@@ -64,6 +64,23 @@ func (a *answer) picture() {
 		l.Between = &between
 	}
 	a.scene = lowerScene(a.voice, a.pictured(), *a.result, l)
+	a.scene.Verdict = a.lowerVerdict()
+}
+
+// lowerVerdict is what is wrong with a lower, in a word or two.
+func (a *answer) lowerVerdict() string {
+	if a.result.AtWraps != nil {
+		switch runs, slips := a.judgeWraps(); {
+		case runs:
+			return "RUNS AWAY"
+		case slips:
+			return "TOO FEW WRAPS"
+		}
+	}
+	if _, over := a.overLimit(); over {
+		return "OVER LIMIT"
+	}
+	return ""
 }
 
 // headline says what the piece was taken to be, the weight to plan on, and

@@ -3,7 +3,6 @@ package bot
 import (
 	"fmt"
 
-	"heft/calc"
 	"heft/calc/block"
 	"heft/calc/hinge"
 	"heft/calc/tackle"
@@ -14,11 +13,10 @@ import (
 // workRaise answers how a limb is stood up about its hinge.
 func (a *answer) workRaise() error {
 	q := a.question
-	res, err := calc.Work(jobOf(q))
+	res, err := a.weighed()
 	if err != nil {
 		return err
 	}
-	res.Lowering, res.Block, res.Rope = nil, 0, 0
 	length := q.Length(parser.Length).High
 	s := hinge.Setup{
 		Weight:  res.Weight.High,

@@ -3,7 +3,6 @@ package bot
 import (
 	"fmt"
 
-	"heft/calc"
 	"heft/calc/swing"
 	"heft/calc/unit"
 	"heft/parser"
@@ -12,11 +11,10 @@ import (
 // workSwing answers what a piece does that is cut free beside its block.
 func (a *answer) workSwing() error {
 	q := a.question
-	res, err := calc.Work(jobOf(q))
+	res, err := a.weighed()
 	if err != nil {
 		return err
 	}
-	res.Lowering, res.Block, res.Rope = nil, 0, 0
 	s := swing.Setup{
 		Heavy: res.Weight.High, Line: q.Length(parser.LineOut).High,
 		Hung: q.Length(parser.Length).High, Hitch: q.Length(parser.HitchHeight).Low,

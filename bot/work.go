@@ -52,6 +52,13 @@ func (a *answer) work() {
 	a.tellUnused()
 }
 
+// weighed is the weight alone: for the questions that are not about lowering,
+// whose people, wraps and hitch mean something else.
+func (a *answer) weighed() (calc.Result, error) {
+	all := jobOf(a.question)
+	return calc.Work(calc.Job{Piece: all.Piece, Given: all.Given})
+}
+
 // lowers are the questions whose answer is about lowering.
 var lowers = map[parser.Intent]bool{parser.AskLower: true, parser.AskBlockLoad: true, parser.AskRope: true}
 

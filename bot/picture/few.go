@@ -8,11 +8,7 @@ import (
 // few reduces a picture to a palette of 256 colours: a phone in the woods
 // loads a third of the bytes. The palette is fixed: every two of the colours
 // that meet, and steps between them.
-func few(src image.Image) image.Image {
-	rgba, ok := src.(*image.RGBA)
-	if !ok {
-		return src
-	}
+func few(rgba *image.RGBA) *image.Paletted {
 	out := image.NewPaletted(rgba.Bounds(), palette)
 	var known [1 << 15]int16 // by the upper five bits of each, one more than the index
 	for i := range out.Pix {

@@ -38,6 +38,9 @@ func (v *view) want(m bot.Mark, p []pt) {
 // go far has a line back.
 func (o *sheet) place(v view) {
 	for _, w := range v.wants {
+		for i, line := range w.lines {
+			w.lines[i] = o.faces.cut(line, label, w.bold, v.area.width()-2*pad)
+		}
 		box := o.best(v, w)
 		if end, at := w.nearest(box); end.minus(at).size() > leaderFrom {
 			o.shapes = append(o.shapes, shape{pts: []pt{end, at}, line: ink, width: 2})
@@ -87,6 +90,9 @@ func (o *sheet) best(v view, w wanted) rect {
 	var best rect
 	least := math.Inf(1)
 	for _, distance := range []float64{16, 30, 46, 70, 100, 140, 190, 260, 350, 480} {
+		if distance >= least {
+			break // nothing farther is better
+		}
 		for i := range 24 {
 			sin, cos := math.Sincos(2 * math.Pi * float64(i) / 24)
 			box := beside(w.at, pt{cos, sin}, distance, size)
@@ -96,7 +102,7 @@ func (o *sheet) best(v view, w wanted) rect {
 		}
 	}
 	if math.IsInf(least, 1) {
-		return beside(w.at, pt{0, 1}, 16, size)
+		return beside(w.at, pt{0, 1}, 16, size).into(v.area)
 	}
 	return best
 }
@@ -127,16 +133,31 @@ func (o *sheet) against(v view, w wanted, box rect) float64 {
 		}
 	}
 	if end, at := w.nearest(box); end.minus(at).size() > leaderFrom {
-		for _, s := range v.shapes {
-			if s.guard >= onLine && s.crosses(rect{end, end}.grown(1)) {
-				cost += s.guard / 2
-			}
-		}
-		cost += 20
+		cost += v.leads(end, at)
 	}
 	for _, other := range v.wants {
 		if other.at != w.at && box.holds(other.at) {
 			cost += onWanted
+		}
+	}
+	return cost
+}
+
+// leads is what speaks against a line from a label back to what it speaks of:
+// the line itself, and what it has to cross.
+func (v view) leads(end, at pt) float64 {
+	const itself, steps = 20.0, 12
+	cost := itself
+	for _, s := range v.shapes {
+		if s.guard < onLine || !s.reach().meets(around([]pt{end, at}).grown(1)) {
+			continue
+		}
+		for i := range steps - 1 {
+			p := end.to(at, float64(i)/steps)
+			if s.crosses(rect{p, p}.grown(end.minus(at).size() / steps / 2)) {
+				cost += s.guard / 2
+				break
+			}
 		}
 	}
 	return cost

@@ -4,10 +4,13 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
+	"image"
 	"image/png"
 	"math"
 
 	"git.sr.ht/~sbinet/gg"
+	"golang.org/x/image/font"
+	"golang.org/x/image/math/fixed"
 
 	"heft/bot"
 )
@@ -18,13 +21,12 @@ func PNG(s bot.Scene) ([]byte, error) {
 	if err := check(s); err != nil {
 		return nil, err
 	}
-	dc, err := paint(layout(&s))
+	im, err := paint(layout(&s))
 	if err != nil {
 		return nil, fmt.Errorf("paint the picture: %w", err)
 	}
 	var out bytes.Buffer
-	encoder := png.Encoder{CompressionLevel: png.DefaultCompression}
-	if err := encoder.Encode(&out, few(dc.Image())); err != nil {
+	if err := png.Encode(&out, few(im)); err != nil {
 		return nil, fmt.Errorf("encode the picture: %w", err)
 	}
 	return out.Bytes(), nil
@@ -55,8 +57,9 @@ var places = map[bot.Kind]int{
 }
 
 // paint paints a sheet.
-func paint(o *sheet) (*gg.Context, error) {
-	dc := gg.NewContext(int(width), int(height))
+func paint(o *sheet) (*image.RGBA, error) {
+	im := image.NewRGBA(image.Rect(0, 0, int(width), int(height)))
+	dc := gg.NewContextForRGBA(im)
 	dc.SetColor(paper)
 	dc.Clear()
 	dc.SetLineCap(gg.LineCapButt)
@@ -69,11 +72,12 @@ func paint(o *sheet) (*gg.Context, error) {
 		if err != nil {
 			return nil, err
 		}
-		dc.SetFontFace(face)
-		dc.SetColor(t.ink)
-		dc.DrawString(t.words, t.at.x, t.at.y)
+		pen := font.Drawer{Dst: im, Src: image.NewUniform(t.ink), Face: face, Dot: fixed.Point26_6{
+			X: fixed.Int26_6(math.Round(64 * t.at.x)), Y: fixed.Int26_6(math.Round(64 * t.at.y)),
+		}}
+		pen.DrawString(t.words)
 	}
-	return dc, nil
+	return im, nil
 }
 
 func stroke(dc *gg.Context, s shape) {

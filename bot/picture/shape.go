@@ -8,7 +8,6 @@ type pt struct{ x, y float64 }
 func (p pt) plus(q pt) pt          { return pt{p.x + q.x, p.y + q.y} }
 func (p pt) minus(q pt) pt         { return pt{p.x - q.x, p.y - q.y} }
 func (p pt) times(f float64) pt    { return pt{f * p.x, f * p.y} }
-func (p pt) dot(q pt) float64      { return p.x*q.x + p.y*q.y }
 func (p pt) size() float64         { return math.Hypot(p.x, p.y) }
 func (p pt) left() pt              { return pt{p.y, -p.x} }
 func (p pt) to(q pt, f float64) pt { return p.plus(q.minus(p).times(f)) }
@@ -40,6 +39,12 @@ func (r rect) holds(p pt) bool {
 }
 
 func (r rect) within(o rect) bool { return o.holds(r.min) && o.holds(r.max) }
+
+// into is r moved to lie within another.
+func (r rect) into(o rect) rect {
+	to := rect{o.min, o.max.minus(r.max.minus(r.min))}.nearest(r.min)
+	return rect{to, to.plus(r.max.minus(r.min))}
+}
 
 // nearest is the point of r nearest to p.
 func (r rect) nearest(p pt) pt {

@@ -24,11 +24,14 @@ func (f fit) all(path []bot.Point) []pt {
 	return out
 }
 
+// smallest is the least way across a view, in metres.
+const smallest = 0.5
+
 // fitted is the largest scale at which the scene lies within an area.
 func fitted(s *bot.Scene, area rect) fit {
 	low, high := bounds(s)
 	w, h := high.X-low.X, high.Y-low.Y
-	scale := min(area.width()/max(w, 1e-3), area.height()/max(h, 1e-3))
+	scale := min(area.width()/max(w, smallest), area.height()/max(h, smallest))
 	return fit{scale: scale, origin: pt{
 		(area.min.x+area.max.x)/2 - scale*(low.X+high.X)/2,
 		(area.min.y+area.max.y)/2 + scale*(low.Y+high.Y)/2,
@@ -112,6 +115,9 @@ func (o *sheet) bar(s *bot.Scene, area rect) float64 {
 // ruler draws the bar: two halves, one filled.
 func (o *sheet) ruler(b bot.Bar, f fit, area rect) {
 	long := b.Length * f.scale
+	if long > area.width()/2 {
+		return // of no use for a view so small
+	}
 	y := area.max.y + barHeight - 22
 	half := func(from, to float64, fill colour) shape {
 		return shape{pts: corners(rect{pt{from, y - 6}, pt{to, y + 6}}), closed: true, fill: fill, line: ink, width: 2}

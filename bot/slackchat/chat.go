@@ -26,6 +26,8 @@ type Chat struct {
 	slots   chan struct{} // one for each event in hand
 	taking  lanes
 	posting lanes
+	drawing lanes         // the pictures, so that no words wait behind one
+	easel   chan struct{} // bounds those drawn side by side
 	limited queues
 	pause   func(context.Context, time.Duration) error
 
@@ -55,7 +57,7 @@ func New(cfg Config, clerk *bot.Clerk, log *slog.Logger) (*Chat, error) {
 	log = slog.New(Masked(log.Handler()))
 	c := &Chat{
 		cfg: cfg, clerk: clerk, log: log, sent: newFrames(),
-		slots: make(chan struct{}, cfg.Workers), pause: pause,
+		slots: make(chan struct{}, cfg.Workers), easel: make(chan struct{}, easels), pause: pause,
 	}
 	c.api = slack.New(cfg.BotToken, c.apiOptions()...)
 	c.socket = socketmode.New(c.api,

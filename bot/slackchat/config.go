@@ -7,6 +7,8 @@ import (
 	"net/url"
 	"strings"
 	"time"
+
+	"heft/bot"
 )
 
 // The environment variables that errors speak of.
@@ -21,6 +23,8 @@ type Config struct {
 	BotToken string // with it the bot posts
 	AppToken string // with it the app opens its socket
 	APIURL   string // another workspace than the platform's; ends in a slash
+	// Picture draws what a reply shows, as a PNG; nil posts no pictures.
+	Picture func(bot.Scene) ([]byte, error)
 	// Workers is the most events in hand at any time; 0 is taken as 256.
 	// What comes beyond waits on the socket.
 	Workers int

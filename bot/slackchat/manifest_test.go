@@ -3,11 +3,13 @@ package slackchat_test
 import (
 	"os"
 	"slices"
+	"strings"
 	"testing"
 
 	"github.com/slack-go/slack"
 	"go.yaml.in/yaml/v3"
 
+	"heft/bot/slackchat"
 	"heft/bot/standin"
 )
 
@@ -51,8 +53,8 @@ func TestManifest(t *testing.T) {
 func TestManifestAsksForTheLeast(t *testing.T) {
 	m := manifest(t)
 	scopes, events := m.OAuthConfig.Scopes.Bot, m.Settings.EventSubscriptions.BotEvents
-	r := prepare(t, standin.Options{Scopes: scopes, Events: events}).run()
-	r.answered(r.ask(standin.Yard, question))
+	r := prepare(t, standin.Options{Scopes: scopes, Events: events}, drawing).run()
+	r.pictured(r.ask(standin.Yard, seen))
 	r.answered(r.Say(standin.Direct, crew, question))
 
 	for _, gone := range slices.Concat(scopes, events) {
@@ -61,13 +63,20 @@ func TestManifestAsksForTheLeast(t *testing.T) {
 			r := prepare(t, standin.Options{
 				Scopes: slices.DeleteFunc(slices.Clone(scopes), other),
 				Events: slices.DeleteFunc(slices.Clone(events), other),
-			}).run()
-			mention, direct := r.ask(standin.Yard, question), r.Say(standin.Direct, crew, question)
+			}, drawing)
+			slackchat.SetPause(r.chat, (&waits{}).pause)
+			r.run()
+			mention, direct := r.ask(standin.Yard, seen), r.Say(standin.Direct, crew, question)
 			whole := len(mention.Events) > 0 && len(direct.Events) > 0
 			for _, asked := range []standin.Message{mention, direct} {
 				if len(asked.Events) > 0 {
 					whole = r.settled(asked).Failure == "" && whole
 				}
+			}
+			if whole {
+				lost := func() bool { return strings.Contains(r.logs.text(), "the picture was not posted") }
+				r.await(func() bool { return len(r.own(mention)) == 2 || lost() })
+				whole = !lost()
 			}
 			if whole {
 				t.Errorf("%s is not needed", gone)

@@ -20,8 +20,9 @@ const maxText = 40_000
 // recordTimeout bounds the writing down of what became of a reply.
 const recordTimeout = 5 * time.Second
 
-// answer posts a reply in its thread and records what became of it.
-func (c *Chat) answer(ctx context.Context, ev bot.Event, reply bot.Reply) {
+// answer posts a reply in its thread, records what became of it and says
+// whether it is there.
+func (c *Chat) answer(ctx context.Context, ev bot.Event, reply bot.Reply) bool {
 	err := hide(c.post(ctx, ev.Channel, ev.Thread, reply.Text()))
 	if err != nil {
 		c.log.ErrorContext(ctx, "the reply was not posted", bot.KeyEvent, ev.ID, bot.KeyErr, err)
@@ -30,6 +31,7 @@ func (c *Chat) answer(ctx context.Context, ev bot.Event, reply bot.Reply) {
 	ctx, cancel := context.WithTimeout(context.WithoutCancel(ctx), recordTimeout)
 	defer cancel()
 	c.clerk.Delivered(ctx, ev, time.Now(), err)
+	return err == nil
 }
 
 // post puts text into a thread, trying again where that may help.

@@ -122,8 +122,14 @@ func (c *Chat) take(ctx context.Context, envelope string, ev bot.Event) {
 	default:
 		c.acknowledge(ctx, envelope)
 		c.posting.add(ev.Conversation(), func() {
-			defer c.release()
-			c.answer(ctx, ev, reply)
+			if !c.answer(ctx, ev, reply) || !c.pictured(reply) {
+				c.release()
+				return
+			}
+			c.drawing.add(ev.Conversation(), func() {
+				defer c.release()
+				c.illustrate(ctx, ev, reply)
+			})
 		})
 	}
 }
@@ -150,6 +156,7 @@ func (c *Chat) finish(drop context.CancelFunc) {
 	go func() {
 		c.taking.wait()
 		c.posting.wait()
+		c.drawing.wait()
 		close(done)
 	}()
 	grace := time.NewTimer(c.cfg.Grace)

@@ -10,9 +10,9 @@ import (
 	"strings"
 )
 
-// secret matches a token of the platform, and the ticket in a socket's
-// address.
-var secret = regexp.MustCompile(`x(?:ox[a-z]|app)-[A-Za-z0-9-]+|ticket=[^&\s"']+`)
+// secret matches a token of the platform, the ticket in a socket's address
+// and the address that takes one file from whoever knows it.
+var secret = regexp.MustCompile(`x(?:ox[a-z]|app)-[A-Za-z0-9-]+|ticket=[^&\s"']+|upload\\?/v1\\?/[^&\s"']+`)
 
 const hidden = "[hidden]"
 

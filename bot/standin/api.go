@@ -24,7 +24,7 @@ type Call struct {
 
 // Fault is how a call is to fail.
 type Fault struct {
-	Method     string // such as chat.postMessage
+	Method     string // such as chat.postMessage, or upload for the address that takes files
 	Channel    string // only there; empty for all
 	Times      int    // how many calls; 0 is taken as 1
 	Status     int    // of HTTP; 0 is taken as 200 with "ok":false
@@ -58,6 +58,9 @@ var methods = map[string]method{
 	"apps.connections.open": {app: true, run: (*Workspace).openConnection},
 	"chat.postMessage":      {scope: "chat:write", run: (*Workspace).postMessage},
 	"chat.update":           {scope: "chat:write", run: (*Workspace).update},
+
+	"files.getUploadURLExternal":   {scope: "files:write", run: (*Workspace).uploadURL},
+	"files.completeUploadExternal": {scope: "files:write", run: (*Workspace).completeUpload},
 }
 
 // maxBody bounds what one call may send.
@@ -70,6 +73,9 @@ func (w *Workspace) serveAPI(rw http.ResponseWriter, r *http.Request) {
 	if err != nil {
 		w.finish(rw, name, args, http.StatusOK, failed("invalid_arguments"))
 		return
+	}
+	if channel := args.Get("channel_id"); channel != "" {
+		args.Set("channel", channel) // the methods of files name it so
 	}
 	m, known := methods[name]
 	if !known {

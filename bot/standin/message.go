@@ -16,6 +16,7 @@ type Message struct {
 	ThreadTS string // empty on a message that is in no thread
 	Subtype  string
 	Edited   bool
+	Files    []File
 	Events   []string  // ids of the events that told the app of it
 	At       time.Time // when it arrived here
 

@@ -67,7 +67,7 @@ func (o Options) withDefaults() Options {
 	set(&o.BotToken, "xoxb-"+"1000000001-2000000002-StandInBotToken")
 	set(&o.AppToken, "xapp-"+"1-A0APP00001-3000000003-standinapptoken")
 	if o.Scopes == nil {
-		o.Scopes = []string{"app_mentions:read", "chat:write", "im:history"}
+		o.Scopes = []string{"app_mentions:read", "chat:write", "files:write", "im:history"}
 	}
 	if o.Events == nil {
 		o.Events = []string{"app_mention", "message.im"}

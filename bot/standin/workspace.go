@@ -39,6 +39,7 @@ type Workspace struct {
 	faults     []*Fault
 	calls      []Call
 	lastPost   map[string]time.Time
+	files      map[string]*File
 }
 
 // thread names one conversation.
@@ -56,7 +57,7 @@ func Start(o Options) (*Workspace, error) {
 		channels: map[string]Channel{}, messages: map[string][]*Message{},
 		known: map[thread]bool{}, replies: map[thread]chan Message{}, events: map[string]*event{},
 		byEnvelope: map[string]*Delivery{}, tickets: map[string]bool{},
-		lastPost: map[string]time.Time{},
+		lastPost: map[string]time.Time{}, files: map[string]*File{},
 	}
 	for _, c := range o.Channels {
 		w.channels[c.ID] = c
@@ -64,6 +65,7 @@ func Start(o Options) (*Workspace, error) {
 	mux := http.NewServeMux()
 	mux.HandleFunc("/api/", w.serveAPI)
 	mux.HandleFunc("/link/", w.serveLink)
+	mux.HandleFunc(uploadPath, w.serveUpload)
 	w.server = &http.Server{Handler: mux, ReadHeaderTimeout: 10 * time.Second, ConnState: w.count}
 	w.work.Go(func() { _ = w.server.Serve(l) })
 	return w, nil

@@ -8,6 +8,7 @@ import (
 
 	"heft/bot"
 	"heft/bot/journal"
+	"heft/bot/picture"
 	"heft/bot/seen"
 	"heft/bot/slackchat"
 )
@@ -35,6 +36,7 @@ func (*serve) Run(ctx context.Context, s *session) (err error) {
 		BotToken: s.env(slackchat.BotTokenVar),
 		AppToken: s.env(slackchat.AppTokenVar),
 		APIURL:   s.env(slackchat.APIURLVar),
+		Picture:  picture.PNG,
 	}, clerk, log)
 	if err != nil {
 		return err

@@ -139,8 +139,16 @@ func TestServe(t *testing.T) {
 		t.Errorf("after the restart: %q", got)
 	}
 	again.stop(t)
-	if n := len(w.Thread(standin.Yard, first.TS)); n != 4 {
-		t.Errorf("%d messages in the first thread, want two questions and two answers", n)
+	words, pictures := 0, 0
+	for _, m := range w.Thread(standin.Yard, first.TS) {
+		if len(m.Files) > 0 {
+			pictures++
+		} else {
+			words++
+		}
+	}
+	if words != 4 || pictures != 2 {
+		t.Errorf("%d messages and %d pictures in the first thread, want two questions, two answers and a picture each", words, pictures)
 	}
 	readLog(t, journal)
 }
