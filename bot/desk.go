@@ -170,5 +170,8 @@ func leaning(kept, changed []string) string {
 	if len(changed) > 0 {
 		parts = append(parts, "changed "+list(nouns(changed), "and"))
 	}
-	return capital(strings.Join(parts, "; "))
+	if len(parts) == 0 {
+		return ""
+	}
+	return capital(strings.Join(parts, "; ")) + "."
 }

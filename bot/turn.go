@@ -110,6 +110,8 @@ func merge(before, now parser.Question) (q parser.Question, kept, changed []stri
 		kept = append(kept, string(x.Field))
 		now.Quantities = append(now.Quantities, x)
 	}
+	slices.Sort(kept)
+	slices.Sort(changed)
 	return settle(now), kept, changed
 }
 
