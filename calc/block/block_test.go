@@ -1,59 +1,30 @@
 package block_test
 
 import (
-	"encoding/csv"
 	"errors"
 	"math"
 	"os"
-	"strconv"
 	"testing"
 
 	"pgregory.net/rapid"
 
 	"heft/calc/block"
 	"heft/calc/limits"
+	"heft/calc/published"
 	"heft/calc/unit"
 )
-
-func published(t *testing.T, name string) [][]string {
-	t.Helper()
-	file, err := os.Open("testdata/" + name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer file.Close()
-	lines := csv.NewReader(file)
-	lines.Comment = '#'
-	rows, err := lines.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	if len(rows) < 2 {
-		t.Fatalf("%s holds no row", name)
-	}
-	return rows[1:]
-}
-
-func number(t *testing.T, text string) float64 {
-	t.Helper()
-	v, err := strconv.ParseFloat(text, 64)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return v
-}
 
 // degrees is an angle as the tables print it.
 func degrees(d float64) unit.Angle { return unit.Angle(d) * unit.Degree }
 
 func TestBlockTable(t *testing.T) {
-	rows := published(t, "block_factors.csv")
+	rows := published.Rows(t, os.DirFS("testdata"), "block_factors.csv")
 	if len(rows) != 21 {
 		t.Errorf("%d angles, want 21", len(rows))
 	}
 	for _, row := range rows {
-		got, err := block.Load(1, degrees(number(t, row[0])))
-		if want := number(t, row[1]); err != nil || math.Abs(float64(got)-want) > 0.011 {
+		got, err := block.Load(1, degrees(published.Number(t, row[0])))
+		if want := published.Number(t, row[1]); err != nil || math.Abs(float64(got)-want) > 0.011 {
 			t.Errorf("%s degrees: got %.3f, %v; want %v", row[0], float64(got), err, want)
 		}
 	}
@@ -77,14 +48,14 @@ func TestMeasuredBlocks(t *testing.T) {
 	// 11 lb weighed over a pulley and a carabiner, to the pound: raising
 	// pulls more than twice the load, lowering less.
 	const load = 11
-	for _, row := range published(t, "block_pulls.csv") {
-		over := func(column int) float64 { return math.Exp(-math.Pi * number(t, row[column])) }
+	for _, row := range published.Rows(t, os.DirFS("testdata"), "block_pulls.csv") {
+		over := func(column int) float64 { return math.Exp(-math.Pi * published.Number(t, row[column])) }
 		up, err := block.Raising(load, over(3), 0)
-		if want := number(t, row[1]); err != nil || math.Abs(float64(up)-want) > 1 || up <= 2*load {
+		if want := published.Number(t, row[1]); err != nil || math.Abs(float64(up)-want) > 1 || up <= 2*load {
 			t.Errorf("raising over a %s: got %.1f lb, %v; want %v", row[0], float64(up), err, want)
 		}
 		down, err := block.Lowering(load, over(4), 0)
-		if want := number(t, row[2]); err != nil || math.Abs(float64(down)-want) > 1 || down >= 2*load {
+		if want := published.Number(t, row[2]); err != nil || math.Abs(float64(down)-want) > 1 || down >= 2*load {
 			t.Errorf("lowering over a %s: got %.1f lb, %v; want %v", row[0], float64(down), err, want)
 		}
 	}

@@ -2,21 +2,23 @@ package piece_test
 
 import (
 	"math"
+	"os"
 	"slices"
 	"testing"
 
 	"heft/calc/piece"
+	"heft/calc/published"
 	"heft/calc/unit"
 )
 
 func TestWeighedBranches(t *testing.T) {
 	// Twenty branches weighed whole, against a limb of wood and brush at
 	// 1000 kg/m³ of the base cylinder, as the ratios were published.
-	_, rows := published(t, "weighed_branches.csv")
+	_, rows := published.Table(t, os.DirFS("testdata"), "weighed_branches.csv")
 	inside, aboveLikely := 0, 0
 	for _, row := range rows {
-		base, length := unit.Length(number(t, row[1]))*unit.Centimetre, unit.Length(number(t, row[2]))
-		weighed := unit.Mass(number(t, row[3]) / 1000)
+		base, length := unit.Length(published.Number(t, row[1]))*unit.Centimetre, unit.Length(published.Number(t, row[2]))
+		weighed := unit.Mass(published.Number(t, row[3]) / 1000)
 		w := weigh(t, limb(water, base, length))
 		if w.Low <= weighed && weighed <= w.High {
 			inside++

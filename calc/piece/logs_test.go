@@ -2,10 +2,12 @@ package piece_test
 
 import (
 	"math"
+	"os"
 	"strings"
 	"testing"
 
 	"heft/calc/piece"
+	"heft/calc/published"
 	"heft/calc/unit"
 	"heft/calc/wood"
 )
@@ -14,14 +16,14 @@ func TestParkServiceLogs(t *testing.T) {
 	// Every cell is its own density times the cylinder, rounded to the
 	// pound; four are cut off instead.
 	cutOff := map[string]bool{"Cherry, Black 18": true, "Gum, Black 18": true, "Walnut, Black 20": true, "Tamarack 20": true}
-	head, rows := published(t, "park_service_logs.csv")
+	head, rows := published.Table(t, os.DirFS("testdata"), "park_service_logs.csv")
 	cells := 0
 	for _, row := range rows {
-		density := unit.Density(number(t, row[2])) * unit.PoundPerCubicFoot
+		density := unit.Density(published.Number(t, row[2])) * unit.PoundPerCubicFoot
 		for i, inches := range head[3:] {
 			cells++
-			want := number(t, row[3+i])
-			got := density.Of(piece.Cylinder(unit.Length(number(t, inches))*unit.Inch, unit.Foot)).Pounds()
+			want := published.Number(t, row[3+i])
+			got := density.Of(piece.Cylinder(unit.Length(published.Number(t, inches))*unit.Inch, unit.Foot)).Pounds()
 			rounded, cut := math.Abs(got-want) <= 0.5, math.Floor(got) == want
 			if cutOff[row[0]+" "+inches] {
 				if rounded || !cut {
@@ -43,9 +45,9 @@ func TestOurWoodAgainstTheParkService(t *testing.T) {
 	// repeats its black cherry; its apple lies 20 % under the forest
 	// service's.
 	contradicted := map[string]bool{"Poplar, Yellow": true, "Gum, Black": true, "Apple": true}
-	_, rows := published(t, "park_service_logs.csv")
+	_, rows := published.Table(t, os.DirFS("testdata"), "park_service_logs.csv")
 	for _, row := range rows {
-		r, want := find(t, row[1]), number(t, row[2])
+		r, want := find(t, row[1]), published.Number(t, row[2])
 		gap := 100 * (float64(r.Green()/unit.PoundPerCubicFoot)/want - 1)
 		near := math.Round(gap) >= -6 && math.Round(gap) <= 7
 		if near == contradicted[row[0]] {
@@ -53,7 +55,7 @@ func TestOurWoodAgainstTheParkService(t *testing.T) {
 		}
 		// The heavy end covers them all; the light end all but yellow-poplar
 		// by a hair.
-		printed := unit.Mass(number(t, row[5])) * unit.Pound
+		printed := unit.Mass(published.Number(t, row[5])) * unit.Pound
 		w := weigh(t, log(r, 14*unit.Inch, unit.Foot))
 		if w.High < printed || w.Low > printed*1.01 {
 			t.Errorf("%s: %.0f to %.0f lb, printed %.0f", row[0], w.Low.Pounds(), w.High.Pounds(), printed.Pounds())
@@ -62,15 +64,15 @@ func TestOurWoodAgainstTheParkService(t *testing.T) {
 }
 
 func TestGermanGuideLogs(t *testing.T) {
-	head, rows := published(t, "german_guide_logs.csv")
+	head, rows := published.Table(t, os.DirFS("testdata"), "german_guide_logs.csv")
 	cells := 0
 	for _, row := range rows {
 		for i, cm := range head[2:] {
 			cells++
-			volume := piece.Cylinder(unit.Length(number(t, cm))*unit.Centimetre, 1)
-			got := float64(unit.Density(number(t, row[1])).Of(volume))
+			volume := piece.Cylinder(unit.Length(published.Number(t, cm))*unit.Centimetre, 1)
+			got := float64(unit.Density(published.Number(t, row[1])).Of(volume))
 			// Rounded to 5 kg.
-			if want := number(t, row[2+i]); math.Abs(got-want) > 2.5 {
+			if want := published.Number(t, row[2+i]); math.Abs(got-want) > 2.5 {
 				t.Errorf("%s, %s cm: %.1f kg/m, want %v", row[0], cm, got, want)
 			}
 		}
@@ -81,7 +83,7 @@ func TestGermanGuideLogs(t *testing.T) {
 }
 
 func TestHeavyEndCoversTheGermanGuide(t *testing.T) {
-	head, rows := published(t, "german_guide_logs.csv")
+	head, rows := published.Table(t, os.DirFS("testdata"), "german_guide_logs.csv")
 	for _, row := range rows {
 		for _, name := range strings.Split(row[0], "; ") {
 			r, ok := wood.Find(name)
@@ -92,8 +94,8 @@ func TestHeavyEndCoversTheGermanGuide(t *testing.T) {
 				r = find(t, genus+" spp.")
 			}
 			for i, cm := range head[2:] {
-				printed := unit.Mass(number(t, row[2+i]))
-				if w := weigh(t, log(r, unit.Length(number(t, cm))*unit.Centimetre, 1)); w.High < printed {
+				printed := unit.Mass(published.Number(t, row[2+i]))
+				if w := weigh(t, log(r, unit.Length(published.Number(t, cm))*unit.Centimetre, 1)); w.High < printed {
 					t.Errorf("%s as %s, %s cm: heavy end %.0f kg/m, the guide has %.0f", name, r.Scientific, cm, float64(w.High), float64(printed))
 				}
 			}

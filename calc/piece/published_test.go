@@ -1,45 +1,12 @@
 package piece_test
 
 import (
-	"encoding/csv"
-	"os"
-	"strconv"
 	"testing"
 
 	"heft/calc/piece"
 	"heft/calc/unit"
 	"heft/calc/wood"
 )
-
-// published reads a table of testdata; its source stands at its head. The
-// column names come apart from the rows below.
-func published(t *testing.T, name string) (head []string, rows [][]string) {
-	t.Helper()
-	file, err := os.Open("testdata/" + name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer file.Close()
-	lines := csv.NewReader(file)
-	lines.Comment = '#'
-	all, err := lines.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	if len(all) < 2 {
-		t.Fatalf("%s holds no row", name)
-	}
-	return all[0], all[1:]
-}
-
-func number(t *testing.T, text string) float64 {
-	t.Helper()
-	v, err := strconv.ParseFloat(text, 64)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return v
-}
 
 func find(t testing.TB, scientific string) wood.Row {
 	t.Helper()

@@ -2,9 +2,11 @@ package rope_test
 
 import (
 	"math"
+	"os"
 	"strings"
 	"testing"
 
+	"heft/calc/published"
 	"heft/calc/rope"
 	"heft/calc/unit"
 )
@@ -45,12 +47,12 @@ func TestTextbookCapstans(t *testing.T) {
 }
 
 func TestWrapTable(t *testing.T) {
-	rows := published(t, "wrap_table.csv")
+	rows := published.Rows(t, os.DirFS("testdata"), "wrap_table.csv")
 	if len(rows) != 8 {
 		t.Errorf("%d rows, want 8", len(rows))
 	}
 	for _, row := range rows {
-		turns, ratio, holds := rope.Wraps(number(t, row[0])), number(t, row[1]), number(t, row[2])
+		turns, ratio, holds := rope.Wraps(published.Number(t, row[0])), published.Number(t, row[1]), published.Number(t, row[2])
 		// 0.4 % is how closely one friction fits all eight rows; the smallest
 		// holds are printed to two places.
 		got := float64(rope.Hold(100, 0.175, turns))
@@ -64,15 +66,15 @@ func TestWrapTable(t *testing.T) {
 }
 
 func TestMeasuredPulls(t *testing.T) {
-	rows := published(t, "bar_pulls.csv")
+	rows := published.Rows(t, os.DirFS("testdata"), "bar_pulls.csv")
 	if len(rows) != 14 {
 		t.Errorf("%d rows, want 14", len(rows))
 	}
 	metal := 0
 	for _, row := range rows {
-		load, wraps := unit.Force(number(t, row[2])), rope.Wraps(number(t, row[3])/360)
-		raised, lowered := unit.Force(number(t, row[4])), unit.Force(number(t, row[5]))
-		printed := rope.Friction(number(t, row[6]))
+		load, wraps := unit.Force(published.Number(t, row[2])), rope.Wraps(published.Number(t, row[3])/360)
+		raised, lowered := unit.Force(published.Number(t, row[4])), unit.Force(published.Number(t, row[5]))
+		printed := rope.Friction(published.Number(t, row[6]))
 		// One friction does not fit both directions: with the printed one the
 		// equation asks for more than was measured, both ways.
 		if got := rope.Hold(load, printed, wraps); got <= lowered {

@@ -1,43 +1,14 @@
 package tackle_test
 
 import (
-	"encoding/csv"
 	"math"
 	"os"
-	"strconv"
 	"testing"
 
+	"heft/calc/published"
 	"heft/calc/tackle"
 	"heft/calc/unit"
 )
-
-func published(t *testing.T, name string) [][]string {
-	t.Helper()
-	file, err := os.Open("testdata/" + name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer file.Close()
-	lines := csv.NewReader(file)
-	lines.Comment = '#'
-	rows, err := lines.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	if len(rows) < 2 {
-		t.Fatalf("%s holds no row", name)
-	}
-	return rows[1:]
-}
-
-func number(t *testing.T, text string) float64 {
-	t.Helper()
-	v, err := strconv.ParseFloat(text, 64)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return v
-}
 
 func kind(t testing.TB, name string) tackle.Sheave {
 	t.Helper()
@@ -61,16 +32,16 @@ func advantage(t testing.TB, parts int, efficiency float64, redirects ...tackle.
 
 func TestRatioTable(t *testing.T) {
 	plain, ball := kind(t, "plain bushed sheave"), kind(t, "ball-bearing sheave")
-	rows := published(t, "sheave_ratios.csv")
+	rows := published.Rows(t, os.DirFS("testdata"), "sheave_ratios.csv")
 	if len(rows) != 6 {
 		t.Errorf("%d rows, want 6", len(rows))
 	}
 	for _, row := range rows {
-		parts := int(number(t, row[0]))
-		if got, want := advantage(t, parts, plain.Efficiency), number(t, row[1]); math.Abs(got-want) > 0.01 {
+		parts := int(published.Number(t, row[0]))
+		if got, want := advantage(t, parts, plain.Efficiency), published.Number(t, row[1]); math.Abs(got-want) > 0.01 {
 			t.Errorf("%d parts, plain bushed: got %.3f, want %v", parts, got, want)
 		}
-		if got, want := advantage(t, parts, ball.Efficiency), number(t, row[2]); math.Abs(got-want) > 0.02 {
+		if got, want := advantage(t, parts, ball.Efficiency), published.Number(t, row[2]); math.Abs(got-want) > 0.02 {
 			t.Errorf("%d parts, ball bearings: got %.3f, want %v", parts, got, want)
 		}
 	}

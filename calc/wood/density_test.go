@@ -2,9 +2,11 @@ package wood_test
 
 import (
 	"math"
+	"os"
 	"slices"
 	"testing"
 
+	"heft/calc/published"
 	"heft/calc/unit"
 	"heft/calc/wood"
 )
@@ -68,10 +70,10 @@ func TestDryToGreenFactor(t *testing.T) {
 	// share to 0.1 % of the wood (0.0001) may do.
 	const tolerance = 0.0006
 	var off []string
-	rows := published(t, "dry_to_green.csv")
+	rows := published.Rows(t, os.DirFS("testdata"), "dry_to_green.csv")
 	ofWhole := 0
 	for _, row := range rows {
-		r, want := find(t, row[0]), number(t, row[1])
+		r, want := find(t, row[0]), published.Number(t, row[1])
 		b := r.BarkOfWood / 100
 		got := float64(r.Green()) * (1 + b) / (1000 * (r.WoodSG + b*r.BarkSG))
 		if math.Abs(got-want) > tolerance {
@@ -100,12 +102,12 @@ func TestDryToGreenFactor(t *testing.T) {
 func TestWoodPlusBarkPerVolumeOfWood(t *testing.T) {
 	// A printed list of 40 trees, per cubic foot of wood: it must match
 	// there, and must not match what we use, over bark.
-	rows := published(t, "wood_plus_bark.csv")
+	rows := published.Rows(t, os.DirFS("testdata"), "wood_plus_bark.csv")
 	if len(rows) != 40 {
 		t.Errorf("%d rows, want 40", len(rows))
 	}
 	for _, row := range rows {
-		r, want := find(t, row[0]), number(t, row[1])
+		r, want := find(t, row[0]), published.Number(t, row[1])
 		overBark := lbPerCubicFoot(r.Green())
 		if got := overBark * (1 + r.BarkOfWood/100); math.Abs(got-want) > 1 {
 			t.Errorf("%s: %.1f lb per ft³ of wood, want %.1f", row[0], got, want)
@@ -120,12 +122,12 @@ func TestFiguresQuotedFromTheResearchNote(t *testing.T) {
 	// 49 of 51 quotations agree; the other two are slips in the programs
 	// that quote, named here.
 	slips := map[string]bool{"Quercus velutina wood": true, "Pseudotsuga menziesii bark share": true}
-	rows := published(t, "nrs38_quoted.csv")
+	rows := published.Rows(t, os.DirFS("testdata"), "nrs38_quoted.csv")
 	if len(rows) != 51 {
 		t.Errorf("%d rows, want 51", len(rows))
 	}
 	for _, row := range rows {
-		r, want := find(t, row[0]), number(t, row[2])
+		r, want := find(t, row[0]), published.Number(t, row[2])
 		tolerance := 0.5 // lb/ft³
 		var got float64
 		switch row[1] {
@@ -146,12 +148,12 @@ func TestFiguresQuotedFromTheResearchNote(t *testing.T) {
 func TestAgainstTheGermanGuide(t *testing.T) {
 	// How far our means lie from the guide's was worked out once, apart
 	// from this code; whoever changes a row learns of it here.
-	rows := published(t, "german_comparison.csv")
+	rows := published.Rows(t, os.DirFS("testdata"), "german_comparison.csv")
 	if len(rows) != 33 {
 		t.Errorf("%d rows, want 33", len(rows))
 	}
 	for _, row := range rows {
-		r, guide, want := find(t, row[0]), number(t, row[1]), number(t, row[2])
+		r, guide, want := find(t, row[0]), published.Number(t, row[1]), published.Number(t, row[2])
 		if got := 100 * (float64(r.Green())/guide - 1); math.Abs(got-want) > 1 {
 			t.Errorf("%s: ours lies %.1f %% off the guide, want %.0f", row[0], got, want)
 		}
