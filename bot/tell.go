@@ -81,6 +81,9 @@ func (a *answer) tellWeight() {
 	}
 }
 
+// naturalCrotch is the note of a rope that runs over wood.
+const naturalCrotch = "natural-crotch"
+
 // watch lists the cautions that this piece calls for.
 func (a *answer) watch() []string {
 	q := a.question
@@ -89,8 +92,11 @@ func (a *answer) watch() []string {
 		out = append(out, "Dead wood breaks without warning: have it looked at before anyone rigs on it.")
 	}
 	for _, n := range q.Notes {
-		if n == "wet" {
+		switch n {
+		case "wet":
 			out = append(out, "Wet or icy rope is not covered by these wraps: test with a small piece first.")
+		case naturalCrotch:
+			out = append(out, "A natural crotch drags far more than a block: it may not run, and it wears the rope.")
 		}
 	}
 	hitch, length := q.Length(parser.HitchHeight), q.Length(parser.Length)

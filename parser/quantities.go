@@ -6,16 +6,16 @@ import (
 	"heft/calc/unit"
 )
 
-// fillQuantities binds every number to its field, or asks about the first
-// that has none, and about the first that is only a bound.
-func (rd *reading) fillQuantities(q *Question) (ask, bound *Ask) {
+// fillQuantities binds every number to its field. It asks about those that
+// have none or clash, and about the first that is only a bound.
+func (rd *reading) fillQuantities(q *Question) (asks []*Ask, bound *Ask) {
 	readings := assign(rd)
 	if len(readings) == 0 {
-		return &Ask{Kind: TooMuch, Words: rd.text, End: len(rd.text)}, nil
+		return []*Ask{{Kind: TooMuch, Words: rd.text, End: len(rd.text)}}, nil
 	}
 	limb := q.Shape != nil && q.Shape.Value == Limb
 	if len(readings) > 1 {
-		return rd.twoReadings(readings, limb), nil
+		return []*Ask{rd.twoReadings(readings, limb)}, nil
 	}
 	full := readings[0]
 	for i, e := range rd.elems {
@@ -24,16 +24,14 @@ func (rd *reading) fillQuantities(q *Question) (ask, bound *Ask) {
 		}
 		f := full[i]
 		if f == "" || e.fig.dim == dimLength && rd.listed(i, f) {
-			if ask == nil {
-				ask = rd.looseAsk(i, full, limb)
-			}
+			asks = append(asks, rd.looseAsk(i, full, limb))
 			continue
 		}
-		if clash := rd.add(q, e.fig, f, limb); clash != nil && ask == nil {
-			ask = clash
+		if clash := rd.add(q, e.fig, f, limb); clash != nil {
+			asks = append(asks, clash)
 		}
 	}
-	return ask, rd.boundAsk(full, limb)
+	return asks, rd.boundAsk(full, limb)
 }
 
 // add appends the quantity of a figure, or two of a pair.
@@ -87,7 +85,7 @@ func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 		a := fig.ask(WhichAngle, rd.text)
 		a.Fields = []Field{BlockAngle}
 		return a
-	case fig.falling && fig.unit.fine:
+	case fig.falling && fig.unit != nil && fig.unit.fine:
 		a := fig.ask(TwoReadings, rd.text)
 		a.Fields = []Field{ButtDiameter, TipDiameter}
 		return a

@@ -90,7 +90,7 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	asks := append(rd.asks, rd.wordAsks()...)
 	shapeAsk := rd.fillShape(&q)
 	treeAsk := r.fillSpecies(rd, &q)
-	numberAsk, boundAsk := rd.fillQuantities(&q)
+	numberAsks, boundAsk := rd.fillQuantities(&q)
 	q.Intent = intentOf(rd, q)
 	if rd.nonsense(q, asks) {
 		return q, &Ask{Kind: Nonsense, Words: rd.text, End: len(rd.text)}
@@ -99,7 +99,7 @@ func (r *Reader) question(rd *reading) (Question, error) {
 		asks = append(asks, boundAsk)
 	}
 	slices.SortStableFunc(asks, gravest)
-	asks = append(asks, numberAsk, shapeAsk, treeAsk)
+	asks = append(append(asks, numberAsks...), shapeAsk, treeAsk)
 	q.withoutDoubtful(asks)
 	if a := firstAsk(asks...); a != nil {
 		return q, a
@@ -179,35 +179,37 @@ func said[T any](rd *reading, e element, v T) *Said[T] {
 
 // fillShape takes the shape and the condition of the piece.
 func (rd *reading) fillShape(q *Question) *Ask {
-	var clash *Ask
+	var shape, condition *Ask
 	for _, e := range rd.elems {
 		if e.term == nil {
 			continue
 		}
-		if v := e.term.shape; v != "" {
+		if v := e.term.shape; v != "" && shape == nil {
 			if q.Shape != nil && q.Shape.Value != v {
-				clash = askAt(Conflict, rd.text, e.start, e.end-e.start)
-				clash.Fields = []Field{ShapeField}
-				continue
+				shape = rd.clash(e, ShapeField)
 			}
 			q.Shape = said(rd, e, v)
 		}
-		if v := e.term.condition; v != "" {
+		if v := e.term.condition; v != "" && condition == nil {
 			if q.Condition != nil && q.Condition.Value != v {
-				clash = askAt(Conflict, rd.text, e.start, e.end-e.start)
-				clash.Fields = []Field{ConditionField}
-				continue
+				condition = rd.clash(e, ConditionField)
 			}
 			q.Condition = said(rd, e, v)
 		}
 	}
-	if clash != nil && clash.Fields[0] == ShapeField {
+	if shape != nil {
 		q.Shape = nil
 	}
-	if clash != nil && clash.Fields[0] == ConditionField {
+	if condition != nil {
 		q.Condition = nil
 	}
-	return clash
+	return firstAsk(shape, condition)
+}
+
+func (rd *reading) clash(e element, f Field) *Ask {
+	a := askAt(Conflict, rd.text, e.start, e.end-e.start)
+	a.Fields = []Field{f}
+	return a
 }
 
 // notes are what the message said besides, such as a wet rope.

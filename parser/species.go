@@ -27,9 +27,7 @@ func (r *Reader) fillSpecies(rd *reading, q *Question) *Ask {
 			continue
 		}
 		if e.term.tree.sci != found[best].term.tree.sci && !narrows(found[best].term.tree, e.term.tree) {
-			a := askAt(Conflict, rd.text, e.start, e.end-e.start)
-			a.Fields = []Field{SpeciesField}
-			return a
+			return rd.clash(e, SpeciesField)
 		}
 	}
 	if best < 0 {
