@@ -65,6 +65,7 @@ func (a *answer) picture() {
 	}
 	a.scene = lowerScene(a.voice, a.pictured(), *a.result, l)
 	a.scene.Verdict = a.lowerVerdict()
+	a.scene.Asked = true
 }
 
 // lowerVerdict is what is wrong with a lower, in a word or two.

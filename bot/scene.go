@@ -7,6 +7,7 @@ type Scene struct {
 	Title   string   // what the piece was taken to be, and what is done with it
 	Plan    string   // the weight to plan on; empty where the set-up is refused
 	Verdict string   // a word or two in capitals, or empty
+	Asked   bool     // it is drawn only when asked for: the words are enough
 	Refused bool     // the verdict is that it must not be done so
 	Notes   []string // a few short lines under the view
 	Marks   []Mark   // in the order in which they are drawn

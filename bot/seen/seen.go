@@ -14,9 +14,9 @@ const (
 	turnsFor = 12 * time.Hour
 
 	// Bounds of the memory, whatever arrives: about 55 events a second for
-	// idsFor, and more conversations than a crew has in a season.
+	// idsFor, and more conversations than crews have in a day.
 	maxIDs   = 100_000
-	maxTurns = 10_000
+	maxTurns = 2_000
 )
 
 // Memory implements bot.Memory. What is oldest is forgotten first when it

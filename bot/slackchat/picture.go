@@ -23,9 +23,10 @@ const (
 	pictureName = "heft.png"
 )
 
-// pictured says whether a reply comes with a picture.
+// pictured says whether a reply comes with a picture that nobody asked for.
 func (c *Chat) pictured(reply bot.Reply) bool {
-	return c.cfg.Picture != nil && reply.Scene() != nil
+	scene := reply.Scene()
+	return c.cfg.Picture != nil && scene != nil && !scene.Asked
 }
 
 // illustrate posts the picture of a reply in its thread, where the words are

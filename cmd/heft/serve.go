@@ -6,6 +6,8 @@ import (
 	"fmt"
 	"log/slog"
 
+	"golang.org/x/sync/errgroup"
+
 	"heft/bot"
 	"heft/bot/journal"
 	"heft/bot/picture"
@@ -17,11 +19,13 @@ type serve struct{}
 
 // Run answers in the team workspace until it is told to stop.
 func (*serve) Run(ctx context.Context, s *session) (err error) {
-	desk, err := bot.NewDesk()
-	if err != nil {
-		return err
-	}
+	var desk *bot.Desk
+	var ready errgroup.Group // both take their time, and neither needs the other
+	ready.Go(func() (err error) { desk, err = bot.NewDesk(); return err })
 	j, err := journal.Open(ctx, s.path())
+	if failed := ready.Wait(); failed != nil && err == nil {
+		return errors.Join(failed, j.Close())
+	}
 	if err != nil {
 		return err
 	}

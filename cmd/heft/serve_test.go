@@ -124,6 +124,10 @@ func TestServe(t *testing.T) {
 	if got := reply(direct); !strings.Contains(got, "LET IT RUN AWAY") {
 		t.Errorf("the climber reads %q", got)
 	}
+	lift := w.Say(standin.Yard, "U0CLIMB001", "<@"+standin.BotUser+"> two of us on a 2:1, 600 lb limb, enough?")
+	if got := reply(lift); !strings.Contains(got, "MORE POWER") {
+		t.Errorf("the climber reads %q", got)
+	}
 	ping := w.Say(standin.Yard, "U0GROUND01", "<@"+standin.BotUser+"> <!channel> 14 in *blorf* limb &lt;!here&gt; 22 ft")
 	if r, err := w.Reply(ctx, ping); err != nil || len(r.Pings()) > 0 || len(r.Links()) > 0 {
 		t.Errorf("the reply pings %v, links %v, %v: %q", r.Pings(), r.Links(), err, r.Text)
@@ -139,18 +143,25 @@ func TestServe(t *testing.T) {
 		t.Errorf("after the restart: %q", got)
 	}
 	again.stop(t)
-	words, pictures := 0, 0
-	for _, m := range w.Thread(standin.Yard, first.TS) {
+	if words, pictures := counted(w.Thread(standin.Yard, first.TS)); words != 4 || pictures != 0 {
+		t.Errorf("%d messages and %d pictures in the first thread, want two questions and two answers", words, pictures)
+	}
+	if words, pictures := counted(w.Thread(standin.Yard, lift.TS)); words != 2 || pictures != 1 {
+		t.Errorf("%d messages and %d pictures in the lift's thread, want a question, an answer and its picture", words, pictures)
+	}
+	readLog(t, journal)
+}
+
+// counted tells the messages of a thread from its pictures.
+func counted(thread []standin.Message) (words, pictures int) {
+	for _, m := range thread {
 		if len(m.Files) > 0 {
 			pictures++
 		} else {
 			words++
 		}
 	}
-	if words != 4 || pictures != 2 {
-		t.Errorf("%d messages and %d pictures in the first thread, want two questions, two answers and a picture each", words, pictures)
-	}
-	readLog(t, journal)
+	return words, pictures
 }
 
 // readLog is the supervisor's part of the story.
@@ -164,8 +175,8 @@ func readLog(t *testing.T, journal string) {
 	if err := json.Unmarshal(out, &day); err != nil {
 		t.Fatalf("%v in %s", err, out)
 	}
-	if len(day) != 5 {
-		t.Errorf("%d questions in the log, want 5: %s", len(day), out)
+	if len(day) != 6 {
+		t.Errorf("%d questions in the log, want 6: %s", len(day), out)
 	}
 }
 
