@@ -54,8 +54,11 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		a.stop(ask)
 		return a, before
 	}
-	if before.leans(q, ask) {
+	switch {
+	case before.leans(q, ask):
 		a.question, a.kept, a.changed = merge(before.question, q)
+	case methods[q.Intent] != nil:
+		a.question, a.kept = before.carry(q)
 	}
 	q = a.question
 	a.voice = voiceFor(ev, q)
@@ -66,6 +69,9 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	case q.Intent == parser.AskHelp:
 		a.help()
 		return a, before
+	case limitAlone(q) && !before.known:
+		a.noteLimit()
+		return a, Turn{question: q, known: true}
 	case ask != nil:
 		d.askBack(&a, ask)
 		return a, asked(q, ask, a.choices)

@@ -48,6 +48,40 @@ func (t Turn) leans(q parser.Question, ask *parser.Ask) bool {
 	return ask == nil && len(q.Missing()) > 0
 }
 
+// ofJob are the facts of the job rather than of a piece: they hold for the
+// next piece too, until they are told anew.
+var ofJob = []parser.Field{parser.Limit, parser.RopeLength, parser.RopeBreak}
+
+// carry adds the job's facts to a question that stands alone, as far as its
+// answer takes them into account.
+func (t Turn) carry(q parser.Question) (parser.Question, []string) {
+	var kept []string
+	q.Quantities = slices.Clone(q.Quantities)
+	for _, x := range t.question.Quantities {
+		used := slices.Contains(ofPiece, x.Field) || slices.Contains(uses[q.Intent], x.Field)
+		if slices.Contains(ofJob, x.Field) && used && !q.Has(x.Field) {
+			q.Quantities = append(q.Quantities, x)
+			kept = append(kept, string(x.Field))
+		}
+	}
+	slices.Sort(kept)
+	return q, kept
+}
+
+// limitAlone says whether a message tells the limit and nothing else.
+func limitAlone(q parser.Question) bool {
+	return q.Intent == parser.AskWeight && len(q.Quantities) == 1 && q.Has(parser.Limit) &&
+		q.Species == nil && q.Shape == nil && q.Condition == nil && q.Mass(parser.Limit).Low > 0
+}
+
+// noteLimit says that the limit is kept.
+func (a *answer) noteLimit() {
+	a.status = Answered
+	a.question.Intent = parser.AskJob
+	limit := a.question.Mass(parser.Limit)
+	a.lines = []string{"Limit " + a.voice.masses(limit.Low, limit.Low) + ", kept for this conversation. What piece?"}
+}
+
 // asked is the turn after an ask-back. What the ask is about is dropped, so
 // that no later message can complete the question with the doubtful reading;
 // where nothing would then be missing, the whole question is.

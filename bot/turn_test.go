@@ -61,6 +61,13 @@ func TestConversations(t *testing.T) {
 			{"14 in red oak limb 22 ft, hitched at 35 ft", bot.Answered, nil, nil},
 			{"make it 600 lb", bot.Answered, map[string]any{"weight_kg": 272.155422, "length_m": nil, "butt_diameter_m": nil, "hitch_height_m": 10.668}, nil},
 		},
+		"the job's limit and rope hold for every piece": {
+			{"limit is 600 lb", bot.Answered, map[string]any{"limit_kg": 272.1554220}, nil},
+			{"14 in red oak limb 22 ft", bot.Answered, map[string]any{"limit_kg": 272.1554220}, nil},
+			{"10 in white ash log 8 ft", bot.Answered, map[string]any{"limit_kg": 272.1554220, "species": "Fraxinus americana"}, nil},
+			{"300 lb log, limit 400 lb, 100 ft of rope, hitched at 45 ft", bot.Answered, map[string]any{"limit_kg": 181.436948}, nil},
+			{"200 lb log hitched at 50 ft", bot.Answered, map[string]any{"limit_kg": 181.436948, "rope_m": 30.48, "hitch_height_m": 15.24}, nil},
+		},
 		"a stop is no part of the talk": {
 			{"14 in red oak limb 22 ft", bot.Answered, nil, nil},
 			{"power line there", bot.Refused, map[string]any{"species": nil}, nil},
