@@ -29,7 +29,11 @@ func (a *answer) workGear() error {
 	o := &gearObject{Working: float64(plan)}
 	a.figures = func(all *object) { all.Gear = o }
 	a.status = Answered
-	head := fmt.Sprintf("Rope that breaks at %s: plan on %s", a.voice.pullHad(strength), a.voice.pullHad(plan))
+	rope := "Rope"
+	if x, ok := q.Get(parser.RopeDiameter); ok {
+		rope += " " + quote(x.Words) // its label goes by strength; the thickness is only said back
+	}
+	head := fmt.Sprintf("%s that breaks at %s: plan on %s", rope, a.voice.pullHad(strength), a.voice.pullHad(plan))
 	if len(q.MissingPiece()) == 0 {
 		if head, err = a.usedUp(head, plan, o); err != nil {
 			return err

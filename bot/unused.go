@@ -23,7 +23,7 @@ var uses = map[parser.Intent][]parser.Field{
 	parser.AskNotch:   {parser.LimbAngle},
 	parser.AskCutPlan: {},
 	parser.AskDrop:    {parser.DropHeight, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight},
-	parser.AskGear:    {parser.RopeBreak},
+	parser.AskGear:    {parser.RopeBreak, parser.RopeDiameter},
 	parser.AskSwing:   {parser.LineOut, parser.Sideways, parser.StartAngle, parser.HitchHeight},
 	parser.AskBalance: {parser.LineOut, parser.Sideways},
 	parser.AskAnchor:  {parser.Tie},

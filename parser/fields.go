@@ -6,7 +6,7 @@ var dimensionOf = map[Field]dimension{
 	Diameter: dimLength, ButtDiameter: dimLength, MidDiameter: dimLength, TipDiameter: dimLength,
 	Length: dimLength, HitchHeight: dimLength, RopeLength: dimLength, DropHeight: dimLength,
 	RunLength: dimLength, BlockHeight: dimLength, Tie: dimLength,
-	LineOut: dimLength, Sideways: dimLength,
+	LineOut: dimLength, Sideways: dimLength, RopeDiameter: dimLength,
 	Weight: dimMass, Limit: dimMass,
 	WinchPull: dimForce, RopeBreak: dimForce,
 	BlockAngle: dimAngle, LimbAngle: dimAngle, StartAngle: dimAngle,
@@ -30,7 +30,7 @@ const (
 // told as the mass it lifts, and a weight as a force. No hitch and no rope is
 // as short as a number told in inches, and no piece as thick as a height.
 func takes(f Field, fig *figure) bool {
-	if fig.elsewhere || fig.pair || fig.falling {
+	if fig.elsewhere || fig.pair || fig.falling || fig.rope {
 		return false
 	}
 	d, want := fig.dim, dimensionOf[f]

@@ -14,6 +14,7 @@ type figure struct {
 	pair      bool // butt and tip in one breath: "14/10 in"; low is the tip
 	falling   bool // "14 to 10 in": a taper, or a range told backwards
 	elsewhere bool // a number of the surroundings: "30 ft from the house"
+	rope      bool // how thick a rope is: "5/8 double braid"
 	start     int
 	end       int
 }

@@ -12,7 +12,9 @@ func (rd *reading) place(claimed bound) (full bound, loose []int) {
 			continue
 		}
 		switch f := alone[e.fig.dim]; {
-		case e.fig.elsewhere || e.fig.falling:
+		case e.fig.rope && !full.has(RopeDiameter):
+			full[i] = RopeDiameter
+		case e.fig.elsewhere || e.fig.falling || e.fig.rope:
 			loose = append(loose, i)
 		case e.fig.dim == dimLength && !rd.atPlace(i):
 			lengths = append(lengths, i)

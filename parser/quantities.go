@@ -42,6 +42,8 @@ func (rd *reading) add(q *Question, fig *figure, f Field, limb bool) *Ask {
 	x := Quantity{Field: f, Low: si(f, fig, fig.low), High: si(f, fig, fig.high), Words: fig.words(rd.text), Start: fig.start, End: fig.end}
 	if fig.unit != nil {
 		x.System = fig.unit.system
+	} else if f == RopeDiameter {
+		x.System = Imperial // a fraction of an inch
 	}
 	if fig.pair {
 		tip := x
@@ -69,6 +71,8 @@ func si(f Field, fig *figure, v float64) float64 {
 		return float64(unit.Force(v).Held())
 	case want == dimForce && fig.dim == dimMass:
 		return float64(unit.Mass(v).Weight())
+	case f == RopeDiameter && fig.dim == dimCount:
+		return v * float64(unit.Inch) // the trade tells ropes in fractions of an inch
 	}
 	return v
 }

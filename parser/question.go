@@ -29,6 +29,7 @@ const (
 	Tie          Field = "tie_m"
 	LimbAngle    Field = "limb_angle_deg"
 	Efficiency   Field = "efficiency"
+	RopeDiameter Field = "rope_diameter_m"
 	LineOut      Field = "line_m"    // from the block to the tie
 	Sideways     Field = "offset_m"  // of the piece, from under the block
 	StartAngle   Field = "start_deg" // of the line, from plumb

@@ -1,5 +1,7 @@
 package parser
 
+import "strings"
+
 // A number can belong to the surroundings: "30 ft from the house", "a 12 ft
 // fence", "climber at 40 ft", "1/2 in rope". Such a number must never become
 // a size of the piece or the height of the hitch, so it is found first, and
@@ -10,6 +12,8 @@ func (rd *reading) surroundings() {
 	for i, e := range rd.elems {
 		switch {
 		case e.fig == nil || e.fig.dim == dimRatio:
+		case rd.ofRope(i):
+			e.fig.rope = true
 		case e.fig.dim == dimAngle:
 			e.fig.elsewhere = rd.at(rd.past(i-1, -1, markIs)).marked(markDeflects)
 		default:
@@ -47,6 +51,26 @@ func (rd *reading) towardsPlace(i int) bool {
 		return true // "block 4 ft above the limb"
 	}
 	return end.marked(markPlace | markStation | markPronoun | markPart)
+}
+
+// ropes are the words of a rope by its make, told with its thickness.
+var ropes = map[string]bool{
+	"rope": true, "line": true, "double braid": true, "kernmantle": true, "bull rope": true, "bull line": true,
+	"lowering line": true, "lowering rope": true, "rigging line": true, "rigging rope": true,
+}
+
+// ofRope reads "5/8 double braid" and "16 mm rope": a fraction of an inch, or
+// a thickness that is no piece's, right before a rope.
+func (rd *reading) ofRope(i int) bool {
+	fig, next := rd.elems[i].fig, rd.at(i+1)
+	if next.term == nil || fig.low <= 0 || !ropes[strings.Join(strings.Fields(fold(rd.text[next.start:next.end])), " ")] {
+		return false
+	}
+	const thickestRope = 0.05 // m
+	if fig.dim == dimLength {
+		return fig.unit.fine && fig.high <= thickestRope
+	}
+	return fig.dim == dimCount && fig.high < 1 && strings.ContainsAny(fig.words(rd.text), "/½¼¾⅛⅜⅝⅞")
 }
 
 // ofPlace reads "a 12 ft high fence", "a 60 ft red oak tree", "1/2 in rope".
