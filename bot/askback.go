@@ -181,7 +181,7 @@ func hints(words string, fields []parser.Field) string {
 }
 
 // weighty is a number that can be no size.
-var weighty = regexp.MustCompile(`(?i)(lbs?|pounds?|kgs?|kilos?|tonnes?|t|k?n)$`)
+var weighty = regexp.MustCompile(`(?i)\d\s*(lbs?|pounds?|kgs?|kilos?|tonnes?|t|k?n)$`)
 
 // unitHint shows the number with the units it could have.
 func (a *answer) unitHint(ask *parser.Ask) string {

@@ -35,7 +35,7 @@ func (a *answer) workSwing() error {
 			lowest := tidy(float64(*w.Lowest))
 			o.Swing.Lowest = &lowest
 		}
-		o.BlockLoad = float64(w.Bottom.Block)
+		o.BlockLoad = float64(max(w.Bottom.Block, w.Askew.Block))
 	}
 	a.tellSwing(s, w)
 	a.scene = swingScene(a.voice, a.pictured(), s, w)
@@ -49,14 +49,20 @@ type swingObject struct {
 	Lowest *float64 `json:"lowest_m,omitempty"`
 }
 
+// tellSwing plans on the worst: a piece tied at its end that hangs plumb as it
+// comes free jerks the line harder than one that stays in line with it.
 func (a *answer) tellSwing(s swing.Setup, w swing.Swing) {
 	v := a.voice
+	most := w.Bottom
+	if w.Askew.Line > most.Line {
+		most = w.Askew
+	}
 	a.lines = []string{fmt.Sprintf("%s, swings: line up to %s, comes %s past the block's plumb line.",
-		capital(a.piece()), v.load(w.Bottom.Line), v.alongUp(w.Reach))}
+		capital(a.piece()), v.load(most.Line), v.alongUp(w.Reach))}
 	a.tellWeight()
-	a.lines = append(a.lines, "Top block sees "+v.load(w.Bottom.Block)+" at the bottom of the swing.")
-	if w.Askew.Line > w.Bottom.Line {
-		a.lines = append(a.lines, "Tied at its end and hanging plumb as it comes free it can jerk the line to "+v.load(w.Askew.Line)+".")
+	a.lines = append(a.lines, "Top block sees up to "+v.load(most.Block)+".")
+	if most != w.Bottom {
+		a.lines = append(a.lines, "In line with its rope it pulls "+v.load(w.Bottom.Line)+" at the bottom; hanging plumb as it comes free it jerks harder.")
 	}
 	if w.Lowest != nil {
 		a.lines = append(a.lines, "Its low end passes "+v.alongDown(*w.Lowest)+" above the ground.")
