@@ -102,6 +102,15 @@ func TestNotOursToAnswer(t *testing.T) {
 	}
 }
 
+// A crew shows the limb it asks about.
+func TestAPhotoWithAQuestionIsAnswered(t *testing.T) {
+	r := prepare(t, standin.Options{}).run()
+	r.answered(r.Say(standin.Direct, crew, question, standin.Subtype("file_share")))
+	if got := r.journal.all(); len(got) != 1 || got[0].Words != question {
+		t.Errorf("logged %+v", got)
+	}
+}
+
 // Within a thread replies keep their order, so a second reply to the first
 // question would stand before the reply to the next one.
 func TestRepeatedDeliveriesAreAnsweredOnce(t *testing.T) {

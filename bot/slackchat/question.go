@@ -13,6 +13,10 @@ import (
 // platformUser is the platform's own helper, which is nobody to answer.
 const platformUser = "USLACKBOT"
 
+// withPhoto marks a message that came with a file: crews show what they ask
+// about (platform documentation, message subtypes: file_share).
+const withPhoto = "file_share"
+
 // question turns what a person asked into an event. It is false for what is
 // not for the bot to answer: its own words, other bots, edits, deletions and
 // messages of a special kind.
@@ -29,7 +33,7 @@ func question(outer slackevents.EventsAPIEvent, self identity) (bot.Event, bool)
 		ev.Channel, ev.Thread, ev.User = m.Channel, m.ThreadTimeStamp, m.User
 		raw, stamp, author = m.Text, m.TimeStamp, m.BotID
 	case *slackevents.MessageEvent:
-		ok = m.IsIM() && m.SubType == ""
+		ok = m.IsIM() && (m.SubType == "" || m.SubType == withPhoto)
 		ev.Channel, ev.Thread, ev.User = m.Channel, m.ThreadTimeStamp, m.User
 		raw, stamp, author = m.Text, m.TimeStamp, m.BotID
 	default:
