@@ -167,8 +167,8 @@ func (c *Chat) finish(drop context.CancelFunc) {
 			c.sent.drain(drainTimeout)
 			return
 		case <-grace.C:
+			drop() // first: who reads the line may count on it
 			c.log.Warn("the shutdown does not wait any longer")
-			drop()
 		case <-c.socket.Events:
 			// Read so that the library goes on sending acknowledgements; not
 			// acknowledged, so it comes again.
