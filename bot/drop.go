@@ -41,7 +41,7 @@ func (a *answer) workDrop() error {
 	a.tellDrop(s, fall)
 	stop, err := drop.RunFor(s.Weight.High, s.Drop, working)
 	if err != nil {
-		a.problems = append(a.problems, fmt.Sprintf("A tenth of the rope's strength is %s: no run spares it that. A piece of %s at most.",
+		a.problems = append(a.problems, fmt.Sprintf("A tenth of the rope's strength is %s: no run spares it that. Take a piece well under %s.",
 			a.voice.pullHad(working), a.voice.atMost((working/2).Held())))
 		return nil
 	}

@@ -3,6 +3,7 @@ package bot
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 
 	"heft/calc"
@@ -124,6 +125,13 @@ func (s several) reply() Reply {
 		for _, p := range a.problems {
 			if p != a.lines[0] {
 				r.lines = append(r.lines, p)
+			}
+		}
+	}
+	for _, a := range s.answers {
+		for _, doubt := range a.inDoubt() {
+			if !slices.Contains(r.lines, doubt) {
+				r.lines = append(r.lines, doubt)
 			}
 		}
 	}

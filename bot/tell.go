@@ -81,24 +81,36 @@ func (a *answer) tellWeight() {
 	}
 }
 
-// naturalCrotch is the note of a rope that runs over wood.
-const naturalCrotch = "natural-crotch"
+// Notes of the word file.
+const (
+	naturalCrotch = "natural-crotch" // the rope runs over wood
+	wornGear      = "worn"           // the gear is used, old or has no label
+)
 
-// watch lists the cautions that this piece calls for.
+// inDoubt lists the cautions that the wood and the gear call for, whatever is
+// asked.
+func (a *answer) inDoubt() []string {
+	var out []string
+	if c := a.question.Condition; c != nil && c.Value == parser.Dead {
+		out = append(out, "Dead wood breaks without warning: have it looked at before anyone rigs on it.")
+	}
+	for _, n := range a.question.Notes {
+		switch n {
+		case "wet":
+			out = append(out, "Wet or icy rope is not covered by these figures: test with a small piece first.")
+		case naturalCrotch:
+			out = append(out, "A natural crotch drags far more than a block: it may not run, and it wears the rope.")
+		case wornGear:
+			out = append(out, "Used, old or unlabelled gear: nothing here says that it holds. Have it looked at first.")
+		}
+	}
+	return out
+}
+
+// watch lists the cautions that a lower calls for.
 func (a *answer) watch() []string {
 	q := a.question
 	var out []string
-	if q.Condition != nil && q.Condition.Value == parser.Dead {
-		out = append(out, "Dead wood breaks without warning: have it looked at before anyone rigs on it.")
-	}
-	for _, n := range q.Notes {
-		switch n {
-		case "wet":
-			out = append(out, "Wet or icy rope is not covered by these wraps: test with a small piece first.")
-		case naturalCrotch:
-			out = append(out, "A natural crotch drags far more than a block: it may not run, and it wears the rope.")
-		}
-	}
 	hitch, length := q.Length(parser.HitchHeight), q.Length(parser.Length)
 	if hitch.High > 0 && length.High > hitch.Low {
 		out = append(out, "The piece is longer than the hitch is high: it will land before it hangs.")

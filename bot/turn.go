@@ -133,6 +133,11 @@ func merge(before, now parser.Question) (q parser.Question, kept, changed []stri
 	now.Shape = cmp.Or(now.Shape, before.Shape)
 	note(before.Condition != nil, now.Condition != nil, parser.ConditionField)
 	now.Condition = cmp.Or(now.Condition, before.Condition)
+	for _, n := range before.Notes { // a used rope stays used
+		if !slices.Contains(now.Notes, n) {
+			now.Notes = append(slices.Clone(now.Notes), n)
+		}
+	}
 	now = settle(now) // a thickness takes its name before names are compared
 	for _, x := range before.Quantities {
 		if replaced(x.Field, now) {
@@ -160,6 +165,8 @@ func replaced(f parser.Field, now parser.Question) bool {
 		return true
 	case slices.Contains(acrossFields, f) && now.Has(acrossFields...):
 		return true
+	case f == parser.Length && now.Intent == parser.AskCutPlan && now.Has(acrossFields...):
+		return true // the length is what is asked for
 	case slices.Contains(sizes, f) && now.Has(parser.Weight):
 		return true
 	case f == parser.Weight && now.Has(sizes...):

@@ -68,6 +68,11 @@ func TestConversations(t *testing.T) {
 			{"300 lb log, limit 400 lb, 100 ft of rope, hitched at 45 ft", bot.Answered, map[string]any{"limit_kg": 181.436948}, nil},
 			{"200 lb log hitched at 50 ft", bot.Answered, map[string]any{"limit_kg": 181.436948, "rope_m": 30.48, "hitch_height_m": 15.24}, nil},
 		},
+		"a cut plan asks for the length, so it keeps none": {
+			{"16 in white ash log 5 ft", bot.Answered, nil, nil},
+			{"how long a piece of 20 in red oak log, limit 400 lb", bot.Answered, map[string]any{"length_m": nil}, nil},
+			{"what about 24 in", bot.Answered, map[string]any{"length_m": nil, "limit_kg": 181.436948}, nil},
+		},
 		"a stop is no part of the talk": {
 			{"14 in red oak limb 22 ft", bot.Answered, nil, nil},
 			{"power line there", bot.Refused, map[string]any{"species": nil}, nil},

@@ -2,6 +2,7 @@ package bot
 
 import (
 	"errors"
+	"slices"
 
 	"heft/calc"
 	"heft/calc/limits"
@@ -28,6 +29,9 @@ var methods = map[parser.Intent]func(*answer) error{
 	parser.AskAnchor:    (*answer).workAnchor,
 }
 
+// byLabel are the answers that rest on the strength on a rope's label.
+var byLabel = map[parser.Intent]bool{parser.AskGear: true, parser.AskDrop: true}
+
 // work has the calculator answer the question.
 func (a *answer) work() {
 	work := methods[a.question.Intent]
@@ -37,6 +41,10 @@ func (a *answer) work() {
 	}
 	if p := senseless(a.question); p != "" {
 		a.refuse(p)
+		return
+	}
+	if byLabel[a.question.Intent] && slices.Contains(a.question.Notes, wornGear) {
+		a.refuse("Used, old or unlabelled gear: no figure. Somebody qualified has to look at it; go by new gear with a label you can read.")
 		return
 	}
 	err := work(a)
@@ -50,6 +58,9 @@ func (a *answer) work() {
 		return
 	}
 	a.tellUnused()
+	if a.status == Answered {
+		a.cautions = append(a.inDoubt(), a.cautions...)
+	}
 }
 
 // weighed is the weight alone: for the questions that are not about lowering,
