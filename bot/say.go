@@ -54,6 +54,10 @@ func trimmed(v float64, n int) string {
 // speaker says quantities in one system first.
 type speaker struct{ metric bool }
 
+// say fills in a sentence of the desk. Every sentence is one whole, so that
+// another language can put its parts in another order.
+func (s speaker) say(sentence string, parts ...any) string { return fmt.Sprintf(sentence, parts...) }
+
 func (s speaker) unitOfMass(m unit.Mass) (float64, string) {
 	if s.metric {
 		return float64(m), " kg"

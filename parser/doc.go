@@ -8,6 +8,6 @@
 // (surroundings.go) → placed quantities (assign.go binds words to numbers,
 // place.go places bare ones) → Question (read.go).
 //
-// Words and their meanings live in words.en.txt, names of trees in names.csv;
+// Words and their meanings live in language/en.txt, names of trees in names.csv;
 // what they must be read as, line by line, in testdata/questions.
 package parser

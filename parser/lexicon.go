@@ -5,10 +5,9 @@ import (
 	"encoding/csv"
 	"fmt"
 	"strings"
-)
 
-//go:embed words.en.txt
-var wordsEN string
+	"heft/parser/language"
+)
 
 //go:embed names.csv
 var namesCSV string
@@ -68,9 +67,15 @@ type node struct {
 // caller knows trees by.
 func newLexicon(known []Species) (*lexicon, error) {
 	lx := &lexicon{root: &node{}, starts: map[int][]string{}, called: map[string]string{}}
-	for i, line := range strings.Split(wordsEN, "\n") {
-		if err := lx.addLine(line); err != nil {
-			return nil, fmt.Errorf("words.en.txt line %d: %w", i+1, err)
+	languages, err := language.All()
+	if err != nil {
+		return nil, err
+	}
+	for _, l := range languages {
+		for _, line := range l.Words {
+			if err := lx.addLine(line.Text); err != nil {
+				return nil, fmt.Errorf("%s.txt line %d: %w", l.Tag, line.Number, err)
+			}
 		}
 	}
 	if err := lx.addNames(namesCSV, known); err != nil {
@@ -84,10 +89,6 @@ func newLexicon(known []Species) (*lexicon, error) {
 }
 
 func (lx *lexicon) addLine(line string) error {
-	line = strings.TrimSpace(line)
-	if line == "" || strings.HasPrefix(line, "#") {
-		return nil
-	}
 	meaning, spellings, ok := strings.Cut(line, "|")
 	if !ok {
 		return fmt.Errorf("no bar in %q", line)

@@ -21,7 +21,7 @@ func TestMalformedWordLinesAreNamed(t *testing.T) {
 			t.Errorf("%q was taken", line)
 		}
 	}
-	for _, line := range []string{"", "# a remark", "role people before? | hands", "ask gear? | sling", "place | roof, tree house"} {
+	for _, line := range []string{"role people before? | hands", "ask gear? | sling", "place | roof, tree house"} {
 		if err := lx.addLine(line); err != nil {
 			t.Errorf("%q: %v", line, err)
 		}

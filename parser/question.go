@@ -125,6 +125,7 @@ type Question struct {
 	Shape      *Said[Shape]
 	Condition  *Said[Condition]
 	Quantities []Quantity
+	Language   string // tag of the language of most of its words, "" where no word tells
 	Units      System // the system asked for, or else that of most numbers
 	Fixes      []Fix
 	Notes      []string // what was said besides: "wet", "about"

@@ -7,27 +7,31 @@ import (
 	"testing"
 
 	"heft/parser"
+	"heft/parser/language"
 )
 
 // spellings reads the word file: every meaning of every spelling, with
 // articles inside it left out as the reader does.
 func spellings(t testing.TB) map[string][]string {
 	t.Helper()
+	languages, err := language.All()
+	if err != nil {
+		t.Fatal(err)
+	}
 	out := map[string][]string{}
-	for i, line := range lines(t, "words.en.txt") {
-		if strings.TrimSpace(line) == "" || line[0] == '#' {
-			continue
-		}
-		meaning, list, ok := strings.Cut(line, "|")
-		if !ok {
-			t.Fatalf("words.en.txt:%d: no bar", i+1)
-		}
-		for _, s := range strings.Split(list, ",") {
-			s = bare(s)
-			if s != strings.ToLower(s) || s == "" {
-				t.Errorf("words.en.txt:%d: %q is empty or not in lower case", i+1, s)
+	for _, l := range languages {
+		for _, line := range l.Words {
+			meaning, list, ok := strings.Cut(line.Text, "|")
+			if !ok {
+				t.Fatalf("%s.txt:%d: no bar", l.Tag, line.Number)
 			}
-			out[s] = append(out[s], strings.TrimSpace(meaning))
+			for _, s := range strings.Split(list, ",") {
+				s = bare(s)
+				if s != strings.ToLower(s) || s == "" {
+					t.Errorf("%s.txt:%d: %q is empty or not in lower case", l.Tag, line.Number, s)
+				}
+				out[s] = append(out[s], strings.TrimSpace(meaning))
+			}
 		}
 	}
 	return out

@@ -1,0 +1,8 @@
+// Package language holds all that differs between the languages that crews
+// use, one file a language, named by its tag: en.txt, es.txt.
+//
+// Such a file has two parts. Under [words] stand the words that questions are
+// read by; package parser gives them meaning. Under [sentences] stand the
+// sentences of the answers: the English one as the desk has it, and indented
+// below it what it is in this language. English needs no sentences.
+package language

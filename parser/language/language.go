@@ -1,0 +1,77 @@
+package language
+
+import (
+	"embed"
+	"fmt"
+	"strings"
+)
+
+//go:embed *.txt
+var files embed.FS
+
+// Language is one file.
+type Language struct {
+	Tag       string
+	Words     []Line            // the lines of [words], comments and empty ones left out
+	Sentences map[string]string // of the desk's English sentences
+}
+
+// Line is a line of a file, with its number for messages.
+type Line struct {
+	Number int
+	Text   string
+}
+
+// All returns every language, in the order of their tags: English is the
+// first that stands for itself. It fails only where a file is malformed.
+func All() ([]Language, error) {
+	entries, err := files.ReadDir(".")
+	if err != nil {
+		return nil, err
+	}
+	var all []Language
+	for _, e := range entries {
+		text, err := files.ReadFile(e.Name())
+		if err != nil {
+			return nil, err
+		}
+		l, err := read(strings.TrimSuffix(e.Name(), ".txt"), string(text))
+		if err != nil {
+			return nil, fmt.Errorf("%s: %w", e.Name(), err)
+		}
+		all = append(all, l)
+	}
+	return all, nil
+}
+
+// read divides a file into its parts.
+func read(tag, text string) (Language, error) {
+	l := Language{Tag: tag, Sentences: map[string]string{}}
+	part, english := "", ""
+	for i, line := range strings.Split(text, "\n") {
+		line = strings.TrimRight(line, " \t\r")
+		switch {
+		case line == "" || strings.HasPrefix(line, "#"):
+		case line == "[words]" || line == "[sentences]":
+			part = line
+		case part == "[words]":
+			l.Words = append(l.Words, Line{i + 1, line})
+		case part == "":
+			return l, fmt.Errorf("line %d stands before [words] and [sentences]", i+1)
+		case !strings.HasPrefix(line, "  "):
+			if english != "" {
+				return l, fmt.Errorf("line %d: %q is not translated", i, english)
+			}
+			english = line
+		case english == "":
+			return l, fmt.Errorf("line %d has no English sentence above it", i+1)
+		default:
+			l.Sentences[english] = strings.TrimSpace(line)
+			english = ""
+		}
+	}
+	if english != "" {
+		return l, fmt.Errorf("%q is not translated", english)
+	}
+	return l, nil
+}
