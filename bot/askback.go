@@ -105,7 +105,7 @@ func (d *Desk) askTree(a *answer, ask *parser.Ask) {
 			line += ": plan on " + a.voice.heavy(w)
 		}
 		a.lines = append(a.lines, line)
-		a.choices = append(a.choices, c.Words)
+		a.choices = append(a.choices, plain(c.Words))
 	}
 	a.andMissing(ask)
 }
@@ -130,7 +130,7 @@ func (a *answer) askTon(ask *parser.Ask) {
 	for i, c := range ask.Choices {
 		typed := typedMass(c)
 		a.lines = append(a.lines, fmt.Sprintf("%d. %s", i+1, typed))
-		a.choices = append(a.choices, typed)
+		a.choices = append(a.choices, plain(typed))
 	}
 }
 
@@ -188,6 +188,9 @@ func (a *answer) unitHint(ask *parser.Ask) string {
 	bare := trimQuote(ask.Words)
 	if slices.Contains(ask.Fields, parser.HitchHeight) {
 		return fmt.Sprintf("Type “hitched at %s ft”, “%s wraps” or “%s on the rope”. One piece a message.", bare, bare, bare)
+	}
+	if slices.ContainsFunc(ask.Fields, isHeavy) {
+		return fmt.Sprintf("Type “%s lb” or “%s kg”.", bare, bare)
 	}
 	return fmt.Sprintf("Type “%s in” or “%s ft”, cm or m.", bare, bare)
 }

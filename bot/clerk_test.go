@@ -1,9 +1,11 @@
 package bot_test
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"log/slog"
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -43,6 +45,25 @@ func (s *shelf) Deliver(_ context.Context, d bot.Delivery) error {
 	return nil
 }
 
+func (s *shelf) Conversation(_ context.Context, ev bot.Event, since time.Time) ([]bot.Entry, error) {
+	var out []bot.Entry
+	for _, e := range s.entries {
+		if e.Channel == ev.Channel && (e.Thread == ev.Thread || ev.Direct) && !e.Asked.Before(since) {
+			out = append(out, e)
+		}
+	}
+	return out, s.err
+}
+
+func (s *shelf) Job(_ context.Context, _, channel string) (bot.Entry, error) {
+	for _, e := range slices.Backward(s.entries) {
+		if e.Channel == channel && e.Intent == "job" && e.Status == bot.Answered {
+			return e, s.err
+		}
+	}
+	return bot.Entry{}, cmp.Or(s.err, bot.ErrNotLogged)
+}
+
 func (s *shelf) Find(_ context.Context, _, id string) (bot.Entry, error) {
 	for _, e := range s.entries {
 		if e.ID == id {
@@ -62,9 +83,18 @@ func (s *shelf) Undelivered(context.Context, time.Time) ([]bot.Entry, error) { r
 type recall struct {
 	ids   map[string]bool
 	turns map[string]bot.Turn
+	jobs  map[string]bot.Job
 }
 
-func newRecall() *recall { return &recall{map[string]bool{}, map[string]bot.Turn{}} }
+func newRecall() *recall {
+	return &recall{map[string]bool{}, map[string]bot.Turn{}, map[string]bot.Job{}}
+}
+
+func (r *recall) Job(c string) (bot.Job, bool) {
+	j, ok := r.jobs[c]
+	return j, ok
+}
+func (r *recall) KeepJob(c string, j bot.Job) { r.jobs[c] = j }
 
 func (r *recall) First(id string) bool {
 	if r.ids[id] {

@@ -46,38 +46,49 @@ func (d *Desk) Answer(ev Event, before Turn) (Reply, Entry, Turn) {
 
 // consider decides between answering, asking back and refusing.
 func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
-	q, err := before.reread(d.reader, ev.Text)
+	text := ev.Text
+	if message, earlier, ok := before.chosen(text); ok {
+		text, before = message, earlier
+	}
+	q, err := before.reread(d.reader, text)
 	ask, _ := errors.AsType[*parser.Ask](err)
 	a := answer{question: q}
-	if ask != nil && ask.Final() {
+	switch {
+	case ask != nil && ask.Final():
 		a.voice = voiceFor(ev, q)
 		a.stop(ask)
 		return a, before
-	}
-	switch {
+	case q.Intent == parser.AskJob:
+		d.takeJob(&a, ev, text, ask)
+		return a, before.offering(a.choices, before)
+	case q.Explain != "" && before.known:
+		a.explain(ev, before, q)
+		return a, before
 	case before.leans(q, ask):
 		a.question, a.kept, a.changed = merge(before.question, q)
 	case methods[q.Intent] != nil:
 		a.question, a.kept = before.carry(q)
 	}
-	q = a.question
-	a.voice = voiceFor(ev, q)
+	said := a.question // what this talk established; the channel's job may change under it
+	a.question, a.ofJob = ev.Job.over(said)
+	a.voice = voiceFor(ev, a.question)
 	if ask == nil {
-		ask = missing(q)
+		ask = missing(a.question)
 	}
 	switch {
 	case q.Intent == parser.AskHelp:
 		a.help()
 		return a, before
-	case limitAlone(q) && !before.known:
+	case limitAlone(said) && !before.known:
 		a.noteLimit()
-		return a, Turn{question: q, known: true}
+		return a, Turn{question: said, known: true}
 	case ask != nil:
 		d.askBack(&a, ask)
-		return a, asked(q, ask, a.choices)
+		a.offer(text, ask)
+		return a, asked(said, ask).offering(a.choices, before)
 	}
 	a.work()
-	return a, Turn{question: q, known: true}
+	return a, Turn{question: said, known: true}
 }
 
 // missing turns the facts that a question lacks into an ask: two at the most.
@@ -93,10 +104,13 @@ func missing(q parser.Question) *parser.Ask {
 }
 
 // voiceFor chooses the system to speak in: the asker's wish, else the
-// question's own units, else feet and pounds.
+// question's own units, else the job's, else feet and pounds.
 func voiceFor(ev Event, q parser.Question) speaker {
 	if ev.Units != AsAsked {
 		return speaker{metric: ev.Units == Metric}
+	}
+	if q.Units == "" && ev.Job.facts.SaysUnits {
+		q.Units = ev.Job.facts.Units
 	}
 	return speaker{metric: q.Units == parser.Metric}
 }
@@ -118,6 +132,7 @@ func entryOf(ev Event, a answer, r Reply) Entry {
 type answer struct {
 	question      parser.Question
 	kept, changed []string
+	ofJob         []parser.Field // what the channel's job added
 	voice         speaker
 	status        Status
 	result        *calc.Result
@@ -126,7 +141,7 @@ type answer struct {
 	lines         []string // without cautions, problems and the reminder
 	problems      []string
 	cautions      []string
-	choices       []string
+	choices       []Choice
 	scene         *Scene
 }
 
@@ -142,6 +157,9 @@ func (a answer) text() []string {
 	if len(a.problems) > 0 && a.lines[0] == a.problems[0] {
 		lines = slices.Concat(a.lines, a.problems[1:], a.cautions)
 	}
+	if len(a.ofJob) > 0 && a.status == Answered {
+		lines = slices.Insert(lines, 1, a.voice.say("From the job: %s.", list(nouns(a.ofJob), "and")))
+	}
 	if said := leaning(a.kept, a.changed); said != "" {
 		lines = slices.Insert(lines, 1, said)
 	}
@@ -152,12 +170,22 @@ func (a answer) text() []string {
 func (a answer) object() object {
 	o := object{
 		Status: a.status, Intent: a.question.Intent, Understood: understood(a.question),
-		Kept: a.kept, Changed: a.changed, Language: "en",
+		Kept: a.allKept(), Changed: a.changed, Language: "en",
 		Needs: notNil(a.needs), Problems: notNil(a.problems),
 		Cautions: append(notNil(a.cautions), reminder),
 	}
 	a.into(&o)
 	return o
+}
+
+// allKept names what was taken over, from the talk and from the job.
+func (a answer) allKept() []string {
+	kept := slices.Clone(a.kept)
+	for _, f := range a.ofJob {
+		kept = append(kept, string(f))
+	}
+	slices.Sort(kept)
+	return kept
 }
 
 func notNil[T any](s []T) []T {

@@ -55,6 +55,10 @@ func (a *answer) refuse(problem string) {
 // help answers a greeting or a call for help.
 func (a *answer) help() {
 	a.status = Answered
+	if a.question.Hello {
+		a.lines = []string{a.voice.say("Ready. Ask me about a piece, like “%s”. “Help” shows more.", example(a.voice))}
+		return
+	}
 	a.lines = []string{"Ask me about a piece. For example:",
 		"“14 in red oak limb, 22 ft, hitched at 35 ft”",
 		"“how heavy is a white ash log 20 in x 8 ft”",

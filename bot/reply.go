@@ -24,7 +24,7 @@ const reminder = "Estimate only. Confirm with the qualified arborist on site; lo
 type Reply struct {
 	status  Status
 	lines   []string        // the first serves alone as a phone notification
-	choices []string        // likely answers to an ask-back
+	choices []Choice        // likely answers to an ask-back
 	figures json.RawMessage // the object that scripts read, without its text
 	scene   *Scene          // what a picture shows
 }
@@ -35,9 +35,9 @@ func (r Reply) Status() Status { return r.status }
 // Headline is the first line: enough for a phone notification.
 func (r Reply) Headline() string { return r.lines[0] }
 
-// Choices are likely answers to an ask-back, each a message that completes
-// the question.
-func (r Reply) Choices() []string { return r.choices }
+// Choices are likely answers to an ask-back, each with the message that
+// completes the question.
+func (r Reply) Choices() []Choice { return r.choices }
 
 // Scene is what a picture of the answer shows; nil where there is none.
 func (r Reply) Scene() *Scene { return r.scene }

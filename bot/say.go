@@ -54,6 +54,9 @@ func trimmed(v float64, n int) string {
 // speaker says quantities in one system first.
 type speaker struct{ metric bool }
 
+// word says what has no parts: a noun, a caption, a reason.
+func (s speaker) word(word string) string { return word }
+
 // say fills in a sentence of the desk. Every sentence is one whole, so that
 // another language can put its parts in another order.
 func (s speaker) say(sentence string, parts ...any) string { return fmt.Sprintf(sentence, parts...) }

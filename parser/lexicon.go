@@ -4,6 +4,7 @@ import (
 	_ "embed"
 	"encoding/csv"
 	"fmt"
+	"slices"
 	"strings"
 
 	"heft/parser/language"
@@ -45,6 +46,7 @@ type term struct {
 	ask       Kind // girth, breast height, a word that twists
 	units     System
 	note      string
+	explain   string
 	marks     mark
 	count     float64 // people, where the words say how many: "by myself"
 	tree      *tree
@@ -53,7 +55,9 @@ type term struct {
 // lexicon finds the longest spelling that starts at a word.
 type lexicon struct {
 	root   *node
-	starts map[int][]string  // the first words of all spellings, by their length
+	starts map[int][]string // the first words of all spellings, by their length
+	labels map[string][]string
+	job    jobWords
 	called map[string]string // the first English name of a tree that is its alone
 }
 
@@ -66,7 +70,7 @@ type node struct {
 // newLexicon reads the word file and the names, and adds the names that the
 // caller knows trees by.
 func newLexicon(known []Species) (*lexicon, error) {
-	lx := &lexicon{root: &node{}, starts: map[int][]string{}, called: map[string]string{}}
+	lx := &lexicon{root: &node{}, starts: map[int][]string{}, called: map[string]string{}, labels: map[string][]string{}}
 	languages, err := language.All()
 	if err != nil {
 		return nil, err
@@ -78,6 +82,7 @@ func newLexicon(known []Species) (*lexicon, error) {
 			}
 		}
 	}
+	lx.job = newJobWords(lx.labels)
 	if err := lx.addNames(namesCSV, known); err != nil {
 		return nil, fmt.Errorf("names.csv: %w", err)
 	}
@@ -93,6 +98,9 @@ func (lx *lexicon) addLine(line string) error {
 	if !ok {
 		return fmt.Errorf("no bar in %q", line)
 	}
+	if label, ok := strings.CutPrefix(strings.TrimSpace(meaning), "label "); ok {
+		return lx.addLabel(label, strings.Split(spellings, ","))
+	}
 	set, err := meaningOf(strings.Fields(meaning))
 	if err != nil {
 		return err
@@ -103,6 +111,18 @@ func (lx *lexicon) addLine(line string) error {
 		}
 		set(lx.at(s))
 	}
+	return nil
+}
+
+// addLabel keeps the spellings of a label, the longest first.
+func (lx *lexicon) addLabel(label string, spellings []string) error {
+	if !slices.Contains([]string{labelJob, labelArborist, labelSite}, label) {
+		return fmt.Errorf("no such label: %q", label)
+	}
+	for _, s := range spellings {
+		lx.labels[label] = append(lx.labels[label], strings.TrimSpace(s))
+	}
+	slices.SortStableFunc(lx.labels[label], func(a, b string) int { return len(b) - len(a) })
 	return nil
 }
 

@@ -40,6 +40,7 @@ const (
 	markBound          // makes a number a bound: over, at least, up to
 	markRound          // a round: wider than long
 	markThick          // across a log, along a round
+	markClear          // "clear the job"
 	markUnit           // a unit without a number
 )
 
@@ -49,7 +50,7 @@ var markNamed = map[string]mark{
 	"station": markStation, "part": markPart, "moving": markMoving,
 	"loaded": markLoaded, "deflects": markDeflects, "rating": markRating, "adverb": markAdverb, "article": markArticle,
 	"relation": markRelation, "where": markWhere, "in": markIn | markWhere, "pronoun": markPronoun, "is": markIs, "at": markAt | markIs | markWhere,
-	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "unit": markUnit,
+	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "clear": markClear, "unit": markUnit,
 }
 
 // meaningOf returns what a meaning of the word file does to a term.
@@ -82,6 +83,9 @@ func meaningOf(words []string) (func(*term), error) {
 		set = func(t *term) { t.units = v }
 	case "note":
 		set = func(t *term) { t.note = arg }
+	case "explain":
+		v := oneOf(&err, arg, ExplainNumbers, ExplainAssumed)
+		set = func(t *term) { t.explain = v }
 	case "alone":
 		set = func(t *term) { t.count = 1 }
 	case "own":
