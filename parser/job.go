@@ -32,7 +32,7 @@ func newJobWords(labels map[string][]string) jobWords {
 	return jobWords{
 		opening:  regexp.MustCompile(`(?i)(?:^|[^\pL\pN])` + any(labelJob) + `\s*:`),
 		arborist: named(labelArborist, `@?\pL[\pL\pN._'’ -]{0,39}`),
-		site:     named(labelSite, `[\pL\pN][^,;\n]{0,59}`),
+		site:     named(labelSite, `[\pL\pN][\pL\pN .'’&/#-]{0,59}`),
 	}
 }
 
