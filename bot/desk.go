@@ -61,9 +61,8 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	case q.Intent == parser.AskJob:
 		d.takeJob(&a, ev, text, ask)
 		return a, before.offering(a.choices, before)
-	case q.Explain != "" && before.known:
-		a.explain(ev, before, q)
-		return a, before
+	case q.Explain != "" && q.Empty() && before.known:
+		a.question = before.question
 	case before.leans(q, ask):
 		a.question, a.kept, a.changed = merge(before.question, q)
 	case methods[q.Intent] != nil:
@@ -88,6 +87,10 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		return a, asked(said, ask).offering(a.choices, before)
 	}
 	a.work()
+	a.explain(q.Explain)
+	said.Explain = q.Explain
+	a.actions = a.variations(said)
+	said.Explain = ""
 	return a, Turn{question: said, known: true}
 }
 
@@ -142,12 +145,13 @@ type answer struct {
 	problems      []string
 	cautions      []string
 	choices       []Choice
+	actions       []Choice
 	scene         *Scene
 }
 
 // reply closes the answer: from here on nothing can be taken out of it.
 func (a answer) reply() Reply {
-	return Reply{status: a.status, choices: a.choices, lines: a.text(), figures: encode(a.object()), scene: a.scene}
+	return Reply{status: a.status, choices: a.choices, actions: a.actions, lines: a.text(), figures: encode(a.object()), scene: a.scene}
 }
 
 // text is every line but the reminder: the headline, what it kept, what is

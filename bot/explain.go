@@ -11,18 +11,10 @@ import (
 	"heft/parser"
 )
 
-// explain answers a "why?" about the last answer: the same question worked
-// again, with the working in place of the advice.
-func (a *answer) explain(ev Event, before Turn, asked parser.Question) {
-	a.question, a.ofJob = ev.Job.over(before.question)
-	a.voice = voiceFor(ev, a.question)
-	if f := missing(a.question); f != nil {
-		a.status, a.needs = Needs, f.Fields
-		a.askMissing()
-		return
-	}
-	a.work()
-	if a.status != Answered {
+// explain puts the working, or what was taken for granted, in the place of an
+// answer's advice.
+func (a *answer) explain(what string) {
+	if what == "" || a.status != Answered {
 		return
 	}
 	head, rest := a.lines[:1:1], a.lines[1:]
@@ -30,7 +22,7 @@ func (a *answer) explain(ev Event, before Turn, asked parser.Question) {
 		rest = nil // the advice; its figures come again with the working
 	}
 	switch weighed := a.result != nil && a.result.Weight.High > 0; {
-	case asked.Explain == parser.ExplainAssumed && weighed:
+	case what == parser.ExplainAssumed && weighed:
 		a.lines = []string{a.voice.say("Taken for granted, besides %s:", a.piece())}
 		a.tellAssumed()
 		a.lines = append(a.lines, rest...)

@@ -25,6 +25,7 @@ type Reply struct {
 	status  Status
 	lines   []string        // the first serves alone as a phone notification
 	choices []Choice        // likely answers to an ask-back
+	actions []Choice        // questions next to the one that was answered
 	figures json.RawMessage // the object that scripts read, without its text
 	scene   *Scene          // what a picture shows
 }
@@ -38,6 +39,10 @@ func (r Reply) Headline() string { return r.lines[0] }
 // Choices are likely answers to an ask-back, each with the message that
 // completes the question.
 func (r Reply) Choices() []Choice { return r.choices }
+
+// Actions are the questions next to the one that was answered: the working, the
+// other units, a heavier piece.
+func (r Reply) Actions() []Choice { return r.actions }
 
 // Scene is what a picture of the answer shows; nil where there is none.
 func (r Reply) Scene() *Scene { return r.scene }
