@@ -1,7 +1,6 @@
 package bot
 
 import (
-	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -21,7 +20,7 @@ func (a *answer) offer(text string, ask *parser.Ask) {
 	if len(labels) == 0 {
 		labels = a.likely(ask)
 		for i, l := range labels {
-			a.lines = append(a.lines, fmt.Sprintf("%d. %s", i+1, l.Label))
+			a.lines = append(a.lines, numbered(i, l.Label))
 		}
 	}
 	if ask.End > len(text) || ask.Start >= ask.End {
@@ -42,10 +41,10 @@ func (a *answer) likely(ask *parser.Ask) []Choice {
 	case parser.NoUnit:
 		return a.withUnits(bare, ask.Fields)
 	case parser.WhichAngle:
-		return []Choice{plain(bare + " between the legs")}
+		return []Choice{{a.voice.say("%s between the legs", bare), bare + " between the legs"}}
 	case parser.Unknown:
 		if !strings.ContainsAny(bare, "0123456789") {
-			return []Choice{{"leave out “" + bare + "”", " "}}
+			return []Choice{{a.voice.say("leave out “%s”", bare), " "}}
 		}
 	}
 	return nil

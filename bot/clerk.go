@@ -56,7 +56,7 @@ func (c *Clerk) Take(ctx context.Context, ev Event) (Reply, error) {
 	}
 	ev, before, err := c.recall(ctx, ev)
 	if err != nil {
-		return c.notLogged(ctx, ev, err), nil
+		return c.notLogged(ctx, ev, speaker{}, err), nil
 	}
 	reply, entry, turn := c.answer(ctx, ev, before)
 	err = c.Journal.Append(ctx, entry)
@@ -64,17 +64,17 @@ func (c *Clerk) Take(ctx context.Context, ev Event) (Reply, error) {
 	case errors.Is(err, ErrLogged):
 		return c.again(ctx, ev)
 	case err != nil:
-		return c.notLogged(ctx, ev, err), nil
+		return c.notLogged(ctx, ev, reply.voice, err), nil
 	}
 	c.remember(ev, entry, turn)
 	return reply, nil
 }
 
 // notLogged gives the event back, so that a later delivery is first again.
-func (c *Clerk) notLogged(ctx context.Context, ev Event, err error) Reply {
+func (c *Clerk) notLogged(ctx context.Context, ev Event, voice speaker, err error) Reply {
 	c.Memory.Forget(ev.Workspace + "/" + ev.ID)
 	c.Log.ErrorContext(ctx, "the journal is out", KeyEvent, ev.ID, KeyErr, err)
-	return unlogged()
+	return unlogged(voice)
 }
 
 // answer keeps a fault of ours from taking the program, and the question,
@@ -83,8 +83,8 @@ func (c *Clerk) answer(ctx context.Context, ev Event, before Turn) (reply Reply,
 	defer func() {
 		if fault := recover(); fault != nil {
 			c.Log.ErrorContext(ctx, "the desk failed", KeyEvent, ev.ID, KeyErr, fault, "stack", string(debug.Stack()))
-			a := answer{}
-			a.refuse("I failed on that one, so no figures. Ask the qualified arborist, and tell whoever runs me.")
+			a := answer{voice: speaker{language: before.language}}
+			a.refuse(a.voice.word("I failed on that one, so no figures. Ask the qualified arborist, and tell whoever runs me."))
 			reply = a.reply()
 			entry, turn = entryOf(ev, a, reply), Turn{}
 		}

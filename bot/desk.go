@@ -1,11 +1,11 @@
 package bot
 
 import (
+	"cmp"
 	"encoding/json"
 	"errors"
 	"fmt"
 	"slices"
-	"strings"
 
 	"heft/calc"
 	"heft/calc/wood"
@@ -14,7 +14,12 @@ import (
 
 // Desk reads a question, works it out and words the reply. It does no I/O and
 // reads no clock. It is safe for use by many goroutines.
-type Desk struct{ reader *parser.Reader }
+type Desk struct{ reader reader }
+
+// reader reads a crew's words: a parser.Reader.
+type reader interface {
+	Read(text string) (parser.Question, error)
+}
 
 // NewDesk returns a desk that knows every tree of the wood table.
 func NewDesk() (*Desk, error) {
@@ -35,11 +40,12 @@ func NewDesk() (*Desk, error) {
 // turn.
 func (d *Desk) Answer(ev Event, before Turn) (Reply, Entry, Turn) {
 	if parts := d.parts(ev.Text); len(parts) > 1 {
-		all, turn := d.several(ev, parts)
+		all, turn := d.several(ev, before, parts)
 		reply := all.reply()
 		return reply, entryOf(ev, all.summary(), reply), turn
 	}
 	a, turn := d.consider(ev, before)
+	turn.language = a.voice.language
 	reply := a.reply()
 	return reply, entryOf(ev, a, reply), turn
 }
@@ -51,6 +57,7 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		text, before = message, earlier
 	}
 	q, err := before.reread(d.reader, text)
+	q.Language = cmp.Or(q.Language, before.language)
 	ask, _ := errors.AsType[*parser.Ask](err)
 	a := answer{question: q}
 	switch {
@@ -107,15 +114,16 @@ func missing(q parser.Question) *parser.Ask {
 }
 
 // voiceFor chooses the system to speak in: the asker's wish, else the
-// question's own units, else the job's, else feet and pounds.
+// question's own units, else the job's, else feet and pounds; and the language:
+// that of the question.
 func voiceFor(ev Event, q parser.Question) speaker {
 	if ev.Units != AsAsked {
-		return speaker{metric: ev.Units == Metric}
+		return speaker{metric: ev.Units == Metric, language: q.Language}
 	}
 	if q.Units == "" && ev.Job.facts.SaysUnits {
 		q.Units = ev.Job.facts.Units
 	}
-	return speaker{metric: q.Units == parser.Metric}
+	return speaker{metric: q.Units == parser.Metric, language: q.Language}
 }
 
 func entryOf(ev Event, a answer, r Reply) Entry {
@@ -151,7 +159,11 @@ type answer struct {
 
 // reply closes the answer: from here on nothing can be taken out of it.
 func (a answer) reply() Reply {
-	return Reply{status: a.status, choices: a.choices, actions: a.actions, lines: a.text(), figures: encode(a.object()), scene: a.scene}
+	if a.scene != nil {
+		a.scene.voice = a.voice
+	}
+	return Reply{status: a.status, voice: a.voice, choices: a.choices, actions: a.actions,
+		lines: a.text(), figures: encode(a.object()), scene: a.scene}
 }
 
 // text is every line but the reminder: the headline, what it kept, what is
@@ -162,9 +174,9 @@ func (a answer) text() []string {
 		lines = slices.Concat(a.lines, a.problems[1:], a.cautions)
 	}
 	if len(a.ofJob) > 0 && a.status == Answered {
-		lines = slices.Insert(lines, 1, a.voice.say("From the job: %s.", list(nouns(a.ofJob), "and")))
+		lines = slices.Insert(lines, 1, a.voice.say("From the job: %s.", a.voice.and(nouns(a.voice, a.ofJob))))
 	}
-	if said := leaning(a.kept, a.changed); said != "" {
+	if said := a.voice.leaning(a.kept, a.changed); said != "" {
 		lines = slices.Insert(lines, 1, said)
 	}
 	return lines
@@ -174,9 +186,9 @@ func (a answer) text() []string {
 func (a answer) object() object {
 	o := object{
 		Status: a.status, Intent: a.question.Intent, Understood: understood(a.question),
-		Kept: a.allKept(), Changed: a.changed, Language: "en",
+		Kept: a.allKept(), Changed: a.changed, Language: a.voice.tag(),
 		Needs: notNil(a.needs), Problems: notNil(a.problems),
-		Cautions: append(notNil(a.cautions), reminder),
+		Cautions: append(notNil(a.cautions), a.voice.word(reminder)),
 	}
 	a.into(&o)
 	return o
@@ -200,16 +212,15 @@ func notNil[T any](s []T) []T {
 }
 
 // leaning says what a follow-up kept and what it changed.
-func leaning(kept, changed []string) string {
-	var parts []string
-	if len(kept) > 0 {
-		parts = append(parts, "kept "+list(nouns(kept), "and"))
+func (s speaker) leaning(kept, changed []string) string {
+	old, fresh := s.and(nouns(s, kept)), s.and(nouns(s, changed))
+	switch {
+	case len(kept) > 0 && len(changed) > 0:
+		return s.say("Kept %s; changed %s.", old, fresh)
+	case len(kept) > 0:
+		return s.say("Kept %s.", old)
+	case len(changed) > 0:
+		return s.say("Changed %s.", fresh)
 	}
-	if len(changed) > 0 {
-		parts = append(parts, "changed "+list(nouns(changed), "and"))
-	}
-	if len(parts) == 0 {
-		return ""
-	}
-	return capital(strings.Join(parts, "; ")) + "."
+	return ""
 }

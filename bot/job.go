@@ -76,7 +76,7 @@ func (d *Desk) takeJob(a *answer, ev Event, text string, ask *parser.Ask) {
 		d.askBack(a, ask)
 		a.offer(text, ask)
 	case len(alien) > 0:
-		a.refuse(a.voice.say("Of a piece, not of the job: %s. Say that with the piece; the job is as it was.", list(nouns(alien), "and")))
+		a.refuse(a.voice.say("Of a piece, not of the job: %s. Say that with the piece; the job is as it was.", a.voice.and(nouns(a.voice, alien))))
 	case said.Clear && (Job{said}).empty():
 		a.noJob(a.voice.say("Job cleared: nothing is kept for this channel."))
 	case (Job{said}).empty() && ev.Job.empty():
@@ -150,7 +150,7 @@ func (a *answer) note(was Job, said parser.Question) {
 func (a *answer) tellJob(j Job, sentence func(facts string) string) {
 	a.status, a.question = Answered, j.facts
 	a.question.Intent = parser.AskJob
-	a.lines = []string{sentence(list(a.jobWords(j), "and")),
+	a.lines = []string{sentence(a.voice.and(a.jobWords(j))),
 		a.voice.say("Used in every answer here until you change it. “Clear the job” ends it.")}
 }
 
@@ -169,8 +169,9 @@ func (a *answer) jobWords(j Job) []string {
 		out = append(out, quote(f.Site.Value))
 	}
 	for _, field := range ofWork {
+		q := limits.Quantity(field)
 		if x, ok := f.Get(field); ok {
-			out = append(out, v.say("%s %s", v.bare(field), v.of(limits.Quantity(field), x.Low)))
+			out = append(out, strings.TrimPrefix(v.called(q), "the ")+" "+v.of(q, x.Low))
 		}
 	}
 	for _, n := range f.Notes {
@@ -192,8 +193,4 @@ var unitWords = map[parser.System]string{parser.Metric: "metric units", parser.I
 var noteWords = map[string]string{
 	wornGear: "used gear", naturalCrotch: "natural crotch", "wet": "wet rope", "rigging-ring": "rigging ring",
 	"carabiner": "carabiner", "ball-bearing": "ball-bearing blocks",
-}
-
-func (s speaker) bare(f parser.Field) string {
-	return strings.TrimPrefix(called(limits.Quantity(f)), "the ")
 }

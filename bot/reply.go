@@ -24,6 +24,7 @@ const reminder = "Estimate only. Confirm with the qualified arborist on site; lo
 type Reply struct {
 	status  Status
 	lines   []string        // the first serves alone as a phone notification
+	voice   speaker         // that speaks the reminder
 	choices []Choice        // likely answers to an ask-back
 	actions []Choice        // questions next to the one that was answered
 	figures json.RawMessage // the object that scripts read, without its text
@@ -49,7 +50,7 @@ func (r Reply) Scene() *Scene { return r.scene }
 
 // Text is the whole reply as a person reads it, plain text, the reminder last.
 func (r Reply) Text() string {
-	return strings.Join(r.lines, "\n") + "\n" + reminder
+	return strings.Join(r.lines, "\n") + "\n" + r.voice.word(reminder)
 }
 
 // JSON is the reply as one object on one line, as scripts read it.
@@ -58,10 +59,14 @@ func (r Reply) JSON() json.RawMessage { return withText(r.figures, r.Text()) }
 // Late is a logged reply that is posted only now, and says so, by the clock
 // of the place that now is told in.
 func Late(e Entry, now time.Time) Reply {
-	body := strings.TrimSuffix(e.Reply, "\n"+reminder)
-	head := "Late answer, asked at " + e.Asked.In(now.Location()).Format("15:04") + ". Check that it still fits."
+	var was struct{ Language string }
+	_ = json.Unmarshal(e.Result, &was) // where it cannot be told, it is English
+	v := speaker{language: was.Language}
+	body := strings.TrimSuffix(e.Reply, "\n"+v.word(reminder))
+	head := v.say("Late answer, asked at %s. Check that it still fits.", e.Asked.In(now.Location()).Format("15:04"))
 	return Reply{
 		status:  e.Status,
+		voice:   v,
 		lines:   append([]string{head}, strings.Split(body, "\n")...),
 		figures: e.Result,
 	}
@@ -69,8 +74,8 @@ func Late(e Entry, now time.Time) Reply {
 
 // unlogged is the reply when the journal is out: nothing that nobody could
 // find in the log afterwards.
-func unlogged() Reply {
-	a := answer{}
-	a.refuse("I cannot write to my log, so I give no figures. Work it out with the qualified arborist, and tell whoever runs me.")
+func unlogged(v speaker) Reply {
+	a := answer{voice: v}
+	a.refuse(v.word("I cannot write to my log, so I give no figures. Work it out with the qualified arborist, and tell whoever runs me."))
 	return a.reply()
 }

@@ -15,11 +15,12 @@ type Turn struct {
 	pending  *parser.Ask // what was asked back and not yet answered
 	choices  []Choice    // its choices, in the order they were shown
 	before   *Turn       // what a choice is read against; there where choices are
+	language string      // that was last spoken
 }
 
 // reread helps an answer to an ask-back: a single word completes the name that
 // was asked about ("silver", to "which maple?").
-func (t Turn) reread(r *parser.Reader, text string) (parser.Question, error) {
+func (t Turn) reread(r reader, text string) (parser.Question, error) {
 	q, err := r.Read(text)
 	if err == nil || t.pending == nil || t.pending.Kind != parser.WhichTree {
 		return q, err
@@ -74,7 +75,7 @@ func (a *answer) noteLimit() {
 	a.status = Answered
 	a.question.Intent = parser.AskJob
 	limit := a.question.Mass(parser.Limit)
-	a.lines = []string{"Limit " + a.voice.masses(limit.Low, limit.Low) + ", kept for this conversation. What piece?"}
+	a.lines = []string{a.voice.say("Limit %s, kept for this conversation. What piece?", a.voice.masses(limit.Low, limit.Low))}
 }
 
 // asked is the turn after an ask-back. What the ask is about is dropped, so
