@@ -86,7 +86,7 @@ func (c *Clerk) answer(ctx context.Context, ev Event, before Turn) (reply Reply,
 			a := answer{voice: speaker{language: before.language}}
 			a.refuse(a.voice.word("I failed on that one, so no figures. Ask the qualified arborist, and tell whoever runs me."))
 			reply = a.reply()
-			entry, turn = entryOf(ev, a, reply), Turn{}
+			entry, turn = entryOf(ev, a, reply), Turn{language: before.language}
 		}
 	}()
 	return c.Desk.Answer(ev, before)

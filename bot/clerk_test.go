@@ -187,3 +187,35 @@ func TestAFaultIsLoggedAndAnswered(t *testing.T) {
 		t.Errorf("the log holds %+v", s.entries)
 	}
 }
+
+// What the clerk says by itself is said in the language of the conversation.
+func TestTheClerkKeepsTheLanguage(t *testing.T) {
+	const ownReminder, sorry, late = "etiquetas del equipo.", "así que no doy cifras", "Respuesta atrasada, la pregunta fue a las 14:02."
+	s := &shelf{}
+	c := newClerk(t, s)
+	c.Desk = c.Desk.Speaking("es")
+	take := func(id string) bot.Reply {
+		t.Helper()
+		ev := event(question)
+		ev.ID = id
+		r, err := c.Take(t.Context(), ev)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return r
+	}
+	take("answered")
+	s.err = errors.New("disk full")
+	if r := take("unlogged"); !strings.Contains(r.Text(), sorry) || !strings.HasSuffix(r.Text(), ownReminder) {
+		t.Errorf("with the journal out the crew reads %q", r.Text())
+	}
+	s.err = nil
+	c.Desk = &bot.Desk{}
+	if r := take("failed"); !strings.Contains(r.Text(), sorry) || !strings.HasSuffix(r.Text(), ownReminder) {
+		t.Errorf("after a fault the crew reads %q", r.Text())
+	}
+	c.Memory = newRecall()
+	if r := take("answered"); !strings.HasPrefix(r.Text(), late) || strings.Count(r.Text(), ownReminder) != 1 {
+		t.Errorf("an answer that never left: %q", r.Text())
+	}
+}

@@ -160,7 +160,7 @@ type answer struct {
 // reply closes the answer: from here on nothing can be taken out of it.
 func (a answer) reply() Reply {
 	if a.scene != nil {
-		a.scene.voice = a.voice
+		a.scene.Language = a.voice.language
 	}
 	return Reply{status: a.status, voice: a.voice, choices: a.choices, actions: a.actions,
 		lines: a.text(), figures: encode(a.object()), scene: a.scene}

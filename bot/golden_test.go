@@ -12,36 +12,56 @@ import (
 
 var update = flag.Bool("update", false, "write the replies as they are now; then read every one that changed")
 
-const goldenFile = "../testdata/replies/en.golden"
+// accepted is one reply as it was read and accepted.
+type accepted struct{ question, reply string }
 
-// TestReplies compares whole replies, word for word, with those that were
-// read and accepted. The file is questions, each behind "### ", and replies.
-func TestReplies(t *testing.T) {
-	raw, err := os.ReadFile(goldenFile)
+func goldenFile(tag string) string { return "../testdata/replies/" + tag + ".golden" }
+
+// golden reads the accepted replies of a language, and what stands above
+// them. The file is questions, each behind "### ", and replies.
+func golden(t testing.TB, tag string) (head string, all []accepted) {
+	t.Helper()
+	raw, err := os.ReadFile(goldenFile(tag))
 	if err != nil {
 		t.Fatal(err)
 	}
 	head, body, _ := strings.Cut(string(raw), "### ")
-	d := newDesk(t)
-	var now strings.Builder
-	now.WriteString(head)
-	n := 0
 	for part := range strings.SplitSeq(body, "\n### ") {
-		question, want, _ := strings.Cut(strings.TrimPrefix(part, "### "), "\n")
-		r, _ := answer(t, d, question)
-		got := r.Text()
-		if want = strings.TrimRight(want, "\n"); got != want && !*update {
-			t.Errorf("%s\n--- got\n%s\n--- accepted\n%s", question, got, want)
+		question, reply, _ := strings.Cut(strings.TrimPrefix(part, "### "), "\n")
+		all = append(all, accepted{question, strings.TrimRight(reply, "\n")})
+	}
+	if len(all) < 30 {
+		t.Fatalf("only %d replies in %s", len(all), goldenFile(tag))
+	}
+	return head, all
+}
+
+// TestReplies compares whole replies, word for word, with those that were
+// read and accepted: the questions of the English file, in every language.
+func TestReplies(t *testing.T) {
+	_, asked := golden(t, "en")
+	for _, tag := range []string{"en", "es"} {
+		d := newDesk(t).Speaking(tag)
+		head, all := golden(t, tag)
+		if !*update && len(all) != len(asked) {
+			t.Errorf("%s: %d replies to %d questions; -update answers them", tag, len(all), len(asked))
 		}
-		now.WriteString("### " + question + "\n" + got + "\n\n")
-		n++
-	}
-	if n < 30 {
-		t.Errorf("only %d replies in %s", n, goldenFile)
-	}
-	if *update {
-		if err := os.WriteFile(goldenFile, []byte(strings.TrimRight(now.String(), "\n")+"\n"), 0o644); err != nil {
-			t.Fatal(err)
+		before := map[string]string{}
+		for _, a := range all {
+			before[a.question] = a.reply
+		}
+		now := head
+		for _, a := range asked {
+			r, _ := answer(t, d, a.question)
+			if got, want := r.Text(), before[a.question]; got != want && !*update {
+				t.Errorf("%s: %s\n--- got\n%s\n--- accepted\n%s", tag, a.question, got, want)
+			}
+			now += "### " + a.question + "\n" + r.Text() + "\n\n"
+		}
+		if *update {
+			if err := os.WriteFile(goldenFile(tag), []byte(strings.TrimRight(now, "\n")+"\n"), 0o644); err != nil {
+				t.Fatal(err)
+			}
 		}
 	}
 }
