@@ -41,7 +41,7 @@ func (a *answer) likely(ask *parser.Ask) []Choice {
 	case parser.NoUnit:
 		return a.withUnits(bare, ask.Fields)
 	case parser.WhichAngle:
-		return []Choice{{a.voice.say("%s between the legs", bare), bare + " between the legs"}}
+		return []Choice{plain(a.voice.say("%s between the legs", bare))}
 	case parser.Unknown:
 		if !strings.ContainsAny(bare, "0123456789") {
 			return []Choice{{a.voice.say("leave out “%s”", bare), " "}}

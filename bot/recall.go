@@ -32,7 +32,7 @@ func (c *Clerk) recall(ctx context.Context, ev Event) (Event, Turn, error) {
 	if err != nil {
 		return ev, Turn{}, err
 	}
-	return ev, c.Desk.replay(said, job), nil
+	return ev, c.rebuilt(ctx, ev, said), nil
 }
 
 // jobOf is what holds for the event's channel.
@@ -60,12 +60,18 @@ func (c *Clerk) remember(ev Event, e Entry, t Turn) {
 	}
 }
 
-// replay goes through a conversation again, for the turn it ended with. The
+// rebuilt goes through a conversation again, for the turn it ended with. The
 // desk reads no clock and does no I/O, so the same words give the same turn.
-func (d *Desk) replay(said []Entry, job Job) Turn {
-	var t Turn
+// Words that the desk fails on are none to lean on.
+func (c *Clerk) rebuilt(ctx context.Context, ev Event, said []Entry) (t Turn) {
+	defer func() {
+		if fault := recover(); fault != nil {
+			c.Log.ErrorContext(ctx, "a conversation was not rebuilt", KeyEvent, ev.ID, KeyErr, fault)
+			t = Turn{}
+		}
+	}()
 	for _, e := range said {
-		_, _, t = d.Answer(Event{ID: e.ID, Channel: e.Channel, Text: e.Words, At: e.Asked, Job: job}, t)
+		_, _, t = c.Desk.Answer(Event{ID: e.ID, Channel: e.Channel, Text: e.Words, At: e.Asked, Job: ev.Job}, t)
 	}
 	return t
 }
