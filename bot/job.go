@@ -194,3 +194,12 @@ var noteWords = map[string]string{
 	wornGear: "used gear", naturalCrotch: "natural crotch", "wet": "wet rope", "rigging-ring": "rigging ring",
 	"carabiner": "carabiner", "ball-bearing": "ball-bearing blocks",
 }
+
+// Arborist is who confirms the job's answers, as they were named; empty where
+// nobody was.
+func (j Job) Arborist() string {
+	if j.facts.Arborist == nil {
+		return ""
+	}
+	return j.facts.Arborist.Value
+}
