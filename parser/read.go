@@ -38,16 +38,18 @@ func (r *Reader) Read(text string) (Question, error) {
 		return Question{}, &Ask{Kind: TooMuch}
 	}
 	text = valid(text)
-	tree, err := grammar.ParseString("", text)
+	in, language := r.lex.tongueOf(text)
+	tree, err := parse(text, in)
 	if err != nil {
 		return Question{}, &Ask{Kind: Nonsense, Words: text, End: len(text)}
 	}
-	rd := r.elements(text, tree)
+	rd := r.elements(text, in, tree)
+	rd.language = language
 	if a := rd.stop(); a != nil {
-		return Question{Intent: rd.stopIntent(a)}, a
+		return Question{Intent: rd.stopIntent(a), Language: rd.language}, a
 	}
 	if r.lex.job.opening.MatchString(text) {
-		return r.readJob(text)
+		return r.readJob(text, in, language)
 	}
 	return r.question(rd)
 }
@@ -89,7 +91,10 @@ func (rd *reading) stopIntent(a *Ask) Intent {
 }
 
 func (r *Reader) question(rd *reading) (Question, error) {
-	q := Question{SaysUnits: rd.saysUnits(), Clear: rd.has(markClear), Explain: rd.explain(), Fixes: rd.fixes, FollowUp: rd.has(markFollow), Units: rd.units(), Notes: rd.notes()}
+	q := Question{
+		Language: rd.language, SaysUnits: rd.saysUnits(), Clear: rd.has(markClear), Explain: rd.explain(),
+		Fixes: rd.fixes, FollowUp: rd.has(markFollow), Units: rd.units(), Notes: rd.notes(),
+	}
 	asks := append(rd.asks, rd.wordAsks()...)
 	shapeAsk := rd.fillShape(&q)
 	treeAsk := r.fillSpecies(rd, &q)
