@@ -49,6 +49,7 @@ type term struct {
 	units     System
 	note      string
 	explain   string
+	near      bool // the note is one only right before a number
 	marks     mark
 	count     float64 // people, where the words say how many: "by myself"
 	tree      *tree
