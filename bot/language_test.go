@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"heft/bot"
+	"heft/parser"
 	"heft/parser/language"
 )
 
@@ -243,4 +244,44 @@ func TestManyCrewsAtOnce(t *testing.T) {
 		})
 	}
 	crews.Wait()
+}
+
+// readable are the languages whose words the parser knows well enough to be
+// asked in.
+var readable = []string{"en"}
+
+// TestWhatToTypeIsUnderstood: no reply tells a crew to type a word that the
+// desk then does not know.
+func TestWhatToTypeIsUnderstood(t *testing.T) {
+	d := newDesk(t)
+	quoted := regexp.MustCompile(`“([^”%]*)”`)
+	said := listen(t).sentences
+	all, err := language.All()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, l := range all {
+		if !slices.Contains(readable, l.Tag) {
+			continue
+		}
+		examples := bot.Typed(l.Tag)
+		for sentence := range said {
+			own := sentence
+			if l.Tag != "en" {
+				own = l.Sentences[sentence]
+			}
+			for _, m := range quoted.FindAllStringSubmatch(own, -1) {
+				examples = append(examples, m[1])
+			}
+		}
+		if len(examples) < 40 {
+			t.Errorf("%s: only %d examples", l.Tag, len(examples))
+		}
+		for _, e := range examples {
+			ask := d.Reads(e)
+			if ask != nil && (ask.Final() || slices.Contains([]parser.Kind{parser.Unknown, parser.Twist, parser.Girth, parser.OddNumber}, ask.Kind)) {
+				t.Errorf("%s: “%s” is to be typed, and not understood: %v", l.Tag, e, ask)
+			}
+		}
+	}
 }
