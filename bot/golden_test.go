@@ -66,6 +66,12 @@ func TestReplies(t *testing.T) {
 	}
 }
 
+// reminders end every reply.
+var reminders = map[string]string{
+	"en": "Estimate only. Confirm with the qualified arborist on site; local codes and the gear's labels come first.",
+	"es": "Solo es un estimado. Confírmelo con el arborista calificado en el sitio; mandan las normas locales y las etiquetas del equipo.",
+}
+
 // FuzzAnswer throws any text at the desk, as a first message and as a
 // follow-up: it never panics, and every reply is whole.
 func FuzzAnswer(f *testing.F) {
@@ -85,8 +91,8 @@ func FuzzAnswer(f *testing.F) {
 			var e bot.Entry
 			r, e, turn = d.Answer(event(text), turn)
 			o := decode(t, r)
-			ends := strings.HasSuffix(r.Text(), "come first.") || strings.HasSuffix(r.Text(), "las etiquetas del equipo.")
-			if !ends || o.Text != r.Text() || len(r.Text()) > 4000 {
+			last := o.Cautions[len(o.Cautions)-1]
+			if last != reminders[o.Language] || !strings.HasSuffix(r.Text(), "\n"+last) || o.Text != r.Text() || len(r.Text()) > 4000 {
 				t.Errorf("%q: %d bytes: %q", text, len(r.Text()), r.Text())
 			}
 			if w := o.Weight; w != nil && !(0 < w.Low && w.Low <= w.Likely && w.Likely <= w.High) {

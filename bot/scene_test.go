@@ -74,6 +74,14 @@ func scenes(t *testing.T) map[string]*bot.Scene {
 		c := redirect.Chain{Tension: p.Weight.Weight(), Blocks: blocks, Motion: redirect.Raising}
 		return bot.RedirectScene(false, p, c, must[[]redirect.Load](t)(redirect.Loads(c)))
 	}
+	spanish := newDesk(t).Speaking("es")
+	inSpanish := func(question string) *bot.Scene {
+		r, _ := answer(t, spanish, question)
+		if r.Scene() == nil {
+			t.Fatalf("%q has no picture: %s", question, r.Text())
+		}
+		return r.Scene()
+	}
 	log := bot.Pictured{Name: "White ash log, 20 in × 8 ft", Weight: pounds(920), Length: feet(8), Butt: 20 * unit.Inch, Log: true}
 	legs := degrees(40)
 	return map[string]*bot.Scene{
@@ -92,6 +100,11 @@ func scenes(t *testing.T) map[string]*bot.Scene {
 		"redirect":         led(redirect.Block{To: redirect.Direction{FromDown: degrees(60)}, Sheave: tackle.Sheave{Efficiency: 0.9}}, redirect.Block{To: redirect.Direction{FromDown: degrees(0)}, Sheave: tackle.Sheave{Efficiency: 0.9}}),
 		"redirect-back":    led(redirect.Block{To: redirect.Direction{}, Sheave: tackle.Sheave{Efficiency: 0.9}}),
 		"swing":            swung(&swing.Obstacle{Distance: feet(28), Top: feet(14)}),
+		"lift-spanish":     inSpanish("600 lb log, lift on a 3:1, 4 guys, hitched at 30 ft"),
+		"lower-spanish":    inSpanish("600 lb limb, 1 wrap, two on the rope, hitched at 35 ft, 40° between the legs"),
+		"raise-spanish":    inSpanish("600 lb limb 20 ft long, stand it up on a 2:1, tied 12 ft from the cut, block 20 ft above the cut, 20° above horizontal, hitched at 34 ft, 3 guys"),
+		"refused-spanish":  inSpanish("600 lb limb 20 ft long, stand it up on a 2:1, tied 16 ft from the cut, block 15 ft above the cut, 20° above horizontal"),
+		"swing-spanish":    inSpanish("swing of a 400 lb limb, 18 ft of line out, 45° from plumb, hitched at 40 ft"),
 		"swing-strikes":    swung(&swing.Obstacle{Distance: feet(15), Top: feet(20)}),
 	}
 }
@@ -126,6 +139,7 @@ func TestScenes(t *testing.T) {
 
 // A set-up that is refused shows why, and neither a weight nor a load.
 func TestRefusedScenesShowNoLoad(t *testing.T) {
+	doNot := map[string]string{"": "DO NOT", "es": "NO LO HAGA"}
 	n := 0
 	for name, s := range scenes(t) {
 		loads, crosses := 0, 0
@@ -140,11 +154,11 @@ func TestRefusedScenesShowNoLoad(t *testing.T) {
 		if s.Refused {
 			n++
 		}
-		if s.Refused != (loads == 0 && s.Plan == "" && crosses == 1 && s.Verdict == "DO NOT") {
+		if s.Refused != (loads == 0 && s.Plan == "" && crosses == 1 && s.Verdict == doNot[s.Language]) {
 			t.Errorf("%s: refused %v, %d loads, %d crosses, %q, %q", name, s.Refused, loads, crosses, s.Plan, s.Verdict)
 		}
 	}
-	if n != 3 {
+	if n != 4 {
 		t.Errorf("%d refused scenes", n)
 	}
 }
