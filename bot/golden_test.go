@@ -40,7 +40,7 @@ func golden(t testing.TB, tag string) (head string, all []accepted) {
 // read and accepted: the questions of the English file, in every language.
 func TestReplies(t *testing.T) {
 	_, asked := golden(t, "en")
-	for _, tag := range []string{"en", "es"} {
+	for tag := range spokenIn {
 		d := newDesk(t).Speaking(tag)
 		head, all := golden(t, tag)
 		if !*update && len(all) != len(asked) {
@@ -66,8 +66,9 @@ func TestReplies(t *testing.T) {
 	}
 }
 
-// reminders end every reply.
-var reminders = map[string]string{
+// spokenIn are the languages whose replies were read, and the reminder that
+// ends each.
+var spokenIn = map[string]string{
 	"en": "Estimate only. Confirm with the qualified arborist on site; local codes and the gear's labels come first.",
 	"es": "Solo es un estimado. Confírmelo con el arborista calificado en el sitio; mandan las normas locales y las etiquetas del equipo.",
 }
@@ -92,7 +93,7 @@ func FuzzAnswer(f *testing.F) {
 			r, e, turn = d.Answer(event(text), turn)
 			o := decode(t, r)
 			last := o.Cautions[len(o.Cautions)-1]
-			if last != reminders[o.Language] || !strings.HasSuffix(r.Text(), "\n"+last) || o.Text != r.Text() || len(r.Text()) > 4000 {
+			if last != spokenIn[o.Language] || !strings.HasSuffix(r.Text(), "\n"+last) || o.Text != r.Text() || len(r.Text()) > 4000 {
 				t.Errorf("%q: %d bytes: %q", text, len(r.Text()), r.Text())
 			}
 			if w := o.Weight; w != nil && !(0 < w.Low && w.Low <= w.Likely && w.Likely <= w.High) {

@@ -2,6 +2,7 @@ package bot_test
 
 import (
 	"encoding/json"
+	"maps"
 	"math"
 	"os"
 	"path/filepath"
@@ -74,17 +75,9 @@ func scenes(t *testing.T) map[string]*bot.Scene {
 		c := redirect.Chain{Tension: p.Weight.Weight(), Blocks: blocks, Motion: redirect.Raising}
 		return bot.RedirectScene(false, p, c, must[[]redirect.Load](t)(redirect.Loads(c)))
 	}
-	spanish := newDesk(t).Speaking("es")
-	inSpanish := func(question string) *bot.Scene {
-		r, _ := answer(t, spanish, question)
-		if r.Scene() == nil {
-			t.Fatalf("%q has no picture: %s", question, r.Text())
-		}
-		return r.Scene()
-	}
 	log := bot.Pictured{Name: "White ash log, 20 in × 8 ft", Weight: pounds(920), Length: feet(8), Butt: 20 * unit.Inch, Log: true}
 	legs := degrees(40)
-	return map[string]*bot.Scene{
+	all := map[string]*bot.Scene{
 		"raise":            raise(false, func(*hinge.Setup) {}),
 		"raise-enough":     raise(false, func(s *hinge.Setup) { s.People, s.Winch, s.Hitch = 0, 3500*unit.PoundForce, feet(34) }),
 		"raise-metric":     raise(true, func(s *hinge.Setup) { s.People, s.Winch, s.Offset, s.Hitch = 0, 9000, 1.5, 0 }),
@@ -100,13 +93,10 @@ func scenes(t *testing.T) map[string]*bot.Scene {
 		"redirect":         led(redirect.Block{To: redirect.Direction{FromDown: degrees(60)}, Sheave: tackle.Sheave{Efficiency: 0.9}}, redirect.Block{To: redirect.Direction{FromDown: degrees(0)}, Sheave: tackle.Sheave{Efficiency: 0.9}}),
 		"redirect-back":    led(redirect.Block{To: redirect.Direction{}, Sheave: tackle.Sheave{Efficiency: 0.9}}),
 		"swing":            swung(&swing.Obstacle{Distance: feet(28), Top: feet(14)}),
-		"lift-spanish":     inSpanish("600 lb log, lift on a 3:1, 4 guys, hitched at 30 ft"),
-		"lower-spanish":    inSpanish("600 lb limb, 1 wrap, two on the rope, hitched at 35 ft, 40° between the legs"),
-		"raise-spanish":    inSpanish("600 lb limb 20 ft long, stand it up on a 2:1, tied 12 ft from the cut, block 20 ft above the cut, 20° above horizontal, hitched at 34 ft, 3 guys"),
-		"refused-spanish":  inSpanish("600 lb limb 20 ft long, stand it up on a 2:1, tied 16 ft from the cut, block 15 ft above the cut, 20° above horizontal"),
-		"swing-spanish":    inSpanish("swing of a 400 lb limb, 18 ft of line out, 45° from plumb, hitched at 40 ft"),
 		"swing-strikes":    swung(&swing.Obstacle{Distance: feet(15), Top: feet(20)}),
 	}
+	maps.Copy(all, spanishScenes(t))
+	return all
 }
 
 const sceneDir = "picture/testdata"
