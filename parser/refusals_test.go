@@ -24,17 +24,24 @@ func readRefusals(t testing.TB) []refusal {
 	}
 	var out []refusal
 	for _, f := range files {
-		for i, line := range lines(t, f) {
-			if strings.TrimSpace(line) == "" || line[0] == '#' {
-				continue
-			}
-			at := fmt.Sprintf("%s:%d", filepath.Base(f), i+1)
-			m := refusalLine.FindStringSubmatch(line)
-			if m == nil {
-				t.Fatalf("%s: not like: kind at \"words\": message", at)
-			}
-			out = append(out, refusal{at, m[1], m[2], strings.ReplaceAll(m[3], `\n`, "\n")})
+		out = append(out, readRefusalFile(t, f)...)
+	}
+	return out
+}
+
+func readRefusalFile(t testing.TB, file string) []refusal {
+	t.Helper()
+	var out []refusal
+	for i, line := range lines(t, file) {
+		if strings.TrimSpace(line) == "" || line[0] == '#' {
+			continue
 		}
+		at := fmt.Sprintf("%s:%d", filepath.Base(file), i+1)
+		m := refusalLine.FindStringSubmatch(line)
+		if m == nil {
+			t.Fatalf("%s: not like: kind at \"words\": message", at)
+		}
+		out = append(out, refusal{at, m[1], m[2], strings.ReplaceAll(m[3], `\n`, "\n")})
 	}
 	return out
 }
