@@ -93,7 +93,7 @@ func inOrder(all []phrase) (order []Field, words map[Field]string) {
 
 // noted are the words of each note.
 var noted = map[string]string{
-	"wet": "wet rope", "natural-crotch": "natural crotch", "about": "about", "rigging-ring": "rigging ring",
+	"wet": "wet rope", "iced": "iced over", "natural-crotch": "natural crotch", "about": "about", "rigging-ring": "rigging ring",
 	"carabiner": "carabiner", "ball-bearing": "ball bearing", "worn": "used rope", "bowline": "bowline",
 	"clove-hitch": "clove hitch", "timber-hitch": "timber hitch", "two-half-hitches": "half hitches",
 	"eye-splice": "eye splice", "square-knot": "square knot", "overhand-knot": "overhand knot",
