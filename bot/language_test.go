@@ -11,7 +11,7 @@ import (
 )
 
 // translations are the languages besides English.
-func translations(t *testing.T) []language.Language {
+func translations(t testing.TB) []language.Language {
 	t.Helper()
 	all, err := language.All()
 	if err != nil {
