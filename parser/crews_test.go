@@ -28,11 +28,11 @@ const (
 	heldoutFloor = 63.0
 )
 
-// outcome is what became of one line.
-type outcome int
+// verdict is what became of one line.
+type verdict int
 
 const (
-	right     outcome = iota // understood as it was meant, or asked back for its reason
+	right     verdict = iota // understood as it was meant, or asked back for its reason
 	askedBack                // another question was asked back: safe, but a gap
 	misread                  // answered with another meaning, or where it had to ask
 )
@@ -45,7 +45,7 @@ type class struct {
 // judged is one line and what became of it.
 type judged struct {
 	class
-	outcome
+	verdict
 	at, text, got, want string
 }
 
@@ -72,9 +72,9 @@ func TestCrews(t *testing.T) {
 			}
 			for _, l := range lines {
 				switch {
-				case folder.shown && l.outcome == misread:
+				case folder.shown && l.verdict == misread:
 					t.Errorf("%s: %q\n  got  %s\n  want %s", l.at, l.text, l.got, l.want)
-				case folder.shown && l.outcome == askedBack:
+				case folder.shown && l.verdict == askedBack:
 					t.Logf("asked: %s: %q\n  got  %s\n  want %s", l.at, l.text, l.got, l.want)
 				}
 			}
@@ -88,18 +88,24 @@ func judgeFolder(t *testing.T, folder string) []judged {
 	r := newReader(t)
 	var out []judged
 	for _, f := range glob(t, filepath.Join(folder, "*.corpus")) {
-		for _, p := range readCorpus(t, f) {
+		for _, p := range readCorpus(t, f, languageOfFile(f)) {
 			q, err := r.Read(p.text)
 			out = append(out, judgePhrasing(p, q, err))
 		}
 	}
 	for _, f := range glob(t, filepath.Join(folder, "*.refusals")) {
-		for _, x := range readRefusalFile(t, f) {
+		for _, x := range readRefusalsOf(t, f, languageOfFile(f)) {
 			q, err := r.Read(x.text)
 			out = append(out, judgeRefusal(x, q, err))
 		}
 	}
 	return out
+}
+
+// languageOfFile is the language that a file of the crews is named by.
+func languageOfFile(file string) string {
+	tag, _, _ := strings.Cut(filepath.Base(file), "-")
+	return tag
 }
 
 func glob(t *testing.T, pattern string) []string {
@@ -124,13 +130,13 @@ func judgePhrasing(p phrasing, q parser.Question, err error) judged {
 	same := sameMeaning(got, p.want)
 	switch {
 	case same && (err == nil || missing):
-		j.outcome = right
+		j.verdict = right
 	case err == nil && !(asksOn(q) && nothingWrong(got, p.want)):
-		j.outcome = misread
+		j.verdict = misread
 	case err == nil:
-		j.outcome = askedBack
+		j.verdict = askedBack
 	default:
-		j.outcome, j.got = askedBack, err.Error()+", "+j.got
+		j.verdict, j.got = askedBack, err.Error()+", "+j.got
 	}
 	return j
 }
@@ -184,13 +190,13 @@ func judgeRefusal(x refusal, q parser.Question, err error) judged {
 	ask, isAsk := errors.AsType[*parser.Ask](err)
 	switch {
 	case !isAsk && asksOn(q) && q.Empty():
-		j.outcome = askedBack
+		j.verdict = askedBack
 	case !isAsk:
-		j.outcome = misread
+		j.verdict = misread
 	case string(ask.Kind) == x.kind && samePlace(ask.Words, x.words):
-		j.outcome = right
+		j.verdict = right
 	default:
-		j.outcome, j.got = askedBack, err.Error()
+		j.verdict, j.got = askedBack, err.Error()
 	}
 	return j
 }
@@ -207,10 +213,10 @@ func languageOf(at string) string {
 	return l
 }
 
-func count(lines []judged) map[outcome]int {
-	out := map[outcome]int{}
+func count(lines []judged) map[verdict]int {
+	out := map[verdict]int{}
 	for _, l := range lines {
-		out[l.outcome]++
+		out[l.verdict]++
 	}
 	return out
 }
