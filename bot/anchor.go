@@ -56,12 +56,12 @@ func (a *answer) tellAnchor(r anchor.Screening, load unit.Mass, lever unit.Lengt
 	head := v.say("%s, %s thick, with %s hung %s out: uses %s%% of what such limbs broke at.", tree, thick, hung, out, used)
 	if r.Used >= 1 {
 		head = v.say("DO NOT. %s, %s thick, with %s hung %s out: uses %s%% of what such limbs broke at.", tree, thick, hung, out, used)
-		a.problems = append(a.problems, v.word("At 100% the branches in the tests broke. Take a smaller piece, or hang it nearer the trunk."))
+		a.problems = append(a.problems, v.say("At 100%% the branches in the tests broke. Take a smaller piece, or hang it nearer the trunk."))
 	}
 	a.lines = []string{head,
 		v.word("A screening figure, never an approval: it knows nothing of decay, union, lean, included bark or roots."),
 		v.word("A block there sees about twice the piece, a snubbed or dropped one far more: ask with that load."),
-		v.word("Assumed: round, sound, green, pulled square to the limb, its own weight left out, 40% of clear wood's strength.")}
+		v.say("Assumed: round, sound, green, pulled square to the limb, its own weight left out, 40%% of clear wood's strength.")}
 	if r.Strength.Status == anchor.Memory || r.Strength.Basis == anchor.WeakestOfGenus {
 		a.lines = append(a.lines, v.word("Its strength figure is not checked for this tree: one more reason to stay far below."))
 	}
