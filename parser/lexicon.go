@@ -45,6 +45,8 @@ type term struct {
 	ask       Kind // girth, breast height, a word that twists
 	units     System
 	note      string
+	part      part     // gear that has a strength
+	strength  strength // which of the two on its label
 	marks     mark
 	count     float64 // people, where the words say how many: "by myself"
 	tree      *tree

@@ -82,6 +82,12 @@ func meaningOf(words []string) (func(*term), error) {
 		set = func(t *term) { t.units = v }
 	case "note":
 		set = func(t *term) { t.note = arg }
+	case "gear-part":
+		v := oneOf(&err, arg, partRope, partBlock, partSling, partConnector, partDrum)
+		set = func(t *term) { t.part = v }
+	case "strength":
+		v := oneOf(&err, arg, breaking, working)
+		set = func(t *term) { t.strength = v }
 	case "alone":
 		set = func(t *term) { t.count = 1 }
 	case "own":

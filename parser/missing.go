@@ -14,7 +14,7 @@ var alsoNeeded = map[Intent][]Field{
 var needed = map[Intent][]Field{
 	AskRope:  {HitchHeight},
 	AskNotch: {LimbAngle},
-	AskGear:  {RopeBreak},
+	AskTree:  nil,
 	AskHelp:  nil, AskEmergency: nil, AskJob: nil, AskLog: nil,
 }
 
@@ -27,8 +27,11 @@ func (q Question) Missing() []Field {
 	if q.Intent == AskCutPlan {
 		return append(q.missingOf(SpeciesField, acrossField(q.limb())), q.without([]Field{Limit})...)
 	}
-	if q.Intent == AskAnchor {
-		return append(q.missingOf(SpeciesField, acrossField(q.limb())), q.without([]Field{Weight, Tie})...)
+	switch q.Intent {
+	case AskAnchor:
+		return append(q.missingOf(SpeciesField, acrossField(q.limb())), q.without(q.neededOfAnchor())...)
+	case AskGear:
+		return q.missingOfGear()
 	}
 	out := q.MissingPiece()
 	if q.Intent == AskSwing && !q.Has(Sideways, StartAngle) {
@@ -43,6 +46,28 @@ func (q Question) Missing() []Field {
 		}
 	}
 	return out
+}
+
+// neededOfAnchor is what hangs on an anchor, and how far from its base: up a
+// spar, or out a limb.
+func (q Question) neededOfAnchor() []Field {
+	if q.Shape != nil && q.Shape.Value == Log && q.Has(HitchHeight) {
+		return []Field{Weight}
+	}
+	return []Field{Weight, Tie}
+}
+
+// missingOfGear is the strength of what the words told of: of the sling where
+// they said how it is rigged, of the rope where they said no more.
+func (q Question) missingOfGear() []Field {
+	slung := q.Has(Legs, LegAngle, ChokeAngle) || slices.Contains(q.Notes, noteChoker) || slices.Contains(q.Notes, noteBasket)
+	switch {
+	case slung && !q.Has(SlingBreak, SlingWorking):
+		return []Field{SlingBreak}
+	case !q.Has(Ratings...):
+		return []Field{RopeBreak}
+	}
+	return nil
 }
 
 // MissingPiece lists what a weight still needs: nothing where the crew gave

@@ -50,7 +50,7 @@ func countsOne(rest string) bool {
 // countedAfterOne has what follows "one" when it is a number.
 var countedAfterOne = map[string]bool{
 	"wrap": true, "turn": true, "person": true, "man": true, "guy": true, "groundie": true, "groundworker": true,
-	"full": true, "lad": true, "bloke": true, "hand": true, "handler": true, "holding": true, "pulling": true,
+	"full": true, "lad": true, "bloke": true, "hand": true, "leg": true, "handler": true, "holding": true, "pulling": true,
 }
 
 // numberWords reads "two", "twenty-two", "fifteen hundred" and "two thousand

@@ -80,6 +80,9 @@ func si(f Field, fig *figure, v float64) float64 {
 // looseAsk words the question about a number that found no place.
 func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 	fig := rd.elems[i].fig
+	if a := rd.ratingAsk(i); a != nil {
+		return a
+	}
 	switch {
 	case fig.dim == dimCount && !fig.elsewhere:
 		a := fig.ask(NoUnit, rd.text)
