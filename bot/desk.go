@@ -83,7 +83,7 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 // missing turns the facts that a question lacks into an ask: two at the most.
 func missing(q parser.Question) *parser.Ask {
 	fields := q.Missing()
-	if len(fields) == 0 || methods[q.Intent] == nil {
+	if len(fields) == 0 || methods[q.Intent] == nil || q.Intent == parser.AskGear && slices.Contains(q.Notes, wornGear) {
 		return nil
 	}
 	if len(fields) > 2 && !q.Empty() {
@@ -128,6 +128,7 @@ type answer struct {
 	cautions      []string
 	choices       []string
 	scene         *Scene
+	strain        *strain // the most that it puts on the gear; nil where it says none
 }
 
 // reply closes the answer: from here on nothing can be taken out of it.

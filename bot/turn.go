@@ -42,6 +42,8 @@ func (t Turn) leans(q parser.Question, ask *parser.Ask) bool {
 	switch {
 	case !t.known || q.Intent == parser.AskHelp || q.Intent == parser.AskLog:
 		return false
+	case t.answersGear(q):
+		return true
 	case q.FollowUp || t.pending != nil && len(q.Missing()) > 0:
 		return true
 	}
@@ -50,7 +52,7 @@ func (t Turn) leans(q parser.Question, ask *parser.Ask) bool {
 
 // ofJob are the facts of the job rather than of a piece: they hold for the
 // next piece too, until they are told anew.
-var ofJob = []parser.Field{parser.Limit, parser.RopeLength, parser.RopeBreak}
+var ofJob = []parser.Field{parser.Limit, parser.RopeLength}
 
 // carry adds the job's facts to a question that stands alone, as far as its
 // answer takes them into account.
@@ -58,8 +60,8 @@ func (t Turn) carry(q parser.Question) (parser.Question, []string) {
 	var kept []string
 	q.Quantities = slices.Clone(q.Quantities)
 	for _, x := range t.question.Quantities {
-		used := slices.Contains(ofPiece, x.Field) || slices.Contains(uses[q.Intent], x.Field)
-		if slices.Contains(ofJob, x.Field) && used && !q.Has(x.Field) {
+		job := slices.Contains(ofJob, x.Field) || slices.Contains(gearFacts, x.Field)
+		if job && usedBy(q.Intent, x.Field) && !q.Has(x.Field) {
 			q.Quantities = append(q.Quantities, x)
 			kept = append(kept, string(x.Field))
 		}
@@ -102,7 +104,7 @@ func asked(q parser.Question, ask *parser.Ask, choices []string) Turn {
 	q.Quantities = slices.DeleteFunc(slices.Clone(q.Quantities), func(x parser.Quantity) bool {
 		return slices.Contains(drop, x.Field)
 	})
-	if ask.Kind == parser.Twist || len(q.Missing()) == 0 {
+	if ask.Kind == parser.Twist || len(q.Missing()) == 0 && !gearAsk(ask) {
 		return Turn{}
 	}
 	return Turn{question: q, known: true, pending: ask, choices: choices}

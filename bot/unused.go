@@ -23,7 +23,7 @@ var uses = map[parser.Intent][]parser.Field{
 	parser.AskNotch:   {parser.LimbAngle},
 	parser.AskCutPlan: {},
 	parser.AskDrop:    {parser.DropHeight, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight},
-	parser.AskGear:    {parser.RopeBreak, parser.RopeDiameter},
+	parser.AskGear:    {parser.RopeDiameter, parser.BlockAngle},
 	parser.AskSwing:   {parser.LineOut, parser.Sideways, parser.StartAngle, parser.HitchHeight},
 	parser.AskBalance: {parser.LineOut, parser.Sideways},
 	parser.AskAnchor:  {parser.Tie},
@@ -39,7 +39,7 @@ func (a *answer) tellUnused() {
 	q := a.question
 	var left []parser.Field
 	for _, x := range q.Quantities {
-		if !slices.Contains(ofPiece, x.Field) && !slices.Contains(uses[q.Intent], x.Field) {
+		if !usedBy(q.Intent, x.Field) || slices.Contains(gearFacts, x.Field) && a.unchecked() {
 			left = append(left, x.Field)
 		}
 	}

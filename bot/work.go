@@ -48,6 +48,9 @@ func (a *answer) work() {
 		return
 	}
 	err := work(a)
+	if err == nil {
+		err = a.tellGear()
+	}
 	if m, ok := errors.AsType[*limits.Missing](err); ok {
 		a.status, a.needs = Needs, []parser.Field{parser.Field(m.Quantity)}
 		a.askMissing()

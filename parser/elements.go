@@ -57,6 +57,7 @@ func (r *Reader) elements(text string, m *message) *reading {
 		}
 	}
 	r.terms(out, run)
+	r.figureEights(out)
 	out.compounds()
 	out.betweens()
 	if out.has(markTaper) {

@@ -33,7 +33,7 @@ func intentOf(rd *reading, q Question) Intent {
 			asked = append(asked, in)
 		}
 	}
-	if onlyGear(asked, q) {
+	if rd.onlyGear(asked, q) {
 		asked = append(asked, AskGear)
 	}
 	if q.Has(Limit) && q.Has(across...) && !q.Has(Length, Weight) {
@@ -49,8 +49,9 @@ func intentOf(rd *reading, q Question) Intent {
 
 // onlyGear says whether a message that tells of gear asks about it: where it
 // is lowered, lifted or the like, the answer to that checks the gear as well.
-func onlyGear(asked []Intent, q Question) bool {
-	if !q.Has(Ratings...) && !q.Has(DesignFactor, Legs, LegAngle, ChokeAngle) || q.Has(HitchHeight, Wraps, People) {
+func (rd *reading) onlyGear(asked []Intent, q Question) bool {
+	told := slices.ContainsFunc(rd.elems, func(e element) bool { return e.spent })
+	if !told && !q.Has(DesignFactor, Legs, LegAngle, ChokeAngle) || q.Has(HitchHeight, Wraps, People) {
 		return false
 	}
 	other := func(in Intent) bool { return in != AskWeight && in != AskHelp }

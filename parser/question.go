@@ -45,10 +45,10 @@ const (
 	DrumBreak        Field = "drum_mbs_n"
 	DrumWorking      Field = "drum_wll_n"
 	DesignFactor     Field = "design_factor"
-	Legs             Field = "legs"          // of a sling, that share the load
-	LegAngle         Field = "leg_angle_deg" // of a leg, from level
-	ChokeAngle       Field = "choke_deg"     // of a choker, at its own eye
-	Payload          Field = "payload_kg"    // of the truck
+	Legs             Field = "legs"            // of a sling, that share the load
+	LegAngle         Field = "leg_angle_deg"   // of a leg, from level
+	ChokeAngle       Field = "choke_angle_deg" // of a choker, at its own eye
+	Payload          Field = "payload_kg"      // of the truck
 
 	// The three that are no quantities, named where one is missing.
 	SpeciesField   Field = "species"

@@ -44,19 +44,26 @@ func (rd *reading) ratings() {
 		}
 		s, at := rd.strengthBeside(i-1, i+1)
 		if s == "" {
+			rd.unsaidStrength(i, used)
 			continue
 		}
 		rd.elems[at].spent = true
 		any = true
 		p, k := rd.partOf(i-1, i+1, used)
+		if p == "" {
+			p = rd.ratedBefore(i-1, s)
+		}
 		if p == "" && s == working {
-			rd.asks = append(rd.asks, e.fig.ask(WhichGear, rd.text))
+			a := e.fig.ask(WhichGear, rd.text)
+			a.Fields = []Field{RopeWorking, BlockWorking, SlingWorking, ConnectorWorking}
+			rd.asks = append(rd.asks, a)
 			e.fig.elsewhere = true
 			continue
 		}
 		if p == "" {
 			p = partRope // what a break strength by itself is told of
-		} else {
+		}
+		if k >= 0 {
 			used[k] = true
 		}
 		e.fig.sure = p.field(s)
@@ -65,6 +72,64 @@ func (rd *reading) ratings() {
 	if any {
 		rd.factors()
 	}
+}
+
+// figureEights takes the number in "figure eight" for the knot that it names.
+func (r *Reader) figureEights(rd *reading) {
+	for i := 1; i < len(rd.elems); i++ {
+		fig, before := rd.elems[i].fig, i-1
+		if fig == nil || fig.dim != dimCount || fig.unit != nil || fig.low != 8 || fig.high != 8 || isDigit(rd.text[fig.start]) {
+			continue // digits are asked about: none of them is ever passed over
+		}
+		if rd.at(before).marked(markIs) {
+			before-- // "figure of eight"
+		}
+		e := rd.at(before)
+		if e.term == nil || fold(rd.text[e.start:e.end]) != "figure" {
+			continue
+		}
+		if t, n := r.lex.find([]string{"figure", "eight"}); n == 2 {
+			rd.elems[before] = element{start: e.start, end: fig.end, term: t}
+			rd.elems = append(rd.elems[:before+1], rd.elems[i+1:]...)
+		}
+	}
+}
+
+// unsaidStrength asks about a number that is rather gear's than the piece's,
+// and has no word for which of the two on its label it is: "carabiner 22 kN",
+// or "5/8 double braid, 16,000 lb" with no piece in sight.
+func (rd *reading) unsaidStrength(i int, used map[int]bool) {
+	fig, before := rd.elems[i].fig, rd.at(i-1)
+	if fig.dim == dimCount || rd.at(i+1).piece() || before.marked(markWhere) || before.term != nil && len(before.term.roles) > 0 && before.part() == "" {
+		return
+	}
+	p := before.part()
+	if p != partSling && p != partConnector {
+		if rd.pieceless() {
+			p, _ = rd.partOf(i-1, i, used)
+		} else {
+			p = ""
+		}
+	}
+	if p == "" {
+		return
+	}
+	a := fig.ask(WhichStrength, rd.text)
+	a.Fields = p.both()
+	rd.asks = append(rd.asks, a)
+	fig.elsewhere = true
+}
+
+// pieceless says whether the message is about gear and names no piece.
+func (rd *reading) pieceless() bool {
+	gear := false
+	for _, e := range rd.elems {
+		if e.piece() {
+			return false
+		}
+		gear = gear || e.term != nil && e.term.intent == AskGear
+	}
+	return gear
 }
 
 // rates says whether a number can be a strength: a mass or a force, or one
@@ -77,14 +142,19 @@ func (f *figure) rates() bool {
 // neighbours are given. The one before it goes first, unless it belongs to
 // the number before.
 func (rd *reading) strengthBeside(left, right int) (strength, int) {
-	j := rd.past(left, -1, markIs|markRating|markAdjective)
-	for rd.colon(j) || rd.at(j).marked(markIs|markRating) && rd.at(j).strength() == "" {
-		j--
+	for j := left; j >= 0; j-- {
+		e := rd.elems[j]
+		if s := e.strength(); s != "" {
+			if e.spent {
+				break
+			}
+			return s, j
+		}
+		if !e.marked(markIs|markRating|markAdjective|markAt) && !rd.colon(j) {
+			break
+		}
 	}
-	if j = rd.leftStrength(left, j); j >= 0 {
-		return rd.elems[j].strength(), j
-	}
-	j = rd.past(right, +1, markIs|markArticle)
+	j := rd.past(right, +1, markIs|markArticle)
 	if rd.at(j).part() != "" && rd.at(j).strength() == "" {
 		j++ // "20,000 lb block wll"
 	}
@@ -92,17 +162,6 @@ func (rd *reading) strengthBeside(left, right int) (strength, int) {
 		return s, j
 	}
 	return "", -1
-}
-
-// leftStrength is the first of two places that has the word for a strength
-// which no other number has; -1 for none.
-func (rd *reading) leftStrength(places ...int) int {
-	for _, j := range places {
-		if rd.at(j).strength() != "" && !rd.at(j).spent {
-			return j
-		}
-	}
-	return -1
 }
 
 func (rd *reading) colon(i int) bool {
@@ -149,6 +208,31 @@ func (rd *reading) partOf(left, right int, used map[int]bool) (part, int) {
 		}
 	}
 	return "", -1
+}
+
+// ratedBefore is the gear of the number before, where that told the other
+// figure of its label: "rope 16,000 lb break, 1,600 lb WLL".
+func (rd *reading) ratedBefore(j int, s strength) part {
+	for ; j >= 0 && !rd.elems[j].piece(); j-- {
+		fig := rd.elems[j].fig
+		if fig == nil {
+			continue
+		}
+		for _, p := range []part{partRope, partBlock, partSling, partConnector, partDrum} {
+			if other := p.field(s.other()); fig.sure == other {
+				return p
+			}
+		}
+		return ""
+	}
+	return ""
+}
+
+func (s strength) other() strength {
+	if s == breaking {
+		return working
+	}
+	return breaking
 }
 
 // ends says whether a breath ends at an element.
