@@ -51,10 +51,16 @@ func (q Question) Missing() []Field {
 // neededOfAnchor is what hangs on an anchor, and how far from its base: up a
 // spar, or out a limb.
 func (q Question) neededOfAnchor() []Field {
-	if q.Shape != nil && q.Shape.Value == Log && q.Has(HitchHeight) {
+	if q.OnSpar() && q.Has(HitchHeight) {
 		return []Field{Weight}
 	}
 	return []Field{Weight, Tie}
+}
+
+// OnSpar says whether the anchor is upright wood rather than a limb.
+func (q Question) OnSpar() bool {
+	log := q.Shape != nil && q.Shape.Value == Log
+	return (log || slices.Contains(q.Notes, NoteAnchorSpar)) && !slices.Contains(q.Notes, NoteAnchorLimb)
 }
 
 // missingOfGear is the strength of what the words told of: of the sling where

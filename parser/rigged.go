@@ -8,6 +8,12 @@ const (
 	noteBasket = "basket"
 )
 
+// The notes of what an anchor is, where the piece on it is named too.
+const (
+	NoteAnchorLimb = "anchor-limb"
+	NoteAnchorSpar = "anchor-spar"
+)
+
 // slingAngles gives the angles beside the words of how a sling is rigged to
 // them: "choked at 100 degrees", "basket at 45°", "two legs at 60° from
 // level".
@@ -54,6 +60,7 @@ func (e element) rigged() Field {
 // onAnchor reads what is told of an anchor: "will the 8 in stub hold 600 lb
 // 2 ft out", where a mass is what hangs on it and "out" is how far.
 func (rd *reading) onAnchor() {
+	rd.bareAnchor()
 	if !rd.asksFor(AskAnchor) {
 		return
 	}
@@ -73,6 +80,23 @@ func (rd *reading) onAnchor() {
 		case e.fig.far() && rd.outAt(i+1):
 			e.fig.sure = Tie
 		}
+	}
+}
+
+// bareAnchor takes "anchor 9 in red oak limb" for a question about the anchor:
+// no hitch is as low as that.
+func (rd *reading) bareAnchor() {
+	for i, e := range rd.elems {
+		next := rd.at(rd.past(i+1, +1, markIs|markArticle)).fig
+		if rd.colon(i + 1) {
+			next = rd.at(i + 2).fig
+		}
+		if e.term == nil || fold(rd.text[e.start:e.end]) != "anchor" || next == nil || next.dim != dimLength || !next.unit.fine {
+			continue
+		}
+		t := *e.term
+		t.intent, t.besides, t.roles = AskAnchor, false, nil
+		rd.elems[i].term = &t
 	}
 }
 
