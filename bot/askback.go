@@ -205,6 +205,9 @@ func (a *answer) unitHint(ask *parser.Ask) string {
 		}
 		return a.voice.say("Type “%s”, or “%s”.", a.voice.strengthOf(ask.Fields[0], bare+u), a.voice.strengthOf(ask.Fields[len(ask.Fields)-1], bare+u))
 	}
+	if slices.Contains(ask.Fields, parser.Limit) {
+		return a.voice.say("Type “limit %s lb” or “limit %s kg”.", bare, bare)
+	}
 	if slices.Contains(ask.Fields, parser.HitchHeight) {
 		return fmt.Sprintf("Type “hitched at %s ft”, “%s wraps” or “%s on the rope”. One piece a message.", bare, bare, bare)
 	}

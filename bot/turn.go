@@ -26,6 +26,9 @@ func (t Turn) reread(r *parser.Reader, text string) (parser.Question, error) {
 		return r.Read(t.choices[n-1])
 	}
 	q, err := r.Read(text)
+	if full, ok := t.filled(r, text, q, err); ok {
+		return full, nil
+	}
 	if err == nil || t.pending == nil || t.pending.Kind != parser.WhichTree {
 		return q, err
 	}

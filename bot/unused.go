@@ -21,7 +21,7 @@ var uses = map[parser.Intent][]parser.Field{
 	parser.AskRaise: {parser.LimbAngle, parser.Tie, parser.BlockHeight, parser.Parts, parser.People, parser.WinchPull,
 		parser.Efficiency, parser.HitchHeight},
 	parser.AskNotch:   {parser.LimbAngle},
-	parser.AskCutPlan: {},
+	parser.AskCutPlan: {parser.People},
 	parser.AskDrop:    {parser.DropHeight, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight},
 	parser.AskGear:    {parser.RopeDiameter, parser.BlockAngle},
 	parser.AskSwing:   {parser.LineOut, parser.Sideways, parser.StartAngle, parser.HitchHeight},

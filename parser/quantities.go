@@ -86,7 +86,9 @@ func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 	switch {
 	case fig.dim == dimCount && !fig.elsewhere:
 		a := fig.ask(NoUnit, rd.text)
-		a.Fields = open(full, limb)
+		if a.Fields = open(full, limb); rd.at(rd.past(i-1, -1, markIs)).plays(Limit) {
+			a.Fields = []Field{Limit}
+		}
 		return a
 	case fig.dim == dimAngle:
 		a := fig.ask(WhichAngle, rd.text)
