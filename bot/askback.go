@@ -136,6 +136,9 @@ func (a *answer) askTon(ask *parser.Ask) {
 	a.lines = []string{"Which ton is " + quote(ask.Words) + "? Type it in pounds or kilograms:"}
 	for i, c := range ask.Choices {
 		typed := typedMass(c)
+		if len(ask.Fields) == 1 {
+			typed = worded(ask.Fields[0], typed)
+		}
 		a.lines = append(a.lines, fmt.Sprintf("%d. %s", i+1, typed))
 		a.choices = append(a.choices, typed)
 	}
@@ -207,6 +210,9 @@ func (a *answer) unitHint(ask *parser.Ask) string {
 	}
 	if slices.Contains(ask.Fields, parser.Limit) {
 		return a.voice.say("Type “limit %s lb” or “limit %s kg”.", bare, bare)
+	}
+	if slices.Contains(ask.Fields, parser.Payload) {
+		return a.voice.say("Type “payload %s lb” or “payload %s kg”.", bare, bare)
 	}
 	if slices.Contains(ask.Fields, parser.HitchHeight) {
 		return fmt.Sprintf("Type “hitched at %s ft”, “%s wraps” or “%s on the rope”. One piece a message.", bare, bare, bare)

@@ -34,12 +34,14 @@ func NewDesk() (*Desk, error) {
 // It returns the reply, the entry for the journal, and the conversation's new
 // turn.
 func (d *Desk) Answer(ev Event, before Turn) (Reply, Entry, Turn) {
-	if parts := d.parts(ev.Text); len(parts) > 1 {
-		all, turn := d.several(ev, parts)
+	if parts, whole := d.parts(ev.Text); len(parts) > 1 {
+		all, turn := d.several(ev, parts, before)
+		all.whole = whole
 		reply := all.reply()
 		return reply, entryOf(ev, all.summary(), reply), turn
 	}
 	a, turn := d.consider(ev, before)
+	turn.tree = before.counting(a)
 	reply := a.reply()
 	return reply, entryOf(ev, a, reply), turn
 }
@@ -48,7 +50,7 @@ func (d *Desk) Answer(ev Event, before Turn) (Reply, Entry, Turn) {
 func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	q, err := before.reread(d.reader, ev.Text)
 	ask, _ := errors.AsType[*parser.Ask](err)
-	a := answer{question: q}
+	a := answer{question: q, tree: before.tree}
 	if ask != nil && ask.Final() {
 		a.voice = voiceFor(ev, q)
 		a.stop(ask)
@@ -57,7 +59,8 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	switch {
 	case before.leans(q, ask):
 		a.question, a.kept, a.changed = merge(before.question, q)
-	case methods[q.Intent] != nil:
+		a.leaned = true
+	case methods[q.Intent] != nil && q.Intent != parser.AskTree:
 		a.question, a.kept = before.carry(q)
 	}
 	q = a.question
@@ -77,6 +80,9 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		return a, asked(q, ask, a.choices)
 	}
 	a.work()
+	if q.Intent == parser.AskTree && q.Pieceless() {
+		return a, before
+	}
 	return a, Turn{question: q, known: true}
 }
 
@@ -128,6 +134,8 @@ type answer struct {
 	cautions      []string
 	choices       []string
 	scene         *Scene
+	leaned        bool    // it leans on the question before
+	tree          tally   // the pieces before this one
 	strain        *strain // the most that it puts on the gear; nil where it says none
 }
 

@@ -15,6 +15,7 @@ type Turn struct {
 	known    bool        // question holds something
 	pending  *parser.Ask // what was asked back and not yet answered
 	choices  []string    // its choices, in the order they were shown
+	tree     tally       // the pieces so far
 }
 
 // reread helps an answer to an ask-back: a number picks a choice, and a
@@ -45,6 +46,8 @@ func (t Turn) leans(q parser.Question, ask *parser.Ask) bool {
 	switch {
 	case !t.known || q.Intent == parser.AskHelp || q.Intent == parser.AskLog:
 		return false
+	case q.Intent == parser.AskTree && q.Pieceless():
+		return false // of all the pieces, not of the last
 	case t.answersGear(q):
 		return true
 	case q.FollowUp || t.pending != nil && len(q.Missing()) > 0:

@@ -37,6 +37,8 @@ func worded(f parser.Field, number string) string {
 		return "limit " + number
 	case parser.Payload:
 		return "payload " + number
+	case parser.Weight:
+		return number
 	}
 	return speaker{}.strengthOf(f, number)
 }

@@ -26,6 +26,7 @@ var uses = map[parser.Intent][]parser.Field{
 	parser.AskGear:    {parser.RopeDiameter, parser.BlockAngle},
 	parser.AskSwing:   {parser.LineOut, parser.Sideways, parser.StartAngle, parser.HitchHeight},
 	parser.AskBalance: {parser.LineOut, parser.Sideways},
+	parser.AskTree:    {parser.Payload},
 	parser.AskAnchor:  {parser.Tie, parser.HitchHeight, parser.StartAngle},
 }
 

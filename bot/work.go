@@ -27,6 +27,7 @@ var methods = map[parser.Intent]func(*answer) error{
 	parser.AskSwing:     (*answer).workSwing,
 	parser.AskBalance:   (*answer).workBalance,
 	parser.AskAnchor:    (*answer).workAnchor,
+	parser.AskTree:      (*answer).workTree,
 }
 
 // byLabel are the answers that rest on the strength on a rope's label.

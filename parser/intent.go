@@ -8,6 +8,7 @@ var fieldIntent = map[Field]Intent{
 	DropHeight: AskDrop, RunLength: AskDrop,
 	Tie: AskRaise, BlockHeight: AskRaise, LimbAngle: AskRaise,
 	WinchPull: AskLift, Parts: AskLift, Efficiency: AskLift,
+	Payload: AskTree,
 	LineOut: AskSwing, Sideways: AskSwing, StartAngle: AskSwing,
 }
 

@@ -14,7 +14,6 @@ var alsoNeeded = map[Intent][]Field{
 var needed = map[Intent][]Field{
 	AskRope:  {HitchHeight},
 	AskNotch: {LimbAngle},
-	AskTree:  nil,
 	AskHelp:  nil, AskEmergency: nil, AskJob: nil, AskLog: nil,
 }
 
@@ -32,6 +31,11 @@ func (q Question) Missing() []Field {
 		return append(q.missingOf(SpeciesField, acrossField(q.limb())), q.without(q.neededOfAnchor())...)
 	case AskGear:
 		return q.missingOfGear()
+	case AskTree:
+		if q.Pieceless() {
+			return nil // of the pieces asked about before
+		}
+		return q.MissingPiece()
 	}
 	out := q.MissingPiece()
 	if q.Intent == AskSwing && !q.Has(Sideways, StartAngle) {
@@ -74,6 +78,11 @@ func (q Question) missingOfGear() []Field {
 		return []Field{RopeBreak}
 	}
 	return nil
+}
+
+// Pieceless says whether nothing was told of a piece.
+func (q Question) Pieceless() bool {
+	return q.Species == nil && !q.Has(across...) && !q.Has(Length, Weight)
 }
 
 // MissingPiece lists what a weight still needs: nothing where the crew gave

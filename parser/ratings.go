@@ -42,6 +42,10 @@ func (rd *reading) ratings() {
 		if e.fig == nil || !e.fig.rates() {
 			continue
 		}
+		if e.fig.dim != dimCount && rd.massBeside(i-1, i+1) == Payload {
+			e.fig.sure = Payload
+			continue
+		}
 		s, at := rd.strengthBeside(i-1, i+1)
 		if s == "" {
 			rd.unsaidStrength(i, used)
@@ -254,9 +258,13 @@ func (rd *reading) tonsOfGear(used map[int]bool) {
 		if a.Kind != WhichTon {
 			continue
 		}
-		right := 0
+		right := 0 // the element behind the ton
 		for right < len(rd.elems) && rd.elems[right].start < a.Start {
 			right++
+		}
+		if f := rd.massBeside(right-1, right); f != "" {
+			a.Fields = []Field{f}
+			continue
 		}
 		s, at := rd.strengthBeside(right-1, right)
 		p, _ := rd.partOf(right-1, right, used)
@@ -270,6 +278,33 @@ func (rd *reading) tonsOfGear(used map[int]bool) {
 			a.Fields = rd.partBeside(right-1, right).both()
 		}
 	}
+}
+
+// massBeside is the limit or the payload that a ton was told of, "" for
+// neither: "limit 2 tons", "8 ton truck".
+func (rd *reading) massBeside(left, right int) Field {
+	for _, f := range []Field{Limit, Payload} {
+		if rd.at(rd.past(left, -1, markIs)).plays(f) || rd.at(right).plays(f) {
+			return f
+		}
+	}
+	if rd.truck(right) {
+		return Payload
+	}
+	return ""
+}
+
+// truck says whether an element is what the wood goes away on.
+func (rd *reading) truck(i int) bool {
+	e := rd.at(i)
+	if e.term == nil {
+		return false
+	}
+	switch fold(rd.text[e.start:e.end]) {
+	case "truck", "trucks", "trailer", "trailers", "chip truck":
+		return true
+	}
+	return false
 }
 
 func (p part) both() []Field { return []Field{p.field(working), p.field(breaking)} }
