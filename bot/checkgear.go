@@ -25,6 +25,19 @@ var checked = map[parser.Intent]bool{
 // gearFacts are the facts that the check rests on.
 var gearFacts = append(slices.Clone(parser.Ratings), parser.DesignFactor, parser.Legs, parser.LegAngle, parser.ChokeAngle)
 
+// withGearNotes adds what was said of gear that is carried on: a choked sling
+// stays choked, and used gear used.
+func withGearNotes(notes, before []string) []string {
+	out := slices.Clone(notes)
+	for _, n := range before {
+		ofGear := n == wornGear || n == noteChoker || n == noteBasket || knots[n] != gear.None
+		if ofGear && !slices.Contains(out, n) {
+			out = append(out, n)
+		}
+	}
+	return out
+}
+
 // usedBy says whether the answer to a question takes a fact into account.
 func usedBy(in parser.Intent, f parser.Field) bool {
 	return slices.Contains(ofPiece, f) || slices.Contains(uses[in], f) || (checked[in] || in == parser.AskGear) && slices.Contains(gearFacts, f)
@@ -37,6 +50,19 @@ func (a *answer) worn() bool { return slices.Contains(a.question.Notes, wornGear
 // unchecked says whether the answer left the gear out of account.
 func (a *answer) unchecked() bool {
 	return a.question.Intent != parser.AskGear && (a.strain == nil || a.worn() || !a.question.Has(parser.Ratings...))
+}
+
+// isGears says whether a fact only names gear that was checked: a rope goes by
+// its label, not by its thickness.
+func (a *answer) isGears(f parser.Field) bool {
+	return f == parser.RopeDiameter && !a.unchecked() && a.question.Has(parser.RopeBreak, parser.RopeWorking)
+}
+
+// idleAngle says whether an angle between legs of the rope was told where no
+// rope or block was: the legs of a sling are told from level.
+func (a *answer) idleAngle(f parser.Field) bool {
+	return f == parser.BlockAngle && a.question.Intent == parser.AskGear &&
+		!a.question.Has(parser.RopeBreak, parser.RopeWorking, parser.BlockBreak, parser.BlockWorking)
 }
 
 // tellGear holds the gear that the crew told of against the most that the

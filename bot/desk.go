@@ -58,6 +58,9 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	}
 	switch {
 	case before.leans(q, ask):
+		if before.answersGear(q) {
+			q.Intent = parser.AskWeight // the strength of a rope changes nothing of what was asked
+		}
 		a.question, a.kept, a.changed = merge(before.question, q)
 		a.leaned = true
 	case methods[q.Intent] != nil && q.Intent != parser.AskTree:

@@ -11,6 +11,12 @@ import (
 	"heft/parser"
 )
 
+// Notes of the word file: how a sling is rigged.
+const (
+	noteChoker = "choker"
+	noteBasket = "basket"
+)
+
 // rated is one piece of gear of a question, and what it may carry as it is
 // rigged.
 type rated struct {
@@ -105,7 +111,7 @@ func (a *answer) strengthWords(l gear.Link) string {
 func (r *rated) rig(a *answer) (err error) {
 	q, v := a.question, a.voice
 	legs := int(q.Count(parser.Legs))
-	if slices.Contains(q.Notes, "choker") {
+	if slices.Contains(q.Notes, noteChoker) {
 		angle, said := angleOf(q, parser.ChokeAngle, 0)
 		if r.limit, err = gear.Choker(r.limit, angle); err != nil {
 			return err
@@ -116,7 +122,7 @@ func (r *rated) rig(a *answer) (err error) {
 			r.assumed = append(r.assumed, v.say("the choke's angle not said, its tightest taken"))
 		}
 	}
-	basket := slices.Contains(q.Notes, "basket")
+	basket := slices.Contains(q.Notes, noteBasket)
 	if !basket && legs < 2 && !q.Has(parser.LegAngle) {
 		return nil
 	}

@@ -70,6 +70,9 @@ func (t Turn) carry(q parser.Question) (parser.Question, []string) {
 		if job && usedBy(q.Intent, x.Field) && !q.Has(x.Field) {
 			q.Quantities = append(q.Quantities, x)
 			kept = append(kept, string(x.Field))
+			if slices.Contains(gearFacts, x.Field) {
+				q.Notes = withGearNotes(q.Notes, t.question.Notes)
+			}
 		}
 	}
 	slices.Sort(kept)

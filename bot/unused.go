@@ -40,7 +40,7 @@ func (a *answer) tellUnused() {
 	q := a.question
 	var left []parser.Field
 	for _, x := range q.Quantities {
-		if !usedBy(q.Intent, x.Field) || slices.Contains(gearFacts, x.Field) && a.unchecked() {
+		if !usedBy(q.Intent, x.Field) && !a.isGears(x.Field) || slices.Contains(gearFacts, x.Field) && a.unchecked() || a.idleAngle(x.Field) {
 			left = append(left, x.Field)
 		}
 	}

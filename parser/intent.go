@@ -28,6 +28,9 @@ func intentOf(rd *reading, q Question) Intent {
 	asked, besides, hello := rd.intents()
 	if len(asked) == 0 && !q.Has(HitchHeight, Wraps) {
 		asked = besides
+		if !q.Empty() { // "22 ft total" tells of a piece
+			asked = slices.DeleteFunc(asked, func(in Intent) bool { return in == AskTree })
+		}
 	}
 	for _, x := range q.Quantities {
 		if in, ok := fieldIntent[x.Field]; ok && !slices.ContainsFunc(serves[x.Field], func(s Intent) bool { return slices.Contains(asked, s) }) {

@@ -301,7 +301,7 @@ func (rd *reading) truck(i int) bool {
 		return false
 	}
 	switch fold(rd.text[e.start:e.end]) {
-	case "truck", "trucks", "trailer", "trailers", "chip truck":
+	case "truck", "trucks", "trailer", "trailers", "chip truck", "loads":
 		return true
 	}
 	return false
