@@ -211,6 +211,9 @@ func (a *answer) unitHint(ask *parser.Ask) string {
 	if slices.Contains(ask.Fields, parser.Limit) {
 		return a.voice.say("Type “limit %s lb” or “limit %s kg”.", bare, bare)
 	}
+	if slices.Contains(ask.Fields, parser.ChokeAngle) || slices.Contains(ask.Fields, parser.LegAngle) {
+		return a.voice.say("Type “%s°”.", bare)
+	}
 	if slices.Contains(ask.Fields, parser.Payload) {
 		return a.voice.say("Type “payload %s lb” or “payload %s kg”.", bare, bare)
 	}

@@ -108,36 +108,66 @@ func (a *answer) strengthWords(l gear.Link) string {
 
 // rig makes the limit of a single vertical leg that of the sling as it is
 // rigged. What was not said of it is taken at its worst.
-func (r *rated) rig(a *answer) (err error) {
-	q, v := a.question, a.voice
-	legs := int(q.Count(parser.Legs))
-	if slices.Contains(q.Notes, noteChoker) {
-		angle, said := angleOf(q, parser.ChokeAngle, 0)
-		if r.limit, err = gear.Choker(r.limit, angle); err != nil {
+func (r *rated) rig(a *answer) error {
+	if slices.Contains(a.question.Notes, noteChoker) {
+		if err := r.choke(a); err != nil {
 			return err
 		}
-		r.words = append(r.words, v.say("choked at %s", degrees(angle)))
-		if !said {
-			r.words[len(r.words)-1] = v.say("choked")
-			r.assumed = append(r.assumed, v.say("the choke's angle not said, its tightest taken"))
-		}
 	}
-	basket := slices.Contains(q.Notes, noteBasket)
-	if !basket && legs < 2 && !q.Has(parser.LegAngle) {
-		return nil
+	q := a.question
+	if slices.Contains(q.Notes, noteBasket) || q.Count(parser.Legs) >= 2 || q.Has(parser.LegAngle) {
+		return r.spread(a)
 	}
-	angle, said := angleOf(q, parser.LegAngle, gear.LegAngles.Low)
-	if !said {
-		r.assumed = append(r.assumed, v.say("the legs' angle not said, %s from level taken", degrees(angle)))
-	}
-	if basket {
-		r.limit, err = gear.Basket(r.limit, angle)
-		r.words = append(r.words, v.say("basket, legs %s from level", degrees(angle)))
+	return nil
+}
+
+// Angles that crews rig to: what a sling may carry there is said where they
+// told none.
+const (
+	wideChoke = 121 * unit.Degree
+	steepLegs = 60 * unit.Degree
+)
+
+// choke passes the sling through its own eye.
+func (r *rated) choke(a *answer) (err error) {
+	v, vertical := a.voice, r.limit
+	angle, said := angleOf(a.question, parser.ChokeAngle, 0)
+	if r.limit, err = gear.Choker(vertical, angle); err != nil {
 		return err
 	}
-	legs = max(1, legs)
-	r.limit, err = gear.Bridle(r.limit, legs, angle)
-	r.words = append(r.words, v.say("%s legs, %s from level", trimmed(float64(legs), 0), degrees(angle)))
+	if said {
+		r.words = append(r.words, v.say("choked at %s", degrees(angle)))
+		return nil
+	}
+	wide, err := gear.Choker(vertical, wideChoke)
+	r.words = append(r.words, v.say("choked"))
+	r.assumed = append(r.assumed, v.say("the choke's angle not said, its tightest taken; past 120° it may carry %s", v.pullHad(wide)))
+	return err
+}
+
+// spread sets the sling in a basket, or on legs that share the load.
+func (r *rated) spread(a *answer) (err error) {
+	v, vertical := a.voice, r.limit
+	legs := max(1, int(a.question.Count(parser.Legs)))
+	carries := func(at unit.Angle) (unit.Force, error) { return gear.Bridle(vertical, legs, at) }
+	basket := slices.Contains(a.question.Notes, noteBasket)
+	if basket {
+		carries = func(at unit.Angle) (unit.Force, error) { return gear.Basket(vertical, at) }
+	}
+	angle, said := angleOf(a.question, parser.LegAngle, gear.LegAngles.Low)
+	if r.limit, err = carries(angle); err != nil {
+		return err
+	}
+	if basket {
+		r.words = append(r.words, v.say("basket, legs %s from level", degrees(angle)))
+	} else {
+		r.words = append(r.words, v.say("%s legs, %s from level", count(legs), degrees(angle)))
+	}
+	if said {
+		return nil
+	}
+	steep, err := carries(steepLegs)
+	r.assumed = append(r.assumed, v.say("the legs' angle not said, %s from level taken; at %s it may carry %s", degrees(angle), degrees(steepLegs), v.pullHad(steep)))
 	return err
 }
 

@@ -88,6 +88,8 @@ func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 		a := fig.ask(NoUnit, rd.text)
 		if a.Fields = open(full, limb); rd.at(rd.past(i-1, -1, markIs)).plays(Limit) {
 			a.Fields = []Field{Limit}
+		} else if f := rd.at(rd.past(i-1, -1, markIs)).rigged(); f != "" {
+			a.Fields = []Field{f}
 		} else if rd.massBeside(i-1, i+1) == Payload {
 			a.Fields = []Field{Payload}
 		}
