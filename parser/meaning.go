@@ -82,12 +82,8 @@ func meaningOf(words []string) (func(*term), error) {
 		set = func(t *term) { t.units = v }
 	case "note":
 		set = func(t *term) { t.note = arg }
-	case "gear-part":
-		v := oneOf(&err, arg, partRope, partBlock, partSling, partConnector, partDrum)
-		set = func(t *term) { t.part = v }
-	case "strength":
-		v := oneOf(&err, arg, breaking, working)
-		set = func(t *term) { t.strength = v }
+	case "gear-part", "strength":
+		set = ratingOf(&err, what, arg)
 	case "alone":
 		set = func(t *term) { t.count = 1 }
 	case "own":
@@ -98,6 +94,16 @@ func meaningOf(words []string) (func(*term), error) {
 		set = func(t *term) { t.ask = v }
 	}
 	return set, err
+}
+
+// ratingOf is a meaning of gear's: a part of it, or a figure of its label.
+func ratingOf(err *error, what, arg string) func(*term) {
+	if what == "strength" {
+		v := oneOf(err, arg, breaking, working)
+		return func(t *term) { t.strength = v }
+	}
+	v := oneOf(err, arg, partRope, partBlock, partSling, partConnector, partDrum)
+	return func(t *term) { t.part = v }
 }
 
 // oneOf returns the word as one of the values, or sets the error.
