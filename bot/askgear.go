@@ -23,9 +23,9 @@ func (s speaker) strengthOf(f parser.Field, number string) string {
 	for _, k := range kit {
 		switch f {
 		case k.breaks:
-			return s.say("%s %s break", k.name, number)
+			return s.say("%s %s break", s.word(partNames[k.part]), number)
 		case k.marked:
-			return s.say("%s %s WLL", k.name, number)
+			return s.say("%s %s WLL", s.word(partNames[k.part]), number)
 		}
 	}
 	return number
@@ -34,31 +34,49 @@ func (s speaker) strengthOf(f parser.Field, number string) string {
 // askStrength asks whether a number beside gear is what it breaks at or its
 // working load: the one is many times the other.
 func (a *answer) askStrength(ask *parser.Ask) {
-	bare := trimQuote(ask.Words)
-	a.lines = []string{a.voice.say("%s: is that the %s's break strength or its working load? Type one:", quote(ask.Words), partNames[partOf(ask.Fields[0])])}
+	v, bare := a.voice, trimQuote(ask.Words)
+	a.lines = []string{v.say("%s: is that the %s's break strength or its working load? Type one:", quote(ask.Words), v.word(partNames[partOf(ask.Fields[0])]))}
 	for _, f := range ask.Fields {
-		a.choose(a.voice.strengthOf(f, bare))
+		a.choose(f, bare)
 	}
 }
 
-// choose adds a choice to an ask-back.
-func (a *answer) choose(typed string) {
-	a.choices = append(a.choices, typed)
-	a.lines = append(a.lines, a.voice.say("%s. %s", trimmed(float64(len(a.choices)), 0), typed))
+// choose adds a strength to the choices of an ask-back. What it stands for is
+// said in the place of the number, beside its gear.
+func (a *answer) choose(f parser.Field, number string) {
+	v := a.voice
+	label, message := v.strengthOf(f, number), v.say("%s WLL", number)
+	for _, k := range kit {
+		if f == k.breaks {
+			message = v.say("%s break", number)
+		}
+	}
+	a.lines = append(a.lines, numbered(len(a.choices), label))
+	a.choices = append(a.choices, Choice{label, message})
 }
 
 // askTonOfGear asks which ton the strength of gear was told in.
 func (a *answer) askTonOfGear(ask *parser.Ask) {
-	a.lines = []string{a.voice.say("Which ton is %s? And is it what the %s breaks at, or its working load? Type one:",
-		quote(ask.Words), partNames[partOf(ask.Fields[0])])}
+	v := a.voice
 	if len(ask.Fields) == 1 {
-		a.lines = []string{a.voice.say("Which ton is %s? Type it in pounds or kilograms:", quote(ask.Words))}
+		a.askTon(ask)
+		return
 	}
+	a.lines = []string{v.say("Which ton is %s? And is it what the %s breaks at, or its working load? Type one:",
+		quote(ask.Words), v.word(partNames[partOf(ask.Fields[0])]))}
 	for _, f := range ask.Fields {
 		for _, c := range ask.Choices {
-			a.choose(a.voice.strengthOf(f, typedMass(c)))
+			a.choose(f, typedMass(c))
 		}
 	}
+}
+
+// heavyUnit is the unit of a strength in the system that is being spoken.
+func (s speaker) heavyUnit() string {
+	if s.metric {
+		return " kN"
+	}
+	return " lb"
 }
 
 // answersGear says whether a message tells the strength that was asked about.

@@ -105,19 +105,19 @@ func (a *answer) tellUse(all []rated, tightest int) {
 			o.Items = append(o.Items, ratedObject{Part: partNames[r.part], Working: float64(r.limit), Load: float64(r.load), Used: r.used()})
 		}
 		if i != tightest {
-			others = append(others, v.say("%s %s", partNames[r.part], percent(r.used())))
+			others = append(others, v.say("%s %s", v.word(partNames[r.part]), percent(r.used())))
 		}
 	}
 	a.figures = alsoGear(a.figures, o)
 	a.overGear(all)
 	r := all[tightest]
-	name, how := capital(partNames[r.part]), strings.Join(r.words, ", ")
+	name, how := capital(v.word(partNames[r.part])), strings.Join(r.words, ", ")
 	switch over := r.used() > 1; {
 	case over:
-		a.lines[0] = v.say("%s %s OVER its working load.", a.lines[0], strings.ToUpper(partNames[r.part]))
+		a.lines[0] = v.say("%s %s OVER its working load.", a.lines[0], strings.ToUpper(v.word(partNames[r.part])))
 	case len(others) > 0:
 		a.lines = append(a.lines, v.say("%s: %s of %s working load (%s; %s), the tightest; %s.", name, v.heavy(r.load.Held()),
-			v.pullHad(r.limit), percent(r.used()), how, list(others, "and")))
+			v.pullHad(r.limit), percent(r.used()), how, v.and(others)))
 	default:
 		a.lines = append(a.lines, v.say("%s: %s of %s working load (%s; %s).", name, v.heavy(r.load.Held()), v.pullHad(r.limit), percent(r.used()), how))
 	}
@@ -144,7 +144,7 @@ func (a *answer) overGear(all []rated) {
 	for _, r := range all {
 		if r.used() > 1 {
 			a.problems = append(a.problems, v.say("OVER: the %s sees %s, its working load is %s (%s; %s). A smaller piece, or stronger gear.",
-				partNames[r.part], v.heavy(r.load.Held()), v.pullHad(r.limit), percent(r.used()), strings.Join(r.words, ", ")))
+				v.word(partNames[r.part]), v.heavy(r.load.Held()), v.pullHad(r.limit), percent(r.used()), strings.Join(r.words, ", ")))
 		}
 	}
 }

@@ -147,7 +147,7 @@ func (a *answer) lowered(heavy unit.Mass) string {
 	if err != nil || res.Lowering == nil {
 		return v.say("plan on %s, more than hands and a drum lower", v.heavy(heavy))
 	}
-	return v.say("plan on %s, %s, top block %s", v.heavy(heavy), turns(float64(res.Lowering.Start)), v.load(res.Block))
+	return v.say("plan on %s, %s, top block %s", v.heavy(heavy), v.turns(float64(res.Lowering.Start)), v.load(res.Block))
 }
 
 // mostPieces is how many pieces of a plan fit on a phone.
@@ -184,6 +184,3 @@ func thickened(p piece.Piece, step unit.Length) (piece.Piece, unit.Length) {
 	}
 	return p, thickest
 }
-
-// count says a whole number.
-func count(n int) string { return grouped(float64(n)) }

@@ -3,7 +3,6 @@ package bot
 import (
 	"math"
 	"slices"
-	"strings"
 
 	"heft/calc/block"
 	"heft/calc/gear"
@@ -35,26 +34,21 @@ func (r rated) used() float64 { return float64(r.load / r.limit) }
 type kitPart struct {
 	part           gear.Part
 	breaks, marked parser.Field
-	name           string
 }
 
 // kit are the parts in the order of the rope's way.
 var kit = []kitPart{
-	{gear.Rope, parser.RopeBreak, parser.RopeWorking, "rope"},
-	{gear.Block, parser.BlockBreak, parser.BlockWorking, "block"},
-	{gear.Sling, parser.SlingBreak, parser.SlingWorking, "sling"},
-	{gear.Connector, parser.ConnectorBreak, parser.ConnectorWorking, "shackle"},
-	{gear.Drum, parser.DrumBreak, parser.DrumWorking, "drum"},
+	{gear.Rope, parser.RopeBreak, parser.RopeWorking},
+	{gear.Block, parser.BlockBreak, parser.BlockWorking},
+	{gear.Sling, parser.SlingBreak, parser.SlingWorking},
+	{gear.Connector, parser.ConnectorBreak, parser.ConnectorWorking},
+	{gear.Drum, parser.DrumBreak, parser.DrumWorking},
 }
 
 // partNames are what a crew calls the parts.
-var partNames = func() map[gear.Part]string {
-	names := map[gear.Part]string{}
-	for _, k := range kit {
-		names[k.part] = k.name
-	}
-	return names
-}()
+var partNames = map[gear.Part]string{
+	gear.Rope: "rope", gear.Block: "block", gear.Sling: "sling", gear.Connector: "shackle", gear.Drum: "drum",
+}
 
 // factorOf is the design factor that was said, or else that for loads that
 // are not accurately known.
@@ -233,9 +227,12 @@ func knotOf(q parser.Question) gear.Knot {
 }
 
 func withKnot(s speaker, k gear.Knot) string {
-	kept := trimmed(100*gear.Keeps(k).Kept.Low, 0) + "%"
-	if k == gear.AnyOtherKnot {
-		return s.say("%s of it left by a knot you did not name", kept)
-	}
-	return s.say("%s of it left by the %s", kept, strings.ReplaceAll(string(k), "-", " "))
+	return s.say("%s%% of it left by %s", trimmed(100*gear.Keeps(k).Kept.Low, 0), s.word(knotNames[k]))
+}
+
+// knotNames are what a crew calls the knots.
+var knotNames = map[gear.Knot]string{
+	gear.Bowline: "the bowline", gear.CloveHitch: "the clove hitch", gear.TimberHitch: "the timber hitch",
+	gear.TwoHalfHitches: "the two half hitches", gear.EyeSplice: "the eye splice", gear.SquareKnot: "the square knot",
+	gear.OverhandKnot: "the overhand knot", gear.FigureEight: "the figure eight", gear.AnyOtherKnot: "a knot you did not name",
 }

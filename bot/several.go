@@ -1,8 +1,8 @@
 package bot
 
 import (
+	"cmp"
 	"errors"
-	"fmt"
 	"slices"
 	"strings"
 
@@ -66,16 +66,17 @@ type several struct {
 	whole   parser.Question // what is asked of all of them
 }
 
-func (d *Desk) several(ev Event, parts []string, before Turn) (several, Turn) {
+func (d *Desk) several(ev Event, before Turn, parts []string) (several, Turn) {
 	var all several
 	var turn Turn
+	whole, _ := d.reader.Read(ev.Text) // its language is that of the parts that tell none
+	language := cmp.Or(whole.Language, before.language)
 	for _, text := range parts {
 		one := ev
 		one.Text = text
-		a, t := d.consider(one, Turn{})
-		counted := Turn{tree: before.tree}.counting(a)
-		before.tree, turn = counted, t
-		turn.tree = counted
+		a, t := d.consider(one, Turn{language: language})
+		before.tree = Turn{tree: before.tree}.counting(a)
+		turn, turn.language, turn.tree = t, language, before.tree
 		all.answers = append(all.answers, a)
 	}
 	return all, turn
@@ -121,10 +122,10 @@ type treeObject struct {
 // reply answers all parts in one message: the sum first, then a line or two
 // each.
 func (s several) reply() Reply {
-	r := Reply{status: s.status()}
 	voice := s.answers[0].voice
+	r := Reply{status: s.status(), voice: voice}
 	sum, heaviest, ok := s.total()
-	head := fmt.Sprintf("%d questions, not all answered.", len(s.answers))
+	head := voice.say("%s questions, not all answered.", count(len(s.answers)))
 	trips, err := tripsOf(s.picked(), s.whole)
 	if ok {
 		head = voice.treeHead(len(s.answers), sum, heaviest, trips, s.whole)
@@ -134,7 +135,7 @@ func (s several) reply() Reply {
 		r.lines = append(r.lines, voice.tripsProblem(err))
 	}
 	for i, a := range s.answers {
-		r.lines = append(r.lines, fmt.Sprintf("%d. %s", i+1, a.lines[0]))
+		r.lines = append(r.lines, numbered(i, a.lines[0]))
 		for _, p := range a.problems {
 			if p != a.lines[0] {
 				r.lines = append(r.lines, p)
@@ -148,7 +149,7 @@ func (s several) reply() Reply {
 			}
 		}
 	}
-	r.lines = append(r.lines, "Ask for one by itself for its loads and what was assumed.")
+	r.lines = append(r.lines, voice.word("Ask for one by itself for its loads and what was assumed."))
 	o := s.answers[0].object()
 	if err != nil && ok {
 		o.Problems = append(o.Problems, voice.tripsProblem(err))

@@ -117,7 +117,7 @@ func (s speaker) tripsProblem(err error) string {
 	if c, ok := errors.AsType[*limits.Contradiction](err); ok {
 		return s.overPayload(c)
 	}
-	return s.problem(err)
+	return (&answer{voice: s}).problem(err)
 }
 
 // added is the sum of pieces, and the heaviest of them.

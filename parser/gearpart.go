@@ -14,7 +14,7 @@ func (r *Reader) figureEights(rd *reading) {
 		if e.term == nil || fold(rd.text[e.start:e.end]) != "figure" {
 			continue
 		}
-		if t, n := r.lex.find([]string{"figure", "eight"}); n == 2 {
+		if t, n := r.lex.find([]string{"figure", "eight"}, rd.in); n == 2 {
 			rd.elems[before] = element{start: e.start, end: fig.end, term: t}
 			rd.elems = append(rd.elems[:before+1], rd.elems[i+1:]...)
 		}
