@@ -20,6 +20,13 @@ var noun = map[parser.Field]string{
 	parser.BlockHeight: "the block above the cut", parser.Tie: "the tie from the cut", parser.LimbAngle: "the limb's angle",
 	parser.Efficiency: "the sheave efficiency", parser.LineOut: "the line out", parser.Sideways: "how far to the side",
 	parser.StartAngle: "the line's angle",
+
+	parser.RopeWorking: "the rope's working load", parser.BlockBreak: "the block's strength", parser.BlockWorking: "the block's working load",
+	parser.SlingBreak: "the sling's strength", parser.SlingWorking: "the sling's working load",
+	parser.ConnectorBreak: "the shackle's strength", parser.ConnectorWorking: "the shackle's working load",
+	parser.DrumBreak: "the drum's strength", parser.DrumWorking: "the drum's working load",
+	parser.DesignFactor: "the design factor", parser.Legs: "the sling's legs", parser.LegAngle: "the legs' angle",
+	parser.ChokeAngle: "the choke's angle", parser.Payload: "the payload",
 }
 
 // called is what a crew calls a quantity of the calculator, also one that
@@ -57,6 +64,7 @@ var asTyped = map[parser.Field]string{
 	parser.Parts: "2:1", parser.Limit: "limit 600 lb", parser.LimbAngle: "20° above level",
 	parser.Tie: "tied 12 ft from the cut", parser.BlockHeight: "block 20 ft above the cut",
 	parser.DropHeight: "drop 4 ft", parser.RopeBreak: "16,000 lb break", parser.RopeLength: "60 ft of rope",
+	parser.SlingBreak: "sling 10,000 lb break", parser.Payload: "truck takes 8,000 lb",
 	parser.LineOut: "15 ft of line out", parser.Sideways: "8 ft to the side", parser.Weight: "600 lb",
 }
 
@@ -66,6 +74,7 @@ var asTypedMetric = map[parser.Field]string{
 	parser.Parts: "2:1", parser.Limit: "limit 300 kg", parser.LimbAngle: "20° above level",
 	parser.Tie: "tied 4 m from the cut", parser.BlockHeight: "block 6 m above the cut",
 	parser.DropHeight: "drop 1 m", parser.RopeBreak: "70 kN break", parser.RopeLength: "20 m of rope",
+	parser.SlingBreak: "sling 45 kN break", parser.Payload: "truck takes 3500 kg",
 	parser.LineOut: "5 m of line out", parser.Sideways: "2 m to the side", parser.Weight: "300 kg",
 }
 
