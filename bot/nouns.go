@@ -19,7 +19,8 @@ var noun = map[parser.Field]string{
 	parser.DropHeight: "the fall", parser.RunLength: "the run", parser.Limit: "the limit",
 	parser.BlockHeight: "the block above the cut", parser.Tie: "the tie from the cut", parser.LimbAngle: "the limb's angle",
 	parser.Efficiency: "the sheave efficiency", parser.LineOut: "the line out", parser.Sideways: "how far to the side",
-	parser.StartAngle: "the line's angle",
+	parser.StartAngle:  "the line's angle",
+	parser.ObstacleOut: "how far past the block it stands", parser.ObstacleHeight: "how high it reaches",
 }
 
 // called is what a crew calls a quantity of the calculator, also one that
@@ -56,6 +57,7 @@ var asTyped = map[parser.Field]string{
 	parser.Parts: "2:1", parser.Limit: "limit 600 lb", parser.LimbAngle: "20° above level",
 	parser.Tie: "tied 12 ft from the cut", parser.BlockHeight: "block 20 ft above the cut",
 	parser.DropHeight: "drop 4 ft", parser.RopeBreak: "16,000 lb break", parser.RopeLength: "60 ft of rope",
+	parser.ObstacleOut: "roof 12 ft past the block", parser.ObstacleHeight: "roof 14 ft high",
 	parser.LineOut: "15 ft of line out", parser.Sideways: "8 ft to the side", parser.Weight: "600 lb",
 }
 
@@ -65,6 +67,7 @@ var asTypedMetric = map[parser.Field]string{
 	parser.Parts: "2:1", parser.Limit: "limit 300 kg", parser.LimbAngle: "20° above level",
 	parser.Tie: "tied 4 m from the cut", parser.BlockHeight: "block 6 m above the cut",
 	parser.DropHeight: "drop 1 m", parser.RopeBreak: "70 kN break", parser.RopeLength: "20 m of rope",
+	parser.ObstacleOut: "roof 4 m past the block", parser.ObstacleHeight: "roof 4 m high",
 	parser.LineOut: "5 m of line out", parser.Sideways: "2 m to the side", parser.Weight: "300 kg",
 }
 

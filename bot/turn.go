@@ -25,7 +25,7 @@ func (t Turn) reread(r *parser.Reader, text string) (parser.Question, error) {
 	if n, err := strconv.Atoi(text); err == nil && n >= 1 && n <= len(t.choices) {
 		return r.Read(t.choices[n-1])
 	}
-	q, err := r.Read(text)
+	q, err := r.ReadAfter(text, t.question)
 	if err == nil || t.pending == nil || t.pending.Kind != parser.WhichTree {
 		return q, err
 	}
@@ -133,15 +133,18 @@ func merge(before, now parser.Question) (q parser.Question, kept, changed []stri
 	now.Shape = cmp.Or(now.Shape, before.Shape)
 	note(before.Condition != nil, now.Condition != nil, parser.ConditionField)
 	now.Condition = cmp.Or(now.Condition, before.Condition)
+	another := now.Obstacle != nil && before.Obstacle != nil && !strings.EqualFold(now.Obstacle.Words, before.Obstacle.Words)
+	now.Obstacle = cmp.Or(now.Obstacle, before.Obstacle)
 	for _, n := range before.Notes { // a used rope stays used
 		if !slices.Contains(now.Notes, n) {
 			now.Notes = append(slices.Clone(now.Notes), n)
 		}
 	}
 	now = settle(now) // a thickness takes its name before names are compared
+	said := now       // what is kept must not replace what else is kept
 	for _, x := range before.Quantities {
-		if replaced(x.Field, now) {
-			if now.Has(x.Field) {
+		if replaced(x.Field, said) || another && (x.Field == parser.ObstacleOut || x.Field == parser.ObstacleHeight) {
+			if said.Has(x.Field) {
 				changed = append(changed, string(x.Field))
 			}
 			continue

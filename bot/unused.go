@@ -24,7 +24,7 @@ var uses = map[parser.Intent][]parser.Field{
 	parser.AskCutPlan: {},
 	parser.AskDrop:    {parser.DropHeight, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight},
 	parser.AskGear:    {parser.RopeBreak, parser.RopeDiameter},
-	parser.AskSwing:   {parser.LineOut, parser.Sideways, parser.StartAngle, parser.HitchHeight},
+	parser.AskSwing:   {parser.LineOut, parser.Sideways, parser.StartAngle, parser.HitchHeight, parser.ObstacleOut, parser.ObstacleHeight},
 	parser.AskBalance: {parser.LineOut, parser.Sideways},
 	parser.AskAnchor:  {parser.Tie},
 }

@@ -7,6 +7,7 @@ var dimensionOf = map[Field]dimension{
 	Length: dimLength, HitchHeight: dimLength, RopeLength: dimLength, DropHeight: dimLength,
 	RunLength: dimLength, BlockHeight: dimLength, Tie: dimLength,
 	LineOut: dimLength, Sideways: dimLength, RopeDiameter: dimLength,
+	ObstacleOut: dimLength, ObstacleHeight: dimLength,
 	Weight: dimMass, Limit: dimMass,
 	WinchPull: dimForce, RopeBreak: dimForce,
 	BlockAngle: dimAngle, LimbAngle: dimAngle, StartAngle: dimAngle,

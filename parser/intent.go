@@ -10,6 +10,7 @@ var fieldIntent = map[Field]Intent{
 	WinchPull: AskLift, Parts: AskLift, Efficiency: AskLift,
 	RopeBreak: AskGear,
 	LineOut:   AskSwing, Sideways: AskSwing, StartAngle: AskSwing,
+	ObstacleOut: AskSwing, ObstacleHeight: AskSwing,
 }
 
 // serves are the facts that another question makes use of too.
@@ -36,6 +37,9 @@ func intentOf(rd *reading, q Question) Intent {
 	}
 	if q.Has(Limit) && q.Has(across...) && !q.Has(Length, Weight) {
 		asked = append(asked, AskCutPlan) // how long a piece stays under it
+	}
+	if rd.struck {
+		asked = append(asked, AskSwing)
 	}
 	for _, in := range special {
 		if slices.Contains(asked, in) {

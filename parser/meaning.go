@@ -7,7 +7,7 @@ import (
 )
 
 // mark says what a word does to its neighbours.
-type mark uint32
+type mark uint64
 
 // The marks, as the word file names them.
 const (
@@ -41,6 +41,12 @@ const (
 	markRound          // a round: wider than long
 	markThick          // across a log, along a round
 	markUnit           // a unit without a number
+	markObstacle       // what a swing may strike: a roof, a fence
+	markStanding       // likewise, as tall as the block: a trunk
+	markPerson         // likewise: the climber
+	markOutward        // behind how far past the block: away, beyond
+	markUpward         // behind how high: high, up
+	markNearside       // on the side where the piece starts
 )
 
 var markNamed = map[string]mark{
@@ -50,6 +56,7 @@ var markNamed = map[string]mark{
 	"loaded": markLoaded, "deflects": markDeflects, "rating": markRating, "adverb": markAdverb, "article": markArticle,
 	"relation": markRelation, "where": markWhere, "in": markIn | markWhere, "pronoun": markPronoun, "is": markIs, "at": markAt | markIs | markWhere,
 	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "unit": markUnit,
+	"obstacle": markObstacle, "standing": markStanding, "person": markPerson, "outward": markOutward, "upward": markUpward, "nearside": markNearside,
 }
 
 // meaningOf returns what a meaning of the word file does to a term.

@@ -34,6 +34,7 @@ func (q Question) Missing() []Field {
 	if q.Intent == AskSwing && !q.Has(Sideways, StartAngle) {
 		out = append(out, Sideways)
 	}
+	out = append(out, q.missingObstacle()...)
 	if q.Intent == AskBalance && q.Has(Sideways) && !q.Has(LineOut) {
 		out = append(out, LineOut)
 	}

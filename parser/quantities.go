@@ -81,6 +81,8 @@ func si(f Field, fig *figure, v float64) float64 {
 func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 	fig := rd.elems[i].fig
 	switch {
+	case fig.unclear != "":
+		return fig.obstacleAsk(rd.text)
 	case fig.dim == dimCount && !fig.elsewhere:
 		a := fig.ask(NoUnit, rd.text)
 		a.Fields = open(full, limb)

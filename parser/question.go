@@ -34,6 +34,9 @@ const (
 	Sideways     Field = "offset_m"  // of the piece, from under the block
 	StartAngle   Field = "start_deg" // of the line, from plumb
 
+	ObstacleOut    Field = "obstacle_out_m"    // from under the block, on the far side of a swing
+	ObstacleHeight Field = "obstacle_height_m" // above the ground
+
 	// The three that are no quantities, named where one is missing.
 	SpeciesField   Field = "species"
 	ShapeField     Field = "shape"
@@ -83,6 +86,16 @@ const (
 	Dead  Condition = "dead"
 )
 
+// Obstacle is the kind of thing that a swing may strike.
+type Obstacle string
+
+// The obstacles.
+const (
+	Thing    Obstacle = "thing"    // has a height of its own: a roof, a fence
+	Standing Obstacle = "standing" // as tall as the block: a trunk
+	Person   Obstacle = "person"
+)
+
 // System is a system of units.
 type System string
 
@@ -124,6 +137,7 @@ type Question struct {
 	Species    *Said[Species]
 	Shape      *Said[Shape]
 	Condition  *Said[Condition]
+	Obstacle   *Said[Obstacle] // what a swing may strike
 	Quantities []Quantity
 	Language   string // tag of the language of most of its words, "" where no word tells
 	Units      System // the system asked for, or else that of most numbers

@@ -33,7 +33,11 @@ func New(known []Species) (*Reader, error) {
 // Read reads one message. The error is an *Ask: what must be asked back, or
 // the reason not to read on. The question then holds what could be placed
 // all the same, so that an answer to the ask can complete it.
-func (r *Reader) Read(text string) (Question, error) {
+func (r *Reader) Read(text string) (Question, error) { return r.ReadAfter(text, Question{}) }
+
+// ReadAfter reads a message of a conversation that stands at a question. Only
+// what a swing may strike is read by it: "what about 15 ft away".
+func (r *Reader) ReadAfter(text string, before Question) (Question, error) {
 	if len(text) > longest {
 		return Question{}, &Ask{Kind: TooMuch}
 	}
@@ -43,6 +47,7 @@ func (r *Reader) Read(text string) (Question, error) {
 		return Question{}, &Ask{Kind: Nonsense, Words: text, End: len(text)}
 	}
 	rd := r.elements(text, tree)
+	rd.obstacles(before)
 	if a := rd.stop(); a != nil {
 		return Question{Intent: rd.stopIntent(a)}, a
 	}
@@ -92,6 +97,7 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	treeAsk := r.fillSpecies(rd, &q)
 	numberAsks, boundAsk := rd.fillQuantities(&q)
 	q.Intent = intentOf(rd, q)
+	numberAsks = append(numberAsks, rd.obstacleOnly(&q)...)
 	if rd.nonsense(q, asks) {
 		return q, &Ask{Kind: Nonsense, Words: rd.text, End: len(rd.text)}
 	}
