@@ -25,7 +25,8 @@ var uses = map[parser.Intent][]parser.Field{
 	parser.AskDrop:    {parser.DropHeight, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight},
 	parser.AskGear:    {parser.RopeBreak, parser.RopeDiameter},
 	parser.AskSwing:   {parser.LineOut, parser.Sideways, parser.StartAngle, parser.HitchHeight, parser.ObstacleOut, parser.ObstacleHeight},
-	parser.AskBalance: {parser.LineOut, parser.Sideways},
+	parser.AskBalance: {parser.LineOut, parser.Sideways, parser.Tie, parser.SecondTie, parser.LegAngle, parser.SecondLeg,
+		parser.BlockAngle, parser.SideBranch, parser.SideBranchOut},
 	parser.AskAnchor:  {parser.Tie},
 }
 

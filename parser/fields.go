@@ -8,6 +8,7 @@ var dimensionOf = map[Field]dimension{
 	RunLength: dimLength, BlockHeight: dimLength, Tie: dimLength,
 	LineOut: dimLength, Sideways: dimLength, RopeDiameter: dimLength,
 	ObstacleOut: dimLength, ObstacleHeight: dimLength,
+	SecondTie: dimLength, SideBranchOut: dimLength, SideBranch: dimMass, LegAngle: dimAngle, SecondLeg: dimAngle,
 	Weight: dimMass, Limit: dimMass,
 	WinchPull: dimForce, RopeBreak: dimForce,
 	BlockAngle: dimAngle, LimbAngle: dimAngle, StartAngle: dimAngle,

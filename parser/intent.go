@@ -11,6 +11,7 @@ var fieldIntent = map[Field]Intent{
 	RopeBreak: AskGear,
 	LineOut:   AskSwing, Sideways: AskSwing, StartAngle: AskSwing,
 	ObstacleOut: AskSwing, ObstacleHeight: AskSwing,
+	SecondTie: AskBalance, LegAngle: AskBalance, SecondLeg: AskBalance, SideBranch: AskBalance, SideBranchOut: AskBalance,
 }
 
 // serves are the facts that another question makes use of too.
@@ -29,6 +30,9 @@ func intentOf(rd *reading, q Question) Intent {
 	asked, besides, hello := rd.intents()
 	if len(asked) == 0 && !q.Has(HitchHeight, Wraps) {
 		asked = besides
+	}
+	if rd.has(markTug) && q.Has(Sideways) && !slices.Contains(asked, AskSwing) {
+		asked = append(asked, AskBalance) // "pull a limb 4 ft aside"
 	}
 	for _, x := range q.Quantities {
 		if in, ok := fieldIntent[x.Field]; ok && !slices.ContainsFunc(serves[x.Field], func(s Intent) bool { return slices.Contains(asked, s) }) {

@@ -47,6 +47,11 @@ const (
 	markOutward        // behind how far past the block: away, beyond
 	markUpward         // behind how high: high, up
 	markNearside       // on the side where the piece starts
+	markSide           // a branch that rolls the piece
+	markAside          // behind how far it sticks out
+	markBridle         // two lines to one point
+	markTwins          // before the places of two lines
+	markTug            // moves a hanging load
 )
 
 var markNamed = map[string]mark{
@@ -57,6 +62,7 @@ var markNamed = map[string]mark{
 	"relation": markRelation, "where": markWhere, "in": markIn | markWhere, "pronoun": markPronoun, "is": markIs, "at": markAt | markIs | markWhere,
 	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "unit": markUnit,
 	"obstacle": markObstacle, "standing": markStanding, "person": markPerson, "outward": markOutward, "upward": markUpward, "nearside": markNearside,
+	"side": markSide, "aside": markAside, "bridle": markBridle, "twins": markTwins, "tug": markTug,
 }
 
 // meaningOf returns what a meaning of the word file does to a term.

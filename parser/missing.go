@@ -30,20 +30,48 @@ func (q Question) Missing() []Field {
 	if q.Intent == AskAnchor {
 		return append(q.missingOf(SpeciesField, acrossField(q.limb())), q.without([]Field{Weight, Tie})...)
 	}
+	if q.Intent == AskBalance {
+		return q.missingBalance()
+	}
 	out := q.MissingPiece()
 	if q.Intent == AskSwing && !q.Has(Sideways, StartAngle) {
 		out = append(out, Sideways)
 	}
 	out = append(out, q.missingObstacle()...)
-	if q.Intent == AskBalance && q.Has(Sideways) && !q.Has(LineOut) {
-		out = append(out, LineOut)
-	}
 	for _, f := range q.without(alsoNeeded[q.Intent]) {
 		if !slices.Contains(out, f) {
 			out = append(out, f)
 		}
 	}
 	return out
+}
+
+// missingBalance lists what is missing of what a balance question tells: the
+// point itself needs no more than a length.
+func (q Question) missingBalance() []Field {
+	weighed := func(more ...Field) []Field {
+		return append(q.MissingPiece(), q.without(more)...)
+	}
+	switch {
+	case q.Has(SideBranch, SideBranchOut):
+		return q.without([]Field{SideBranch, SideBranchOut})
+	case q.Has(SecondTie):
+		out := weighed(Tie, SecondTie)
+		if !q.Has(Length) && !slices.Contains(out, Length) {
+			out = append(out, Length)
+		}
+		return out
+	case q.Has(SecondLeg, LegAngle):
+		return weighed(LegAngle)
+	case slices.Contains(q.Notes, bridled):
+		if q.Has(BlockAngle) {
+			return weighed()
+		}
+		return weighed(LegAngle)
+	case q.Has(Sideways):
+		return weighed(LineOut)
+	}
+	return q.without([]Field{Length})
 }
 
 // MissingPiece lists what a weight still needs: nothing where the crew gave

@@ -34,6 +34,12 @@ const (
 	Sideways     Field = "offset_m"  // of the piece, from under the block
 	StartAngle   Field = "start_deg" // of the line, from plumb
 
+	SecondTie     Field = "second_tie_m"  // of the second line, from the cut
+	LegAngle      Field = "leg_angle_deg" // of a leg, above horizontal
+	SecondLeg     Field = "second_leg_deg"
+	SideBranch    Field = "side_branch_kg"
+	SideBranchOut Field = "side_branch_out_m" // from the axis of the piece
+
 	ObstacleOut    Field = "obstacle_out_m"    // from under the block, on the far side of a swing
 	ObstacleHeight Field = "obstacle_height_m" // above the ground
 
