@@ -145,6 +145,9 @@ func (a *answer) tellTag(o *balanceObject, head string) error {
 		v.say("The rope it hangs on then carries %s. Assumed: a level tag line, %s of line to the block, the piece at rest.",
 			v.load(tag.Line), v.along(unit.Exactly(line))),
 	}
+	if q.Has(parser.People) && int(q.Count(parser.People)) < o.TagPeople {
+		a.problems = append(a.problems, v.say("Not enough hands on the tag line."))
+	}
 	if more := a.tagMovedBy(line, aside, tag.Pull); more != "" {
 		a.lines = append(a.lines, more)
 	}

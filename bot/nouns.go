@@ -19,8 +19,8 @@ var noun = map[parser.Field]string{
 	parser.DropHeight: "the fall", parser.RunLength: "the run", parser.Limit: "the limit",
 	parser.BlockHeight: "the block above the cut", parser.Tie: "the tie from the cut", parser.LimbAngle: "the limb's angle",
 	parser.Efficiency: "the sheave efficiency", parser.LineOut: "the line out", parser.Sideways: "how far to the side",
-	parser.StartAngle:  "the line's angle",
-	parser.SecondTie: "the second tie from the cut", parser.LegAngle: "the legs' angle above level", parser.SecondLeg: "the second leg's angle",
+	parser.StartAngle: "the line's angle",
+	parser.SecondTie:  "the second tie from the cut", parser.LegAngle: "the legs' angle above level", parser.SecondLeg: "the second leg's angle",
 	parser.SideBranch: "the side branch's weight", parser.SideBranchOut: "how far the side branch sticks out",
 	parser.ObstacleOut: "how far past the block it stands", parser.ObstacleHeight: "how high it reaches",
 }
@@ -61,7 +61,7 @@ var asTyped = map[parser.Field]string{
 	parser.DropHeight: "drop 4 ft", parser.RopeBreak: "16,000 lb break", parser.RopeLength: "60 ft of rope",
 	parser.SecondTie: "tip line at 15 ft", parser.LegAngle: "legs at 45°", parser.SideBranch: "150 lb side branch",
 	parser.SideBranchOut: "side branch sticking out 6 ft",
-	parser.ObstacleOut: "roof 12 ft past the block", parser.ObstacleHeight: "roof 14 ft high",
+	parser.ObstacleOut:   "roof 12 ft past the block", parser.ObstacleHeight: "roof 14 ft high",
 	parser.LineOut: "15 ft of line out", parser.Sideways: "8 ft to the side", parser.Weight: "600 lb",
 }
 
@@ -73,7 +73,7 @@ var asTypedMetric = map[parser.Field]string{
 	parser.DropHeight: "drop 1 m", parser.RopeBreak: "70 kN break", parser.RopeLength: "20 m of rope",
 	parser.SecondTie: "tip line at 5 m", parser.LegAngle: "legs at 45°", parser.SideBranch: "70 kg side branch",
 	parser.SideBranchOut: "side branch sticking out 2 m",
-	parser.ObstacleOut: "roof 4 m past the block", parser.ObstacleHeight: "roof 4 m high",
+	parser.ObstacleOut:   "roof 4 m past the block", parser.ObstacleHeight: "roof 4 m high",
 	parser.LineOut: "5 m of line out", parser.Sideways: "2 m to the side", parser.Weight: "300 kg",
 }
 

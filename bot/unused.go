@@ -26,8 +26,8 @@ var uses = map[parser.Intent][]parser.Field{
 	parser.AskGear:    {parser.RopeBreak, parser.RopeDiameter},
 	parser.AskSwing:   {parser.LineOut, parser.Sideways, parser.StartAngle, parser.HitchHeight, parser.ObstacleOut, parser.ObstacleHeight},
 	parser.AskBalance: {parser.LineOut, parser.Sideways, parser.Tie, parser.SecondTie, parser.LegAngle, parser.SecondLeg,
-		parser.BlockAngle, parser.SideBranch, parser.SideBranchOut},
-	parser.AskAnchor:  {parser.Tie},
+		parser.BlockAngle, parser.People, parser.SideBranch, parser.SideBranchOut},
+	parser.AskAnchor: {parser.Tie},
 }
 
 var ofLowering = []parser.Field{
