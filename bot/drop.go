@@ -2,6 +2,7 @@ package bot
 
 import (
 	"fmt"
+	"slices"
 
 	"heft/calc/drop"
 	"heft/calc/gear"
@@ -12,6 +13,10 @@ import (
 // workDrop answers what a piece that falls onto its line may pull.
 func (a *answer) workDrop() error {
 	q := a.question
+	if slices.Contains(q.Notes, "rope-no-stretch") {
+		a.refuse(a.voice.say("A line that hardly stretches: no figure. It pulls harder than any rope I have figures for; do not let a piece fall on it."))
+		return nil
+	}
 	res, err := a.weighed()
 	if err != nil {
 		return err
@@ -23,6 +28,7 @@ func (a *answer) workDrop() error {
 		Break:  unit.Force(low(q, parser.RopeBreak)),
 		Rope:   q.Length(parser.RopeLength).Low,
 		Hitch:  q.Length(parser.HitchHeight).Low,
+		Class:  classOf(q),
 	}
 	if s.Rope == 0 {
 		s.Rope = s.Hitch // the line comes down to a drum at the foot of the tree
@@ -36,7 +42,7 @@ func (a *answer) workDrop() error {
 		return err
 	}
 	a.status, a.result = Answered, &res
-	o := &dropObject{Peak: float64(fall.Peak.High), Block: float64(fall.Block.High)}
+	o := &dropObject{PeakLow: float64(fall.Peak.Low), Peak: float64(fall.Peak.High), Block: float64(fall.Block.High)}
 	a.figures = func(all *object) { all.Drop = o }
 	a.tellDrop(s, fall)
 	stop, err := drop.RunFor(s.Weight.High, s.Drop, working)
@@ -51,25 +57,33 @@ func (a *answer) workDrop() error {
 	return nil
 }
 
-// dropObject is a drop as scripts read it: the heavy ends.
+// dropObject is a drop as scripts read it: the heavy ends, and the light end of
+// the peak.
 type dropObject struct {
-	Peak  float64 `json:"peak_force_n"`
-	Block float64 `json:"block_peak_n"`
-	Run   float64 `json:"run_m,omitempty"`
+	PeakLow float64 `json:"peak_low_n"`
+	Peak    float64 `json:"peak_force_n"`
+	Block   float64 `json:"block_peak_n"`
+	Run     float64 `json:"run_m,omitempty"`
 }
 
 func (a *answer) tellDrop(s drop.Setup, f drop.Fall) {
 	v, q := a.voice, a.question
-	how := "held fast"
+	how := v.say("held fast")
+	if slices.Contains(q.Notes, "snubbed") {
+		how = v.say("snubbed, held fast")
+	}
 	if s.Run > 0 {
-		how = "let run " + v.along(q.Length(parser.RunLength))
+		how = v.say("let run %s", v.along(q.Length(parser.RunLength)))
 	}
 	a.lines = []string{fmt.Sprintf("%s, falls %s, %s: line up to %s, top block up to %s.", capital(a.piece()),
 		v.along(q.Length(parser.DropHeight)), how, v.load(f.Peak.High), v.load(f.Block.High))}
 	a.tellWeight()
 	a.lines = append(a.lines,
-		fmt.Sprintf("A bound, no measurement: the line sees %s to %s, few forces in trees are published.", v.pullHad(f.Peak.Low), v.pull(f.Peak.High)),
-		fmt.Sprintf("That is up to %s%% of the rope's strength, before any knot.", trimmed(100*f.OfBreak+0.5, 0)),
-		"Assumed: "+v.alongDown(s.Rope)+" of rope stretches, the stiffest class, new and dry, legs side by side.")
+		v.say("A bound, no measurement: the line sees %s to %s, few forces in trees are published.", v.pullHad(f.Peak.Low), v.pull(f.Peak.High)),
+		v.say("That is up to %s%% of the rope's strength, before any knot.", trimmed(100*f.OfBreak+0.5, 0)))
+	if line := a.dropMovedBy(s, f.Peak.High); line != "" {
+		a.lines = append(a.lines, line)
+	}
+	a.lines = append(a.lines, a.ropePlanned(s))
 	a.cautions = append(a.cautions, "A smaller piece is the surest way to less. Negative rigging is the worst case: ask whether it must be.")
 }

@@ -21,6 +21,7 @@ var noun = map[parser.Field]string{
 	parser.Efficiency: "the sheave efficiency", parser.LineOut: "the line out", parser.Sideways: "how far to the side",
 	parser.StartAngle: "the line's angle",
 	parser.SecondTie:  "the second tie from the cut", parser.LegAngle: "the legs' angle above level", parser.SecondLeg: "the second leg's angle",
+	parser.Lines: "how many lines", parser.Strands: "the rope's strands",
 	parser.SideBranch: "the side branch's weight", parser.SideBranchOut: "how far the side branch sticks out",
 	parser.ObstacleOut: "how far past the block it stands", parser.ObstacleHeight: "how high it reaches",
 }
@@ -58,6 +59,7 @@ var asTyped = map[parser.Field]string{
 	parser.Length: "22 ft long", parser.HitchHeight: "hitched at 35 ft",
 	parser.Parts: "2:1", parser.Limit: "limit 600 lb", parser.LimbAngle: "20° above level",
 	parser.Tie: "tied 12 ft from the cut", parser.BlockHeight: "block 20 ft above the cut",
+	parser.RunLength:  "let it run 6 ft",
 	parser.DropHeight: "drop 4 ft", parser.RopeBreak: "16,000 lb break", parser.RopeLength: "60 ft of rope",
 	parser.SecondTie: "tip line at 15 ft", parser.LegAngle: "legs at 45°", parser.SideBranch: "150 lb side branch",
 	parser.SideBranchOut: "side branch sticking out 6 ft",
@@ -70,6 +72,7 @@ var asTypedMetric = map[parser.Field]string{
 	parser.Length: "7 m long", parser.HitchHeight: "hitched at 10 m",
 	parser.Parts: "2:1", parser.Limit: "limit 300 kg", parser.LimbAngle: "20° above level",
 	parser.Tie: "tied 4 m from the cut", parser.BlockHeight: "block 6 m above the cut",
+	parser.RunLength:  "let it run 2 m",
 	parser.DropHeight: "drop 1 m", parser.RopeBreak: "70 kN break", parser.RopeLength: "20 m of rope",
 	parser.SecondTie: "tip line at 5 m", parser.LegAngle: "legs at 45°", parser.SideBranch: "70 kg side branch",
 	parser.SideBranchOut: "side branch sticking out 2 m",

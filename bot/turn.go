@@ -136,7 +136,7 @@ func merge(before, now parser.Question) (q parser.Question, kept, changed []stri
 	another := now.Obstacle != nil && before.Obstacle != nil && !strings.EqualFold(now.Obstacle.Words, before.Obstacle.Words)
 	now.Obstacle = cmp.Or(now.Obstacle, before.Obstacle)
 	for _, n := range before.Notes { // a used rope stays used
-		if !slices.Contains(now.Notes, n) {
+		if !slices.Contains(now.Notes, n) && !replacedNote(n, now.Notes) {
 			now.Notes = append(slices.Clone(now.Notes), n)
 		}
 	}
@@ -157,6 +157,18 @@ func merge(before, now parser.Question) (q parser.Question, kept, changed []stri
 	return settle(now), kept, changed
 }
 
+// choices are notes of which a new one takes the place of another.
+var choices = [][]string{
+	{"snubbed", "let-run"}, {"hang-level", "hang-butt", "hang-tip"},
+	{"rope-static", "rope-low-stretch", "rope-stretchy", "rope-double-braid", "rope-three-strand", "rope-kernmantle", "rope-no-stretch"},
+}
+
+func replacedNote(n string, now []string) bool {
+	return slices.ContainsFunc(choices, func(of []string) bool {
+		return slices.Contains(of, n) && slices.ContainsFunc(now, func(m string) bool { return slices.Contains(of, m) })
+	})
+}
+
 var acrossFields = []parser.Field{parser.Diameter, parser.ButtDiameter, parser.MidDiameter, parser.TipDiameter}
 
 // replaced says whether what a message says takes the place of an earlier
@@ -165,6 +177,8 @@ func replaced(f parser.Field, now parser.Question) bool {
 	sizes := append(slices.Clone(acrossFields), parser.Length)
 	switch {
 	case now.Has(f):
+		return true
+	case f == parser.RunLength && slices.Contains(now.Notes, "snubbed"):
 		return true
 	case slices.Contains(acrossFields, f) && now.Has(acrossFields...):
 		return true

@@ -22,11 +22,11 @@ var uses = map[parser.Intent][]parser.Field{
 		parser.Efficiency, parser.HitchHeight},
 	parser.AskNotch:   {parser.LimbAngle},
 	parser.AskCutPlan: {},
-	parser.AskDrop:    {parser.DropHeight, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight},
+	parser.AskDrop:    {parser.DropHeight, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight, parser.RopeDiameter, parser.Strands},
 	parser.AskGear:    {parser.RopeBreak, parser.RopeDiameter},
 	parser.AskSwing:   {parser.LineOut, parser.Sideways, parser.StartAngle, parser.HitchHeight, parser.ObstacleOut, parser.ObstacleHeight},
 	parser.AskBalance: {parser.LineOut, parser.Sideways, parser.Tie, parser.SecondTie, parser.LegAngle, parser.SecondLeg,
-		parser.BlockAngle, parser.People, parser.SideBranch, parser.SideBranchOut},
+		parser.BlockAngle, parser.People, parser.Lines, parser.SideBranch, parser.SideBranchOut},
 	parser.AskAnchor: {parser.Tie},
 }
 

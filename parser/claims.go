@@ -1,6 +1,9 @@
 package parser
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // Some numbers belong to words that no role can tell from others: they are
 // claimed before the rest is bound.
@@ -63,15 +66,18 @@ func (rd *reading) heavy(i int) bool {
 	return fig != nil && (fig.dim == dimMass || fig.dim == dimForce)
 }
 
-// bridled is the note of two lines that run to one point.
-const bridled = "bridle"
-
 // twins claims the places of two lines, "lines at 3 ft and 15 ft", and the
 // angles of two legs to one point, "legs at 60° and 45°".
 func (rd *reading) twins() {
 	for i, e := range rd.elems {
 		if e.marked(markTwins|markBridle) && rd.at(i-1).fig.bare(2) {
-			rd.elems[i-1].fig = nil // "two lines"
+			rd.claim(i-1, Lines) // "two lines"
+		}
+		switch ends := rd.far(i+1) && rd.at(i+2).plays(Tie); {
+		case ends && e.marked(markButtLine):
+			rd.claim(i+1, Tie) // "butt line 3 ft from the cut"
+		case ends && e.marked(markTipLine):
+			rd.claim(i+1, SecondTie)
 		}
 		if !e.marked(markTwins) || rd.at(i+1).fig == nil || !rd.at(i+2).marked(markAnd) || rd.at(i+3).fig == nil {
 			continue
@@ -99,6 +105,22 @@ func (rd *reading) twins() {
 // bare says whether the number is that count and has no unit.
 func (f *figure) bare(n float64) bool {
 	return f != nil && f.dim == dimCount && f.unit == nil && f.low == n && f.high == n
+}
+
+// ropeKinds claims the strands of "3-strand rope", and the length of "60 ft of 5/8 double braid".
+func (rd *reading) ropeKinds() {
+	for i := range rd.elems {
+		j := i + 2
+		if fig := rd.at(j).fig; fig != nil && (fig.rope || fig.bare(3)) {
+			j++
+		}
+		if rd.far(i) && rd.at(i+1).marked(markIs) && rd.at(i+1).marked(markRelation) && strings.HasPrefix(rd.termAt(j).note, "rope-") {
+			rd.claim(i, RopeLength)
+		}
+		if rd.elems[i].fig.bare(3) && rd.termAt(i+1).note == "rope-three-strand" {
+			rd.claim(i, Strands)
+		}
+	}
 }
 
 // lineOn claims the line that a load hangs on: "4 ft aside on 30 ft of line".

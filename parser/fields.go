@@ -16,7 +16,7 @@ var dimensionOf = map[Field]dimension{
 }
 
 // counted are the fields whose number has no unit.
-var counted = map[Field]bool{People: true, Wraps: true, Efficiency: true}
+var counted = map[Field]bool{People: true, Wraps: true, Efficiency: true, Lines: true, Strands: true}
 
 // mentioned are the fields whose words are often said without a number.
 var mentioned = map[Field]bool{RopeLength: true, WinchPull: true, RopeBreak: true, DropHeight: true, RunLength: true}

@@ -34,6 +34,9 @@ func intentOf(rd *reading, q Question) Intent {
 	if rd.has(markTug) && q.Has(Sideways) && !slices.Contains(asked, AskSwing) {
 		asked = append(asked, AskBalance) // "pull a limb 4 ft aside"
 	}
+	if q.Has(SecondTie) {
+		asked = append(asked, AskBalance) // the ties are those of two lines
+	}
 	for _, x := range q.Quantities {
 		if in, ok := fieldIntent[x.Field]; ok && !slices.ContainsFunc(serves[x.Field], func(s Intent) bool { return slices.Contains(asked, s) }) {
 			asked = append(asked, in)

@@ -52,6 +52,8 @@ const (
 	markBridle         // two lines to one point
 	markTwins          // before the places of two lines
 	markTug            // moves a hanging load
+	markButtLine       // before a place from the cut
+	markTipLine        // likewise, nearer the tip
 )
 
 var markNamed = map[string]mark{
@@ -62,7 +64,7 @@ var markNamed = map[string]mark{
 	"relation": markRelation, "where": markWhere, "in": markIn | markWhere, "pronoun": markPronoun, "is": markIs, "at": markAt | markIs | markWhere,
 	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "unit": markUnit,
 	"obstacle": markObstacle, "standing": markStanding, "person": markPerson, "outward": markOutward, "upward": markUpward, "nearside": markNearside,
-	"side": markSide, "aside": markAside, "bridle": markBridle, "twins": markTwins, "tug": markTug,
+	"side": markSide, "aside": markAside, "bridle": markBridle, "twins": markTwins, "tug": markTug, "butt-line": markButtLine, "tip-line": markTipLine,
 }
 
 // meaningOf returns what a meaning of the word file does to a term.

@@ -38,6 +38,9 @@ func (q Question) Missing() []Field {
 		out = append(out, Sideways)
 	}
 	out = append(out, q.missingObstacle()...)
+	if q.Intent == AskDrop && q.noted(letRun) && !q.noted(snubbed) {
+		out = append(out, q.without([]Field{RunLength})...)
+	}
 	for _, f := range q.without(alsoNeeded[q.Intent]) {
 		if !slices.Contains(out, f) {
 			out = append(out, f)
@@ -63,7 +66,7 @@ func (q Question) missingBalance() []Field {
 		return out
 	case q.Has(SecondLeg, LegAngle):
 		return weighed(LegAngle)
-	case slices.Contains(q.Notes, bridled):
+	case q.noted(bridled):
 		if q.Has(BlockAngle) {
 			return weighed()
 		}
@@ -109,3 +112,12 @@ func (q Question) without(fields []Field) []Field {
 	}
 	return out
 }
+
+// Notes of the word file that decide what is missing or in doubt.
+const (
+	bridled = "bridle"  // two lines run to one point
+	snubbed = "snubbed" // the line is held fast
+	letRun  = "let-run"
+)
+
+func (q Question) noted(n string) bool { return slices.Contains(q.Notes, n) }

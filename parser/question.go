@@ -37,6 +37,8 @@ const (
 	SecondTie     Field = "second_tie_m"  // of the second line, from the cut
 	LegAngle      Field = "leg_angle_deg" // of a leg, above horizontal
 	SecondLeg     Field = "second_leg_deg"
+	Lines         Field = "lines"   // that share a piece
+	Strands       Field = "strands" // of a laid rope
 	SideBranch    Field = "side_branch_kg"
 	SideBranchOut Field = "side_branch_out_m" // from the axis of the piece
 

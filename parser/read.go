@@ -49,6 +49,7 @@ func (r *Reader) ReadAfter(text string, before Question) (Question, error) {
 	rd := r.elements(text, tree)
 	rd.sideBranches()
 	rd.twins()
+	rd.ropeKinds()
 	rd.lineOn()
 	rd.obstacles(before)
 	if a := rd.stop(); a != nil {
@@ -101,6 +102,9 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	numberAsks, boundAsk := rd.fillQuantities(&q)
 	q.Intent = intentOf(rd, q)
 	numberAsks = append(numberAsks, rd.obstacleOnly(&q)...)
+	if q.noted(snubbed) && q.Has(RunLength) {
+		numberAsks = append(numberAsks, rd.snubbedRun())
+	}
 	if rd.nonsense(q, asks) {
 		return q, &Ask{Kind: Nonsense, Words: rd.text, End: len(rd.text)}
 	}
@@ -219,6 +223,16 @@ func (rd *reading) clash(e element, f Field) *Ask {
 	a := askAt(Conflict, rd.text, e.start, e.end-e.start)
 	a.Fields = []Field{f}
 	return a
+}
+
+// snubbedRun asks about a line that is held fast and let run as well.
+func (rd *reading) snubbedRun() *Ask {
+	for _, e := range rd.elems {
+		if e.term != nil && e.term.note == snubbed {
+			return rd.clash(e, RunLength)
+		}
+	}
+	return nil
 }
 
 // notes are what the message said besides, such as a wet rope.

@@ -56,6 +56,8 @@ func (rd *reading) towardsPlace(i int) bool {
 // ropes are the words of a rope by its make, told with its thickness.
 var ropes = map[string]bool{
 	"rope": true, "line": true, "double braid": true, "kernmantle": true, "bull rope": true, "bull line": true,
+	"static": true, "static rope": true, "static line": true, "low stretch rope": true, "low stretch line": true,
+	"stretchy rope": true, "stretchy line": true, "kernmantle rope": true, "double braided": true, "polyester double braid": true,
 	"lowering line": true, "lowering rope": true, "rigging line": true, "rigging rope": true,
 }
 
