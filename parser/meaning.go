@@ -47,6 +47,7 @@ const (
 	markOutward        // behind how far past the block: away, beyond
 	markUpward         // behind how high: high, up
 	markNearside       // on the side where the piece starts
+	markOverhead       // a power line, where a swing may meet it
 	markSide           // a branch that rolls the piece
 	markAside          // behind how far it sticks out
 	markBridle         // two lines to one point
@@ -64,7 +65,7 @@ var markNamed = map[string]mark{
 	"relation": markRelation, "where": markWhere, "in": markIn | markWhere, "pronoun": markPronoun, "is": markIs, "at": markAt | markIs | markWhere,
 	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "unit": markUnit,
 	"obstacle": markObstacle, "standing": markStanding, "person": markPerson, "outward": markOutward, "upward": markUpward, "nearside": markNearside,
-	"side": markSide, "aside": markAside, "bridle": markBridle, "twins": markTwins, "tug": markTug, "butt-line": markButtLine, "tip-line": markTipLine,
+	"overhead": markOverhead, "side": markSide, "aside": markAside, "bridle": markBridle, "twins": markTwins, "tug": markTug, "butt-line": markButtLine, "tip-line": markTipLine,
 }
 
 // meaningOf returns what a meaning of the word file does to a term.

@@ -126,6 +126,23 @@ func (f *figure) obstacleAsk(text string) *Ask {
 	return a
 }
 
+// overhead says whether the line at i is none of the crew's: "will it clear the
+// lines", "line 12 ft away and 25 ft high".
+func (rd *reading) overhead(i int) bool {
+	if !rd.elems[i].marked(markOverhead) {
+		return false
+	}
+	if rd.verbBefore(i) {
+		return true
+	}
+	for _, t := range rd.told(i) {
+		if t.field == ObstacleOut || t.field == ObstacleHeight {
+			return !rd.at(i-1).marked(markIs|markIn) && rd.at(i-1).fig == nil // "15 ft of line"
+		}
+	}
+	return false
+}
+
 // obstacleOnly keeps what was claimed for an obstacle where the question is
 // about a swing after all, and asks about it where it is not.
 func (rd *reading) obstacleOnly(q *Question) (asks []*Ask) {

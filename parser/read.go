@@ -78,8 +78,11 @@ func valid(text string) string {
 // unsound wood.
 func (rd *reading) stop() *Ask {
 	for _, k := range []Kind{Emergency, PowerLine, Unsound} {
-		for _, e := range rd.elems {
+		for i, e := range rd.elems {
 			if e.term != nil && e.term.stop == k {
+				return askAt(k, rd.text, e.start, e.end-e.start)
+			}
+			if k == PowerLine && rd.overhead(i) {
 				return askAt(k, rd.text, e.start, e.end-e.start)
 			}
 		}
