@@ -54,6 +54,7 @@ type balanceObject struct {
 	Point     float64   `json:"point_m,omitempty"`
 	PointLow  float64   `json:"point_low_m,omitempty"`
 	PointHigh float64   `json:"point_high_m,omitempty"`
+	Hang      string    `json:"hang,omitempty"` // what goes down at the tie that was told
 	TieLow    *float64  `json:"tie_low_m,omitempty"`
 	TieHigh   *float64  `json:"tie_high_m,omitempty"`
 	Lines     []float64 `json:"lines_n,omitempty"` // on the butt line and the tip line, or on each leg
@@ -114,12 +115,31 @@ func (a *answer) tellBalance(o *balanceObject, head string) error {
 			}
 		}
 	}
+	if a.question.Has(parser.Tie) {
+		a.tellTied(o, head, at)
+	}
 	a.lines = append(a.lines, v.say("It balances between %s and %s. If heavy toward the tip, not tapered: %s.", v.alongDown(at.Low), v.alongUp(at.High), v.alongUp(at.High)))
 	if a.question.Shape == nil {
 		a.lines = append(a.lines, v.say("Log or limb? A log balances nearer its middle."))
 	}
 	a.cautions = append(a.cautions, "A side branch rolls it as it comes free: take it off first, or add a tag line. Lift a little and look before you cut through.")
 	return nil
+}
+
+// tellTied says first how the piece hangs from the tie that was told.
+func (a *answer) tellTied(o *balanceObject, head string, at unit.Range[unit.Length]) {
+	v, tie := a.voice, a.question.Length(parser.Tie)
+	where := v.along(tie)
+	switch {
+	case tie.Low >= at.High+balance.Margin:
+		o.Hang = string(balance.ButtHeavy)
+		a.lines[0] = v.say("Tied %s from the cut, the BUTT goes down. %s.", where, head)
+	case tie.High <= at.Low-balance.Margin:
+		o.Hang = string(balance.TipHeavy)
+		a.lines[0] = v.say("Tied %s from the cut, the TIP goes down. %s.", where, head)
+	default:
+		a.lines[0] = v.say("Tied %s from the cut, EITHER END may go down. %s.", where, head)
+	}
 }
 
 // tieLine is the answer to where to tie for the hang that was asked for.

@@ -45,9 +45,13 @@ func (a *answer) tellShare(o *balanceObject) error {
 	_, at := a.points(o)
 	first, second := q.Length(parser.Tie), q.Length(parser.SecondTie)
 	weight := a.result.Weight.High
-	butt, tip, err := balance.TwoLines(weight, at, first.Low, second.Low)
-	if err != nil {
-		return err
+	var butt, tip unit.Force
+	for _, ties := range [][2]unit.Length{{first.Low, second.Low}, {first.Low, second.High}, {first.High, second.Low}, {first.High, second.High}} {
+		b, t, err := balance.TwoLines(weight, at, ties[0], ties[1])
+		if err != nil {
+			return err
+		}
+		butt, tip = max(butt, b), max(tip, t)
 	}
 	o.Lines = []float64{float64(butt), float64(tip)}
 	a.lines = []string{
@@ -55,7 +59,7 @@ func (a *answer) tellShare(o *balanceObject) error {
 		v.say("Tied %s and %s from the cut; it balances between %s and %s, each line planned on its worst.",
 			v.along(first), v.along(second), v.alongDown(at.Low), v.alongUp(at.High)),
 	}
-	if line := a.shareMovedBy(weight, at, first.Low, second.Low, max(butt, tip)); line != "" {
+	if line := a.shareMovedBy(weight, at, first.High, second.Low, max(butt, tip)); line != "" {
 		a.lines = append(a.lines, line)
 	}
 	a.lines = append(a.lines, v.say("Assumed: both lines plumb and taut. Let one out and the other takes all of it."))

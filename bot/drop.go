@@ -6,6 +6,7 @@ import (
 
 	"heft/calc/drop"
 	"heft/calc/gear"
+	"heft/calc/piece"
 	"heft/calc/unit"
 	"heft/parser"
 )
@@ -21,18 +22,7 @@ func (a *answer) workDrop() error {
 	if err != nil {
 		return err
 	}
-	s := drop.Setup{
-		Weight: unit.Range[unit.Mass]{Low: res.Weight.Low, High: res.Weight.High},
-		Drop:   q.Length(parser.DropHeight).High,
-		Run:    q.Length(parser.RunLength).Low,
-		Break:  unit.Force(low(q, parser.RopeBreak)),
-		Rope:   q.Length(parser.RopeLength).Low,
-		Hitch:  q.Length(parser.HitchHeight).Low,
-		Class:  classOf(q),
-	}
-	if s.Rope == 0 {
-		s.Rope = s.Hitch // the line comes down to a drum at the foot of the tree
-	}
+	s := fallOf(q, res.Weight)
 	fall, err := drop.Plan(s)
 	if err != nil {
 		return err
@@ -55,6 +45,23 @@ func (a *answer) workDrop() error {
 	a.lines = append(a.lines, fmt.Sprintf("Let it run %s or more to stay within %s, a tenth of the rope's strength.",
 		a.voice.alongUp(stop.Plan), a.voice.pullHad(working)))
 	return nil
+}
+
+// fallOf is the fall as it was told.
+func fallOf(q parser.Question, w piece.Weight) drop.Setup {
+	s := drop.Setup{
+		Weight: unit.Range[unit.Mass]{Low: w.Low, High: w.High},
+		Drop:   q.Length(parser.DropHeight).High,
+		Run:    q.Length(parser.RunLength).Low,
+		Break:  unit.Force(low(q, parser.RopeBreak)),
+		Rope:   q.Length(parser.RopeLength).Low,
+		Hitch:  q.Length(parser.HitchHeight).Low,
+		Class:  classOf(q),
+	}
+	if s.Rope == 0 {
+		s.Rope = s.Hitch // the line comes down to a drum at the foot of the tree
+	}
+	return s
 }
 
 // dropObject is a drop as scripts read it: the heavy ends, and the light end of

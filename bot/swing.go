@@ -19,7 +19,7 @@ func (a *answer) workSwing() error {
 	}
 	if x, ok := q.Get(parser.StartAngle); ok {
 		s.Start = unit.Angle(x.High) * unit.Degree
-	} else if s.Start, err = swing.Start(q.Length(parser.Sideways).High, s.Line); err != nil {
+	} else if s.Start, err = swing.Start(q.Length(parser.Sideways).High, q.Length(parser.LineOut).Low); err != nil {
 		return err
 	}
 	s.Obstacle = a.obstacle(s.Hitch)

@@ -133,17 +133,13 @@ func merge(before, now parser.Question) (q parser.Question, kept, changed []stri
 	now.Shape = cmp.Or(now.Shape, before.Shape)
 	note(before.Condition != nil, now.Condition != nil, parser.ConditionField)
 	now.Condition = cmp.Or(now.Condition, before.Condition)
-	another := now.Obstacle != nil && before.Obstacle != nil && !strings.EqualFold(now.Obstacle.Words, before.Obstacle.Words)
+	another := anotherObstacle(before, now)
 	now.Obstacle = cmp.Or(now.Obstacle, before.Obstacle)
-	for _, n := range before.Notes { // a used rope stays used
-		if !slices.Contains(now.Notes, n) && !replacedNote(n, now.Notes) {
-			now.Notes = append(slices.Clone(now.Notes), n)
-		}
-	}
+	now.Notes = mergedNotes(before.Notes, now.Notes)
 	now = settle(now) // a thickness takes its name before names are compared
 	said := now       // what is kept must not replace what else is kept
 	for _, x := range before.Quantities {
-		if replaced(x.Field, said) || another && (x.Field == parser.ObstacleOut || x.Field == parser.ObstacleHeight) {
+		if replaced(x.Field, said) || another && slices.Contains(ofObstacle, x.Field) {
 			if said.Has(x.Field) {
 				changed = append(changed, string(x.Field))
 			}
@@ -161,6 +157,25 @@ func merge(before, now parser.Question) (q parser.Question, kept, changed []stri
 var choices = [][]string{
 	{"snubbed", "let-run"}, {"hang-level", "hang-butt", "hang-tip"},
 	{"rope-static", "rope-low-stretch", "rope-stretchy", "rope-double-braid", "rope-three-strand", "rope-kernmantle", "rope-no-stretch"},
+}
+
+// mergedNotes keeps the notes of before: a used rope stays used.
+func mergedNotes(before, now []string) []string {
+	out := slices.Clone(now)
+	for _, n := range before {
+		if !slices.Contains(out, n) && !replacedNote(n, now) {
+			out = append(out, n)
+		}
+	}
+	return out
+}
+
+var ofObstacle = []parser.Field{parser.ObstacleOut, parser.ObstacleHeight}
+
+// anotherObstacle says whether a message names another thing than was swung
+// past before: its place is told anew.
+func anotherObstacle(before, now parser.Question) bool {
+	return now.Obstacle != nil && before.Obstacle != nil && !strings.EqualFold(now.Obstacle.Words, before.Obstacle.Words)
 }
 
 func replacedNote(n string, now []string) bool {
