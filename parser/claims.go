@@ -41,7 +41,7 @@ func (rd *reading) sideBranches() {
 // there is none.
 func (rd *reading) ofSide(i int) (weight, out int) {
 	weight, out = -1, -1
-	if j := rd.past(i-1, -1, markAdjective); rd.heavy(j) {
+	if j := rd.past(i-1, -1, markAdjective|markIs|markArticle); rd.heavy(j) {
 		weight = j
 	}
 	stuck := false // "sticking out 6 ft"
@@ -69,11 +69,12 @@ func (rd *reading) heavy(i int) bool {
 // twins claims the places of two lines, "lines at 3 ft and 15 ft", and the
 // angles of two legs to one point, "legs at 60° and 45°".
 func (rd *reading) twins() {
+	both := rd.has(markButtLine) && rd.has(markTipLine)
 	for i, e := range rd.elems {
 		if e.marked(markTwins|markBridle) && rd.at(i-1).fig.bare(2) {
 			rd.claim(i-1, Lines) // "two lines"
 		}
-		switch ends := rd.far(i+1) && rd.at(i+2).plays(Tie); {
+		switch ends := rd.far(i+1) && (both || rd.at(i+2).plays(Tie)); {
 		case ends && e.marked(markButtLine):
 			rd.claim(i+1, Tie) // "butt line 3 ft from the cut"
 		case ends && e.marked(markTipLine):
@@ -145,6 +146,9 @@ func (rd *reading) howLong(i int) bool {
 		return false
 	}
 	return slices.ContainsFunc(rd.elems, func(e element) bool {
+		if e.fig != nil {
+			return e.fig.claimed == SecondTie || e.fig.claimed == ObstacleOut
+		}
 		return e.term != nil && (e.term.intent == AskBalance || e.term.intent == AskSwing)
 	})
 }
