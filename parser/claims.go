@@ -8,6 +8,15 @@ import (
 // Some numbers belong to words that no role can tell from others: they are
 // claimed before the rest is bound.
 
+// claims makes all of them but those of an obstacle.
+func (rd *reading) claims() {
+	rd.sideBranches()
+	rd.twins()
+	rd.endLines()
+	rd.ropeKinds()
+	rd.lineOn()
+}
+
 // claim gives the number at i its field.
 func (rd *reading) claim(i int, f Field) {
 	fig := rd.elems[i].fig
@@ -69,16 +78,9 @@ func (rd *reading) heavy(i int) bool {
 // twins claims the places of two lines, "lines at 3 ft and 15 ft", and the
 // angles of two legs to one point, "legs at 60° and 45°".
 func (rd *reading) twins() {
-	both := rd.has(markButtLine) && rd.has(markTipLine)
 	for i, e := range rd.elems {
 		if e.marked(markTwins|markBridle) && rd.at(i-1).fig.bare(2) {
 			rd.claim(i-1, Lines) // "two lines"
-		}
-		switch ends := rd.far(i+1) && (both || rd.at(i+2).plays(Tie)); {
-		case ends && e.marked(markButtLine):
-			rd.claim(i+1, Tie) // "butt line 3 ft from the cut"
-		case ends && e.marked(markTipLine):
-			rd.claim(i+1, SecondTie)
 		}
 		if !e.marked(markTwins) || rd.at(i+1).fig == nil || !rd.at(i+2).marked(markAnd) || rd.at(i+3).fig == nil {
 			continue
@@ -101,6 +103,31 @@ func (rd *reading) twins() {
 			rd.claim(i, LegAngle) // "45° above level"
 		}
 	}
+}
+
+// endLines claims the places of a butt line and a tip line: "butt line 3 ft and
+// tip line 15 ft". One of them alone is none: "14 in butt, line 30 ft".
+func (rd *reading) endLines() {
+	butt, tip := rd.endLine(ButtDiameter), rd.endLine(TipDiameter)
+	if butt < 0 || tip < 0 {
+		return
+	}
+	for at, f := range map[int]Field{butt: Tie, tip: SecondTie} {
+		rd.claim(at+2, f)
+		t := *rd.elems[at].term
+		t.roles = nil
+		rd.elems[at].term = &t
+	}
+}
+
+// endLine finds "butt line 3 ft", -1 where there is none.
+func (rd *reading) endLine(end Field) int {
+	for i, e := range rd.elems {
+		if e.plays(end) && rd.at(i+1).marked(markGear) && rd.far(i+2) {
+			return i
+		}
+	}
+	return -1
 }
 
 // bare says whether the number is that count and has no unit.

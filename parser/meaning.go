@@ -53,8 +53,6 @@ const (
 	markBridle         // two lines to one point
 	markTwins          // before the places of two lines
 	markTug            // moves a hanging load
-	markButtLine       // before a place from the cut
-	markTipLine        // likewise, nearer the tip
 )
 
 var markNamed = map[string]mark{
@@ -65,7 +63,7 @@ var markNamed = map[string]mark{
 	"relation": markRelation, "where": markWhere, "in": markIn | markWhere, "pronoun": markPronoun, "is": markIs, "at": markAt | markIs | markWhere,
 	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "unit": markUnit,
 	"obstacle": markObstacle, "standing": markStanding, "person": markPerson, "outward": markOutward, "upward": markUpward, "nearside": markNearside,
-	"overhead": markOverhead, "side": markSide, "aside": markAside, "bridle": markBridle, "twins": markTwins, "tug": markTug, "butt-line": markButtLine, "tip-line": markTipLine,
+	"overhead": markOverhead, "side": markSide, "aside": markAside, "bridle": markBridle, "twins": markTwins, "tug": markTug,
 }
 
 // meaningOf returns what a meaning of the word file does to a term.

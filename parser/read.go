@@ -47,10 +47,7 @@ func (r *Reader) ReadAfter(text string, before Question) (Question, error) {
 		return Question{}, &Ask{Kind: Nonsense, Words: text, End: len(text)}
 	}
 	rd := r.elements(text, tree)
-	rd.sideBranches()
-	rd.twins()
-	rd.ropeKinds()
-	rd.lineOn()
+	rd.claims()
 	rd.obstacles(before)
 	if a := rd.stop(); a != nil {
 		return Question{Intent: rd.stopIntent(a)}, a
