@@ -26,7 +26,7 @@ func (a *answer) tellRoll(o *balanceObject) error {
 	if more, err := balance.Roll([]balance.Branch{{Weight: q.Mass(parser.SideBranch), Offset: further}}); err == nil {
 		a.lines = append(a.lines, v.say("If %s out, not %s: %s.", v.along(unit.Exactly(further)), v.along(unit.Exactly(out)), v.moment(more.High)))
 	}
-	a.cautions = append(a.cautions, "It turns over the moment the last wood parts: nobody on the side it rolls to, climber clear.")
+	a.cautions = append(a.cautions, v.say("It turns over the moment the last wood parts: nobody on the side it rolls to, climber clear."))
 	return nil
 }
 
@@ -155,7 +155,7 @@ func (a *answer) tellTag(o *balanceObject, head string) error {
 	if more := a.tagMovedBy(line, aside, tag.Pull); more != "" {
 		a.lines = append(a.lines, more)
 	}
-	a.cautions = append(a.cautions, "Let go, and it swings back past the block: nobody in its arc. Ease it back.")
+	a.cautions = append(a.cautions, v.say("Let go, and it swings back past the block: nobody in its arc. Ease it back."))
 	return nil
 }
 
