@@ -120,9 +120,9 @@ func (a *answer) tellBalance(o *balanceObject, head string) error {
 	}
 	a.lines = append(a.lines, v.say("It balances between %s and %s. If heavy toward the tip, not tapered: %s.", v.alongDown(at.Low), v.alongUp(at.High), v.alongUp(at.High)))
 	if a.question.Shape == nil {
-		a.lines = append(a.lines, v.say("Log or limb? A log balances nearer its middle."))
+		a.lines = append(a.lines, v.word("Log or limb? A log balances nearer its middle."))
 	}
-	a.cautions = append(a.cautions, "A side branch rolls it as it comes free: take it off first, or add a tag line. Lift a little and look before you cut through.")
+	a.cautions = append(a.cautions, v.word("A side branch rolls it as it comes free: take it off first, or add a tag line. Lift a little and look before you cut through."))
 	return nil
 }
 

@@ -21,12 +21,12 @@ func (a *answer) tellRoll(o *balanceObject) error {
 	heavy, further := q.Mass(parser.SideBranch).High, v.further(out)
 	a.lines = []string{
 		v.say("Side branch %s, %s out: rolls it with up to %s. Take it off first, or hold it on a tag line.", v.heavy(heavy), v.along(unit.Exactly(out)), v.moment(moment.High)),
-		v.say("Taken as if all of it sat at its end, on a level piece free to roll."),
+		v.word("Taken as if all of it sat at its end, on a level piece free to roll."),
 	}
 	if more, err := balance.Roll([]balance.Branch{{Weight: q.Mass(parser.SideBranch), Offset: further}}); err == nil {
 		a.lines = append(a.lines, v.say("If %s out, not %s: %s.", v.along(unit.Exactly(further)), v.along(unit.Exactly(out)), v.moment(more.High)))
 	}
-	a.cautions = append(a.cautions, v.say("It turns over the moment the last wood parts: nobody on the side it rolls to, climber clear."))
+	a.cautions = append(a.cautions, v.word("It turns over the moment the last wood parts: nobody on the side it rolls to, climber clear."))
 	return nil
 }
 
@@ -62,7 +62,7 @@ func (a *answer) tellShare(o *balanceObject) error {
 	if line := a.shareMovedBy(weight, at, first.High, second.Low, max(butt, tip)); line != "" {
 		a.lines = append(a.lines, line)
 	}
-	a.lines = append(a.lines, v.say("Assumed: both lines plumb and taut. Let one out and the other takes all of it."))
+	a.lines = append(a.lines, v.word("Assumed: both lines plumb and taut. Let one out and the other takes all of it."))
 	return nil
 }
 
@@ -104,7 +104,7 @@ func (a *answer) tellLegs(o *balanceObject) error {
 	if f, g, err := balance.Legs(weight, flat-10*unit.Degree, steep-10*unit.Degree); err == nil {
 		a.lines = append(a.lines, v.say("If both run 10° flatter: up to %s on a leg.", v.heavy(max(f, g).Held())))
 	}
-	a.lines = append(a.lines, v.say("Assumed: the legs on opposite sides of the load, both taut, the load at rest."))
+	a.lines = append(a.lines, v.word("Assumed: the legs on opposite sides of the load, both taut, the load at rest."))
 	return nil
 }
 
@@ -142,7 +142,7 @@ func (a *answer) tellTag(o *balanceObject, head string) error {
 	}
 	people := v.say("%s people", grouped(float64(o.TagPeople)))
 	if o.TagPeople == 1 {
-		people = v.say("one person")
+		people = v.word("1 person")
 	}
 	a.lines = []string{
 		v.say("%s, tag line %s to hold it %s aside: %s.", head, v.pull(tag.Pull), v.along(unit.Exactly(aside)), people),
@@ -150,12 +150,12 @@ func (a *answer) tellTag(o *balanceObject, head string) error {
 			v.load(tag.Line), v.along(unit.Exactly(line))),
 	}
 	if q.Has(parser.People) && int(q.Count(parser.People)) < o.TagPeople {
-		a.problems = append(a.problems, v.say("Not enough hands on the tag line."))
+		a.problems = append(a.problems, v.word("Not enough hands on the tag line."))
 	}
 	if more := a.tagMovedBy(line, aside, tag.Pull); more != "" {
 		a.lines = append(a.lines, more)
 	}
-	a.cautions = append(a.cautions, v.say("Let go, and it swings back past the block: nobody in its arc. Ease it back."))
+	a.cautions = append(a.cautions, v.word("Let go, and it swings back past the block: nobody in its arc. Ease it back."))
 	return nil
 }
 

@@ -1,7 +1,6 @@
 package bot
 
 import (
-	"fmt"
 	"slices"
 
 	"heft/calc/drop"
@@ -15,7 +14,7 @@ import (
 func (a *answer) workDrop() error {
 	q := a.question
 	if slices.Contains(q.Notes, "rope-no-stretch") {
-		a.refuse(a.voice.say("A line that hardly stretches: no figure. It pulls harder than any rope I have figures for; do not let a piece fall on it."))
+		a.refuse(a.voice.word("A line that hardly stretches: no figure. It pulls harder than any rope I have figures for; do not let a piece fall on it."))
 		return nil
 	}
 	res, err := a.weighed()
@@ -37,12 +36,12 @@ func (a *answer) workDrop() error {
 	a.tellDrop(s, fall)
 	stop, err := drop.RunFor(s.Weight.High, s.Drop, working)
 	if err != nil {
-		a.problems = append(a.problems, fmt.Sprintf("A tenth of the rope's strength is %s: no run spares it that. Take a piece well under %s.",
+		a.problems = append(a.problems, a.voice.say("A tenth of the rope's strength is %s: no run spares it that. Take a piece well under %s.",
 			a.voice.pullHad(working), a.voice.atMost((working/2).Held())))
 		return nil
 	}
 	o.Run = float64(stop.Plan)
-	a.lines = append(a.lines, fmt.Sprintf("Let it run %s or more to stay within %s, a tenth of the rope's strength.",
+	a.lines = append(a.lines, a.voice.say("Let it run %s or more to stay within %s, a tenth of the rope's strength.",
 		a.voice.alongUp(stop.Plan), a.voice.pullHad(working)))
 	return nil
 }
@@ -75,15 +74,16 @@ type dropObject struct {
 
 func (a *answer) tellDrop(s drop.Setup, f drop.Fall) {
 	v, q := a.voice, a.question
-	how := v.say("held fast")
+	piece, falls := capital(a.piece()), v.along(q.Length(parser.DropHeight))
+	head := v.say("%s, falls %s, held fast: line up to %s, top block up to %s.", piece, falls, v.load(f.Peak.High), v.load(f.Block.High))
 	if slices.Contains(q.Notes, "snubbed") {
-		how = v.say("snubbed, held fast")
+		head = v.say("%s, falls %s, snubbed, held fast: line up to %s, top block up to %s.", piece, falls, v.load(f.Peak.High), v.load(f.Block.High))
 	}
 	if s.Run > 0 {
-		how = v.say("let run %s", v.along(q.Length(parser.RunLength)))
+		head = v.say("%s, falls %s, let run %s: line up to %s, top block up to %s.", piece, falls,
+			v.along(q.Length(parser.RunLength)), v.load(f.Peak.High), v.load(f.Block.High))
 	}
-	a.lines = []string{fmt.Sprintf("%s, falls %s, %s: line up to %s, top block up to %s.", capital(a.piece()),
-		v.along(q.Length(parser.DropHeight)), how, v.load(f.Peak.High), v.load(f.Block.High))}
+	a.lines = []string{head}
 	a.tellWeight()
 	a.lines = append(a.lines,
 		v.say("A bound, no measurement: the line sees %s to %s, few forces in trees are published.", v.pullHad(f.Peak.Low), v.pull(f.Peak.High)),
@@ -92,5 +92,5 @@ func (a *answer) tellDrop(s drop.Setup, f drop.Fall) {
 		a.lines = append(a.lines, line)
 	}
 	a.lines = append(a.lines, a.ropePlanned(s))
-	a.cautions = append(a.cautions, "A smaller piece is the surest way to less. Negative rigging is the worst case: ask whether it must be.")
+	a.cautions = append(a.cautions, v.word("A smaller piece is the surest way to less. Negative rigging is the worst case: ask whether it must be."))
 }

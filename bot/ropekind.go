@@ -10,16 +10,21 @@ import (
 )
 
 // A ropeKind is a note of the word file that says what a rope stretches like,
-// what to call it, and its class.
+// and its class.
 type ropeKind struct {
-	note, name string
-	class      drop.Class
+	note  string
+	class drop.Class
 }
 
 var ropeKinds = []ropeKind{
-	{"rope-static", "static rope", drop.Static}, {"rope-low-stretch", "low-stretch rope", drop.LowStretch},
-	{"rope-stretchy", "stretchy rope", drop.Stretchy}, {"rope-double-braid", "double braid", drop.DoubleBraid},
-	{"rope-three-strand", "three-strand", drop.ThreeStrand}, {"rope-kernmantle", "kernmantle", drop.Kernmantle},
+	{"rope-static", drop.Static}, {"rope-low-stretch", drop.LowStretch}, {"rope-stretchy", drop.Stretchy},
+	{"rope-double-braid", drop.DoubleBraid}, {"rope-three-strand", drop.ThreeStrand}, {"rope-kernmantle", drop.Kernmantle},
+}
+
+// kindName is what to call a rope of a kind.
+var kindName = map[string]string{
+	"rope-static": "static rope", "rope-low-stretch": "low-stretch rope", "rope-stretchy": "stretchy rope",
+	"rope-double-braid": "double braid", "rope-three-strand": "three-strand", "rope-kernmantle": "kernmantle",
 }
 
 // kindsOf are the kinds that a question names.
@@ -48,11 +53,11 @@ func classOf(q parser.Question) drop.Class {
 // ropePlanned says what rope was planned on.
 func (a *answer) ropePlanned(s drop.Setup) string {
 	v, q := a.voice, a.question
-	name := v.say("rope")
+	name := v.word("rope")
 	if kinds := kindsOf(q); len(kinds) > 0 {
 		var names []string
 		for _, k := range kinds {
-			names = append(names, k.name)
+			names = append(names, v.word(kindName[k.note]))
 		}
 		name = strings.Join(names, ", ")
 	}
@@ -76,7 +81,7 @@ func (a *answer) dropMovedBy(s drop.Setup, base unit.Force) string {
 		case err == nil:
 			trials = append(trials, trial{f.Peak.High, say(v.heavy(f.Peak.High.Held()))})
 		case s.Drop <= drop.Drops.High:
-			trials = append(trials, trial{unit.Force(math.Inf(1)), say(v.say("it may break"))})
+			trials = append(trials, trial{unit.Force(math.Inf(1)), say(v.word("it may break"))})
 		}
 	}
 	higher := s

@@ -50,7 +50,7 @@ func (a *answer) tellSwing(s swing.Setup, w swing.Swing) {
 	a.tellRod(s, w, most)
 	switch {
 	case w.Lowest == nil:
-		a.lines = append(a.lines, v.say("Tell me the hitch height and I say how low it comes."))
+		a.lines = append(a.lines, v.word("Tell me the hitch height and I say how low it comes."))
 	case w.Gap == nil:
 		a.lines = append(a.lines, v.say("Its low end passes %s above the ground.", v.alongDown(*w.Lowest)))
 	default:
@@ -63,7 +63,7 @@ func (a *answer) tellSwing(s swing.Setup, w swing.Swing) {
 	}
 	a.lines = append(a.lines, v.say("Assumed: %s of line, %s° from plumb at the start, nothing lost to air or rope.",
 		v.along(unit.Exactly(s.Line)), trimmed(s.Start.Degrees(), 0)))
-	a.cautions = append(a.cautions, "Keep everybody, and the climber, out of the whole arc. A tag line, or a block nearer above it, takes the swing away.")
+	a.cautions = append(a.cautions, v.word("Keep everybody, and the climber, out of the whole arc. A tag line, or a block nearer above it, takes the swing away."))
 }
 
 // tellRod says what kind of piece was planned on: one that hangs a length
@@ -72,7 +72,7 @@ func (a *answer) tellRod(s swing.Setup, w swing.Swing, most swing.Pull) {
 	v := a.voice
 	switch {
 	case s.Hung == 0:
-		a.lines = append(a.lines, v.say("Planned as a point: what hangs below the tie reaches further and jerks harder. Tell me its length."))
+		a.lines = append(a.lines, v.word("Planned as a point: what hangs below the tie reaches further and jerks harder. Tell me its length."))
 	case most != w.Bottom:
 		a.lines = append(a.lines, v.say("Planned as a rod, all of %s hung at its end. As a point it pulls %s at the bottom; hanging plumb as it comes free it jerks harder.",
 			v.along(unit.Exactly(s.Hung)), v.load(w.Bottom.Line)))
@@ -90,12 +90,12 @@ func (a *answer) clearance(s swing.Setup, w swing.Swing, most swing.Pull) string
 	piece, pull := a.piece(), v.load(most.Line)
 	switch {
 	case gap <= 0:
-		a.problems = append(a.problems, v.say("It may strike: shorten the line, move the block nearer above the piece, or hold it on a tag line."))
+		a.problems = append(a.problems, v.word("It may strike: shorten the line, move the block nearer above the piece, or hold it on a tag line."))
 		return v.say("HITS the %s, by up to %s: %s, line up to %s.", what, v.alongUp(-gap), piece, pull)
 	case s.Hung == 0:
 		return v.say("CLEARS BY %s LESS ITS LENGTH below the tie (%s): %s, line up to %s.", v.alongDown(gap), what, piece, pull)
 	case gap < tooNear:
-		a.problems = append(a.problems, v.say("Too close to trust: a slip of the eye takes that away."))
+		a.problems = append(a.problems, v.word("Too close to trust: a slip of the eye takes that away."))
 		return v.say("CLEARS BY ONLY %s (%s): %s, line up to %s.", v.alongDown(gap), what, piece, pull)
 	}
 	return v.say("CLEARS BY %s (%s): %s, line up to %s.", v.alongDown(gap), what, piece, pull)
@@ -105,9 +105,9 @@ func (a *answer) clearance(s swing.Setup, w swing.Swing, most swing.Pull) string
 func (a *answer) obstacleName() string {
 	switch o := a.question.Obstacle; {
 	case o == nil:
-		return "obstacle"
+		return a.voice.word("obstacle")
 	case o.Value == parser.Person:
-		return "climber"
+		return a.voice.word("climber")
 	default:
 		return trimQuote(o.Words)
 	}

@@ -40,6 +40,7 @@ const (
 	markBound          // makes a number a bound: over, at least, up to
 	markRound          // a round: wider than long
 	markThick          // across a log, along a round
+	markClear          // "clear the job"
 	markUnit           // a unit without a number
 	markObstacle       // what a swing may strike: a roof, a fence
 	markStanding       // likewise, as tall as the block: a trunk
@@ -53,6 +54,13 @@ const (
 	markBridle         // two lines to one point
 	markTwins          // before the places of two lines
 	markTug            // moves a hanging load
+	markCord           // a rope by its make, told with its thickness
+	markMade           // between a thing and its size behind it: "cuerda de 5/8"
+	markInches         // between the feet and the inches of a length: "6 pies y 4 pulgadas"
+	markHalf           // a half: "2 vueltas y media"
+	markTrailing       // between a thing and its number: "barda vieja de 6 pies"
+	markFine           // names a thickness, and an end to measure from: "de la punta"
+	markHigh           // how high a thing is, or how high it is hitched: "de alto"
 )
 
 var markNamed = map[string]mark{
@@ -61,7 +69,8 @@ var markNamed = map[string]mark{
 	"station": markStation, "part": markPart, "moving": markMoving,
 	"loaded": markLoaded, "deflects": markDeflects, "rating": markRating, "adverb": markAdverb, "article": markArticle,
 	"relation": markRelation, "where": markWhere, "in": markIn | markWhere, "pronoun": markPronoun, "is": markIs, "at": markAt | markIs | markWhere,
-	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "unit": markUnit,
+	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "clear": markClear, "unit": markUnit,
+	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh, "fine": markFine,
 	"obstacle": markObstacle, "standing": markStanding, "person": markPerson, "outward": markOutward, "upward": markUpward, "nearside": markNearside,
 	"overhead": markOverhead, "side": markSide, "aside": markAside, "bridle": markBridle, "twins": markTwins, "tug": markTug,
 }
@@ -95,7 +104,13 @@ func meaningOf(words []string) (func(*term), error) {
 		v := oneOf(&err, arg, Imperial, Metric)
 		set = func(t *term) { t.units = v }
 	case "note":
-		set = func(t *term) { t.note = arg }
+		note, near := strings.CutSuffix(arg, "?")
+		set = func(t *term) { t.note, t.near = note, near }
+	case "half":
+		set = func(t *term) { t.ask, t.marks = Twist, t.marks|markHalf }
+	case "explain":
+		v := oneOf(&err, arg, ExplainNumbers, ExplainAssumed)
+		set = func(t *term) { t.explain = v }
 	case "alone":
 		set = func(t *term) { t.count = 1 }
 	case "own":

@@ -42,15 +42,20 @@ func (r *Reader) ReadAfter(text string, before Question) (Question, error) {
 		return Question{}, &Ask{Kind: TooMuch}
 	}
 	text = valid(text)
-	tree, err := grammar.ParseString("", text)
+	in, language := r.lex.tongueOf(text)
+	tree, err := parse(text, in)
 	if err != nil {
 		return Question{}, &Ask{Kind: Nonsense, Words: text, End: len(text)}
 	}
-	rd := r.elements(text, tree)
+	rd := r.elements(text, in, tree)
+	rd.language = language
 	rd.claims()
 	rd.obstacles(before)
 	if a := rd.stop(); a != nil {
-		return Question{Intent: rd.stopIntent(a)}, a
+		return Question{Intent: rd.stopIntent(a), Language: rd.language}, a
+	}
+	if r.lex.job.opening.MatchString(text) {
+		return r.readJob(text, in, language)
 	}
 	return r.question(rd)
 }
@@ -95,7 +100,10 @@ func (rd *reading) stopIntent(a *Ask) Intent {
 }
 
 func (r *Reader) question(rd *reading) (Question, error) {
-	q := Question{Fixes: rd.fixes, FollowUp: rd.has(markFollow), Units: rd.units(), Notes: rd.notes()}
+	q := Question{
+		Language: rd.language, SaysUnits: rd.saysUnits(), Clear: rd.has(markClear), Explain: rd.explain(),
+		Fixes: rd.fixes, FollowUp: rd.has(markFollow), Units: rd.units(), Notes: rd.notes(),
+	}
 	asks := append(rd.asks, rd.wordAsks()...)
 	shapeAsk := rd.fillShape(&q)
 	treeAsk := r.fillSpecies(rd, &q)
@@ -105,6 +113,7 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	if q.noted(snubbed) && q.Has(RunLength) {
 		numberAsks = append(numberAsks, rd.snubbedRun())
 	}
+	q.Hello = q.Intent == AskHelp && !rd.wantsHelp()
 	if rd.nonsense(q, asks) {
 		return q, &Ask{Kind: Nonsense, Words: rd.text, End: len(rd.text)}
 	}
@@ -164,6 +173,16 @@ func (rd *reading) nonsense(q Question, asks []*Ask) bool {
 		}
 	}
 	return true
+}
+
+// wantsHelp says whether help was asked for in so many words.
+func (rd *reading) wantsHelp() bool {
+	return slices.ContainsFunc(rd.elems, func(e element) bool { return e.term != nil && e.term.intent == AskHelp })
+}
+
+// saysUnits says whether a system was asked for, rather than used.
+func (rd *reading) saysUnits() bool {
+	return slices.ContainsFunc(rd.elems, func(e element) bool { return e.term != nil && e.term.units != "" })
 }
 
 // units is the system asked for, or else that of most numbers.
@@ -238,7 +257,10 @@ func (rd *reading) snubbedRun() *Ask {
 // notes are what the message said besides, such as a wet rope.
 func (rd *reading) notes() []string {
 	var out []string
-	for _, e := range rd.elems {
+	for i, e := range rd.elems {
+		if e.term != nil && e.term.near && rd.at(i+1).fig == nil {
+			continue
+		}
 		if e.term != nil && e.term.note != "" && !slices.Contains(out, e.term.note) {
 			out = append(out, e.term.note)
 		}
