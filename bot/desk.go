@@ -19,6 +19,7 @@ type Desk struct{ reader reader }
 // reader reads a crew's words: a parser.Reader.
 type reader interface {
 	Read(text string) (parser.Question, error)
+	ReadAfter(text string, before parser.Question) (parser.Question, error)
 }
 
 // NewDesk returns a desk that knows every tree of the wood table.

@@ -24,18 +24,18 @@ func (rd *reading) optionsOf(at int) []option {
 			out = rd.look(out, at, -1, r, base)
 		}
 	}
-	level(out, at)
+	rd.level(out, at)
 	return append(out, option{fig: -1, cost: idle})
 }
 
 // level weighs two numbers before and behind the words. Where both stand right
 // beside them, "22 ft rope 120 ft", what follows must not decide; where only
 // the one behind does, "22 ft, hitch 35 ft red oak limb", it is theirs.
-func level(options []option, at int) {
+func (rd *reading) level(options []option, at int) {
 	var left, right *option
 	for i := range options {
 		switch o := &options[i]; {
-		case o.fig == at+1:
+		case o.fig == rd.past(at+1, +1, markIs):
 			right = o
 		case o.fig < at && (left == nil || o.fig > left.fig):
 			left = o
