@@ -60,10 +60,11 @@ var ofJob = []parser.Field{parser.Limit, parser.RopeLength}
 // answer takes them into account.
 func (t Turn) carry(q parser.Question) (parser.Question, []string) {
 	var kept []string
+	said := q
 	q.Quantities = slices.Clone(q.Quantities)
 	for _, x := range t.question.Quantities {
 		job := slices.Contains(ofJob, x.Field) || slices.Contains(gearFacts, x.Field)
-		if job && usedBy(q.Intent, x.Field) && !q.Has(x.Field) {
+		if job && usedBy(q.Intent, x.Field) && !tells(said, x.Field) {
 			q.Quantities = append(q.Quantities, x)
 			kept = append(kept, string(x.Field))
 			if slices.Contains(gearFacts, x.Field) {
