@@ -30,6 +30,7 @@ type Chat struct {
 	easel   chan struct{} // bounds those drawn side by side
 	limited queues
 	pause   func(context.Context, time.Duration) error
+	after   func(time.Duration, func()) (stop func() bool)
 
 	mu   sync.Mutex
 	self identity
@@ -57,7 +58,7 @@ func New(cfg Config, clerk *bot.Clerk, log *slog.Logger) (*Chat, error) {
 	log = slog.New(Masked(log.Handler()))
 	c := &Chat{
 		cfg: cfg, clerk: clerk, log: log, sent: newFrames(),
-		slots: make(chan struct{}, cfg.Workers), easel: make(chan struct{}, easels), pause: pause,
+		slots: make(chan struct{}, cfg.Workers), easel: make(chan struct{}, easels), pause: pause, after: after,
 	}
 	c.api = slack.New(cfg.BotToken, c.apiOptions()...)
 	c.socket = socketmode.New(c.api,

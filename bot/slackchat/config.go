@@ -25,6 +25,8 @@ type Config struct {
 	APIURL   string // another workspace than the platform's; ends in a slash
 	// Picture draws what a reply shows, as a PNG; nil posts no pictures.
 	Picture func(bot.Scene) ([]byte, error)
+	// Now is the clock; nil is time.Now.
+	Now func() time.Time
 	// Workers is the most events in hand at any time; 0 is taken as 256.
 	// What comes beyond waits on the socket.
 	Workers int
@@ -39,6 +41,9 @@ func (c Config) withDefaults() Config {
 	}
 	if c.Grace <= 0 {
 		c.Grace = 20 * time.Second
+	}
+	if c.Now == nil {
+		c.Now = time.Now
 	}
 	return c
 }

@@ -3,6 +3,8 @@ package slackchat
 import (
 	"context"
 	"time"
+
+	"heft/bot"
 )
 
 // Typed is what a test of the markup looks at.
@@ -10,6 +12,14 @@ var Typed = typed
 
 // SetPause replaces the waiting between tries.
 func SetPause(c *Chat, f func(context.Context, time.Duration) error) { c.pause = f }
+
+// SetAfter replaces the waiting before a sign of work is put.
+func SetAfter(c *Chat, f func(time.Duration, func()) func() bool) { c.after = f }
+
+// Answer posts a reply as if it answered the event.
+func Answer(ctx context.Context, c *Chat, ev bot.Event, reply bot.Reply) bool {
+	return c.answer(ctx, asked{ev: ev}, reply)
+}
 
 // Queued is how many posts a slow channel has, the one under way included.
 func Queued(c *Chat, channel string) int {

@@ -4,6 +4,8 @@ import (
 	"bytes"
 	"context"
 	"log/slog"
+	"net/http"
+	"net/url"
 	"slices"
 	"sync"
 	"testing"
@@ -198,4 +200,15 @@ func (m *memory) Remember(conversation string, t bot.Turn) {
 	m.mu.Lock()
 	defer m.mu.Unlock()
 	m.turns[conversation] = t
+}
+
+// forge puts blocks of nobody's making into a message of the bot's.
+func (r *rig) forge(m standin.Message, blocks string) error {
+	resp, err := http.PostForm(r.URL()+"chat.update", url.Values{
+		"token": {r.BotToken()}, "channel": {m.Channel}, "ts": {m.TS}, "text": {"forged"}, "blocks": {blocks},
+	})
+	if err != nil {
+		return err
+	}
+	return resp.Body.Close()
 }

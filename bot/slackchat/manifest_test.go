@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/slack-go/slack"
 	"go.yaml.in/yaml/v3"
@@ -32,7 +33,7 @@ func manifest(t *testing.T) slack.Manifest {
 func TestManifest(t *testing.T) {
 	m := manifest(t)
 	s, f := m.Settings, m.Features
-	if !s.SocketModeEnabled || s.Interactivity == nil || s.Interactivity.IsEnabled || s.TokenRotationEnabled {
+	if !s.SocketModeEnabled || s.Interactivity == nil || !s.Interactivity.IsEnabled || s.TokenRotationEnabled {
 		t.Errorf("settings: %+v", s)
 	}
 	if !f.AppHome.MessagesTabEnabled || f.AppHome.MessagesTabReadOnlyEnabled || f.BotUser.DisplayName == "" {
@@ -53,8 +54,15 @@ func TestManifest(t *testing.T) {
 func TestManifestAsksForTheLeast(t *testing.T) {
 	m := manifest(t)
 	scopes, events := m.OAuthConfig.Scopes.Bot, m.Settings.EventSubscriptions.BotEvents
-	r := prepare(t, standin.Options{Scopes: scopes, Events: events}, drawing).run()
+	r := prepare(t, standin.Options{Scopes: scopes, Events: events}, drawing)
+	slackchat.SetAfter(r.chat, atOnce)
+	r.run()
 	r.pictured(r.ask(standin.Yard, seen))
+	for _, call := range r.Calls("reactions.add") {
+		if call.Error != "" {
+			t.Error(call.Error)
+		}
+	}
 	r.answered(r.Say(standin.Direct, crew, question))
 
 	for _, gone := range slices.Concat(scopes, events) {
@@ -65,6 +73,7 @@ func TestManifestAsksForTheLeast(t *testing.T) {
 				Events: slices.DeleteFunc(slices.Clone(events), other),
 			}, drawing)
 			slackchat.SetPause(r.chat, (&waits{}).pause)
+			slackchat.SetAfter(r.chat, atOnce)
 			r.run()
 			mention, direct := r.ask(standin.Yard, seen), r.Say(standin.Direct, crew, question)
 			whole := len(mention.Events) > 0 && len(direct.Events) > 0
@@ -78,9 +87,18 @@ func TestManifestAsksForTheLeast(t *testing.T) {
 				r.await(func() bool { return len(r.own(mention)) == 2 || lost() })
 				whole = !lost()
 			}
+			for _, call := range r.Calls("reactions.add") {
+				whole = whole && call.Error == ""
+			}
 			if whole {
 				t.Errorf("%s is not needed", gone)
 			}
 		})
 	}
+}
+
+// atOnce takes every answer for one that is long in coming.
+func atOnce(_ time.Duration, f func()) func() bool {
+	f()
+	return func() bool { return false }
 }

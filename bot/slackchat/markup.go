@@ -71,13 +71,11 @@ const ownMention = "\x00"
 // of an address.
 var aroundOwn = regexp.MustCompile(`\s*\x00[:,]*\s*`)
 
-// options say how a reply is posted: in its thread, and every letter as it
-// is. The three signs that begin markup are escaped; formatting, the search
+// options say how a reply is posted: every letter as it is. The three signs that begin markup are escaped; formatting, the search
 // for names and links, and previews are off. So nothing that a person typed
 // and the reply repeats can ping a channel or dress itself up.
-func options(thread, text string) []slack.MsgOption {
+func options(text string) []slack.MsgOption {
 	return []slack.MsgOption{
-		slack.MsgOptionTS(thread),
 		slack.MsgOptionText(text, true),
 		slack.MsgOptionDisableMarkdown(),
 		slack.MsgOptionParse(false),
