@@ -31,6 +31,7 @@ type Chat struct {
 	limited queues
 	pause   func(context.Context, time.Duration) error
 	after   func(time.Duration, func()) (stop func() bool)
+	slowest time.Duration // that a request may take
 
 	mu   sync.Mutex
 	self identity
@@ -58,7 +59,7 @@ func New(cfg Config, clerk *bot.Clerk, log *slog.Logger) (*Chat, error) {
 	log = slog.New(Masked(log.Handler()))
 	c := &Chat{
 		cfg: cfg, clerk: clerk, log: log, sent: newFrames(),
-		slots: make(chan struct{}, cfg.Workers), easel: make(chan struct{}, easels), pause: pause, after: after,
+		slots: make(chan struct{}, cfg.Workers), easel: make(chan struct{}, easels), pause: pause, after: after, slowest: slowest,
 	}
 	c.api = slack.New(cfg.BotToken, c.apiOptions()...)
 	c.socket = socketmode.New(c.api,

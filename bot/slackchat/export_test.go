@@ -16,6 +16,9 @@ func SetPause(c *Chat, f func(context.Context, time.Duration) error) { c.pause =
 // SetAfter replaces the waiting before a sign of work is put.
 func SetAfter(c *Chat, f func(time.Duration, func()) func() bool) { c.after = f }
 
+// SetSlowest replaces the longest that a request may take.
+func SetSlowest(c *Chat, d time.Duration) { c.slowest = d }
+
 // Answer posts a reply as if it answered the event.
 func Answer(ctx context.Context, c *Chat, ev bot.Event, reply bot.Reply) bool {
 	return c.answer(ctx, asked{ev: ev}, reply)

@@ -6,6 +6,7 @@ import (
 	"log/slog"
 	"net/http"
 	"net/url"
+	"regexp"
 	"slices"
 	"sync"
 	"testing"
@@ -25,6 +26,7 @@ type rig struct {
 	chat    *slackchat.Chat
 	journal *journal
 	logs    *logs
+	cfg     slackchat.Config
 	stop    context.CancelFunc
 	ended   chan error
 }
@@ -48,19 +50,26 @@ func prepare(t *testing.T, o standin.Options, change ...func(*slackchat.Config))
 	for _, c := range change {
 		c(&cfg)
 	}
+	r.cfg = cfg
 	if r.chat, err = slackchat.New(cfg, clerk, log); err != nil {
 		t.Fatal(err)
 	}
 	return r
 }
 
-// run starts the bot and waits for its socket.
+// run starts the bot and waits for its socket, or has requests sent to it.
 func (r *rig) run() *rig {
 	r.Helper()
 	ctx, cancel := context.WithCancel(r.Context())
 	r.stop, r.ended = cancel, make(chan error, 1)
 	go func() { r.ended <- r.chat.Run(ctx) }()
-	r.await(func() bool { return r.Sockets() == 1 })
+	if r.cfg.AppToken == "" {
+		if err := r.Request(r.Context(), standin.RequestURLs{Events: r.address()}); err != nil {
+			r.Fatal(err)
+		}
+	} else {
+		r.await(func() bool { return r.Sockets() == 1 })
+	}
 	r.Cleanup(func() {
 		cancel()
 		if err := <-r.ended; err != nil {
@@ -68,6 +77,15 @@ func (r *rig) run() *rig {
 		}
 	})
 	return r
+}
+
+var listening = regexp.MustCompile(`"msg":"listening","at":"([^"]+)"`)
+
+// address is where the bot takes requests.
+func (r *rig) address() string {
+	r.Helper()
+	r.await(func() bool { return listening.MatchString(r.logs.text()) })
+	return "http://" + listening.FindStringSubmatch(r.logs.text())[1] + "/"
 }
 
 // halt stops the bot and waits until the workspace has read all it wrote.
@@ -212,3 +230,5 @@ func (r *rig) forge(m standin.Message, blocks string) error {
 	}
 	return resp.Body.Close()
 }
+
+func quiet() *slog.Logger { return slog.New(slog.DiscardHandler) }

@@ -16,6 +16,8 @@ const (
 	keyKind    = "kind"
 	keyAttempt = "attempt"
 	keyReason  = "reason"
+	keyAt      = "at"
+	keyStatus  = "status"
 )
 
 // Run answers until the context ends, and then returns nil once everything
@@ -28,6 +30,9 @@ func (c *Chat) Run(ctx context.Context) error {
 		return nil
 	case err != nil:
 		return err
+	}
+	if c.cfg.AppToken == "" {
+		return c.answerRequests(ctx, self)
 	}
 	// The socket and the work outlive the context: both are needed to finish
 	// what is in hand.

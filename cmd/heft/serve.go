@@ -15,10 +15,12 @@ import (
 	"heft/bot/slackchat"
 )
 
-type serve struct{}
+type serve struct {
+	Listen string `default:"127.0.0.1:8421" placeholder:"HOST:PORT" help:"Where the workspace's requests are taken, with a signing secret instead of an app-level token."`
+}
 
 // Run answers in the team workspace until it is told to stop.
-func (*serve) Run(ctx context.Context, s *session) (err error) {
+func (o *serve) Run(ctx context.Context, s *session) (err error) {
 	var desk *bot.Desk
 	var ready errgroup.Group // both take their time, and neither needs the other
 	ready.Go(func() (err error) { desk, err = bot.NewDesk(); return err })
@@ -41,6 +43,10 @@ func (*serve) Run(ctx context.Context, s *session) (err error) {
 		AppToken: s.env(slackchat.AppTokenVar),
 		APIURL:   s.env(slackchat.APIURLVar),
 		Picture:  picture.PNG,
+		Now:      s.now,
+
+		SigningSecret: s.env(slackchat.SecretVar),
+		Listen:        o.Listen,
 	}, clerk, log)
 	if err != nil {
 		return err
