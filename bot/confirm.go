@@ -23,6 +23,8 @@ type Confirmation struct {
 var (
 	// ErrConfirmed says that somebody stands by the answer already.
 	ErrConfirmed = errors.New("the answer is confirmed already")
+	// ErrChanged says that the answer has given way to another one.
+	ErrChanged = errors.New("the answer has changed meanwhile")
 	// ErrNotYours says that a person may not do or see what they asked for.
 	ErrNotYours = errors.New("it is not for this person")
 )
@@ -105,7 +107,23 @@ func (c *Clerk) MayConfirm(ctx context.Context, workspace, channel, id, user str
 	case e.Confirmed != nil:
 		return e, ErrConfirmed
 	}
+	if now, ok := c.Standing(ctx, Event{Workspace: workspace, Channel: channel, Shown: e.Posted, At: e.Asked}); ok && now.ID != e.ID {
+		return e, ErrChanged
+	}
 	return e, nil
+}
+
+// Standing is the answer that the message of an event shows, or is about to
+// give way; false where there is none.
+func (c *Clerk) Standing(ctx context.Context, ev Event) (Entry, bool) {
+	if ev.Shown == "" {
+		return Entry{}, false
+	}
+	e, err := c.Journal.About(ctx, ev.Workspace, ev.Channel, ev.Shown, ev.At.Add(-talkFor))
+	if err != nil && !errors.Is(err, ErrNotLogged) {
+		c.Log.ErrorContext(ctx, "the answer was not looked up", KeyEvent, ev.ID, KeyErr, err)
+	}
+	return e, err == nil
 }
 
 // arborist says whether a person is the one whom the job names. Only the
@@ -117,6 +135,29 @@ func (j Job) arborist(user string) bool {
 
 // maxNote is the most characters of a note that are kept.
 const maxNote = 500
+
+// Kept is a logged reply as it stands, with whoever stands by it, by the
+// clock of a place. Nothing can be asked from it any more.
+func Kept(e Entry, in *time.Location) Reply {
+	v := e.Voice()
+	r := Reply{
+		status: e.Status, voice: v.s, figures: e.Result, confirmed: e.Confirmed,
+		lines: strings.Split(strings.TrimSuffix(e.Reply, "\n"+v.s.word(reminder)), "\n"),
+	}
+	if c := e.Confirmed; c != nil {
+		r.lines = slices.Insert(r.lines, 1, v.confirmedBy(*c, in)...)
+	}
+	return r
+}
+
+// ConfirmedBy is the person who stands by the reply, on site, and the place of
+// the line that says so; empty where nobody does.
+func (r Reply) ConfirmedBy() (user string, line int) {
+	if r.confirmed == nil {
+		return "", 0
+	}
+	return r.confirmed.User, 1
+}
 
 // Confirm writes down that somebody stands by an answer. It fails like
 // MayConfirm; with ErrConfirmed the entry tells who was first.

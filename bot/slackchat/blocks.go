@@ -6,6 +6,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"regexp"
+	"slices"
 	"strings"
 	"unicode/utf8"
 
@@ -29,6 +30,7 @@ const (
 const (
 	rowChoices = "choices"
 	rowActions = "actions"
+	rowConfirm = "confirm"
 )
 
 // dressed finds what the platform would read as formatting, were it not
@@ -37,19 +39,35 @@ var dressed = regexp.MustCompile("[*_~`@#]|:[A-Za-z0-9_+'-]+:|^>|://")
 
 // blocks are a reply as it is looked at: the first line bold, then the rest,
 // the reminder small, and the buttons. What a person typed is plain text in
-// all of them: no markup is read in it.
-func blocks(reply bot.Reply) []slack.Block {
+// all of them: no markup is read in it. The id is the entry's, for whoever
+// stands by the reply; without one nobody can.
+func blocks(reply bot.Reply, id string) []slack.Block {
 	head := reply.Headline()
 	rest := strings.Split(strings.TrimPrefix(strings.TrimPrefix(reply.Text(), head), "\n"), "\n")
-	last := len(rest) - 1
 	out := []slack.Block{slack.NewSectionBlock(bold(head), nil, nil)}
+	if user, line := reply.ConfirmedBy(); line > 0 {
+		out = append(out, slack.NewContextBlock("", naming(rest[line-1], user)))
+		rest = slices.Delete(rest, line-1, line)
+	}
+	last := len(rest) - 1
 	for _, text := range sections(rest[:last]) {
 		out = append(out, slack.NewSectionBlock(plain(text), nil, nil))
 	}
 	out = append(out, slack.NewContextBlock("", plain(rest[last])))
 	seen := mark(reply)
 	out = append(out, row(rowChoices, seen, reply.Choices())...)
-	return append(out, row(rowActions, seen, reply.Actions())...)
+	out = append(out, row(rowActions, seen, reply.Actions())...)
+	if by, _ := reply.ConfirmedBy(); by == "" && id != "" && reply.ToConfirm() {
+		out = append(out, row(rowConfirm, "", []bot.Choice{{Label: reply.Voice().Confirm(), Message: id}})...)
+	}
+	return out
+}
+
+// naming is a line in which a person is named as the platform names them; an
+// edited message makes nobody's phone buzz.
+func naming(line, user string) *slack.TextBlockObject {
+	text := strings.Replace(slackutilsx.EscapeMessage(line), "@"+user, "<@"+user+">", 1)
+	return slack.NewTextBlockObject(slack.MarkdownType, text, false, true)
 }
 
 func plain(text string) *slack.TextBlockObject {

@@ -38,7 +38,10 @@ type Chat struct {
 }
 
 // identity is who the bot is in its workspace.
-type identity struct{ user, team string }
+type identity struct {
+	user, team string
+	url        string // of the workspace, with a slash at its end
+}
 
 // Limits of one connection.
 const (
@@ -112,7 +115,7 @@ func (c *Chat) identify(ctx context.Context) (identity, error) {
 			err = errNoReason
 		}
 		if err == nil {
-			c.self = identity{user: who.UserID, team: who.TeamID}
+			c.self = identity{user: who.UserID, team: who.TeamID, url: who.URL}
 		}
 		return err
 	})

@@ -29,6 +29,8 @@ type Config struct {
 	APIURL                string // another workspace than the platform's; ends in a slash
 	// Picture draws what a reply shows, as a PNG; nil posts no pictures.
 	Picture func(bot.Scene) ([]byte, error)
+	// Zone is where the crew's clock hangs; nil is this machine's.
+	Zone *time.Location
 	// Now is the clock; nil is time.Now.
 	Now func() time.Time
 	// Workers is the most events in hand at any time; 0 is taken as 256.
@@ -48,6 +50,9 @@ func (c Config) withDefaults() Config {
 	}
 	if c.Now == nil {
 		c.Now = time.Now
+	}
+	if c.Zone == nil {
+		c.Zone = time.Local
 	}
 	return c
 }

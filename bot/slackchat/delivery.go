@@ -90,6 +90,9 @@ func (c *Chat) task(self identity, data any) task {
 		if data.Type == slack.InteractionTypeBlockActions && len(data.ActionCallback.BlockActions) == 1 {
 			return c.pressed(self, data)
 		}
+		if data.Type == slack.InteractionTypeViewSubmission && data.View.CallbackID == formConfirm {
+			return c.confirmed(self, data)
+		}
 	}
 	return task{}
 }

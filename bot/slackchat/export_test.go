@@ -21,7 +21,7 @@ func SetSlowest(c *Chat, d time.Duration) { c.slowest = d }
 
 // Answer posts a reply as if it answered the event.
 func Answer(ctx context.Context, c *Chat, ev bot.Event, reply bot.Reply) bool {
-	return c.answer(ctx, asked{ev: ev}, reply)
+	return c.answer(ctx, &asked{ev: ev}, reply)
 }
 
 // Queued is how many posts a slow channel has, the one under way included.

@@ -3,6 +3,7 @@ package slackchat_test
 import (
 	"bytes"
 	"context"
+	"encoding/json"
 	"log/slog"
 	"net/http"
 	"net/url"
@@ -26,6 +27,7 @@ type rig struct {
 	chat    *slackchat.Chat
 	journal *journal
 	logs    *logs
+	clerk   *bot.Clerk
 	cfg     slackchat.Config
 	stop    context.CancelFunc
 	ended   chan error
@@ -45,13 +47,13 @@ func prepare(t *testing.T, o standin.Options, change ...func(*slackchat.Config))
 	}
 	r := &rig{T: t, Workspace: w, journal: &journal{changed: w.Wake}, logs: &logs{changed: w.Wake}}
 	log := slog.New(slog.NewJSONHandler(r.logs, &slog.HandlerOptions{Level: slog.LevelDebug}))
-	clerk := &bot.Clerk{Desk: desk, Journal: r.journal, Memory: &memory{}, Log: log}
+	r.clerk = &bot.Clerk{Desk: desk, Journal: r.journal, Memory: &memory{}, Log: log}
 	cfg := slackchat.Config{BotToken: w.BotToken(), AppToken: w.AppToken(), APIURL: w.URL()}
 	for _, c := range change {
 		c(&cfg)
 	}
 	r.cfg = cfg
-	if r.chat, err = slackchat.New(cfg, clerk, log); err != nil {
+	if r.chat, err = slackchat.New(cfg, r.clerk, log); err != nil {
 		t.Fatal(err)
 	}
 	return r
@@ -232,3 +234,17 @@ func (r *rig) forge(m standin.Message, blocks string) error {
 }
 
 func quiet() *slog.Logger { return slog.New(slog.DiscardHandler) }
+
+// link is the address of a message.
+func (r *rig) link(m standin.Message) (string, error) {
+	resp, err := http.PostForm(r.URL()+"chat.getPermalink", url.Values{
+		"token": {r.BotToken()}, "channel": {m.Channel}, "message_ts": {m.TS},
+	})
+	if err != nil {
+		return "", err
+	}
+	defer resp.Body.Close()
+	var a struct{ Permalink string }
+	err = json.NewDecoder(resp.Body).Decode(&a)
+	return a.Permalink, err
+}

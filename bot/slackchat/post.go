@@ -24,12 +24,12 @@ const recordTimeout = 5 * time.Second
 
 // answer posts a reply in its thread, records what became of it and says
 // whether it is there.
-func (c *Chat) answer(ctx context.Context, q asked, reply bot.Reply) bool {
-	stamp, err := c.show(ctx, q, reply)
-	ev := q.ev
+func (c *Chat) answer(ctx context.Context, q *asked, reply bot.Reply) bool {
+	stamp, err := c.show(ctx, *q, reply)
 	if err = hide(err); err == nil {
-		ev.Shown = stamp
+		q.ev.Shown = stamp
 	}
+	ev := q.ev
 	if err != nil {
 		c.log.ErrorContext(ctx, "the reply was not posted", bot.KeyEvent, ev.ID, bot.KeyErr, err)
 	}
@@ -43,7 +43,7 @@ func (c *Chat) answer(ctx context.Context, q asked, reply bot.Reply) bool {
 // show puts a reply where the one before it stands or else into its thread,
 // and returns the stamp of the message that shows it.
 func (c *Chat) show(ctx context.Context, q asked, reply bot.Reply) (string, error) {
-	ev, with := q.ev, slack.MsgOptionBlocks(blocks(reply)...)
+	ev, with := q.ev, slack.MsgOptionBlocks(blocks(reply, q.ev.ID)...)
 	if ev.Shown != "" && length(reply.Text()) <= maxUpdate {
 		stamp, err := c.send(ctx, ev.Channel, reply.Text(), with, slack.MsgOptionUpdate(ev.Shown))
 		if answer, ok := errors.AsType[slack.SlackErrorResponse](err); !ok || !slices.Contains(fixed, answer.Err) {
@@ -111,7 +111,10 @@ func (c *Chat) Recover(ctx context.Context, now time.Time) error {
 			continue
 		}
 		ev := bot.Event{ID: e.ID, Workspace: e.Workspace, Channel: e.Channel, Thread: e.Thread, User: e.User, At: now, Shown: e.Posted}
-		c.answer(limit, asked{ev: ev}, bot.Late(e, now))
+		late := bot.Late(e, now)
+		if q := (asked{ev: ev}); c.answer(limit, &q, late) && late.OverLimit() {
+			c.raise(limit, q.ev, late)
+		}
 	}
 	return ctx.Err()
 }

@@ -18,6 +18,9 @@ func (c *Chat) pressed(self identity, data slack.InteractionCallback) task {
 			return c.asking(q)
 		}
 	}
+	if row == rowConfirm {
+		return c.confirming(self, data, act)
+	}
 	return task{}
 }
 

@@ -12,6 +12,7 @@ type asked struct {
 	ev     bot.Event
 	edited bool   // its message asked something else before
 	seen   string // the mark of the picture that hangs there already
+	raised bool   // the answer before it was over the limit already
 }
 
 func (c *Chat) asking(q asked) task {
@@ -40,15 +41,22 @@ func (c *Chat) take(ctx context.Context, d delivery, q asked) {
 	default:
 		d.take(ctx, nil)
 		c.posting.add(q.ev.Conversation(), func() {
-			there := c.answer(ctx, q, reply)
+			there := c.answer(ctx, &q, reply)
 			done()
-			if !there || !c.pictured(reply) || q.seen != "" && q.seen == mark(reply) {
+			tell := there && reply.OverLimit() && !q.raised
+			draw := there && c.pictured(reply) && (q.seen == "" || q.seen != mark(reply))
+			if !tell && !draw {
 				c.release()
 				return
 			}
 			c.drawing.add(q.ev.Conversation(), func() {
 				defer c.release()
-				c.illustrate(ctx, q.ev, reply)
+				if tell {
+					c.raise(ctx, q.ev, reply)
+				}
+				if draw {
+					c.illustrate(ctx, q.ev, reply)
+				}
 			})
 		})
 	}
@@ -60,6 +68,12 @@ func (c *Chat) ask(ctx context.Context, q *asked) (reply bot.Reply, err error) {
 	if q.edited {
 		if q.ev, err = c.clerk.Edited(ctx, q.ev); err != nil {
 			return bot.Reply{}, err
+		}
+	}
+	if standing, ok := c.clerk.Standing(ctx, q.ev); ok {
+		q.raised = standing.OverLimit()
+		if standing.Confirmed != nil {
+			q.ev.Shown = "" // what somebody stands by stays as it is
 		}
 	}
 	return c.clerk.Take(ctx, q.ev)

@@ -5,6 +5,8 @@ import (
 	"errors"
 	"fmt"
 	"log/slog"
+	"strings"
+	"unicode"
 
 	"golang.org/x/sync/errgroup"
 
@@ -37,7 +39,7 @@ func (o *serve) Run(ctx context.Context, s *session) (err error) {
 		}
 	}()
 	log := slog.New(slackchat.Masked(s.log.Handler()))
-	clerk := &bot.Clerk{Desk: desk, Journal: j, Memory: seen.New(), Log: log}
+	clerk := &bot.Clerk{Desk: desk, Journal: j, Memory: seen.New(), Log: log, Supervisors: named(s.env("HEFT_SUPERVISORS"))}
 	chat, err := slackchat.New(slackchat.Config{
 		BotToken: s.env(slackchat.BotTokenVar),
 		AppToken: s.env(slackchat.AppTokenVar),
@@ -55,4 +57,9 @@ func (o *serve) Run(ctx context.Context, s *session) (err error) {
 		return err
 	}
 	return chat.Run(ctx)
+}
+
+// named reads a list of people's ids, parted by commas.
+func named(list string) []string {
+	return strings.FieldsFunc(list, func(r rune) bool { return r == ',' || unicode.IsSpace(r) })
 }
