@@ -54,6 +54,7 @@ type marks struct {
 	OverLimit bool `json:"over_limit"`
 	Confirm   bool
 	Language  string
+	Intent    string
 	Also      []marks
 }
 

@@ -31,6 +31,7 @@ const (
 	rowChoices = "choices"
 	rowActions = "actions"
 	rowConfirm = "confirm"
+	rowShare   = "share"
 )
 
 // dressed finds what the platform would read as formatting, were it not
@@ -40,8 +41,9 @@ var dressed = regexp.MustCompile("[*_~`@#]|:[A-Za-z0-9_+'-]+:|^>|://")
 // blocks are a reply as it is looked at: the first line bold, then the rest,
 // the reminder small, and the buttons. What a person typed is plain text in
 // all of them: no markup is read in it. The id is the entry's, for whoever
-// stands by the reply; without one nobody can.
-func blocks(reply bot.Reply, id string) []slack.Block {
+// stands by the reply or shares it, where it is private; without one nobody
+// can.
+func blocks(reply bot.Reply, id string, private bool) []slack.Block {
 	head := reply.Headline()
 	rest := strings.Split(strings.TrimPrefix(strings.TrimPrefix(reply.Text(), head), "\n"), "\n")
 	out := []slack.Block{slack.NewSectionBlock(bold(head), nil, nil)}
@@ -57,15 +59,23 @@ func blocks(reply bot.Reply, id string) []slack.Block {
 	seen := mark(reply)
 	out = append(out, row(rowChoices, seen, reply.Choices())...)
 	out = append(out, row(rowActions, seen, reply.Actions())...)
-	if by, _ := reply.ConfirmedBy(); by == "" && id != "" && reply.ToConfirm() {
+	by, _ := reply.ConfirmedBy()
+	switch {
+	case private:
+		out = append(out, row(rowShare, "", []bot.Choice{{Label: reply.Voice().Share(), Message: id}})...)
+	case by == "" && id != "" && reply.ToConfirm():
 		out = append(out, row(rowConfirm, "", []bot.Choice{{Label: reply.Voice().Confirm(), Message: id}})...)
 	}
 	return out
 }
 
-// naming is a line in which a person is named as the platform names them; an
-// edited message makes nobody's phone buzz.
+// naming is a line in which a person is named as the platform names them,
+// unless it holds other signs. It is somebody who acted just now, or an edited
+// message, which makes nobody's phone buzz.
 func naming(line, user string) *slack.TextBlockObject {
+	if dressed.MatchString(strings.Replace(line, "@"+user, "", 1)) {
+		return plain(line)
+	}
 	text := strings.Replace(slackutilsx.EscapeMessage(line), "@"+user, "<@"+user+">", 1)
 	return slack.NewTextBlockObject(slack.MarkdownType, text, false, true)
 }

@@ -86,13 +86,32 @@ func (c *Chat) task(self identity, data any) task {
 		if q, ours := question(data, self); ours {
 			return c.asking(q)
 		}
+		return c.news(self, data)
 	case slack.InteractionCallback:
-		if data.Type == slack.InteractionTypeBlockActions && len(data.ActionCallback.BlockActions) == 1 {
+		switch {
+		case data.Type == slack.InteractionTypeBlockActions && len(data.ActionCallback.BlockActions) == 1:
 			return c.pressed(self, data)
-		}
-		if data.Type == slack.InteractionTypeViewSubmission && data.View.CallbackID == formConfirm {
+		case data.Type == slack.InteractionTypeViewSubmission && data.View.CallbackID == formConfirm:
 			return c.confirmed(self, data)
+		case data.Type == slack.InteractionTypeMessageAction:
+			return c.workedOut(self, data)
 		}
+	case slack.SlashCommand:
+		return c.commanded(self, data)
+	}
+	return task{}
+}
+
+// news is what is to be done about what happens in the workspace besides
+// questions.
+func (c *Chat) news(self identity, outer slackevents.EventsAPIEvent) task {
+	callback, ok := outer.Data.(*slackevents.EventsAPICallbackEvent)
+	if !ok {
+		return task{}
+	}
+	switch data := outer.InnerEvent.Data.(type) {
+	case *slackevents.MemberJoinedChannelEvent:
+		return c.joined(self, data, callback.EventID)
 	}
 	return task{}
 }

@@ -10,6 +10,12 @@ import (
 // Typed is what a test of the markup looks at.
 var Typed = typed
 
+// What the manifest has to call the same.
+const (
+	Command    = command
+	ShortcutID = shortcut
+)
+
 // SetPause replaces the waiting between tries.
 func SetPause(c *Chat, f func(context.Context, time.Duration) error) { c.pause = f }
 

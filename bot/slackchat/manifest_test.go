@@ -43,6 +43,10 @@ func TestManifest(t *testing.T) {
 		t.Errorf("scopes over people: %q", m.OAuthConfig.Scopes.User)
 	}
 	// Limits from memory: 35 and 140 characters, and 174 to 4,000.
+	if len(f.SlashCommands) != 1 || f.SlashCommands[0].Command != slackchat.Command || !f.SlashCommands[0].ShouldEscape ||
+		len(f.Shortcuts) != 1 || f.Shortcuts[0].CallbackID != slackchat.ShortcutID {
+		t.Errorf("commands and shortcuts: %+v, %+v", f.SlashCommands, f.Shortcuts)
+	}
 	d := m.Display
 	if len(d.Name) > 35 || len(d.Description) > 140 || len(d.LongDescription) < 174 || len(d.LongDescription) > 4000 {
 		t.Errorf("lengths: %d, %d, %d", len(d.Name), len(d.Description), len(d.LongDescription))
@@ -76,7 +80,8 @@ func TestManifestAsksForTheLeast(t *testing.T) {
 			slackchat.SetAfter(r.chat, atOnce)
 			r.run()
 			mention, direct := r.ask(standin.Yard, seen), r.Say(standin.Direct, crew, question)
-			whole := len(mention.Events) > 0 && len(direct.Events) > 0
+			_, refused := r.Command(standin.Yard, crew, "/heft", question)
+			whole := len(mention.Events) > 0 && len(direct.Events) > 0 && refused == nil && r.Join(standin.Away, r.BotUser()) != ""
 			for _, asked := range []standin.Message{mention, direct} {
 				if len(asked.Events) > 0 {
 					whole = r.settled(asked).Failure == "" && whole

@@ -43,14 +43,21 @@ func (c *Chat) answer(ctx context.Context, q *asked, reply bot.Reply) bool {
 // show puts a reply where the one before it stands or else into its thread,
 // and returns the stamp of the message that shows it.
 func (c *Chat) show(ctx context.Context, q asked, reply bot.Reply) (string, error) {
-	ev, with := q.ev, slack.MsgOptionBlocks(blocks(reply, q.ev.ID)...)
+	ev, with := q.ev, slack.MsgOptionBlocks(blocks(reply, q.ev.ID, false)...)
+	if q.private {
+		return "", c.respond(ctx, q, reply)
+	}
 	if ev.Shown != "" && length(reply.Text()) <= maxUpdate {
 		stamp, err := c.send(ctx, ev.Channel, reply.Text(), with, slack.MsgOptionUpdate(ev.Shown))
 		if answer, ok := errors.AsType[slack.SlackErrorResponse](err); !ok || !slices.Contains(fixed, answer.Err) {
 			return stamp, err
 		}
 	}
-	return c.send(ctx, ev.Channel, reply.Text(), with, slack.MsgOptionTS(ev.Thread))
+	stamp, err := c.send(ctx, ev.Channel, reply.Text(), with, slack.MsgOptionTS(ev.Thread))
+	if outside(err) && ev.User != "" {
+		return "", c.uninvited(ctx, q, reply)
+	}
+	return stamp, err
 }
 
 // maxUpdate is the longest text that an edited message takes (platform

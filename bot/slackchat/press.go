@@ -18,8 +18,11 @@ func (c *Chat) pressed(self identity, data slack.InteractionCallback) task {
 			return c.asking(q)
 		}
 	}
-	if row == rowConfirm {
+	switch row {
+	case rowConfirm:
 		return c.confirming(self, data, act)
+	case rowShare:
+		return c.sharing(self, data, act)
 	}
 	return task{}
 }
@@ -35,5 +38,10 @@ func pressedQuestion(self identity, data slack.InteractionCallback, act *slack.B
 		User: data.User.ID, Text: act.Value, At: moment(act.ActionTs, 0), Shown: box.MessageTs,
 	}
 	ev.Direct = strings.HasPrefix(ev.Channel, "D")
-	return asked{ev: ev}, ev.Channel != "" && ev.Shown != "" && ev.User != "" && act.ActionTs != "" && ev.Text != ""
+	q := asked{ev: ev}
+	if box.IsEphemeral { // seen by one, and so is the answer
+		q.respond, q.private, q.replaces = data.ResponseURL, true, true
+		q.ev.Thread, q.ev.Shown, q.ev.Opens, q.ev.Direct = "", "", true, false
+	}
+	return q, ev.Channel != "" && ev.Shown != "" && ev.User != "" && act.ActionTs != "" && ev.Text != ""
 }

@@ -12,7 +12,11 @@ type asked struct {
 	ev     bot.Event
 	edited bool   // its message asked something else before
 	seen   string // the mark of the picture that hangs there already
-	raised bool   // the answer before it was over the limit already
+	// respond is where the person who acts is spoken to alone; a private
+	// answer goes nowhere else, and may replace what they acted on.
+	respond           string
+	private, replaces bool
+	raised            bool // the answer before it was over the limit already
 }
 
 func (c *Chat) asking(q asked) task {
@@ -44,7 +48,7 @@ func (c *Chat) take(ctx context.Context, d delivery, q asked) {
 			there := c.answer(ctx, &q, reply)
 			done()
 			tell := there && reply.OverLimit() && !q.raised
-			draw := there && c.pictured(reply) && (q.seen == "" || q.seen != mark(reply))
+			draw := there && !q.private && c.pictured(reply) && (q.seen == "" || q.seen != mark(reply))
 			if !tell && !draw {
 				c.release()
 				return
