@@ -16,9 +16,13 @@ type Message struct {
 	ThreadTS string // empty on a message that is in no thread
 	Subtype  string
 	Edited   bool
+	Blocks   []Block
 	Files    []File
-	Events   []string  // ids of the events that told the app of it
-	At       time.Time // when it arrived here
+	// Reactions are what people and the bot put under it.
+	Reactions []Reaction
+	For       string    // the only person who sees it; empty for everybody
+	Events    []string  // ids of the events that told the app of it
+	At        time.Time // when it arrived here
 
 	// What the poster asked for (platform documentation, chat.postMessage).
 	Plain     bool   // mrkdwn was off: no *bold*, no _italic_
@@ -33,6 +37,24 @@ func (m Message) Thread() string {
 		return m.ThreadTS
 	}
 	return m.TS
+}
+
+// inner is the message as events tell of it.
+func (m Message) inner() inner {
+	return inner{
+		Type: "message", Subtype: m.Subtype, User: m.User, BotID: m.BotID, Text: m.Text, TS: m.TS,
+		ThreadTS: m.ThreadTS, Blocks: m.Blocks,
+	}
+}
+
+// wire is the message as calls answer with it.
+func (m Message) wire(w *Workspace) inner {
+	in := m.inner()
+	in.Team = w.opts.Team
+	if in.BotID != "" {
+		in.AppID = AppID
+	}
+	return in
 }
 
 var entities = strings.NewReplacer("&lt;", "<", "&gt;", ">", "&amp;", "&")
@@ -85,10 +107,10 @@ func (w *Workspace) Typed(text string) string {
 	return name.ReplaceAllLiteralString(escaped, w.Mention())
 }
 
-// mentions says whether the text calls the bot.
-func mentions(text string) bool {
+// mentioned says whether the text calls the bot.
+func (w *Workspace) mentioned(text string) bool {
 	for _, f := range markup.FindAllStringSubmatch(text, -1) {
-		if f[1] == "@"+BotUser {
+		if f[1] == "@"+w.botUser {
 			return true
 		}
 	}
