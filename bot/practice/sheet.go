@@ -176,6 +176,7 @@ func (b *builder) slip(m standin.Message) slip {
 	switch first, rest, more := strings.Cut(text, "\n"); {
 	case len(m.Blocks) > 0:
 		s.Blocks = b.blocks(m.Blocks, target{Channel: m.Channel, TS: m.TS})
+		b.lead(m.Blocks, s.Blocks)
 	case s.Role == "desk" && text != "":
 		s.Head = b.spans(first, m.Plain)
 		if more {

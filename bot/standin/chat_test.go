@@ -63,6 +63,9 @@ func TestDeleteAndPermalink(t *testing.T) {
 	if !strings.Contains(link, standin.Yard+"/p"+strings.ReplaceAll(ours, ".", "")) || !strings.Contains(link, "thread_ts="+theirs.TS) {
 		t.Errorf("permalink %q", link)
 	}
+	if got := get(t, w, "chat.getPermalink?channel="+standin.Yard+"&message_ts="+ours); got["permalink"] != link {
+		t.Errorf("asked by a query: %v", got)
+	}
 	for _, c := range []struct{ method, channel, ts, want string }{
 		{"chat.delete", standin.Yard, theirs.TS, "cant_delete_message"},
 		{"chat.delete", standin.Yard, "1.000001", "message_not_found"},

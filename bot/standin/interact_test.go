@@ -124,6 +124,10 @@ func TestResponseURL(t *testing.T) {
 		t.Errorf("said %+v", got)
 	}
 	late := press()
+	w.Fail(standin.Fault{Method: "response_url", Status: 503})
+	if status, _ := respond(t, late, `{"text":"x"}`); status != 503 {
+		t.Errorf("made to fail: %d", status)
+	}
 	if status, says := respond(t, late, `{"text":"two","replace_original":true}`); status != 200 || w.Messages(standin.Yard)[0].Text != "two" {
 		t.Errorf("%d %s: %+v", status, says, w.Messages(standin.Yard)[0])
 	}
