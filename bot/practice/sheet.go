@@ -102,7 +102,6 @@ type builder struct {
 	place place
 	role  role
 	users map[string]standin.User
-	botID string
 	zone  *time.Location
 }
 

@@ -64,14 +64,6 @@ func TestPracticeInABrowser(t *testing.T) {
 			t.Fatalf("%v\n%s", err, r.err.String())
 		}
 	}
-	text := func(of chromedp.CSS) string {
-		t.Helper()
-		s, err := chromedp.Run(ctx, chromedp.TextContent(of))
-		if err != nil {
-			t.Fatal(err)
-		}
-		return s
-	}
 	// shown waits until the desk says something on the newest ticket, or until
 	// it is read out.
 	shown := func(where, words string) {
@@ -90,8 +82,8 @@ func TestPracticeInABrowser(t *testing.T) {
 		chromedp.KeyEvent("\r", chromedp.KeyModifiers(chromedp.ModifierCtrl)))
 	shown(first+".desk .head", "14 in butt × 16 ft")
 	do(chromedp.Click(chromedp.CSS("a.tab.climber")), chromedp.WaitVisible(chromedp.CSS("a.tab.climber[aria-current]")))
-	if got := text("#tickets"); !strings.Contains(got, "Rosa") || strings.Contains(got, "Correct it") {
-		t.Errorf("the climber sees %q", got)
+	if got, err := chromedp.Run(ctx, chromedp.TextContent(chromedp.CSS("#tickets"))); err != nil || !strings.Contains(got, "Rosa") || strings.Contains(got, "Correct it") {
+		t.Errorf("the climber sees %q, %v", got, err)
 	}
 	r.fits(ctx)
 	do(chromedp.Navigate("about:blank"))
