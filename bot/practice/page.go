@@ -54,7 +54,7 @@ func New(space *standin.Workspace, daySheet func(context.Context, io.Writer) err
 		mux.HandleFunc("POST "+path, p.acting(do))
 	}
 	// A form of some other page must not speak for the crew.
-	return ownHost(guarded(http.NewCrossOriginProtection().Handler(mux)))
+	return guarded(ownHost(http.NewCrossOriginProtection().Handler(mux)))
 }
 
 // policy lets the page load what this address serves, and nothing else.
