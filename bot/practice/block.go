@@ -57,7 +57,6 @@ type target struct{ Channel, TS, View, Block, Action string }
 // form is a modal.
 type form struct {
 	Place               place
-	ID                  string
 	Title, Submit, Deny string
 	Blocks              []block
 }
@@ -147,7 +146,7 @@ func (b *builder) modal() *form {
 	if !open {
 		return nil
 	}
-	f := &form{Place: b.place, ID: v.ID, Submit: b.Say("send"), Deny: b.Say("close"), Blocks: b.blocks(v.Blocks, target{View: v.ID})}
+	f := &form{Place: b.place, Submit: b.Say("send"), Deny: b.Say("close"), Blocks: b.blocks(v.Blocks, target{View: v.ID})}
 	for to, text := range map[*string]*standin.Text{&f.Title: v.Title, &f.Submit: v.Submit, &f.Deny: v.Close} {
 		if text != nil {
 			*to = text.Shown()
