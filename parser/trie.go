@@ -1,15 +1,14 @@
 package parser
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
-// spelling returns the node of a spelling, making it where it is new.
-func (lx *lexicon) spelling(s string) *node {
-	words := splitWords(s)
+// spelling returns the node of a spelling, making it where it is new, and
+// known in the languages given.
+func (lx *lexicon) spelling(words []string, langs langSet) *node {
 	n := lx.root
-	langs := setOf(trees)
-	if lx.now != nil {
-		langs = setOf(lx.now.slot)
-	}
 	for i, w := range words {
 		if lx.now != nil && lx.now.optional[w] && i+1 < len(words) {
 			continue
@@ -52,6 +51,9 @@ func (n *node) means(t *tongue) *term {
 // find returns the longest spelling at the start of the words, and how many
 // of them it took; 0 where none is known.
 func (lx *lexicon) find(words []string, t *tongue) (*term, int) {
+	if t.inflects {
+		return lx.root.longest(words, t, true)
+	}
 	var found *term
 	n, taken := lx.root, 0
 	for i, w := range words {
@@ -64,6 +66,51 @@ func (lx *lexicon) find(words []string, t *tongue) (*term, int) {
 		}
 		if x := n.means(t); x != nil {
 			found, taken = x, i+1
+		}
+	}
+	return found, taken
+}
+
+// spells says whether the leading language has a spelling that ends here.
+func (n *node) spells(t *tongue) bool {
+	return n != nil && slices.ContainsFunc(n.terms, func(s sense) bool { return s.slot == t.slots[0] })
+}
+
+// longest is find for a tongue whose words have many endings: it goes on from
+// every node that a word can be, since "ramas" is one spelling's plural, and
+// another's first word. The words go on from a spelling, whose last word was
+// optional or whose first is still to come where fixed.
+func (n *node) longest(words []string, t *tongue, fixed bool) (found *term, taken int) {
+	if len(words) == 0 {
+		return nil, 0
+	}
+	known := false
+	try := func(c *node) {
+		if c == nil {
+			return
+		}
+		known = true
+		x, more := c.longest(words[1:], t, t.optional[words[0]])
+		if x == nil {
+			x = c.means(t)
+		}
+		if x != nil && more+1 > taken {
+			found, taken = x, more+1
+		}
+	}
+	exact := n.known(words[0], t)
+	try(exact)
+	for _, e := range t.endings {
+		if exact.spells(t) {
+			break // "troza" is no "trozo"
+		}
+		if cut, ok := strings.CutSuffix(words[0], e.cut); ok && len(cut) > 2 {
+			try(n.known(cut+e.put, t))
+		}
+	}
+	if !known && !fixed && t.optional[words[0]] {
+		if x, more := n.longest(words[1:], t, true); x != nil {
+			return x, more + 1
 		}
 	}
 	return found, taken
