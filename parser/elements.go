@@ -61,6 +61,7 @@ func (r *Reader) elements(text string, m *message) *reading {
 	if out.has(markTaper) {
 		out.tapers()
 	}
+	out.turns()
 	out.surroundings()
 	return out
 }

@@ -9,12 +9,12 @@ var dimensionOf = map[Field]dimension{
 	LineOut: dimLength, Sideways: dimLength, RopeDiameter: dimLength,
 	Weight: dimMass, Limit: dimMass,
 	WinchPull: dimForce, RopeBreak: dimForce,
-	BlockAngle: dimAngle, LimbAngle: dimAngle, StartAngle: dimAngle,
+	BlockAngle: dimAngle, LimbAngle: dimAngle, StartAngle: dimAngle, Turn: dimAngle,
 	Parts: dimRatio,
 }
 
 // counted are the fields whose number has no unit.
-var counted = map[Field]bool{People: true, Wraps: true, Efficiency: true}
+var counted = map[Field]bool{People: true, Wraps: true, Efficiency: true, Redirects: true}
 
 // mentioned are the fields whose words are often said without a number.
 var mentioned = map[Field]bool{RopeLength: true, WinchPull: true, RopeBreak: true, DropHeight: true, RunLength: true}
@@ -30,7 +30,7 @@ const (
 // told as the mass it lifts, and a weight as a force. No hitch and no rope is
 // as short as a number told in inches, and no piece as thick as a height.
 func takes(f Field, fig *figure) bool {
-	if fig.elsewhere || fig.pair || fig.falling || fig.rope {
+	if fig.elsewhere || fig.pair || fig.falling || fig.rope || fig.told != "" {
 		return false
 	}
 	d, want := fig.dim, dimensionOf[f]

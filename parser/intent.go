@@ -14,7 +14,7 @@ var fieldIntent = map[Field]Intent{
 
 // serves are the facts that another question makes use of too.
 var serves = map[Field][]Intent{
-	Parts: {AskRope}, LineOut: {AskBalance}, Sideways: {AskBalance}, RopeBreak: {AskDrop}, Tie: {AskBalance, AskAnchor},
+	Parts: {AskRope}, LineOut: {AskBalance}, Sideways: {AskBalance}, RopeBreak: {AskDrop}, Tie: {AskBalance, AskAnchor}, LimbAngle: {AskBlockLoad},
 }
 
 // special are the intents that no other answer covers, the most particular
@@ -28,6 +28,9 @@ func intentOf(rd *reading, q Question) Intent {
 	asked, besides, hello := rd.intents()
 	if len(asked) == 0 && !q.Has(HitchHeight, Wraps) {
 		asked = besides
+	}
+	if q.Has(Turn) || len(asked) == 0 && !q.Has(HitchHeight, Wraps, People, Parts) && slices.ContainsFunc(q.Notes, Redirecting) {
+		asked = append(asked, AskBlockLoad)
 	}
 	for _, x := range q.Quantities {
 		if in, ok := fieldIntent[x.Field]; ok && !slices.ContainsFunc(serves[x.Field], func(s Intent) bool { return slices.Contains(asked, s) }) {

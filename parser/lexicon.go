@@ -45,6 +45,7 @@ type term struct {
 	ask       Kind // girth, breast height, a word that twists
 	units     System
 	note      string
+	block     string // which block of a rope's path: "base-block"
 	marks     mark
 	count     float64 // people, where the words say how many: "by myself"
 	tree      *tree

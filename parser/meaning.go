@@ -82,6 +82,8 @@ func meaningOf(words []string) (func(*term), error) {
 		set = func(t *term) { t.units = v }
 	case "note":
 		set = func(t *term) { t.note = arg }
+	case "at-block":
+		set = func(t *term) { t.block = arg }
 	case "alone":
 		set = func(t *term) { t.count = 1 }
 	case "own":

@@ -31,6 +31,9 @@ func (q Question) Missing() []Field {
 		return append(q.missingOf(SpeciesField, acrossField(q.limb())), q.without([]Field{Weight, Tie})...)
 	}
 	out := q.MissingPiece()
+	if q.Intent == AskBlockLoad && q.unturned() {
+		out = append(out, Turn)
+	}
 	if q.Intent == AskSwing && !q.Has(Sideways, StartAngle) {
 		out = append(out, Sideways)
 	}
@@ -52,6 +55,25 @@ func (q Question) MissingPiece() []Field {
 		return nil
 	}
 	return q.missingOf(SpeciesField, acrossField(q.limb()), Length)
+}
+
+// unturned says whether a redirect was named of which it was not said how far
+// the rope turns there.
+func (q Question) unturned() bool {
+	want := int(q.Count(Redirects))
+	named := 0
+	for _, n := range q.Notes {
+		if Redirecting(n) {
+			named++
+		}
+	}
+	said := 0
+	for _, x := range q.Quantities {
+		if x.Field == Turn && x.At != TopBlock {
+			said++
+		}
+	}
+	return said < max(want, named)
 }
 
 func (q Question) limb() bool { return q.Shape != nil && q.Shape.Value == Limb }

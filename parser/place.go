@@ -12,6 +12,8 @@ func (rd *reading) place(claimed bound) (full bound, loose []int) {
 			continue
 		}
 		switch f := alone[e.fig.dim]; {
+		case e.fig.told != "":
+			full[i] = e.fig.told
 		case e.fig.rope && !full.has(RopeDiameter):
 			full[i] = RopeDiameter
 		case e.fig.elsewhere || e.fig.falling || e.fig.rope:

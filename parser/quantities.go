@@ -39,7 +39,7 @@ func (rd *reading) add(q *Question, fig *figure, f Field, limb bool) *Ask {
 	if f == Diameter && limb {
 		f = ButtDiameter
 	}
-	x := Quantity{Field: f, Low: si(f, fig, fig.low), High: si(f, fig, fig.high), Words: fig.words(rd.text), Start: fig.start, End: fig.end}
+	x := Quantity{Field: f, Low: si(f, fig, fig.low), High: si(f, fig, fig.high), Words: fig.words(rd.text), Start: fig.start, End: fig.end, At: fig.at}
 	if fig.unit != nil {
 		x.System = fig.unit.system
 	} else if f == RopeDiameter {
@@ -51,7 +51,7 @@ func (rd *reading) add(q *Question, fig *figure, f Field, limb bool) *Ask {
 		tip.Field, tip.High = TipDiameter, tip.Low
 		q.Quantities = append(q.Quantities, tip)
 	}
-	if old, ok := q.Get(f); ok {
+	if old, ok := q.Get(f); ok && f != Turn {
 		if old.Low == x.Low && old.High == x.High {
 			return nil
 		}

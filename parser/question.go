@@ -33,6 +33,8 @@ const (
 	LineOut      Field = "line_m"    // from the block to the tie
 	Sideways     Field = "offset_m"  // of the piece, from under the block
 	StartAngle   Field = "start_deg" // of the line, from plumb
+	Turn         Field = "turn_deg"  // of the rope at a block; the only field that is said several times
+	Redirects    Field = "redirects"
 
 	// The three that are no quantities, named where one is missing.
 	SpeciesField   Field = "species"
@@ -113,6 +115,7 @@ type Quantity struct {
 	System     System
 	Words      string
 	Start, End int
+	At         string `json:",omitempty"` // the block that a turn is at, "" where it was not named
 }
 
 // Fix is a misspelt word and what it was taken for.

@@ -216,8 +216,13 @@ func (rd *reading) clash(e element, f Field) *Ask {
 func (rd *reading) notes() []string {
 	var out []string
 	for _, e := range rd.elems {
-		if e.term != nil && e.term.note != "" && !slices.Contains(out, e.term.note) {
-			out = append(out, e.term.note)
+		if e.term == nil {
+			continue
+		}
+		for _, n := range []string{e.term.note, redirecting[e.term.block]} {
+			if n != "" && !slices.Contains(out, n) {
+				out = append(out, n)
+			}
 		}
 	}
 	return out
