@@ -19,7 +19,7 @@ func (d *Desk) askBack(a *answer, ask *parser.Ask) {
 	a.status = Needs
 	a.needs = slices.Clone(ask.Fields)
 	for _, f := range a.question.Missing() {
-		if methods[a.question.Intent] != nil && !slices.Contains(a.needs, f) && len(a.needs) < 2 {
+		if methods[a.question.Intent] != nil && (f != parser.Turn || ask.Kind != parser.WhichAngle) && !slices.Contains(a.needs, f) && len(a.needs) < 2 {
 			a.needs = append(a.needs, f)
 		}
 	}
@@ -51,7 +51,7 @@ func (d *Desk) askBack(a *answer, ask *parser.Ask) {
 // plainAsks are the ask-backs that need only the words in doubt.
 var plainAsks = map[parser.Kind]string{
 	parser.OddNumber:  "I cannot read %s as one number. Type it plain: 1400 kg, 14.5 in, 2:1.",
-	parser.WhichAngle: "Angle of what? If %s is between the two legs of the rope at the block, type it so: “30° between the legs”.",
+	parser.WhichAngle: "Angle of what? If %s is between the two legs of the rope at the block, type “30° between the legs”. If it is how far the rope turns there, “rope turns 30°”.",
 	parser.Girth:      "%s is round the stem. Type the diameter: the girth divided by 3.14.",
 	parser.BreastHigh: "%s is the trunk at chest height. Type the diameter of the piece, at the cut.",
 	parser.Unknown:    "I do not know %s. Leave it out or say it another way.",

@@ -17,7 +17,7 @@ func (a *answer) workLower() error {
 	}
 	a.status, a.result = Answered, &res
 	a.tell()
-	return nil
+	return a.alsoPath(res)
 }
 
 // workRope answers how much rope a hitch takes, with or without a piece.

@@ -2,9 +2,7 @@ package bot
 
 import (
 	"fmt"
-	"slices"
 
-	"heft/calc/block"
 	"heft/calc/hinge"
 	"heft/calc/tackle"
 	"heft/calc/unit"
@@ -118,29 +116,9 @@ func (a *answer) verdict(r tackle.Result) string {
 	return takes + ", " + people(r.PeopleNeeded)
 }
 
-// sheaves are the notes that name what the rope runs over.
-var sheaves = map[string]string{
-	naturalCrotch: "natural crotch", "rigging-ring": "rigging ring", "carabiner": "carabiner", "ball-bearing": "ball-bearing sheave",
-}
-
 // efficiency is that of each sheave: as it was said, or of the worst thing
 // that was named, or that of a block in ordinary order.
-func efficiency(q parser.Question) float64 {
-	if x, ok := q.Get(parser.Efficiency); ok {
-		return x.Low
-	}
-	worst := 0.0
-	for _, k := range tackle.Kinds() {
-		named := slices.ContainsFunc(q.Notes, func(n string) bool { return sheaves[n] == k.Name })
-		if named && (worst == 0 || k.Efficiency < worst) {
-			worst = k.Efficiency
-		}
-	}
-	if worst == 0 {
-		return block.Efficiency
-	}
-	return worst
-}
+func efficiency(q parser.Question) float64 { return sheave(q).Efficiency }
 
 // powerOf is what they have to pull with.
 func powerOf(q parser.Question) tackle.Power {

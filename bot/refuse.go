@@ -69,7 +69,7 @@ func senseless(q parser.Question) string {
 	for _, x := range q.Quantities {
 		whole := x.Low == math.Trunc(x.Low) && x.High == math.Trunc(x.High)
 		switch {
-		case x.Field == parser.BlockAngle || x.Field == parser.LimbAngle:
+		case x.Field == parser.BlockAngle || x.Field == parser.LimbAngle || x.Field == parser.Turn:
 		case x.Low <= 0:
 			return bare(limits.Quantity(x.Field)) + " " + quote(x.Words) + " cannot be: it must be more than zero."
 		case (x.Field == parser.People || x.Field == parser.Parts) && !whole:

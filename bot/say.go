@@ -14,7 +14,7 @@ import (
 // rounded it is rounded up, where a capacity or a low end is, down.
 
 // upTo rounds up to the step that a crew would speak in.
-func upTo(v float64) float64 { return math.Ceil(v/step(v)-1e-9) * step(v) }
+func upTo(v float64) float64 { return max(0, math.Ceil(v/step(v)-1e-9)*step(v)) }
 
 // downTo rounds down to the same step.
 func downTo(v float64) float64 { return math.Floor(v/step(v)+1e-9) * step(v) }
@@ -87,7 +87,7 @@ func (s speaker) other() speaker { return speaker{!s.metric} }
 // load says a force as a crew feels it, rounded up, with kilonewtons for the
 // gear's label.
 func (s speaker) load(f unit.Force) string {
-	kn := trimmed(math.Ceil(float64(f)/100-1e-9)/10, 1) + " kN"
+	kn := trimmed(max(0, math.Ceil(float64(f)/100-1e-9))/10, 1) + " kN"
 	if s.metric {
 		return kn + " (" + s.heavy(f.Held()) + ")"
 	}

@@ -11,7 +11,7 @@ import (
 // redirectScene shows a rope's path from the load to the hands, seen from the
 // side, and what each block carries and where to. Legs are as long as each
 // other: their lengths do not matter to the loads, and were not said.
-func redirectScene(v speaker, p pictured, c redirect.Chain, loads []redirect.Load) *Scene {
+func redirectScene(v speaker, p pictured, c redirect.Chain, loads []redirect.Load, names []string) *Scene {
 	out := &Scene{Title: p.Name + ", rope redirected", Bar: notToScale}
 	if p.Weight > 0 {
 		out.Plan = p.plan(v)
@@ -40,7 +40,7 @@ func redirectScene(v speaker, p pictured, c redirect.Chain, loads []redirect.Loa
 		out.add(Block, "", path[i+1])
 		if l.Force > 0 {
 			from := path[i+1].plus(sideways(l.Direction).times(0.08))
-			out.load(blockName(i, len(loads))+"\n"+v.load(l.Force), share(l.Force, most), from, sideways(l.Direction))
+			out.load(blockName(i, len(loads), names)+"\n"+v.load(l.Force), share(l.Force, most), from, sideways(l.Direction))
 		}
 	}
 	out.load(v.load(c.Tension), share(c.Tension, most), hang, sideways(c.From))
@@ -49,9 +49,12 @@ func redirectScene(v speaker, p pictured, c redirect.Chain, loads []redirect.Loa
 	return out
 }
 
-// blockName counts blocks from the load.
-func blockName(i, of int) string {
-	if of == 1 {
+// blockName is what a block was called, or else its count from the load.
+func blockName(i, of int, names []string) string {
+	switch {
+	case i < len(names):
+		return capital(names[i])
+	case of == 1:
 		return "Block"
 	}
 	return fmt.Sprintf("Block %d", i+1)

@@ -15,7 +15,7 @@ var ofPiece = []parser.Field{
 var uses = map[parser.Intent][]parser.Field{
 	parser.AskWeight:    {},
 	parser.AskLower:     ofLowering,
-	parser.AskBlockLoad: ofLowering,
+	parser.AskBlockLoad: append(slices.Clone(ofLowering), parser.LimbAngle),
 	parser.AskRope:      ofLowering,
 	parser.AskLift:      {parser.Parts, parser.People, parser.WinchPull, parser.Efficiency, parser.HitchHeight},
 	parser.AskRaise: {parser.LimbAngle, parser.Tie, parser.BlockHeight, parser.Parts, parser.People, parser.WinchPull,
@@ -31,6 +31,7 @@ var uses = map[parser.Intent][]parser.Field{
 
 var ofLowering = []parser.Field{
 	parser.HitchHeight, parser.Wraps, parser.People, parser.BlockAngle, parser.RopeLength, parser.Parts,
+	parser.Turn, parser.Redirects,
 }
 
 // tellUnused names the numbers that the answer does not take into account, so

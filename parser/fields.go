@@ -24,6 +24,8 @@ var mentioned = map[Field]bool{RopeLength: true, WinchPull: true, RopeBreak: tru
 const (
 	roundest = 1.2
 	thickest = 3
+
+	manyRedirects = 8 // more than these is no count of redirects
 )
 
 // takes says whether a number can be the quantity of a field. A pull is often
@@ -39,7 +41,7 @@ func takes(f Field, fig *figure) bool {
 		return d == dimRatio || d == dimCount
 	case want == dimMass || want == dimForce:
 		return d == dimMass || d == dimForce
-	case want != d:
+	case want != d, f == Redirects && fig.high > manyRedirects:
 		return false
 	case thickness(f):
 		return fig.high <= thickest

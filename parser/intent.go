@@ -26,10 +26,12 @@ var special = []Intent{
 // intentOf says what the message asks for.
 func intentOf(rd *reading, q Question) Intent {
 	asked, besides, hello := rd.intents()
-	if len(asked) == 0 && !q.Has(HitchHeight, Wraps) {
+	if len(asked) == 0 && !q.Has(HitchHeight, Wraps, Turn) {
 		asked = besides
 	}
-	if q.Has(Turn) || len(asked) == 0 && !q.Has(HitchHeight, Wraps, People, Parts) && slices.ContainsFunc(q.Notes, Redirecting) {
+	if q.Has(Turn) && len(asked) == 0 && q.Has(HitchHeight) {
+		asked = append(asked, AskLower) // whose answer says what the blocks carry too
+	} else if q.Has(Turn) || len(asked) == 0 && !q.Has(HitchHeight, Wraps, People, Parts) && slices.ContainsFunc(q.Notes, Redirecting) {
 		asked = append(asked, AskBlockLoad)
 	}
 	for _, x := range q.Quantities {

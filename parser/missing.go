@@ -68,6 +68,9 @@ func (q Question) unturned() bool {
 		}
 	}
 	said := 0
+	if q.Has(BlockAngle) && !q.Has(Turn) {
+		said = 1 // the angle between the legs tells the turn
+	}
 	for _, x := range q.Quantities {
 		if x.Field == Turn && x.At != TopBlock {
 			said++

@@ -73,7 +73,7 @@ func (rd *reading) turnWord(i int) int {
 	for j := i - 1; j >= 0 && j > i-7; j-- {
 		e := rd.elems[j]
 		if e.marked(markDeflects) {
-			if fig.dim == dimAngle || !e.plays(Wraps) || rd.blockRight(i) != "" {
+			if fig.dim == dimAngle || !e.plays(Wraps) || rd.blockRight(i) != "" || rd.termAt(j-1).block != "" {
 				return j
 			}
 			return -1 // "turns 3"
