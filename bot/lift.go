@@ -3,6 +3,7 @@ package bot
 import (
 	"fmt"
 
+	"heft/calc/redirect"
 	"heft/calc/rope"
 	"heft/calc/tackle"
 	"heft/parser"
@@ -17,7 +18,7 @@ func (a *answer) workLift() error {
 	}
 	l := tackle.Lift{
 		Load:   res.Weight.High,
-		Tackle: tackle.Tackle{Parts: int(q.Count(parser.Parts)), Efficiency: efficiency(q)},
+		Tackle: tackleOf(q),
 		Power:  powerOf(q),
 	}
 	lift, err := tackle.Plan(l)
@@ -33,7 +34,13 @@ func (a *answer) workLift() error {
 	a.tellLift(l, lift)
 	a.scene = liftScene(a.voice, a.pictured(), l, lift, q.Length(parser.HitchHeight).High)
 	a.tellRope()
+	led, err := redirect.Loads(hauledOver(l.Tackle, lift))
+	if len(l.Redirects) > 0 && err != nil {
+		return err
+	}
+	a.tellHaulPath(l, lift, led)
 	a.figures = func(o *object) {
+		o.Redirects = haulObjects(q, led)
 		o.Lift = &liftObject{
 			Ideal: lift.Ideal, Actual: lift.Actual, Haul: float64(lift.Haul), People: lift.PeopleNeeded,
 		}
@@ -62,23 +69,33 @@ func (a *answer) tellLift(l tackle.Lift, r tackle.Result) {
 	a.lines = append(a.lines,
 		fmt.Sprintf("%d:1 is no more than %s to 1 here: every block takes its share.", l.Parts, trimmed(down1(r.Actual), 1)),
 		fmt.Sprintf("Holding still takes %s: friction fights the lift and helps the hold.", a.voice.pull(r.Holding)),
-		fmt.Sprintf("Top block sees %s%s, lifting without jerks.", a.voice.load(r.Block), a.deadEnd(r)))
-	assumed := fmt.Sprintf("Assumed: %s of the pull passes each block", trimmed(100*l.Efficiency, 0)+"%")
-	if l.People > 0 {
-		assumed += ", " + a.voice.pullHad(l.PerPerson) + " a person in gloves"
+		a.treeSees(r))
+	a.tellLeads(l)
+	if l.People > 0 && a.question.Has(parser.PersonPull) {
+		a.lines = append(a.lines, a.voice.say("Your %s a person, not checked: gloved hands on a wet rope pull less.", a.voice.pullHad(l.PerPerson)))
+	} else if l.People > 0 {
+		a.lines = append(a.lines, a.voice.say("Assumed: %s, %s a person in gloves, nothing stuck or still attached.", a.passes(l.Tackle), a.voice.pullHad(l.PerPerson)))
 	}
-	a.lines = append(a.lines, assumed+", nothing stuck or still attached.")
+	if l.People == 0 || a.question.Has(parser.PersonPull) {
+		a.lines = append(a.lines, a.voice.say("Assumed: %s, nothing stuck or still attached.", a.passes(l.Tackle)))
+	}
+	a.tellWorse(l)
 	a.cautions = append(a.cautions, "Keep the blocks apart: stop before they meet. Nobody under the load.")
 	if l.Winch > 0 {
 		a.cautions = append(a.cautions, "A winch feels nothing: it can pull past what rope, blocks and tree can take.")
 	}
 }
 
-func (a *answer) deadEnd(r tackle.Result) string {
-	if r.DeadEnd <= 0 {
-		return ""
+// treeSees says what hangs on the tree.
+func (a *answer) treeSees(r tackle.Result) string {
+	block, dead := a.voice.load(r.Block), a.voice.load(r.DeadEnd)
+	switch {
+	case r.DeadEnd <= 0:
+		return a.voice.say("Top block sees %s, lifting without jerks.", block)
+	case r.Block < 1:
+		return a.voice.say("The dead end on the tree sees %s, lifting without jerks.", dead)
 	}
-	return ", the dead end " + a.voice.load(r.DeadEnd)
+	return a.voice.say("Top block sees %s, the dead end %s, lifting without jerks.", block, dead)
 }
 
 // tellRemedies lists what would make it enough, each by itself.

@@ -19,7 +19,7 @@ var noun = map[parser.Field]string{
 	parser.DropHeight: "the fall", parser.RunLength: "the run", parser.Limit: "the limit",
 	parser.BlockHeight: "the block above the cut", parser.Tie: "the tie from the cut", parser.LimbAngle: "the limb's angle",
 	parser.Efficiency: "the sheave efficiency", parser.LineOut: "the line out", parser.Sideways: "how far to the side",
-	parser.StartAngle: "the line's angle", parser.Turn: "how far the rope turns at each block named", parser.Redirects: "the redirects",
+	parser.StartAngle: "the line's angle", parser.Turn: "how far the rope turns at each block named", parser.Redirects: "the redirects", parser.PersonPull: "what each pulls",
 }
 
 // called is what a crew calls a quantity of the calculator, also one that

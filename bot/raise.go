@@ -25,7 +25,7 @@ func (a *answer) workRaise() error {
 		Tie:     q.Length(parser.Tie).High,
 		Height:  q.Length(parser.BlockHeight).Low,
 		Hitch:   q.Length(parser.HitchHeight).High,
-		Tackle:  tackle.Tackle{Parts: int(q.Count(parser.Parts)), Efficiency: efficiency(q)},
+		Tackle:  tackleOf(q),
 		Power:   powerOf(q),
 	}
 	r, err := hinge.Raise(s)
@@ -122,10 +122,14 @@ func efficiency(q parser.Question) float64 { return sheave(q).Efficiency }
 
 // powerOf is what they have to pull with.
 func powerOf(q parser.Question) tackle.Power {
-	return tackle.Power{
+	p := tackle.Power{
 		People: int(q.Count(parser.People)), PerPerson: tackle.PerPerson,
 		Winch: unit.Force(low(q, parser.WinchPull)),
 	}
+	if q.Has(parser.PersonPull) {
+		p.PerPerson = unit.Force(low(q, parser.PersonPull))
+	}
+	return p
 }
 
 // workNotch answers how far a notch is to open.

@@ -136,6 +136,9 @@ func (a *answer) tellTurnMore(p path) {
 	}
 }
 
+// intoTheBend is the direction where only the turn is known.
+const intoTheBend = "into the bend, halfway between its two legs"
+
 // direction words which way a block is pulled. Only where the load's own leg
 // is known does it follow from the turns.
 func (p path) direction(i int) string {
@@ -146,7 +149,7 @@ func (p path) direction(i int) string {
 		if p.bends[i].name == parser.BaseBlock {
 			return "up and toward the drum"
 		}
-		return "into the bend, halfway between its two legs"
+		return intoTheBend
 	}
 	return toTheDrum(p.still[i].Direction)
 }
@@ -178,7 +181,7 @@ func toTheDrum(d redirect.Direction) string {
 type redirectObject struct {
 	Block     string  `json:"block"`
 	Load      float64 `json:"load_n"` // standing still
-	Lowering  float64 `json:"lowering_n"`
+	Lowering  float64 `json:"lowering_n,omitempty"`
 	Lifting   float64 `json:"lifting_n"`
 	Turn      float64 `json:"turn_deg"`
 	Direction string  `json:"direction"`

@@ -111,6 +111,9 @@ func (s speaker) of(q limits.Quantity, v float64) string {
 	case strings.HasSuffix(name, "_kg"):
 		n, u := s.unitOfMass(unit.Mass(v))
 		return grouped(math.Round(n)) + u
+	case q == limits.PersonPull:
+		n, u := s.unitOfMass(unit.Force(v).Held())
+		return trimmed(n, 0) + u
 	case strings.HasSuffix(name, "_n"):
 		return s.load(unit.Force(v))
 	case strings.HasSuffix(name, "_deg"):

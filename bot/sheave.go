@@ -8,7 +8,7 @@ import (
 // sheaves are the notes that name what the rope runs over.
 var sheaves = map[string]string{
 	naturalCrotch: "natural crotch", "rigging-ring": "rigging ring", "carabiner": "carabiner",
-	"ball-bearing": "ball-bearing sheave", "bushed": "plain bushed sheave",
+	"ball-bearing": "ball-bearing sheave", "bushed": "plain bushed sheave", "small-pulley": "small pulley",
 }
 
 // ordinary is a block of which nothing was said.

@@ -17,16 +17,20 @@ var uses = map[parser.Intent][]parser.Field{
 	parser.AskLower:     ofLowering,
 	parser.AskBlockLoad: append(slices.Clone(ofLowering), parser.LimbAngle),
 	parser.AskRope:      ofLowering,
-	parser.AskLift:      {parser.Parts, parser.People, parser.WinchPull, parser.Efficiency, parser.HitchHeight},
-	parser.AskRaise: {parser.LimbAngle, parser.Tie, parser.BlockHeight, parser.Parts, parser.People, parser.WinchPull,
-		parser.Efficiency, parser.HitchHeight},
-	parser.AskNotch:   {parser.LimbAngle},
-	parser.AskCutPlan: {},
-	parser.AskDrop:    {parser.DropHeight, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight},
-	parser.AskGear:    {parser.RopeBreak, parser.RopeDiameter},
-	parser.AskSwing:   {parser.LineOut, parser.Sideways, parser.StartAngle, parser.HitchHeight},
-	parser.AskBalance: {parser.LineOut, parser.Sideways},
-	parser.AskAnchor:  {parser.Tie},
+	parser.AskLift:      append(slices.Clone(ofHauling), parser.HitchHeight),
+	parser.AskRaise:     append(slices.Clone(ofHauling), parser.LimbAngle, parser.Tie, parser.BlockHeight, parser.HitchHeight),
+	parser.AskNotch:     {parser.LimbAngle},
+	parser.AskCutPlan:   {},
+	parser.AskDrop:      {parser.DropHeight, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight},
+	parser.AskGear:      {parser.RopeBreak, parser.RopeDiameter},
+	parser.AskSwing:     {parser.LineOut, parser.Sideways, parser.StartAngle, parser.HitchHeight},
+	parser.AskBalance:   {parser.LineOut, parser.Sideways},
+	parser.AskAnchor:    {parser.Tie},
+}
+
+// ofHauling are the facts of a tackle and of what pulls on it.
+var ofHauling = []parser.Field{
+	parser.Parts, parser.People, parser.WinchPull, parser.PersonPull, parser.Efficiency, parser.Turn, parser.Redirects,
 }
 
 var ofLowering = []parser.Field{

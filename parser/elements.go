@@ -62,6 +62,7 @@ func (r *Reader) elements(text string, m *message) *reading {
 		out.tapers()
 	}
 	out.turns()
+	out.eachPulls()
 	out.surroundings()
 	return out
 }

@@ -8,7 +8,7 @@ var dimensionOf = map[Field]dimension{
 	RunLength: dimLength, BlockHeight: dimLength, Tie: dimLength,
 	LineOut: dimLength, Sideways: dimLength, RopeDiameter: dimLength,
 	Weight: dimMass, Limit: dimMass,
-	WinchPull: dimForce, RopeBreak: dimForce,
+	WinchPull: dimForce, RopeBreak: dimForce, PersonPull: dimForce,
 	BlockAngle: dimAngle, LimbAngle: dimAngle, StartAngle: dimAngle, Turn: dimAngle,
 	Parts: dimRatio,
 }

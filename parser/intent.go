@@ -7,14 +7,14 @@ import "slices"
 var fieldIntent = map[Field]Intent{
 	DropHeight: AskDrop, RunLength: AskDrop,
 	Tie: AskRaise, BlockHeight: AskRaise, LimbAngle: AskRaise,
-	WinchPull: AskLift, Parts: AskLift, Efficiency: AskLift,
+	WinchPull: AskLift, Parts: AskLift, Efficiency: AskLift, PersonPull: AskLift,
 	RopeBreak: AskGear,
 	LineOut:   AskSwing, Sideways: AskSwing, StartAngle: AskSwing,
 }
 
 // serves are the facts that another question makes use of too.
 var serves = map[Field][]Intent{
-	Parts: {AskRope}, LineOut: {AskBalance}, Sideways: {AskBalance}, RopeBreak: {AskDrop}, Tie: {AskBalance, AskAnchor}, LimbAngle: {AskBlockLoad},
+	Parts: {AskRope}, PersonPull: {AskLower, AskRaise}, LineOut: {AskBalance}, Sideways: {AskBalance}, RopeBreak: {AskDrop}, Tie: {AskBalance, AskAnchor}, LimbAngle: {AskBlockLoad},
 }
 
 // special are the intents that no other answer covers, the most particular
