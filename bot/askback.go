@@ -52,6 +52,7 @@ func (d *Desk) askBack(a *answer, ask *parser.Ask) {
 var plainAsks = map[parser.Kind]string{
 	parser.OddNumber:  "I cannot read %s as one number. Type it plain: 1400 kg, 14.5 in, 2:1.",
 	parser.WhichAngle: "Angle of what? If %s is between the two legs of the rope at the block, type “30° between the legs”. If it is how far the rope turns there, “rope turns 30°”.",
+	parser.WhichSide:  "%s off which way? Type it “behind the hinge”, the far side from the limb, or “out toward the limb”.",
 	parser.Girth:      "%s is round the stem. Type the diameter: the girth divided by 3.14.",
 	parser.BreastHigh: "%s is the trunk at chest height. Type the diameter of the piece, at the cut.",
 	parser.Unknown:    "I do not know %s. Leave it out or say it another way.",

@@ -114,7 +114,7 @@ func haulObjects(q parser.Question, led []redirect.Load) []redirectObject {
 }
 
 // tellLeads says where the haul leaves the tackle, where that was told.
-func (a *answer) tellLeads(l tackle.Lift) {
+func (a *answer) tellLeads(l tackle.Tackle) {
 	if !l.Upward {
 		return
 	}

@@ -70,7 +70,7 @@ func (a *answer) tellLift(l tackle.Lift, r tackle.Result) {
 		fmt.Sprintf("%d:1 is no more than %s to 1 here: every block takes its share.", l.Parts, trimmed(down1(r.Actual), 1)),
 		fmt.Sprintf("Holding still takes %s: friction fights the lift and helps the hold.", a.voice.pull(r.Holding)),
 		a.treeSees(r))
-	a.tellLeads(l)
+	a.tellLeads(l.Tackle)
 	if l.People > 0 && a.question.Has(parser.PersonPull) {
 		a.lines = append(a.lines, a.voice.say("Your %s a person, not checked: gloved hands on a wet rope pull less.", a.voice.pullHad(l.PerPerson)))
 	} else if l.People > 0 {

@@ -20,6 +20,7 @@ var noun = map[parser.Field]string{
 	parser.BlockHeight: "the block above the cut", parser.Tie: "the tie from the cut", parser.LimbAngle: "the limb's angle",
 	parser.Efficiency: "the sheave efficiency", parser.LineOut: "the line out", parser.Sideways: "how far to the side",
 	parser.StartAngle: "the line's angle", parser.Turn: "how far the rope turns at each block named", parser.Redirects: "the redirects", parser.PersonPull: "what each pulls",
+	parser.BlockBehind: "the block behind the hinge", parser.BlockOut: "the block out toward the limb",
 }
 
 // called is what a crew calls a quantity of the calculator, also one that

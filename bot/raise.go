@@ -12,6 +12,9 @@ import (
 // workRaise answers how a limb is stood up about its hinge.
 func (a *answer) workRaise() error {
 	q := a.question
+	if a.refusedSide() {
+		return nil
+	}
 	res, err := a.weighed()
 	if err != nil {
 		return err
@@ -28,7 +31,7 @@ func (a *answer) workRaise() error {
 		Tackle:  tackleOf(q),
 		Power:   powerOf(q),
 	}
-	r, err := hinge.Raise(s)
+	s, r, err := worstOffset(s, q.Length(parser.BlockBehind))
 	if err != nil {
 		return err
 	}
@@ -97,7 +100,7 @@ func (a *answer) tellRaise(r hinge.Raising, s hinge.Setup) {
 	if r.Rope > 0 {
 		a.lines = append(a.lines, "Rope "+v.ropeNeeded(r.Rope)+" end to end, tail in it.")
 	}
-	a.lines = append(a.lines, "Assumed: top block straight above the hinge, balance at half length at most, "+trimmed(100*s.Efficiency, 0)+"% of the pull passes each block.")
+	a.tellOffset(s)
 	a.cautions = append(a.cautions, "Haul tight before the hinge parts. Nobody under it, climber clear of its swing.")
 }
 

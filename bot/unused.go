@@ -18,7 +18,7 @@ var uses = map[parser.Intent][]parser.Field{
 	parser.AskBlockLoad: append(slices.Clone(ofLowering), parser.LimbAngle),
 	parser.AskRope:      ofLowering,
 	parser.AskLift:      append(slices.Clone(ofHauling), parser.HitchHeight),
-	parser.AskRaise:     append(slices.Clone(ofHauling), parser.LimbAngle, parser.Tie, parser.BlockHeight, parser.HitchHeight),
+	parser.AskRaise:     append(slices.Clone(ofHauling), parser.LimbAngle, parser.Tie, parser.BlockHeight, parser.HitchHeight, parser.BlockBehind, parser.BlockOut, parser.Sideways),
 	parser.AskNotch:     {parser.LimbAngle},
 	parser.AskCutPlan:   {},
 	parser.AskDrop:      {parser.DropHeight, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight},

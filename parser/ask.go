@@ -14,6 +14,7 @@ const (
 	WhichTree   Kind = "which-tree"   // a name that several trees share
 	WhichTon    Kind = "which-ton"    // 2,000 lb, 2,240 lb or 1,000 kg
 	WhichAngle  Kind = "which-angle"  // an angle with no word for where it is
+	WhichSide   Kind = "which-side"   // how far the top block is off, which way not said
 	Girth       Kind = "girth"        // a tape round the stem, not through it
 	BreastHigh  Kind = "breast-high"  // a diameter that is not the piece's
 	Unknown     Kind = "unknown"      // a word that is not in the vocabulary

@@ -63,6 +63,7 @@ func (r *Reader) elements(text string, m *message) *reading {
 	}
 	out.turns()
 	out.eachPulls()
+	out.blockOffsets()
 	out.surroundings()
 	return out
 }

@@ -16,6 +16,7 @@ type figure struct {
 	elsewhere bool   // a number of the surroundings: "30 ft from the house"
 	rope      bool   // how thick a rope is: "5/8 double braid"
 	told      Field  // what its neighbours say that it is, whatever else is near: "turns 30°"
+	sideless  bool   // how far the top block is off, which way not said
 	at        string // the block that a turn is at
 	start     int
 	end       int

@@ -6,7 +6,7 @@ import "slices"
 // fall without wanting to know what it does.
 var fieldIntent = map[Field]Intent{
 	DropHeight: AskDrop, RunLength: AskDrop,
-	Tie: AskRaise, BlockHeight: AskRaise, LimbAngle: AskRaise,
+	Tie: AskRaise, BlockHeight: AskRaise, LimbAngle: AskRaise, BlockBehind: AskRaise, BlockOut: AskRaise,
 	WinchPull: AskLift, Parts: AskLift, Efficiency: AskLift, PersonPull: AskLift,
 	RopeBreak: AskGear,
 	LineOut:   AskSwing, Sideways: AskSwing, StartAngle: AskSwing,
@@ -14,7 +14,7 @@ var fieldIntent = map[Field]Intent{
 
 // serves are the facts that another question makes use of too.
 var serves = map[Field][]Intent{
-	Parts: {AskRope}, PersonPull: {AskLower, AskRaise}, LineOut: {AskBalance}, Sideways: {AskBalance}, RopeBreak: {AskDrop}, Tie: {AskBalance, AskAnchor}, LimbAngle: {AskBlockLoad},
+	Parts: {AskRope}, PersonPull: {AskLower, AskRaise}, LineOut: {AskBalance}, Sideways: {AskBalance, AskRaise}, RopeBreak: {AskDrop}, Tie: {AskBalance, AskAnchor}, LimbAngle: {AskBlockLoad},
 }
 
 // special are the intents that no other answer covers, the most particular

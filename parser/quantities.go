@@ -81,6 +81,10 @@ func si(f Field, fig *figure, v float64) float64 {
 func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 	fig := rd.elems[i].fig
 	switch {
+	case fig.sideless:
+		a := fig.ask(WhichSide, rd.text)
+		a.Fields = []Field{BlockBehind}
+		return a
 	case fig.dim == dimCount && !fig.elsewhere:
 		a := fig.ask(NoUnit, rd.text)
 		a.Fields = open(full, limb)

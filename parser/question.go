@@ -35,7 +35,9 @@ const (
 	StartAngle   Field = "start_deg" // of the line, from plumb
 	Turn         Field = "turn_deg"  // of the rope at a block; the only field that is said several times
 	Redirects    Field = "redirects"
-	PersonPull   Field = "person_pull_n" // what each of the people pulls
+	BlockBehind  Field = "block_behind_m" // the top block, behind the hinge
+	BlockOut     Field = "block_out_m"    // the top block, out toward the limb
+	PersonPull   Field = "person_pull_n"  // what each of the people pulls
 
 	// The three that are no quantities, named where one is missing.
 	SpeciesField   Field = "species"

@@ -12,6 +12,8 @@ func (rd *reading) surroundings() {
 	for i, e := range rd.elems {
 		switch {
 		case e.fig == nil || e.fig.dim == dimRatio || e.fig.told != "":
+		case e.fig.sideless:
+			e.fig.elsewhere = true
 		case rd.ofRope(i):
 			e.fig.rope = true
 		case e.fig.dim == dimAngle:
