@@ -35,6 +35,7 @@ type Job struct {
 	Parts   int                     // of line on the load
 	Wraps   float64                 // the crew has on the drum
 	Between *unit.Angle             // the legs of the rope at the block
+	Laid    rope.Layout             // where the drum and the dead end are; its height, parts and wraps are those of the job
 }
 
 // Result is the job worked out. What does not apply is zero.
