@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"heft/calc/redirect"
-	"heft/calc/rope"
 	"heft/calc/tackle"
 	"heft/parser"
 )
@@ -26,7 +25,9 @@ func (a *answer) workLift() error {
 		return err
 	}
 	if hitch := q.Length(parser.HitchHeight); hitch.High > 0 {
-		if res.Rope, err = rope.Needed(hitch.High, l.Parts); err != nil {
+		res.Laid = layoutOf(q)
+		res.Laid.Hitch, res.Laid.Parts = hitch.High, l.Parts
+		if res.Rope, err = res.Laid.Needed(); err != nil {
 			return err
 		}
 	}

@@ -17,6 +17,7 @@ func (a *answer) workLower() error {
 	}
 	a.status, a.result = Answered, &res
 	a.tell()
+	a.figures = a.ropeEnd
 	return a.alsoPath(res)
 }
 
@@ -26,13 +27,19 @@ func (a *answer) workRope() error {
 	if q.Has(parser.Weight) || q.Species != nil && q.Has(parser.Length) && q.Has(acrossFields...) {
 		return a.workLower()
 	}
-	need, err := rope.Needed(q.Length(parser.HitchHeight).High, max(1, int(q.Count(parser.Parts))))
+	laid := layoutOf(q)
+	laid.Hitch, laid.Parts = q.Length(parser.HitchHeight).High, max(1, int(q.Count(parser.Parts)))
+	laid.Wraps = rope.Wraps(q.Count(parser.Wraps))
+	need, err := laid.Needed()
 	if err != nil {
 		return err
 	}
-	a.status, a.result = Answered, &calc.Result{Rope: need}
+	a.status, a.result = Answered, &calc.Result{Rope: need, Laid: laid}
 	a.lines = []string{a.ropeHead(need)}
 	a.tellRope()
+	a.tellDeadEnd()
+	a.tellHigher()
+	a.figures = a.ropeEnd
 	return nil
 }
 
@@ -170,32 +177,4 @@ func (a *answer) tellBlock() {
 	}
 	a.lines = append(a.lines, fmt.Sprintf("Top block sees %s lowering steady%s. Lift, snub or drop: more.",
 		a.voice.load(a.result.Block), legs))
-}
-
-func (a *answer) ropeHead(need unit.Length) string {
-	head := "Rope: " + a.voice.ropeNeeded(need) + " end to end, hitched at " + a.voice.along(a.question.Length(parser.HitchHeight))
-	have := a.question.Length(parser.RopeLength)
-	switch {
-	case have.Low <= 0:
-	case have.Low < need:
-		head += ", your " + a.voice.along(have) + " is TOO SHORT"
-	default:
-		head += ", your " + a.voice.along(have) + " reaches"
-	}
-	return head + "."
-}
-
-// tellRope says what the length is made of, and what becomes of a rope that
-// is too short.
-func (a *answer) tellRope() {
-	need := a.result.Rope
-	if need <= 0 {
-		return
-	}
-	legs := 1 + max(1, int(a.question.Count(parser.Parts)))
-	a.lines = append(a.lines, fmt.Sprintf("Rope %s: %d × %s + %s tail, drum at the foot of the tree.",
-		a.voice.ropeNeeded(need), legs, a.voice.along(unit.Exactly(a.question.Length(parser.HitchHeight).High)), a.voice.ropeNeeded(rope.Tail)))
-	if have := a.question.Length(parser.RopeLength); have.Low > 0 && have.Low < need {
-		a.problems = append(a.problems, "Your "+a.voice.along(have)+" rope is too short: its end could run through the drum.")
-	}
 }

@@ -20,6 +20,7 @@ var noun = map[parser.Field]string{
 	parser.BlockHeight: "the block above the cut", parser.Tie: "the tie from the cut", parser.LimbAngle: "the limb's angle",
 	parser.Efficiency: "the sheave efficiency", parser.LineOut: "the line out", parser.Sideways: "how far to the side",
 	parser.StartAngle: "the line's angle", parser.Turn: "how far the rope turns at each block named", parser.Redirects: "the redirects", parser.PersonPull: "what each pulls",
+	parser.DrumAway: "the drum from the tree", parser.DrumAcross: "the drum's diameter", parser.TrunkAcross: "the trunk's diameter at the block",
 	parser.BlockBehind: "the block behind the hinge", parser.BlockOut: "the block out toward the limb",
 }
 
@@ -58,7 +59,7 @@ var asTyped = map[parser.Field]string{
 	parser.Tie: "tied 12 ft from the cut", parser.BlockHeight: "block 20 ft above the cut",
 	parser.DropHeight: "drop 4 ft", parser.RopeBreak: "16,000 lb break", parser.RopeLength: "60 ft of rope",
 	parser.LineOut: "15 ft of line out", parser.Sideways: "8 ft to the side", parser.Weight: "600 lb",
-	parser.Turn: "rope turns 30° at the redirect",
+	parser.Turn: "rope turns 30° at the redirect", parser.TrunkAcross: "20 in trunk",
 }
 
 var asTypedMetric = map[parser.Field]string{
@@ -68,7 +69,7 @@ var asTypedMetric = map[parser.Field]string{
 	parser.Tie: "tied 4 m from the cut", parser.BlockHeight: "block 6 m above the cut",
 	parser.DropHeight: "drop 1 m", parser.RopeBreak: "70 kN break", parser.RopeLength: "20 m of rope",
 	parser.LineOut: "5 m of line out", parser.Sideways: "2 m to the side", parser.Weight: "300 kg",
-	parser.Turn: "rope turns 30° at the redirect",
+	parser.Turn: "rope turns 30° at the redirect", parser.TrunkAcross: "50 cm trunk",
 }
 
 // typed is how to type the fields, in the units that are being spoken.

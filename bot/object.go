@@ -28,6 +28,7 @@ type object struct {
 	CutPlan    *cutPlanObject   `json:"cut_plan,omitempty"`
 	BlockLoad  float64          `json:"block_load_n,omitempty"`
 	Rope       float64          `json:"rope_m,omitempty"`
+	RopeEnd    *ropeEndObject   `json:"rope_end,omitempty"`
 	Redirects  []redirectObject `json:"redirects,omitempty"`
 	Notch      float64          `json:"notch_deg,omitempty"`
 	Needs      []parser.Field   `json:"needs"`

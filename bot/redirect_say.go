@@ -230,6 +230,9 @@ func (a *answer) alsoPath(res calc.Result) error {
 		return err
 	}
 	a.tellPath(p)
-	a.figures = func(o *object) { o.Redirects = p.objects() }
+	a.figures = func(o *object) {
+		a.ropeEnd(o)
+		o.Redirects = p.objects()
+	}
 	return nil
 }

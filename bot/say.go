@@ -213,6 +213,17 @@ func (s speaker) pullHad(f unit.Force) string { return s.atMost(f.Held()) }
 func (s speaker) alongUp(l unit.Length) string   { return s.tenth(l, math.Ceil, -1e-9) }
 func (s speaker) alongDown(l unit.Length) string { return s.tenth(l, math.Floor, 1e-9) }
 
+// wholeUp and wholeDown say a height to the whole foot or metre.
+func (s speaker) wholeUp(l unit.Length) string   { return s.whole(l, math.Ceil, -1e-9) }
+func (s speaker) wholeDown(l unit.Length) string { return s.whole(l, math.Floor, 1e-9) }
+
+func (s speaker) whole(l unit.Length, round func(float64) float64, slack float64) string {
+	if s.metric {
+		return trimmed(max(0, round(float64(l)+slack)), 0) + " m"
+	}
+	return trimmed(max(0, round(l.Feet()+slack)), 0) + " ft"
+}
+
 func (s speaker) tenth(l unit.Length, round func(float64) float64, slack float64) string {
 	if s.metric {
 		return trimmed(round(float64(l)*10+slack)/10, 1) + " m"

@@ -17,7 +17,7 @@ var uses = map[parser.Intent][]parser.Field{
 	parser.AskLower:     ofLowering,
 	parser.AskBlockLoad: append(slices.Clone(ofLowering), parser.LimbAngle),
 	parser.AskRope:      ofLowering,
-	parser.AskLift:      append(slices.Clone(ofHauling), parser.HitchHeight),
+	parser.AskLift:      append(slices.Clone(ofHauling), parser.HitchHeight, parser.DrumAway, parser.TrunkAcross),
 	parser.AskRaise:     append(slices.Clone(ofHauling), parser.LimbAngle, parser.Tie, parser.BlockHeight, parser.HitchHeight, parser.BlockBehind, parser.BlockOut, parser.Sideways),
 	parser.AskNotch:     {parser.LimbAngle},
 	parser.AskCutPlan:   {},
@@ -35,7 +35,7 @@ var ofHauling = []parser.Field{
 
 var ofLowering = []parser.Field{
 	parser.HitchHeight, parser.Wraps, parser.People, parser.BlockAngle, parser.RopeLength, parser.Parts,
-	parser.Turn, parser.Redirects,
+	parser.Turn, parser.Redirects, parser.DrumAway, parser.DrumAcross, parser.TrunkAcross,
 }
 
 // tellUnused names the numbers that the answer does not take into account, so

@@ -82,6 +82,7 @@ func jobOf(q parser.Question) calc.Job {
 		Parts:  int(q.Count(parser.Parts)),
 		Wraps:  q.Count(parser.Wraps),
 		Lower:  lowers[q.Intent],
+		Laid:   layoutOf(q),
 	}
 	if x, ok := q.Get(parser.BlockAngle); ok {
 		between := unit.Angle(x.Low) * unit.Degree // the smaller angle loads the block more

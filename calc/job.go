@@ -49,6 +49,7 @@ type Result struct {
 	AtWraps  *unit.Range[unit.Force] // at the hand, with the crew's wraps
 	Block    unit.Force              // on the top block, the heavy end hanging still
 	Rope     unit.Length             // from end to end
+	Laid     rope.Layout             // how it is laid out
 }
 
 // Assumption names something taken for granted that the crew did not say.

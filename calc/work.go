@@ -126,6 +126,7 @@ func (r *Result) lower(j Job) error {
 	laid := j.Laid
 	laid.Hitch, laid.Parts, laid.Wraps = j.Hitch.High, j.Parts, max(plan.Start, rope.Wraps(j.Wraps))
 	r.Rope, err = laid.Needed()
+	r.Laid = laid
 	return err
 }
 

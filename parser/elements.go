@@ -63,6 +63,8 @@ func (r *Reader) elements(text string, m *message) *reading {
 	}
 	out.turns()
 	out.eachPulls()
+	out.laid()
+	out.movingBlock()
 	out.blockOffsets()
 	out.surroundings()
 	return out

@@ -6,7 +6,7 @@ var dimensionOf = map[Field]dimension{
 	Diameter: dimLength, ButtDiameter: dimLength, MidDiameter: dimLength, TipDiameter: dimLength,
 	Length: dimLength, HitchHeight: dimLength, RopeLength: dimLength, DropHeight: dimLength,
 	RunLength: dimLength, BlockHeight: dimLength, Tie: dimLength,
-	BlockBehind: dimLength, BlockOut: dimLength, LineOut: dimLength, Sideways: dimLength, RopeDiameter: dimLength,
+	DrumAway: dimLength, DrumAcross: dimLength, TrunkAcross: dimLength, BlockBehind: dimLength, BlockOut: dimLength, LineOut: dimLength, Sideways: dimLength, RopeDiameter: dimLength,
 	Weight: dimMass, Limit: dimMass,
 	WinchPull: dimForce, RopeBreak: dimForce, PersonPull: dimForce,
 	BlockAngle: dimAngle, LimbAngle: dimAngle, StartAngle: dimAngle, Turn: dimAngle,

@@ -72,6 +72,8 @@ func (rd *reading) intents() (asked, besides []Intent, hello bool) {
 func plainIntent(asked []Intent, q Question, hello bool) Intent {
 	has := func(in Intent) bool { return slices.Contains(asked, in) }
 	switch {
+	case has(AskRope) && q.Has(Wraps) && q.MissingPiece() != nil && q.Species == nil:
+		return AskRope // the wraps are told, and there is nothing to lower
 	case has(AskLower), q.Has(Wraps, People):
 		return AskLower
 	case has(AskRope) && has(AskBlockLoad):

@@ -22,6 +22,9 @@ var needed = map[Intent][]Field{
 // message did not give.
 func (q Question) Missing() []Field {
 	if fields, ok := needed[q.Intent]; ok {
+		if q.Intent == AskRope && slices.Contains(q.Notes, DeadEndOnTrunk) {
+			fields = append(slices.Clone(fields), TrunkAcross)
+		}
 		return q.without(fields)
 	}
 	if q.Intent == AskCutPlan {

@@ -35,9 +35,12 @@ const (
 	StartAngle   Field = "start_deg" // of the line, from plumb
 	Turn         Field = "turn_deg"  // of the rope at a block; the only field that is said several times
 	Redirects    Field = "redirects"
-	BlockBehind  Field = "block_behind_m" // the top block, behind the hinge
-	BlockOut     Field = "block_out_m"    // the top block, out toward the limb
-	PersonPull   Field = "person_pull_n"  // what each of the people pulls
+	BlockBehind  Field = "block_behind_m"   // the top block, behind the hinge
+	BlockOut     Field = "block_out_m"      // the top block, out toward the limb
+	DrumAway     Field = "drum_away_m"      // from the foot of the tree
+	DrumAcross   Field = "drum_diameter_m"  // of the lowering drum
+	TrunkAcross  Field = "trunk_diameter_m" // where the dead end goes round it
+	PersonPull   Field = "person_pull_n"    // what each of the people pulls
 
 	// The three that are no quantities, named where one is missing.
 	SpeciesField   Field = "species"
