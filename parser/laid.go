@@ -3,6 +3,7 @@ package parser
 import (
 	"regexp"
 	"slices"
+	"strings"
 )
 
 // The numbers of how a rope is laid out: a drum that stands off the tree, how
@@ -19,15 +20,36 @@ const (
 
 // What stands right behind a number, or right before it.
 var (
-	offTheTree = regexp.MustCompile(`(?i)^ *(?:set |away |out |back |off )*(?:(?:from|off|of) (?:the )?(?:(?:foot|base|bottom|butt) of the )?(?:tree|trunk|stem|spar|base|foot)\b|(?:away|out|back|off)\b(?: *(?:[,.;?!]|$)))`)
-	toTheDrum  = regexp.MustCompile(`(?i)^ *(?:out |away |over |(?:from|off) (?:the )?(?:tree|trunk|stem|base) )*to (?:the |a |my )?` + aDrum)
-	ofDrum     = regexp.MustCompile(`(?i)^ *(?:diameter |dia |wide |thick |across )?` + aDrum)
-	isAcross   = regexp.MustCompile(`(?i)^ *(?:diameter|dia|across|wide|thick|through)\b`)
-	drumIs     = regexp.MustCompile(`(?i)` + aDrum + `(?: +(?:diameter|dia|is|of|at|set|sits|stands|mounted|about|around|=))*[ :=]*$`)
-	drumWide   = regexp.MustCompile(`(?i)` + aDrum + ` *(?:(?:diameter|dia|is|of|about|around|=) *)*(?:diameter|dia|is|=) *(?:of|about|around|is|=|:| )*$`)
-	ofTrunk    = regexp.MustCompile(`(?i)^ *(?:diameter |dia |thick |wide |across )?` + aTrunk)
-	trunkIs    = regexp.MustCompile(`(?i)` + aTrunk + `(?: +(?:diameter|dia|is|of|there|up|about|around|at|the|that|block|hitch|height))*[ :=]*$`)
+	offTheTree = spaced(`^ *(?:set |away |out |back |off )*(?:from|off|of) (?:the )?(?:(?:foot|base|bottom|butt) of the )?(?:tree|trunk|stem|spar|base|foot)\b`)
+	offAtAll   = spaced(`^ *(?:away|out|back|off)\b`)
+	elsewhere  = spaced(`^ *(?:from|of|to|toward|towards|over|above|up|in|on|at|past|near)\b`)
+	toTheDrum  = spaced(`^ *(?:out |away |over |(?:from|off) (?:the )?(?:tree|trunk|stem|base) )*to (?:the |a |my )?` + aDrum)
+	ofDrum     = spaced(`^ *(?:diameter |dia |wide |thick |across )?` + aDrum)
+	isAcross   = spaced(`^ *(?:diameter|dia|across|wide|thick|through)\b`)
+	drumIs     = spaced(aDrum + `(?: +(?:diameter|dia|is|of|at|set|sits|stands|mounted|about|around|=))*[\s:=]*$`)
+	drumWide   = spaced(aDrum + ` *(?:(?:diameter|dia|is|of|about|around|=) *)*(?:diameter|dia|is|=)(?: +(?:of|about|around|is))*[\s:=]*$`)
+	ofTrunk    = spaced(`^ *(?:diameter |dia |thick |wide |across )?` + aTrunk)
+	trunkIs    = spaced(aTrunk + `(?: +(?:diameter|dia|is|of|there|up|about|around|at|the|that|block|hitch|height))*[\s:=]*$`)
 )
+
+// spaced compiles an expression in which a space is any white space.
+func spaced(expr string) *regexp.Regexp {
+	expr = strings.NewReplacer(" *", `\s*`, " +", `\s+`, " ", `\s+`).Replace(expr)
+	return regexp.MustCompile("(?i)" + expr)
+}
+
+// awayFromTree returns the words behind a number that set it off the tree:
+// "from the tree", "away"; not "away from the house".
+func awayFromTree(after string) string {
+	if words := offTheTree.FindString(after); words != "" {
+		return words
+	}
+	words := offAtAll.FindString(after)
+	if elsewhere.MatchString(after[len(words):]) {
+		return ""
+	}
+	return words
+}
 
 // thickestDrum is more than any drum is across, in metres.
 const thickestDrum = 0.6
@@ -46,14 +68,14 @@ func (rd *reading) laid() {
 		before, after := rd.text[:fig.start], rd.text[fig.end:]
 		drum := drumIs.MatchString(before)
 		switch {
-		case fig.far() && drum && offTheTree.MatchString(after):
-			rd.tell(i, DrumAway, offTheTree.FindString(after))
+		case fig.far() && drum && awayFromTree(after) != "":
+			rd.tell(i, DrumAway, awayFromTree(after))
 		case fig.far() && toTheDrum.MatchString(after):
 			rd.tell(i, DrumAway, toTheDrum.FindString(after))
 		case !fig.unit.fine:
 		case ofDrum.MatchString(after) && fig.high <= thickestDrum:
 			rd.tell(i, DrumAcross, ofDrum.FindString(after))
-		case fig.high <= thickestDrum && drumWide.MatchString(before) && !rd.at(i+1).piece():
+		case fig.high <= thickestDrum && rd.plainDrum(drumWide.FindStringIndex(before)) && !rd.at(i+1).piece():
 			rd.silence(fig.start-len(drumWide.FindString(before)), fig.start)
 			rd.tell(i, DrumAcross, isAcross.FindString(after))
 		case fig.high <= thickestDrum && rd.at(rd.pastIs(i-1)).marked(markStation) && isAcross.MatchString(after):
@@ -65,6 +87,14 @@ func (rd *reading) laid() {
 			rd.silence(fig.start-len(trunkIs.FindString(before)), fig.start)
 		}
 	}
+}
+
+// plainDrum says whether the words of a match start with the drum itself: "3
+// wraps on the drum, diameter 14 in" speaks of the wraps.
+func (rd *reading) plainDrum(match []int) bool {
+	return match != nil && slices.ContainsFunc(rd.elems, func(e element) bool {
+		return e.marked(markStation) && e.start <= match[0] && match[0] < e.end
+	})
 }
 
 // MovingBlock is the note that a block moves with the load.
