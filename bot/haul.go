@@ -43,20 +43,23 @@ func redirectsOf(q parser.Question) []tackle.Redirect {
 	return out
 }
 
-// hauledOver is the path of the haul over its redirects.
-func hauledOver(t tackle.Tackle, r tackle.Result) redirect.Chain {
+// ledOver is what the redirects of a haul carry; none where there are none.
+func ledOver(t tackle.Tackle, r tackle.Result) ([]redirect.Load, error) {
+	if len(t.Redirects) == 0 {
+		return nil, nil
+	}
 	pull, turned := r.Haul, []bend{}
 	for _, at := range t.Redirects {
-		e, _ := at.At(at.Turn) // the tackle was worked out with it
+		e, err := at.At(at.Turn)
+		if err != nil {
+			return nil, err
+		}
 		pull *= unit.Force(e)
 		turned = append(turned, bend{parser.RedirectBlock, at.Turn, at.Sheave})
 	}
-	if len(turned) == 0 {
-		return redirect.Chain{}
-	}
 	c := chainOf(turned, pull)
 	c.Motion = redirect.Raising
-	return c
+	return redirect.Loads(c)
 }
 
 // tellHaulPath says what the redirects of the haul cost, and carry.

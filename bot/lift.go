@@ -3,7 +3,6 @@ package bot
 import (
 	"fmt"
 
-	"heft/calc/redirect"
 	"heft/calc/tackle"
 	"heft/parser"
 )
@@ -35,23 +34,27 @@ func (a *answer) workLift() error {
 	a.tellLift(l, lift)
 	a.scene = liftScene(a.voice, a.pictured(), l, lift, q.Length(parser.HitchHeight).High)
 	a.tellRope()
-	led, err := redirect.Loads(hauledOver(l.Tackle, lift))
-	if len(l.Redirects) > 0 && err != nil {
+	led, err := ledOver(l.Tackle, lift)
+	if err != nil {
 		return err
 	}
 	a.tellHaulPath(l, lift, led)
 	a.figures = func(o *object) {
-		o.Redirects = haulObjects(q, led)
-		o.Lift = &liftObject{
-			Ideal: lift.Ideal, Actual: lift.Actual, Haul: float64(lift.Haul), People: lift.PeopleNeeded,
-		}
-		if lift.Verdict != tackle.PowerUnsaid {
-			more := lift.Verdict == tackle.MorePower
-			o.Lift.MorePower = &more
-		}
+		o.Lift = liftOf(lift)
 		o.BlockLoad = float64(lift.Block)
+		o.Redirects = haulObjects(q, led)
 	}
 	return nil
+}
+
+// liftOf is a lift as scripts read it.
+func liftOf(r tackle.Result) *liftObject {
+	o := &liftObject{Ideal: r.Ideal, Actual: r.Actual, Haul: float64(r.Haul), People: r.PeopleNeeded}
+	if r.Verdict != tackle.PowerUnsaid {
+		more := r.Verdict == tackle.MorePower
+		o.MorePower = &more
+	}
+	return o
 }
 
 // liftObject is a lift as scripts read it.

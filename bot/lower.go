@@ -64,7 +64,7 @@ func (a *answer) picture() {
 	}
 	l := lowering{
 		Hitch: q.Length(parser.HitchHeight).High, Parts: max(1, int(q.Count(parser.Parts))),
-		People: max(1, int(q.Count(parser.People))),
+		People: max(1, int(q.Count(parser.People))), Away: q.Length(parser.DrumAway).High,
 	}
 	if x, ok := q.Get(parser.BlockAngle); ok {
 		between := unit.Angle(x.Low) * unit.Degree

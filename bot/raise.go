@@ -19,19 +19,7 @@ func (a *answer) workRaise() error {
 	if err != nil {
 		return err
 	}
-	length := q.Length(parser.Length).High
-	s := hinge.Setup{
-		Weight:  res.Weight.High,
-		Balance: length / 2, // no stick that tapers balances further out
-		Length:  length,
-		Angle:   unit.Angle(low(q, parser.LimbAngle)) * unit.Degree, // lower is heavier on the line
-		Tie:     q.Length(parser.Tie).High,
-		Height:  q.Length(parser.BlockHeight).Low,
-		Hitch:   q.Length(parser.HitchHeight).High,
-		Tackle:  tackleOf(q),
-		Power:   powerOf(q),
-	}
-	s, r, err := worstOffset(s, q.Length(parser.BlockBehind))
+	s, r, err := worstOffset(setupOf(q, res.Weight.High), q.Length(parser.BlockBehind))
 	if err != nil {
 		return err
 	}
@@ -45,6 +33,22 @@ func (a *answer) workRaise() error {
 	}
 	a.scene = scene
 	return nil
+}
+
+// setupOf is the limb and the gear as they were told, at their worse ends.
+func setupOf(q parser.Question, weight unit.Mass) hinge.Setup {
+	length := q.Length(parser.Length).High
+	return hinge.Setup{
+		Weight:  weight,
+		Balance: length / 2, // no stick that tapers balances further out
+		Length:  length,
+		Angle:   unit.Angle(low(q, parser.LimbAngle)) * unit.Degree, // lower is heavier on the line
+		Tie:     q.Length(parser.Tie).High,
+		Height:  q.Length(parser.BlockHeight).Low,
+		Hitch:   q.Length(parser.HitchHeight).High,
+		Tackle:  tackleOf(q),
+		Power:   powerOf(q),
+	}
 }
 
 // raiseObject is a raise as scripts read it.

@@ -30,8 +30,12 @@ func bends(q parser.Question) []bend {
 	} else if ok && !slices.ContainsFunc(q.Quantities, atTop) {
 		out = append(out, bend{parser.TopBlock, unit.Angle(180-x.Low) * unit.Degree, sheaveAt(q, parser.TopBlock)})
 	}
+	named := slices.DeleteFunc(slices.Clone(q.Notes), func(n string) bool { return !parser.Redirecting(n) })
 	for _, x := range q.Quantities {
 		if x.Field == parser.Turn {
+			if x.At == "" && len(named) == 1 {
+				x.At = named[0] // of a follow-up: "what about 45° of turn"
+			}
 			out = append(out, bend{x.At, unit.Angle(x.High) * unit.Degree, sheaveAt(q, x.At)})
 		}
 	}

@@ -112,6 +112,8 @@ func (a *answer) tellOnLimb(p path) {
 	switch along := v.load(unit.Force(math.Abs(float64(on.Along)))); {
 	case math.Abs(float64(on.Along)) < 0.01*float64(on.Across):
 		a.lines = append(a.lines, v.say("On a limb %s° above level, pointing away from the drum, all of it bends the limb.", at))
+	case on.Across < 0.01*unit.Force(math.Abs(float64(on.Along))) && on.Along < 0:
+		a.lines = append(a.lines, v.say("On a limb %s° above level, pointing away from the drum, all of it pushes in along the limb. Compression.", at))
 	case on.Pushes():
 		a.lines = append(a.lines, v.say("On a limb %s° above level, pointing away from the drum: %s push in along it, %s bend it. Mostly compression.", at, along, across))
 	case on.Along < 0:

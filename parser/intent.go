@@ -43,6 +43,9 @@ func intentOf(rd *reading, q Question) Intent {
 		asked = append(asked, AskCutPlan) // how long a piece stays under it
 	}
 	for _, in := range special {
+		if in == AskLift && q.Has(Turn) && !q.Has(Parts, People, WinchPull) {
+			continue // "lifting 300 lb, rope turns 45°": what the block carries
+		}
 		if slices.Contains(asked, in) {
 			return in
 		}
