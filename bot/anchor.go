@@ -2,7 +2,6 @@ package bot
 
 import (
 	"errors"
-	"fmt"
 
 	"heft/calc/anchor"
 	"heft/calc/piece"
@@ -21,7 +20,7 @@ func (a *answer) workAnchor() error {
 	lever := q.Length(parser.Tie).High
 	r, err := anchor.Screen(stem, anchor.Pull{Force: load.Weight(), Lever: lever, ToAxis: 90 * unit.Degree})
 	if u, ok := errors.AsType[*anchor.Unscreenable](err); ok {
-		a.refuse("Nothing to screen it with: " + u.Why + ".")
+		a.refuse(a.voice.say("Nothing to screen it with: %s.", a.voice.word(u.Why)))
 		return nil
 	}
 	if err != nil {
@@ -51,18 +50,19 @@ func thinnest(q parser.Question) unit.Length {
 
 func (a *answer) tellAnchor(r anchor.Screening, load unit.Mass, lever unit.Length) {
 	v := a.voice
-	used := trimmed(100*r.Used+0.5, 0) + "%"
-	head := fmt.Sprintf("%s, %s thick, with %s hung %s out: uses %s of what such limbs broke at", capital(a.question.Species.Value.Name),
-		v.across(unit.Exactly(thinnest(a.question))), v.heavy(load), v.along(unit.Exactly(lever)), used)
+	used := trimmed(100*r.Used+0.5, 0)
+	tree, thick := capital(a.question.Species.Value.Name), v.across(unit.Exactly(thinnest(a.question)))
+	hung, out := v.heavy(load), v.along(unit.Exactly(lever))
+	head := v.say("%s, %s thick, with %s hung %s out: uses %s%% of what such limbs broke at.", tree, thick, hung, out, used)
 	if r.Used >= 1 {
-		head = "DO NOT. " + head
-		a.problems = append(a.problems, "At 100% the branches in the tests broke. Take a smaller piece, or hang it nearer the trunk.")
+		head = v.say("DO NOT. %s, %s thick, with %s hung %s out: uses %s%% of what such limbs broke at.", tree, thick, hung, out, used)
+		a.problems = append(a.problems, v.say("At 100%% the branches in the tests broke. Take a smaller piece, or hang it nearer the trunk."))
 	}
-	a.lines = []string{head + ".",
-		"A screening figure, never an approval: it knows nothing of decay, union, lean, included bark or roots.",
-		"A block there sees about twice the piece, a snubbed or dropped one far more: ask with that load.",
-		"Assumed: round, sound, green, pulled square to the limb, its own weight left out, 40% of clear wood's strength."}
+	a.lines = []string{head,
+		v.word("A screening figure, never an approval: it knows nothing of decay, union, lean, included bark or roots."),
+		v.word("A block there sees about twice the piece, a snubbed or dropped one far more: ask with that load."),
+		v.say("Assumed: round, sound, green, pulled square to the limb, its own weight left out, 40%% of clear wood's strength.")}
 	if r.Strength.Status == anchor.Memory || r.Strength.Basis == anchor.WeakestOfGenus {
-		a.lines = append(a.lines, "Its strength figure is not checked for this tree: one more reason to stay far below.")
+		a.lines = append(a.lines, v.word("Its strength figure is not checked for this tree: one more reason to stay far below."))
 	}
 }

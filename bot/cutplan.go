@@ -1,8 +1,6 @@
 package bot
 
 import (
-	"fmt"
-
 	"heft/calc/cutplan"
 	"heft/parser"
 )
@@ -48,13 +46,13 @@ type cutObject struct {
 }
 
 func (a *answer) tellLongest(cut cutplan.Cut) {
-	limit := a.voice.atMost(a.question.Mass(parser.Limit).Low)
+	v, piece := a.voice, capital(a.piece())
+	limit := v.atMost(a.question.Mass(parser.Limit).Low)
 	switch {
 	case cut.Uncut && a.result != nil:
-		a.lines = []string{capital(a.piece()) + ": all of it stays under " + limit + ", plan on " + a.voice.heavy(cut.Heavy) + "."}
+		a.lines = []string{v.say("%s: all of it stays under %s, plan on %s.", piece, limit, v.heavy(cut.Heavy))}
 	default:
-		a.lines = []string{capital(a.piece()) + ": " + a.voice.alongDown(cut.Length) + " at most to stay under " + limit +
-			", plan on " + a.voice.heavy(cut.Heavy) + "."}
+		a.lines = []string{v.say("%s: %s at most to stay under %s, plan on %s.", piece, v.alongDown(cut.Length), limit, v.heavy(cut.Heavy))}
 	}
 }
 
@@ -64,16 +62,17 @@ func (a *answer) tellPieces(o *cutPlanObject) error {
 	if err != nil {
 		return err
 	}
-	a.lines = append(a.lines, fmt.Sprintf("%d pieces, %d cuts, from the butt:", len(plan.Pieces), plan.Cuts))
+	v := a.voice
+	a.lines = append(a.lines, v.say("%s pieces, %s cuts, from the butt:", count(len(plan.Pieces)), count(plan.Cuts)))
 	for i, p := range plan.Pieces {
 		o.Pieces = append(o.Pieces, cutObject{float64(p.Length), float64(p.Heavy), float64(p.Balance)})
 		if i < mostPieces {
-			a.lines = append(a.lines, fmt.Sprintf("%d. %s, plan on %s, balances %s from its thick end",
-				i+1, a.voice.alongDown(p.Length), a.voice.heavy(p.Heavy), a.voice.alongDown(p.Balance)))
+			a.lines = append(a.lines, numbered(i, v.say("%s, plan on %s, balances %s from its thick end",
+				v.alongDown(p.Length), v.heavy(p.Heavy), v.alongDown(p.Balance))))
 		}
 	}
 	if n := len(plan.Pieces); n > mostPieces {
-		a.lines = append(a.lines, fmt.Sprintf("… and %d more.", n-mostPieces))
+		a.lines = append(a.lines, v.say("… and %s more.", count(n-mostPieces)))
 	}
 	a.tellCutting()
 	return nil
@@ -83,6 +82,7 @@ func (a *answer) tellPieces(o *cutPlanObject) error {
 const mostPieces = 6
 
 func (a *answer) tellCutting() {
-	a.lines = append(a.lines, "By the heavy end of the weight. More cuts, less load on the tree; fewer cuts, less time aloft.")
-	a.cautions = append(a.cautions, "A fork or a swelling weighs more: cut shorter there.")
+	v := a.voice
+	a.lines = append(a.lines, v.word("By the heavy end of the weight. More cuts, less load on the tree; fewer cuts, less time aloft."))
+	a.cautions = append(a.cautions, v.word("A fork or a swelling weighs more: cut shorter there."))
 }

@@ -1,9 +1,7 @@
 package bot
 
 import (
-	"fmt"
 	"slices"
-	"strings"
 
 	"heft/calc/gear"
 	"heft/calc/unit"
@@ -29,22 +27,24 @@ func (a *answer) workGear() error {
 	o := &gearObject{Working: float64(plan)}
 	a.figures = func(all *object) { all.Gear = o }
 	a.status = Answered
-	rope := "Rope"
-	if x, ok := q.Get(parser.RopeDiameter); ok {
-		rope += " " + quote(x.Words) // its label goes by strength; the thickness is only said back
+	v := a.voice
+	head := []string{v.say("Rope that breaks at %s: plan on %s", v.pullHad(strength), v.pullHad(plan))}
+	if x, ok := q.Get(parser.RopeDiameter); ok { // its label goes by strength; the thickness is only said back
+		head[0] = v.say("Rope %s that breaks at %s: plan on %s", quote(x.Words), v.pullHad(strength), v.pullHad(plan))
 	}
-	head := fmt.Sprintf("%s that breaks at %s: plan on %s", rope, a.voice.pullHad(strength), a.voice.pullHad(plan))
 	if len(q.MissingPiece()) == 0 {
-		if head, err = a.usedUp(head, plan, o); err != nil {
+		used, err := a.usedUp(plan, o)
+		if err != nil {
 			return err
 		}
+		head = append(head, used)
 	}
-	a.lines = append([]string{head + "."}, a.lines...)
+	a.lines = slices.Insert(a.lines, 0, clauses(head...))
 	a.lines = append(a.lines,
-		fmt.Sprintf("That is a tenth of its strength, %s. Never more than a fifth, %s: loads of a tree are not accurately known.",
-			withKnot(knot), a.voice.pullHad(most)),
-		"Assumed: new, dry, its label read, no edge, no heat. Used, old or without a label: no figure holds, ask.")
-	a.cautions = append(a.cautions, "A marked working load that is lower goes first, and so does any weaker link: block, sling, connector, drum.")
+		v.say("That is a tenth of its strength, %s%% of it left by %s. Never more than a fifth, %s: loads of a tree are not accurately known.",
+			trimmed(100*gear.Keeps(knot).Kept.Low, 0), v.word(knotNames[knot]), v.pullHad(most)),
+		v.word("Assumed: new, dry, its label read, no edge, no heat. Used, old or without a label: no figure holds, ask."))
+	a.cautions = append(a.cautions, v.word("A marked working load that is lower goes first, and so does any weaker link: block, sling, connector, drum."))
 	return nil
 }
 
@@ -54,9 +54,9 @@ type gearObject struct {
 	Used    float64 `json:"used_fraction,omitempty"`
 }
 
-// usedUp adds what the piece takes up of the working load, hanging still on
+// usedUp says what the piece takes up of the working load, hanging still on
 // one part of line.
-func (a *answer) usedUp(head string, plan unit.Force, o *gearObject) (string, error) {
+func (a *answer) usedUp(plan unit.Force, o *gearObject) (string, error) {
 	res, err := a.weighed()
 	if err != nil {
 		return "", err
@@ -67,10 +67,10 @@ func (a *answer) usedUp(head string, plan unit.Force, o *gearObject) (string, er
 	}
 	a.tellWeight()
 	if o.Used > 1 {
-		a.problems = append(a.problems, "The piece is over what this rope is planned for: cut a smaller one.")
-		return head + ", OVER: " + a.piece() + " is " + a.voice.heavy(res.Weight.High), nil
+		a.problems = append(a.problems, a.voice.word("The piece is over what this rope is planned for: cut a smaller one."))
+		return a.voice.say("OVER: %s is %s", a.piece(), a.voice.heavy(res.Weight.High)), nil
 	}
-	return fmt.Sprintf("%s, %s takes %s%% of that", head, a.piece(), trimmed(100*o.Used+0.5, 0)), nil
+	return a.voice.say("%s takes %s%% of that", a.piece(), trimmed(100*o.Used+0.5, 0)), nil
 }
 
 // knots are the notes of the word file that name a knot.
@@ -96,10 +96,9 @@ func knotOf(q parser.Question) gear.Knot {
 	})
 }
 
-func withKnot(k gear.Knot) string {
-	kept := trimmed(100*gear.Keeps(k).Kept.Low, 0) + "% of it left by "
-	if k == gear.AnyOtherKnot {
-		return kept + "a knot you did not name"
-	}
-	return kept + "the " + strings.ReplaceAll(string(k), "-", " ")
+// knotNames are what a crew calls the knots.
+var knotNames = map[gear.Knot]string{
+	gear.Bowline: "the bowline", gear.CloveHitch: "the clove hitch", gear.TimberHitch: "the timber hitch",
+	gear.TwoHalfHitches: "the two half hitches", gear.EyeSplice: "the eye splice", gear.SquareKnot: "the square knot",
+	gear.OverhandKnot: "the overhand knot", gear.FigureEight: "the figure eight", gear.AnyOtherKnot: "a knot you did not name",
 }

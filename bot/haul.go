@@ -74,7 +74,7 @@ func (a *answer) tellHaulPath(l tackle.Lift, r tackle.Result, led []redirect.Loa
 		return
 	}
 	v := a.voice
-	a.lines = append(a.lines, v.say("Led over %s: without, the haul is %s.", redirects(len(led)), v.pull(without.Haul)))
+	a.lines = append(a.lines, v.say("Led over %s: without, the haul is %s.", v.redirects(len(led)), v.pull(without.Haul)))
 	for i, one := range led {
 		if i < turnsTold(a.question) {
 			a.lines = append(a.lines, v.say("Redirect, %s° turn: up to %s lifting.", trimmed(one.Turn.Degrees(), 1), v.load(one.Force)))
@@ -95,11 +95,12 @@ func turnsTold(q parser.Question) int {
 	return n
 }
 
-func redirects(n int) string {
+// redirects counts them.
+func (s speaker) redirects(n int) string {
 	if n == 1 {
-		return "1 redirect"
+		return s.word("1 redirect")
 	}
-	return trimmed(float64(n), 0) + " redirects"
+	return s.say("%s redirects", count(n))
 }
 
 // haulObjects are the redirects of a haul whose turn was told, as scripts read
@@ -109,7 +110,7 @@ func haulObjects(q parser.Question, led []redirect.Load) []redirectObject {
 	for i, l := range led {
 		if i < turnsTold(q) {
 			out = append(out, redirectObject{
-				Block: "redirect", Load: float64(l.Force), Lifting: float64(l.Force), Turn: tidy(l.Turn.Degrees()), Direction: intoTheBend,
+				Block: "redirect", Load: float64(l.Force), Lifting: float64(l.Force), Turn: tidy(l.Turn.Degrees()), Direction: directions[intoTheBend],
 			})
 		}
 	}
@@ -127,8 +128,8 @@ func (a *answer) tellLeads(l tackle.Tackle) {
 // passes says how much of the pull passes a block, and of what kind.
 func (a *answer) passes(t tackle.Tackle) string {
 	share := a.voice.say("%s%%", trimmed(100*t.Efficiency, 0))
-	if k := sheaveKind(a.question); k.Name != ordinary && !a.question.Has(parser.Efficiency) {
-		return a.voice.say("%s of the pull passes each %s", share, k.Name)
+	if name := sheaves[worstSheave(a.question)]; name != "" && !a.question.Has(parser.Efficiency) {
+		return a.voice.say("%s of the pull passes each %s", share, a.voice.word(name))
 	}
 	return a.voice.say("%s of the pull passes each block", share)
 }

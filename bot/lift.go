@@ -1,8 +1,6 @@
 package bot
 
 import (
-	"fmt"
-
 	"heft/calc/tackle"
 	"heft/parser"
 )
@@ -67,26 +65,20 @@ type liftObject struct {
 }
 
 func (a *answer) tellLift(l tackle.Lift, r tackle.Result) {
-	a.lines = []string{capital(a.piece()) + fmt.Sprintf(" on %d:1: ", l.Parts) + a.verdict(r) + "."}
+	v := a.voice
+	a.lines = []string{v.say("%s on %s:1: %s.", capital(a.piece()), count(l.Parts), a.verdict(r))}
 	a.tellRemedies(r.Remedies)
 	a.tellWeight()
 	a.lines = append(a.lines,
-		fmt.Sprintf("%d:1 is no more than %s to 1 here: every block takes its share.", l.Parts, trimmed(down1(r.Actual), 1)),
-		fmt.Sprintf("Holding still takes %s: friction fights the lift and helps the hold.", a.voice.pull(r.Holding)),
+		v.say("%s:1 is no more than %s to 1 here: every block takes its share.", count(l.Parts), trimmed(down1(r.Actual), 1)),
+		v.say("Holding still takes %s: friction fights the lift and helps the hold.", v.pull(r.Holding)),
 		a.treeSees(r))
 	a.tellLeads(l.Tackle)
-	if l.People > 0 && a.question.Has(parser.PersonPull) {
-		a.lines = append(a.lines, a.voice.say("Your %s a person, not checked: gloved hands on a wet rope pull less.", a.voice.pullHad(l.PerPerson)))
-	} else if l.People > 0 {
-		a.lines = append(a.lines, a.voice.say("Assumed: %s, %s a person in gloves, nothing stuck or still attached.", a.passes(l.Tackle), a.voice.pullHad(l.PerPerson)))
-	}
-	if l.People == 0 || a.question.Has(parser.PersonPull) {
-		a.lines = append(a.lines, a.voice.say("Assumed: %s, nothing stuck or still attached.", a.passes(l.Tackle)))
-	}
+	a.liftAssumed(l)
 	a.tellWorse(l)
-	a.cautions = append(a.cautions, "Keep the blocks apart: stop before they meet. Nobody under the load.")
+	a.cautions = append(a.cautions, v.word("Keep the blocks apart: stop before they meet. Nobody under the load."))
 	if l.Winch > 0 {
-		a.cautions = append(a.cautions, "A winch feels nothing: it can pull past what rope, blocks and tree can take.")
+		a.cautions = append(a.cautions, v.word("A winch feels nothing: it can pull past what rope, blocks and tree can take."))
 	}
 }
 
@@ -102,31 +94,48 @@ func (a *answer) treeSees(r tackle.Result) string {
 	return a.voice.say("Top block sees %s, the dead end %s, lifting without jerks.", block, dead)
 }
 
-// tellRemedies lists what would make it enough, each by itself.
-func (a *answer) tellRemedies(m tackle.Remedies) {
-	var ways []string
-	if m.People > 0 {
-		ways = append(ways, people(m.People))
-	}
-	if m.Parts > 0 {
-		ways = append(ways, fmt.Sprintf("%d parts of line", m.Parts))
-	}
-	if m.Winch > 0 {
-		ways = append(ways, "a winch pulling "+a.voice.pull(m.Winch))
-	}
-	if m.Piece > 0 {
-		ways = append(ways, "a piece of "+a.voice.atMost(m.Piece)+" at most")
-	}
-	if len(ways) > 0 {
-		a.problems = append(a.problems, "Enough would be "+list(ways, "or")+".")
+// liftAssumed says what was taken for granted, and what was told and not
+// checked.
+func (a *answer) liftAssumed(l tackle.Lift) {
+	v, passes := a.voice, a.passes(l.Tackle)
+	switch {
+	case l.People <= 0:
+		a.lines = append(a.lines, v.say("Assumed: %s, nothing stuck or still attached.", passes))
+	case a.question.Has(parser.PersonPull):
+		a.lines = append(a.lines,
+			v.say("Your %s a person, not checked: gloved hands on a wet rope pull less.", v.pullHad(l.PerPerson)),
+			v.say("Assumed: %s, nothing stuck or still attached.", passes))
+	default:
+		a.lines = append(a.lines, v.say("Assumed: %s, %s a person in gloves, nothing stuck or still attached.", passes, v.pullHad(l.PerPerson)))
 	}
 }
 
-func people(n int) string {
-	if n == 1 {
-		return "1 person"
+// tellRemedies lists what would make it enough, each by itself.
+func (a *answer) tellRemedies(m tackle.Remedies) {
+	v := a.voice
+	var ways []string
+	if m.People > 0 {
+		ways = append(ways, v.people(m.People))
 	}
-	return fmt.Sprintf("%d people", n)
+	if m.Parts > 0 {
+		ways = append(ways, v.say("%s parts of line", count(m.Parts)))
+	}
+	if m.Winch > 0 {
+		ways = append(ways, v.say("a winch pulling %s", v.pull(m.Winch)))
+	}
+	if m.Piece > 0 {
+		ways = append(ways, v.say("a piece of %s at most", v.atMost(m.Piece)))
+	}
+	if len(ways) > 0 {
+		a.problems = append(a.problems, v.say("Enough would be %s.", v.or(ways)))
+	}
+}
+
+func (s speaker) people(n int) string {
+	if n == 1 {
+		return s.word("1 person")
+	}
+	return s.say("%s people", count(n))
 }
 
 // down1 rounds down to a tenth.

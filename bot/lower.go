@@ -1,8 +1,6 @@
 package bot
 
 import (
-	"fmt"
-
 	"heft/calc"
 	"heft/calc/rope"
 	"heft/calc/unit"
@@ -80,13 +78,13 @@ func (a *answer) lowerVerdict() string {
 	if a.result.AtWraps != nil {
 		switch runs, slips := a.judgeWraps(); {
 		case runs:
-			return "RUNS AWAY"
+			return a.voice.word("RUNS AWAY")
 		case slips:
-			return "TOO FEW WRAPS"
+			return a.voice.word("TOO FEW WRAPS")
 		}
 	}
 	if _, over := a.overLimit(); over {
-		return "OVER LIMIT"
+		return a.voice.word("OVER LIMIT")
 	}
 	return ""
 }
@@ -97,17 +95,18 @@ func (a *answer) headline() string {
 	if a.question.Intent == parser.AskRope && a.result.Rope > 0 {
 		return a.ropeHead(a.result.Rope)
 	}
-	head := capital(a.piece()) + ": plan on " + a.voice.heavy(a.result.Weight.High)
+	v := a.voice
+	head := []string{v.say("%s: plan on %s", capital(a.piece()), v.heavy(a.result.Weight.High))}
 	if limit, over := a.overLimit(); over {
-		head += ", OVER your limit of " + limit
+		head = append(head, v.say("OVER your limit of %s", limit))
 	}
 	switch {
 	case a.question.Intent == parser.AskBlockLoad:
-		head += ", top block " + a.voice.load(a.result.Block)
+		head = append(head, v.say("top block %s", v.load(a.result.Block)))
 	case a.result.Lowering != nil:
-		head += ", " + a.wrapsHead()
+		head = append(head, a.wrapsHead())
 	}
-	return head + "."
+	return clauses(head...)
 }
 
 // overLimit says the crew's limit, and whether the heavy end is over it.
@@ -119,18 +118,19 @@ func (a *answer) overLimit() (limit string, over bool) {
 // wrapsHead says the wraps to start with, and what becomes of those that the
 // crew named.
 func (a *answer) wrapsHead() string {
-	start := "start with " + turns(float64(a.result.Lowering.Start))
+	v := a.voice
+	start := v.turns(float64(a.result.Lowering.Start))
 	if a.result.AtWraps == nil {
-		return start
+		return v.say("start with %s", start)
 	}
-	named := turns(a.question.Count(parser.Wraps))
+	named := v.turns(a.question.Count(parser.Wraps))
 	switch least, most := a.judgeWraps(); {
 	case least:
-		return named + " LET IT RUN AWAY, " + start
+		return v.say("%s LET IT RUN AWAY, start with %s", named, start)
 	case most:
-		return named + " TOO FEW, " + start
+		return v.say("%s TOO FEW, start with %s", named, start)
 	}
-	return named + " hold it"
+	return v.say("%s hold it", named)
 }
 
 // judgeWraps says whether the wraps that the crew named are too few even on a
@@ -145,36 +145,44 @@ func (a *answer) tellWraps() {
 	if l == nil || a.question.Intent == parser.AskBlockLoad {
 		return
 	}
-	people := "One person holds"
-	if n := int(a.question.Count(parser.People)); n > 1 {
-		people = fmt.Sprintf("%d people hold", n)
-	}
 	if at := a.result.AtWraps; at != nil {
-		a.tellAtWraps(people, *at)
+		a.tellAtWraps(*at)
 		return
 	}
-	a.lines = append(a.lines, fmt.Sprintf("%s up to %s. Will not run? Half a wrap off, never under %s.",
-		people, a.voice.pull(l.Hold), wraps(float64(l.Least))))
+	v, hold, least := a.voice, a.voice.pull(l.Hold), wraps(float64(l.Least))
+	if n := int(a.question.Count(parser.People)); n > 1 {
+		a.lines = append(a.lines, v.say("%s people hold up to %s. Will not run? Half a wrap off, never under %s.", count(n), hold, least))
+		return
+	}
+	a.lines = append(a.lines, v.say("One person holds up to %s. Will not run? Half a wrap off, never under %s.", hold, least))
 }
 
 // tellAtWraps says what the hand feels at the wraps that the crew named.
-func (a *answer) tellAtWraps(people string, at unit.Range[unit.Force]) {
-	line := fmt.Sprintf("At %s the hand holds up to %s on a slick rope.", turns(a.question.Count(parser.Wraps)), a.voice.pull(at.High))
-	if grippy, slick := a.judgeWraps(); grippy || slick {
-		a.problems = append(a.problems, line+" "+people+" "+a.voice.pull(rope.PerPerson*unit.Force(max(1, a.question.Count(parser.People))))+".")
-		return
+func (a *answer) tellAtWraps(at unit.Range[unit.Force]) {
+	v := a.voice
+	named, hand := v.turns(a.question.Count(parser.Wraps)), v.pull(at.High)
+	people := max(1, a.question.Count(parser.People))
+	can := v.pull(rope.PerPerson * unit.Force(people))
+	switch grippy, slick := a.judgeWraps(); {
+	case !grippy && !slick:
+		a.lines = append(a.lines, v.say("At %s the hand holds up to %s on a slick rope.", named, hand))
+	case people > 1:
+		a.problems = append(a.problems, v.say("At %s the hand holds up to %s on a slick rope. %s people hold %s.",
+			named, hand, count(int(people)), can))
+	default:
+		a.problems = append(a.problems, v.say("At %s the hand holds up to %s on a slick rope. One person holds %s.", named, hand, can))
 	}
-	a.lines = append(a.lines, line)
 }
 
 func (a *answer) tellBlock() {
 	if a.result.Block <= 0 {
 		return
 	}
-	legs := ""
+	v := a.voice
 	if x, ok := a.question.Get(parser.BlockAngle); ok {
-		legs = ", " + trimmed(x.Low, 1) + "° between the legs"
+		a.lines = append(a.lines, v.say("Top block sees %s lowering steady, %s° between the legs. Lift, snub or drop: more.",
+			v.load(a.result.Block), trimmed(x.Low, 1)))
+		return
 	}
-	a.lines = append(a.lines, fmt.Sprintf("Top block sees %s lowering steady%s. Lift, snub or drop: more.",
-		a.voice.load(a.result.Block), legs))
+	a.lines = append(a.lines, v.say("Top block sees %s lowering steady. Lift, snub or drop: more.", v.load(a.result.Block)))
 }

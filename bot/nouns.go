@@ -26,27 +26,28 @@ var noun = map[parser.Field]string{
 
 // called is what a crew calls a quantity of the calculator, also one that
 // nobody says.
-func called(q limits.Quantity) string {
+func (s speaker) called(q limits.Quantity) string {
 	if n := noun[parser.Field(q)]; n != "" {
-		return n
+		return s.word(n)
 	}
-	if n := calculated[q]; n != "" {
-		return n
-	}
-	name, _, _ := strings.Cut(string(q), "_")
-	return "the " + name
+	return s.word(calculated[q])
 }
 
 // calculated are the quantities that only the calculator speaks of.
 var calculated = map[limits.Quantity]string{
 	limits.Tension: "the pull on the line", limits.WorkingLoad: "the working load",
 	limits.BalancePoint: "the balance point", limits.Offset: "the block's offset", limits.Rise: "the rise",
+	limits.PersonPull: "the pull of one person", limits.Redirects: "the redirects", limits.Turn: "the turn of the rope",
+	limits.Side: "the side", limits.SecondTie: "the second tie", limits.Sideways: "how far to the side",
+	limits.Stiffness: "the rope's stretch", limits.Obstacle: "the obstacle", limits.ObstacleTop: "the top of the obstacle",
+	limits.DesignFactor: "the design factor", limits.LineShare: "the share of the line", limits.Lever: "how far out it hangs",
+	limits.Legs: "the legs", limits.LegAngle: "the angle of the legs", limits.ChokeAngle: "the angle of the choke",
 }
 
-func nouns[F ~string](fields []F) []string {
+func nouns[F ~string](s speaker, fields []F) []string {
 	out := make([]string, len(fields))
 	for i, f := range fields {
-		out[i] = noun[parser.Field(f)]
+		out[i] = s.word(noun[parser.Field(f)])
 	}
 	return out
 }
@@ -78,15 +79,11 @@ func (s speaker) typed(fields []parser.Field) string {
 	if s.metric {
 		from = asTypedMetric
 	}
-	var out string
+	var out []string
 	for _, f := range fields {
-		if from[f] == "" {
-			continue
+		if from[f] != "" {
+			out = append(out, s.word(from[f]))
 		}
-		if out != "" {
-			out += ", "
-		}
-		out += from[f]
 	}
-	return out
+	return strings.Join(out, ", ")
 }

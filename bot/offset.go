@@ -67,7 +67,7 @@ func (a *answer) tellOffset(s hinge.Setup) {
 	v := a.voice
 	passes := a.passes(s.Tackle)
 	if n := len(s.Redirects); n > 0 {
-		a.lines = append(a.lines, v.say("The haul is led over %s, counted in; they load the tree besides.", redirects(n)))
+		a.lines = append(a.lines, v.say("The haul is led over %s, counted in; they load the tree besides.", v.redirects(n)))
 	}
 	a.tellLeads(s.Tackle)
 	a.tellLower(s)

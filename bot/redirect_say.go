@@ -34,7 +34,7 @@ func (a *answer) workBlockLoad() error {
 	a.tellPath(p)
 	a.tellAssumed()
 	a.cautions = append(a.cautions, a.voice.say("Sling every block so that it can line up with its pull. Nobody in the bight. A piece that drops loads every block far more."))
-	a.scene = redirectScene(a.voice, a.pictured(), p.chain, p.still, p.names())
+	a.scene = redirectScene(a.voice, a.pictured(), p.chain, p.still, p.names(a.voice))
 	if !p.plumb {
 		a.scene.Notes = append(a.scene.Notes, a.voice.say("Only the turn is known: turn the view as your rope runs."))
 	}
@@ -43,22 +43,23 @@ func (a *answer) workBlockLoad() error {
 
 // pathHead is the line that serves alone: what each block carries.
 func (a *answer) pathHead(p path) string {
+	v, names := a.voice, p.names(a.voice)
 	if len(p.still) == 1 {
-		return a.voice.say("%s: the %s sees %s held, %s lifting, rope turned %s°.",
-			capital(a.piece()), p.names()[0], a.voice.load(p.still[0].Force), a.voice.heavy(p.lifting[0].Force.Held()), trimmed(p.still[0].Turn.Degrees(), 1))
+		return v.say("%s: the %s sees %s held, %s lifting, rope turned %s°.", capital(a.piece()), names[0],
+			v.load(p.still[0].Force), v.heavy(p.lifting[0].Force.Held()), trimmed(p.still[0].Turn.Degrees(), 1))
 	}
 	var each []string
 	for i, l := range p.still {
-		each = append(each, a.voice.say("%s %s", p.names()[i], a.voice.heavy(l.Force.Held())))
+		each = append(each, v.say("%s %s", names[i], v.heavy(l.Force.Held())))
 	}
-	return a.voice.say("%s, held: %s.", capital(a.piece()), list(each, "and"))
+	return v.say("%s, held: %s.", capital(a.piece()), v.and(each))
 }
 
 // names are what the crew calls the blocks.
-func (p path) names() []string {
+func (p path) names(s speaker) []string {
 	var out []string
 	for _, b := range p.bends {
-		out = append(out, blockNoun[b.name])
+		out = append(out, s.word(blockNoun[b.name]))
 	}
 	return out
 }
@@ -73,8 +74,8 @@ func (a *answer) tellPath(p path) {
 	v := a.voice
 	for i, l := range p.still {
 		a.lines = append(a.lines, v.say("%s, %s° turn: %s held, %s lowering, %s lifting; pulled %s.",
-			capital(p.names()[i]), trimmed(l.Turn.Degrees(), 1), v.load(l.Force), v.load(p.lowering[i].Force),
-			v.load(p.lifting[i].Force), p.direction(i)))
+			capital(p.names(v)[i]), trimmed(l.Turn.Degrees(), 1), v.load(l.Force), v.load(p.lowering[i].Force),
+			v.load(p.lifting[i].Force), v.word(directions[p.direction(i)])))
 	}
 	a.lines = append(a.lines, v.say("A block where the rope hardly turns sees almost nothing; turned right back, double the rope's pull."))
 	a.tellOnLimb(p)
@@ -104,7 +105,7 @@ func (a *answer) tellOnLimb(p path) {
 	angle := unit.Angle(x.Low) * unit.Degree
 	on, err := p.still[0].On(redirect.Direction{FromDown: math.Pi/2 + angle, Toward: math.Pi})
 	if err != nil {
-		a.refuse(a.voice.problem(err))
+		a.refuse(a.problem(err))
 		return
 	}
 	v := a.voice
@@ -134,49 +135,71 @@ func (a *answer) tellTurnMore(p path) {
 		}
 	}
 	if worst >= 0 && p.still[worst].Turn+more <= math.Pi {
-		a.lines = append(a.lines, a.voice.say("Ten degrees more turn at the %s: %s.", p.names()[worst], a.voice.load(then)))
+		a.lines = append(a.lines, a.voice.say("Ten degrees more turn at the %s: %s.", p.names(a.voice)[worst], a.voice.load(then)))
 	}
 }
 
-// intoTheBend is the direction where only the turn is known.
-const intoTheBend = "into the bend, halfway between its two legs"
+// way is a direction in which a block is pulled.
+type way int
 
-// direction words which way a block is pulled. Only where the load's own leg
-// is known does it follow from the turns.
-func (p path) direction(i int) string {
-	if p.still[i].Force <= 0 {
-		return "nowhere"
-	}
-	if !p.plumb {
-		if p.bends[i].name == parser.BaseBlock {
-			return "up and toward the drum"
-		}
-		return intoTheBend
-	}
-	return toTheDrum(p.still[i].Direction)
+// The ways.
+const (
+	nowhere way = iota
+	intoTheBend
+	downWay
+	upWay
+	downToward
+	downAway
+	upToward
+	upAway
+	levelToward
+	levelAway
+)
+
+// directions words them, as seen by somebody at the drum.
+var directions = map[way]string{
+	nowhere: "nowhere", intoTheBend: "into the bend, halfway between its two legs",
+	downWay: "straight down", upWay: "straight up",
+	downToward: "down and toward the drum", downAway: "down and away from the drum",
+	upToward: "up and toward the drum", upAway: "up and away from the drum",
+	levelToward: "level, toward the drum", levelAway: "level, away from the drum",
 }
 
-// toTheDrum words a direction as seen by somebody at the drum.
-func toTheDrum(d redirect.Direction) string {
+// direction is which way a block is pulled. Only where the load's own leg is
+// known does it follow from the turns.
+func (p path) direction(i int) way {
+	switch {
+	case p.still[i].Force <= 0:
+		return nowhere
+	case p.plumb:
+		return toTheDrum(p.still[i].Direction)
+	case p.bends[i].name == parser.BaseBlock:
+		return upToward
+	}
+	return intoTheBend
+}
+
+// toTheDrum sorts a direction by its height and its side.
+func toTheDrum(d redirect.Direction) way {
 	const level = 15
 	toward := math.Abs(d.Toward.Degrees()) < 90
+	pick := func(yes, no way) way {
+		if toward {
+			return yes
+		}
+		return no
+	}
 	switch down := d.FromDown.Degrees(); {
 	case down < 2:
-		return "straight down"
+		return downWay
 	case down > 178:
-		return "straight up"
-	case down < 90-level && toward:
-		return "down and toward the drum"
+		return upWay
 	case down < 90-level:
-		return "down and away from the drum"
-	case down > 90+level && toward:
-		return "up and toward the drum"
+		return pick(downToward, downAway)
 	case down > 90+level:
-		return "up and away from the drum"
-	case toward:
-		return "level, toward the drum"
+		return pick(upToward, upAway)
 	}
-	return "level, away from the drum"
+	return pick(levelToward, levelAway)
 }
 
 // redirectObject is one block of a rope's path as scripts read it.
@@ -193,8 +216,8 @@ func (p path) objects() []redirectObject {
 	var out []redirectObject
 	for i, l := range p.still {
 		out = append(out, redirectObject{
-			Block: p.names()[i], Load: float64(l.Force), Lowering: float64(p.lowering[i].Force), Lifting: float64(p.lifting[i].Force),
-			Turn: tidy(l.Turn.Degrees()), Direction: p.direction(i),
+			Block: blockNoun[p.bends[i].name], Load: float64(l.Force), Lowering: float64(p.lowering[i].Force), Lifting: float64(p.lifting[i].Force),
+			Turn: tidy(l.Turn.Degrees()), Direction: directions[p.direction(i)],
 		})
 	}
 	return out

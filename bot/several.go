@@ -1,8 +1,8 @@
 package bot
 
 import (
+	"cmp"
 	"errors"
-	"fmt"
 	"slices"
 	"strings"
 
@@ -60,14 +60,16 @@ func alone(q parser.Question, err error) bool {
 // several are the answers to one message.
 type several struct{ answers []answer }
 
-func (d *Desk) several(ev Event, parts []string) (several, Turn) {
+func (d *Desk) several(ev Event, before Turn, parts []string) (several, Turn) {
 	var all several
 	var turn Turn
+	whole, _ := d.reader.Read(ev.Text) // its language is that of the parts that tell none
+	language := cmp.Or(whole.Language, before.language)
 	for _, text := range parts {
 		one := ev
 		one.Text = text
-		a, t := d.consider(one, Turn{})
-		turn = t
+		a, t := d.consider(one, Turn{language: language})
+		turn, turn.language = t, language
 		all.answers = append(all.answers, a)
 	}
 	return all, turn
@@ -112,16 +114,16 @@ type treeObject struct {
 // reply answers all parts in one message: the sum first, then a line or two
 // each.
 func (s several) reply() Reply {
-	r := Reply{status: s.status()}
 	voice := s.answers[0].voice
+	r := Reply{status: s.status(), voice: voice}
 	sum, heaviest, ok := s.total()
-	head := fmt.Sprintf("%d questions, not all answered.", len(s.answers))
+	head := voice.say("%s questions, not all answered.", count(len(s.answers)))
 	if ok {
-		head = fmt.Sprintf("%d pieces: %s in all, heaviest pick %s.", len(s.answers), voice.heavy(sum.High), voice.heavy(heaviest))
+		head = voice.say("%s pieces: %s in all, heaviest pick %s.", count(len(s.answers)), voice.heavy(sum.High), voice.heavy(heaviest))
 	}
 	r.lines = []string{head}
 	for i, a := range s.answers {
-		r.lines = append(r.lines, fmt.Sprintf("%d. %s", i+1, a.lines[0]))
+		r.lines = append(r.lines, numbered(i, a.lines[0]))
 		for _, p := range a.problems {
 			if p != a.lines[0] {
 				r.lines = append(r.lines, p)
@@ -135,7 +137,7 @@ func (s several) reply() Reply {
 			}
 		}
 	}
-	r.lines = append(r.lines, "Ask for one by itself for its loads and what was assumed.")
+	r.lines = append(r.lines, voice.word("Ask for one by itself for its loads and what was assumed."))
 	o := s.answers[0].object()
 	for _, a := range s.answers[1:] {
 		o.Also = append(o.Also, a.object())

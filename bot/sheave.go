@@ -1,6 +1,7 @@
 package bot
 
 import (
+	"heft/calc/block"
 	"heft/calc/tackle"
 	"heft/parser"
 )
@@ -11,42 +12,32 @@ var sheaves = map[string]string{
 	"ball-bearing": "ball-bearing sheave", "bushed": "plain bushed sheave", "small-pulley": "small pulley",
 }
 
-// ordinary is a block of which nothing was said.
-const ordinary = "sheave in ordinary order"
-
 // sheave is what the rope runs over: as its efficiency was said, or the worst
 // thing that was named, or a block in ordinary order.
 func sheave(q parser.Question) tackle.Sheave {
-	k := sheaveKind(q)
+	k := kindOf(worstSheave(q))
 	if x, ok := q.Get(parser.Efficiency); ok {
 		k.Efficiency = x.Low
 	}
 	return k.Sheave
 }
 
-func sheaveKind(q parser.Question) tackle.Kind {
-	var worst tackle.Kind
+// worstSheave is the note of the worst thing that was named, "" where none was.
+func worstSheave(q parser.Question) string {
+	worst := ""
 	for _, n := range q.Notes {
-		if name := sheaves[n]; name != "" {
-			if k := kindOf(n); worst.Name == "" || k.Efficiency < worst.Efficiency {
-				worst = k
-			}
+		if sheaves[n] != "" && (worst == "" || kindOf(n).Efficiency < kindOf(worst).Efficiency) {
+			worst = n
 		}
-	}
-	if worst.Name == "" {
-		return kindOf("")
 	}
 	return worst
 }
 
-// kindOf is the published kind of a note, an ordinary block where it has none.
+// kindOf is the published kind of a note, a block in ordinary order where it
+// has none.
 func kindOf(note string) tackle.Kind {
-	name := sheaves[note]
-	if name == "" {
-		name = ordinary
-	}
 	for _, k := range tackle.Kinds() {
-		if k.Name == name {
+		if k.Name == sheaves[note] || sheaves[note] == "" && k.Efficiency == block.Efficiency {
 			return k
 		}
 	}

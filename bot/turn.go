@@ -3,7 +3,6 @@ package bot
 import (
 	"cmp"
 	"slices"
-	"strconv"
 	"strings"
 
 	"heft/parser"
@@ -14,22 +13,19 @@ type Turn struct {
 	question parser.Question
 	known    bool        // question holds something
 	pending  *parser.Ask // what was asked back and not yet answered
-	choices  []string    // its choices, in the order they were shown
+	choices  []Choice    // its choices, in the order they were shown
+	before   *Turn       // what a choice is read against; there where choices are
+	language string      // that was last spoken
 }
 
-// reread helps an answer to an ask-back: a number picks a choice, and a
-// single word completes the name that was asked about ("silver", to "which
-// maple?").
-func (t Turn) reread(r *parser.Reader, text string) (parser.Question, error) {
-	text = strings.TrimSpace(text)
-	if n, err := strconv.Atoi(text); err == nil && n >= 1 && n <= len(t.choices) {
-		return r.Read(t.choices[n-1])
-	}
+// reread helps an answer to an ask-back: a single word completes the name that
+// was asked about ("silver", to "which maple?").
+func (t Turn) reread(r reader, text string) (parser.Question, error) {
 	q, err := r.Read(text)
 	if err == nil || t.pending == nil || t.pending.Kind != parser.WhichTree {
 		return q, err
 	}
-	if full, err2 := r.Read(text + " " + t.pending.Words); err2 == nil && full.Species != nil {
+	if full, err2 := r.Read(strings.TrimSpace(text) + " " + t.pending.Words); err2 == nil && full.Species != nil {
 		return full, nil
 	}
 	return q, err
@@ -79,13 +75,13 @@ func (a *answer) noteLimit() {
 	a.status = Answered
 	a.question.Intent = parser.AskJob
 	limit := a.question.Mass(parser.Limit)
-	a.lines = []string{"Limit " + a.voice.masses(limit.Low, limit.Low) + ", kept for this conversation. What piece?"}
+	a.lines = []string{a.voice.say("Limit %s, kept for this conversation. What piece?", a.voice.masses(limit.Low, limit.Low))}
 }
 
 // asked is the turn after an ask-back. What the ask is about is dropped, so
 // that no later message can complete the question with the doubtful reading;
 // where nothing would then be missing, the whole question is.
-func asked(q parser.Question, ask *parser.Ask, choices []string) Turn {
+func asked(q parser.Question, ask *parser.Ask) Turn {
 	drop := ask.Fields
 	if ask.Kind == parser.Girth || ask.Kind == parser.BreastHigh {
 		drop = acrossFields
@@ -105,7 +101,7 @@ func asked(q parser.Question, ask *parser.Ask, choices []string) Turn {
 	if ask.Kind == parser.Twist || len(q.Missing()) == 0 {
 		return Turn{}
 	}
-	return Turn{question: q, known: true, pending: ask, choices: choices}
+	return Turn{question: q, known: true, pending: ask}
 }
 
 // merge lays a message over what was said before. It names what it kept and

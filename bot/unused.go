@@ -49,6 +49,7 @@ func (a *answer) tellUnused() {
 		}
 	}
 	if len(left) > 0 {
-		a.lines = append(a.lines, "NOT taken into account: "+list(nouns(left), "and")+". Ask for that by itself.")
+		v := a.voice
+		a.lines = append(a.lines, v.say("NOT taken into account: %s. Ask for that by itself.", v.and(nouns(v, left))))
 	}
 }

@@ -39,12 +39,12 @@ func (a *answer) work() {
 		a.notYet()
 		return
 	}
-	if p := senseless(a.question); p != "" {
+	if p := a.voice.senseless(a.question); p != "" {
 		a.refuse(p)
 		return
 	}
 	if byLabel[a.question.Intent] && slices.Contains(a.question.Notes, wornGear) {
-		a.refuse("Used, old or unlabelled gear: no figure. Somebody qualified has to look at it; go by new gear with a label you can read.")
+		a.refuse(a.voice.word("Used, old or unlabelled gear: no figure. Somebody qualified has to look at it; go by new gear with a label you can read."))
 		return
 	}
 	err := work(a)
@@ -54,7 +54,7 @@ func (a *answer) work() {
 		return
 	}
 	if err != nil {
-		a.refuse(a.voice.problem(err))
+		a.refuse(a.problem(err))
 		return
 	}
 	a.tellUnused()

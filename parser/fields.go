@@ -19,6 +19,10 @@ var counted = map[Field]bool{People: true, Wraps: true, Efficiency: true, Redire
 // mentioned are the fields whose words are often said without a number.
 var mentioned = map[Field]bool{RopeLength: true, WinchPull: true, RopeBreak: true, DropHeight: true, RunLength: true}
 
+// mostWraps is how many wraps anybody could mean: "hitch 35 wraps" is a hitch
+// and a question about wraps.
+const mostWraps = 15
+
 // roundest is the thickest that a number in metres is taken for a diameter
 // rather than a length; thickest is the most that any diameter is.
 const (
@@ -41,7 +45,7 @@ func takes(f Field, fig *figure) bool {
 		return d == dimRatio || d == dimCount
 	case want == dimMass || want == dimForce:
 		return d == dimMass || d == dimForce
-	case want != d, f == Redirects && fig.high > manyRedirects:
+	case want != d, f == Wraps && fig.high > mostWraps, f == Redirects && fig.high > manyRedirects:
 		return false
 	case thickness(f):
 		return fig.high <= thickest

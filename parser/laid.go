@@ -14,8 +14,8 @@ import (
 const DeadEndOnTrunk = "dead-end-trunk"
 
 const (
-	aDrum  = `(?:lowering |friction )?(?:drum|bollard|capstan|device)\b`
-	aTrunk = `(?:trunk|stem|spar)\b`
+	aDrum  = `(?:lowering |friction )?(?:drum|bollard|capstan|device|tambor|bolardo)\b`
+	aTrunk = `(?:trunk|stem|spar|tronco|fuste)\b`
 )
 
 // What stands right behind a number, or right before it.
@@ -29,7 +29,7 @@ var (
 	drumIs     = spaced(aDrum + `(?: +(?:diameter|dia|is|of|at|set|sits|stands|mounted|about|around|=))*[\s:=]*$`)
 	drumWide   = spaced(aDrum + ` *(?:(?:diameter|dia|is|of|about|around|=) *)*(?:diameter|dia|is|=)(?: +(?:of|about|around|is))*[\s:=]*$`)
 	ofTrunk    = spaced(`^ *(?:diameter |dia |thick |wide |across )?` + aTrunk)
-	trunkIs    = spaced(aTrunk + `(?: +(?:diameter|dia|is|of|there|up|about|around|at|the|that|block|hitch|height))*[\s:=]*$`)
+	trunkIs    = spaced(aTrunk + `(?: +(?:diameter|dia|is|of|de|there|up|about|around|at|the|that|block|hitch|height))*[\s:=]*$`)
 )
 
 // spaced compiles an expression in which a space is any white space.

@@ -7,7 +7,7 @@ import (
 )
 
 // mark says what a word does to its neighbours.
-type mark uint32
+type mark uint64
 
 // The marks, as the word file names them.
 const (
@@ -40,7 +40,15 @@ const (
 	markBound          // makes a number a bound: over, at least, up to
 	markRound          // a round: wider than long
 	markThick          // across a log, along a round
+	markClear          // "clear the job"
 	markUnit           // a unit without a number
+	markCord           // a rope by its make, told with its thickness
+	markMade           // between a thing and its size behind it: "cuerda de 5/8"
+	markInches         // between the feet and the inches of a length: "6 pies y 4 pulgadas"
+	markHalf           // a half: "2 vueltas y media"
+	markTrailing       // between a thing and its number: "barda vieja de 6 pies"
+	markFine           // names a thickness, and an end to measure from: "de la punta"
+	markHigh           // how high a thing is, or how high it is hitched: "de alto"
 )
 
 var markNamed = map[string]mark{
@@ -49,7 +57,8 @@ var markNamed = map[string]mark{
 	"station": markStation, "part": markPart, "moving": markMoving,
 	"loaded": markLoaded, "deflects": markDeflects, "rating": markRating, "adverb": markAdverb, "article": markArticle,
 	"relation": markRelation, "where": markWhere, "in": markIn | markWhere, "pronoun": markPronoun, "is": markIs, "at": markAt | markIs | markWhere,
-	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "unit": markUnit,
+	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "clear": markClear, "unit": markUnit,
+	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh, "fine": markFine,
 }
 
 // meaningOf returns what a meaning of the word file does to a term.
@@ -81,9 +90,15 @@ func meaningOf(words []string) (func(*term), error) {
 		v := oneOf(&err, arg, Imperial, Metric)
 		set = func(t *term) { t.units = v }
 	case "note":
-		set = func(t *term) { t.note = arg }
+		note, near := strings.CutSuffix(arg, "?")
+		set = func(t *term) { t.note, t.near = note, near }
 	case "at-block":
 		set = func(t *term) { t.block = arg }
+	case "half":
+		set = func(t *term) { t.ask, t.marks = Twist, t.marks|markHalf }
+	case "explain":
+		v := oneOf(&err, arg, ExplainNumbers, ExplainAssumed)
+		set = func(t *term) { t.explain = v }
 	case "alone":
 		set = func(t *term) { t.count = 1 }
 	case "own":

@@ -87,7 +87,9 @@ func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 		return a
 	case fig.dim == dimCount && !fig.elsewhere:
 		a := fig.ask(NoUnit, rd.text)
-		a.Fields = open(full, limb)
+		if a.Fields = rd.heavyRole(i); a.Fields == nil {
+			a.Fields = open(full, limb)
+		}
 		return a
 	case fig.dim == dimAngle:
 		a := fig.ask(WhichAngle, rd.text)
@@ -106,6 +108,21 @@ func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 		a.Fields = []Field{HitchHeight}
 	}
 	return a
+}
+
+// heavyRole is the mass or force that a bare number right beside the words for
+// it must be: "limit 700", "700 limit".
+func (rd *reading) heavyRole(i int) []Field {
+	for _, at := range []int{rd.past(i-1, -1, markIs|markBound), i + 1} {
+		if t := rd.at(at).term; t != nil {
+			for _, r := range t.roles {
+				if dim := dimensionOf[r.field]; dim == dimMass || dim == dimForce {
+					return []Field{r.field}
+				}
+			}
+		}
+	}
+	return nil
 }
 
 // open lists the sizes that have no number yet, or the hitch where all others

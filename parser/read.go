@@ -38,13 +38,18 @@ func (r *Reader) Read(text string) (Question, error) {
 		return Question{}, &Ask{Kind: TooMuch}
 	}
 	text = valid(text)
-	tree, err := grammar.ParseString("", text)
+	in, language := r.lex.tongueOf(text)
+	tree, err := parse(text, in)
 	if err != nil {
 		return Question{}, &Ask{Kind: Nonsense, Words: text, End: len(text)}
 	}
-	rd := r.elements(text, tree)
+	rd := r.elements(text, in, tree)
+	rd.language = language
 	if a := rd.stop(); a != nil {
-		return Question{Intent: rd.stopIntent(a)}, a
+		return Question{Intent: rd.stopIntent(a), Language: rd.language}, a
+	}
+	if r.lex.job.opening.MatchString(text) {
+		return r.readJob(text, in, language)
 	}
 	return r.question(rd)
 }
@@ -86,12 +91,16 @@ func (rd *reading) stopIntent(a *Ask) Intent {
 }
 
 func (r *Reader) question(rd *reading) (Question, error) {
-	q := Question{Fixes: rd.fixes, FollowUp: rd.has(markFollow), Units: rd.units(), Notes: rd.notes()}
+	q := Question{
+		Language: rd.language, SaysUnits: rd.saysUnits(), Clear: rd.has(markClear), Explain: rd.explain(),
+		Fixes: rd.fixes, FollowUp: rd.has(markFollow), Units: rd.units(), Notes: rd.notes(),
+	}
 	asks := append(rd.asks, rd.wordAsks()...)
 	shapeAsk := rd.fillShape(&q)
 	treeAsk := r.fillSpecies(rd, &q)
 	numberAsks, boundAsk := rd.fillQuantities(&q)
 	q.Intent = intentOf(rd, q)
+	q.Hello = q.Intent == AskHelp && !rd.wantsHelp()
 	if rd.nonsense(q, asks) {
 		return q, &Ask{Kind: Nonsense, Words: rd.text, End: len(rd.text)}
 	}
@@ -151,6 +160,16 @@ func (rd *reading) nonsense(q Question, asks []*Ask) bool {
 		}
 	}
 	return true
+}
+
+// wantsHelp says whether help was asked for in so many words.
+func (rd *reading) wantsHelp() bool {
+	return slices.ContainsFunc(rd.elems, func(e element) bool { return e.term != nil && e.term.intent == AskHelp })
+}
+
+// saysUnits says whether a system was asked for, rather than used.
+func (rd *reading) saysUnits() bool {
+	return slices.ContainsFunc(rd.elems, func(e element) bool { return e.term != nil && e.term.units != "" })
 }
 
 // units is the system asked for, or else that of most numbers.
@@ -215,8 +234,8 @@ func (rd *reading) clash(e element, f Field) *Ask {
 // notes are what the message said besides, such as a wet rope.
 func (rd *reading) notes() []string {
 	var out []string
-	for _, e := range rd.elems {
-		if e.term == nil {
+	for i, e := range rd.elems {
+		if e.term == nil || e.term.near && rd.at(i+1).fig == nil {
 			continue
 		}
 		for _, n := range []string{e.term.note, redirecting[e.term.block]} {

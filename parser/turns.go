@@ -28,6 +28,9 @@ func Redirecting(block string) bool { return redirecting[block] != "" }
 func (rd *reading) turns() {
 	found := false
 	for i, e := range rd.elems {
+		if fig := e.fig; fig != nil && fig.dim == dimCount && rd.at(i+1).marked(markDeflects) && rd.blockRight(i) != "" {
+			fig.elsewhere = true // "half a turn at the top block" is no wrap on the drum
+		}
 		if !rd.angular(i) {
 			continue
 		}
