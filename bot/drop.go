@@ -29,22 +29,26 @@ func (a *answer) workDrop() error {
 	if err != nil {
 		return err
 	}
-	working, err := gear.WorkingLoad(s.Break, gear.Planning)
+	working, err := gear.WorkingLoad(s.Break, factorOf(q))
 	if err != nil {
 		return err
+	}
+	if namesKnot(q) {
+		working *= unit.Force(gear.Keeps(knotOf(q)).Kept.Low)
 	}
 	a.status, a.result = Answered, &res
 	o := &dropObject{Peak: float64(fall.Peak.High), Block: float64(fall.Block.High)}
 	a.figures = func(all *object) { all.Drop = o }
+	a.strain = &strain{line: fall.Peak.High, block: fall.Block.High}
 	a.tellDrop(s, fall)
 	stop, err := drop.RunFor(s.Weight.High, s.Drop, working)
 	if err != nil {
-		a.problems = append(a.problems, a.voice.say("A tenth of the rope's strength is %s: no run spares it that. Take a piece well under %s.",
+		a.problems = append(a.problems, a.voice.say("The rope's working load is %s: no run spares it that. Take a piece well under %s.",
 			a.voice.pullHad(working), a.voice.atMost((working/2).Held())))
 		return nil
 	}
 	o.Run = float64(stop.Plan)
-	a.lines = append(a.lines, a.voice.say("Let it run %s or more to stay within %s, a tenth of the rope's strength.",
+	a.lines = append(a.lines, a.voice.say("Let it run %s or more to stay within %s, the rope's working load.",
 		a.voice.alongUp(stop.Plan), a.voice.pullHad(working)))
 	return nil
 }

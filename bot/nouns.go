@@ -22,6 +22,12 @@ var noun = map[parser.Field]string{
 	parser.StartAngle: "the line's angle", parser.Turn: "how far the rope turns at each block named", parser.Redirects: "the redirects", parser.PersonPull: "what each pulls",
 	parser.DrumAway: "the drum from the tree", parser.DrumAcross: "the drum's diameter", parser.TrunkAcross: "the trunk's diameter at the block",
 	parser.BlockBehind: "the block behind the hinge", parser.BlockOut: "the block out toward the limb",
+	parser.RopeWorking: "the rope's working load", parser.BlockBreak: "the block's strength", parser.BlockWorking: "the block's working load",
+	parser.SlingBreak: "the sling's strength", parser.SlingWorking: "the sling's working load",
+	parser.ConnectorBreak: "the shackle's strength", parser.ConnectorWorking: "the shackle's working load",
+	parser.DrumBreak: "the drum's strength", parser.DrumWorking: "the drum's working load",
+	parser.DesignFactor: "the design factor", parser.Legs: "the sling's legs", parser.LegAngle: "the legs' angle",
+	parser.ChokeAngle: "the choke's angle", parser.Payload: "the payload",
 }
 
 // called is what a crew calls a quantity of the calculator, also one that
@@ -59,6 +65,7 @@ var asTyped = map[parser.Field]string{
 	parser.Parts: "2:1", parser.Limit: "limit 600 lb", parser.LimbAngle: "20° above level",
 	parser.Tie: "tied 12 ft from the cut", parser.BlockHeight: "block 20 ft above the cut",
 	parser.DropHeight: "drop 4 ft", parser.RopeBreak: "16,000 lb break", parser.RopeLength: "60 ft of rope",
+	parser.SlingBreak: "sling 10,000 lb break", parser.Payload: "truck takes 8,000 lb",
 	parser.LineOut: "15 ft of line out", parser.Sideways: "8 ft to the side", parser.Weight: "600 lb",
 	parser.Turn: "rope turns 30° at the redirect", parser.TrunkAcross: "20 in trunk",
 }
@@ -69,6 +76,7 @@ var asTypedMetric = map[parser.Field]string{
 	parser.Parts: "2:1", parser.Limit: "limit 300 kg", parser.LimbAngle: "20° above level",
 	parser.Tie: "tied 4 m from the cut", parser.BlockHeight: "block 6 m above the cut",
 	parser.DropHeight: "drop 1 m", parser.RopeBreak: "70 kN break", parser.RopeLength: "20 m of rope",
+	parser.SlingBreak: "sling 45 kN break", parser.Payload: "truck takes 3500 kg",
 	parser.LineOut: "5 m of line out", parser.Sideways: "2 m to the side", parser.Weight: "300 kg",
 	parser.Turn: "rope turns 30° at the redirect", parser.TrunkAcross: "50 cm trunk",
 }

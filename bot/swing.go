@@ -35,6 +35,7 @@ func (a *answer) workSwing() error {
 		}
 		o.BlockLoad = float64(max(w.Bottom.Block, w.Askew.Block))
 	}
+	a.strain = &strain{line: max(w.Bottom.Line, w.Askew.Line), block: max(w.Bottom.Block, w.Askew.Block)}
 	a.tellSwing(s, w)
 	a.scene = swingScene(a.voice, a.pictured(), s, w)
 	return nil

@@ -16,12 +16,16 @@ type Turn struct {
 	choices  []Choice    // its choices, in the order they were shown
 	before   *Turn       // what a choice is read against; there where choices are
 	language string      // that was last spoken
+	tree     tally       // the pieces so far
 }
 
 // reread helps an answer to an ask-back: a single word completes the name that
 // was asked about ("silver", to "which maple?").
 func (t Turn) reread(r reader, text string) (parser.Question, error) {
 	q, err := r.Read(text)
+	if full, ok := t.filled(r, text, q, err); ok {
+		return full, nil
+	}
 	if err == nil || t.pending == nil || t.pending.Kind != parser.WhichTree {
 		return q, err
 	}
@@ -38,6 +42,10 @@ func (t Turn) leans(q parser.Question, ask *parser.Ask) bool {
 	switch {
 	case !t.known || q.Intent == parser.AskHelp || q.Intent == parser.AskLog:
 		return false
+	case q.Intent == parser.AskTree && q.Pieceless():
+		return false // of all the pieces, not of the last
+	case t.answersGear(q):
+		return true
 	case q.FollowUp || t.pending != nil && len(q.Missing()) > 0:
 		return true
 	}
@@ -46,7 +54,7 @@ func (t Turn) leans(q parser.Question, ask *parser.Ask) bool {
 
 // ofJob are the facts of the job rather than of a piece: they hold for the
 // next piece too, until they are told anew.
-var ofJob = []parser.Field{parser.Limit, parser.RopeLength, parser.RopeBreak}
+var ofJob = []parser.Field{parser.Limit, parser.RopeLength}
 
 // carry adds the job's facts to a question that stands alone, as far as its
 // answer takes them into account.
@@ -54,10 +62,13 @@ func (t Turn) carry(q parser.Question) (parser.Question, []string) {
 	var kept []string
 	q.Quantities = slices.Clone(q.Quantities)
 	for _, x := range t.question.Quantities {
-		used := slices.Contains(ofPiece, x.Field) || slices.Contains(uses[q.Intent], x.Field)
-		if slices.Contains(ofJob, x.Field) && used && !q.Has(x.Field) {
+		job := slices.Contains(ofJob, x.Field) || slices.Contains(gearFacts, x.Field)
+		if job && usedBy(q.Intent, x.Field) && !q.Has(x.Field) {
 			q.Quantities = append(q.Quantities, x)
 			kept = append(kept, string(x.Field))
+			if slices.Contains(gearFacts, x.Field) {
+				q.Notes = withGearNotes(q.Notes, t.question.Notes)
+			}
 		}
 	}
 	slices.Sort(kept)
@@ -98,7 +109,7 @@ func asked(q parser.Question, ask *parser.Ask) Turn {
 	q.Quantities = slices.DeleteFunc(slices.Clone(q.Quantities), func(x parser.Quantity) bool {
 		return slices.Contains(drop, x.Field)
 	})
-	if ask.Kind == parser.Twist || len(q.Missing()) == 0 {
+	if ask.Kind == parser.Twist || len(q.Missing()) == 0 && !gearAsk(ask) {
 		return Turn{}
 	}
 	return Turn{question: q, known: true, pending: ask}

@@ -20,12 +20,13 @@ var uses = map[parser.Intent][]parser.Field{
 	parser.AskLift:      append(slices.Clone(ofHauling), parser.HitchHeight, parser.DrumAway, parser.TrunkAcross),
 	parser.AskRaise:     append(slices.Clone(ofHauling), parser.LimbAngle, parser.Tie, parser.BlockHeight, parser.HitchHeight, parser.BlockBehind, parser.BlockOut, parser.Sideways),
 	parser.AskNotch:     {parser.LimbAngle},
-	parser.AskCutPlan:   {},
+	parser.AskCutPlan:   {parser.People},
 	parser.AskDrop:      {parser.DropHeight, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight},
-	parser.AskGear:      {parser.RopeBreak, parser.RopeDiameter},
+	parser.AskGear:      {parser.RopeDiameter, parser.BlockAngle},
 	parser.AskSwing:     {parser.LineOut, parser.Sideways, parser.StartAngle, parser.HitchHeight},
 	parser.AskBalance:   {parser.LineOut, parser.Sideways},
-	parser.AskAnchor:    {parser.Tie},
+	parser.AskTree:      {parser.Payload},
+	parser.AskAnchor:    {parser.Tie, parser.HitchHeight, parser.StartAngle},
 }
 
 // ofHauling are the facts of a tackle and of what pulls on it.
@@ -44,7 +45,7 @@ func (a *answer) tellUnused() {
 	q := a.question
 	var left []parser.Field
 	for _, x := range q.Quantities {
-		if !slices.Contains(ofPiece, x.Field) && !slices.Contains(uses[q.Intent], x.Field) {
+		if !usedBy(q.Intent, x.Field) && !a.isGears(x.Field) || slices.Contains(gearFacts, x.Field) && a.unchecked() || a.idleAngle(x.Field) {
 			left = append(left, x.Field)
 		}
 	}

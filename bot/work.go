@@ -27,6 +27,7 @@ var methods = map[parser.Intent]func(*answer) error{
 	parser.AskSwing:     (*answer).workSwing,
 	parser.AskBalance:   (*answer).workBalance,
 	parser.AskAnchor:    (*answer).workAnchor,
+	parser.AskTree:      (*answer).workTree,
 }
 
 // byLabel are the answers that rest on the strength on a rope's label.
@@ -48,6 +49,9 @@ func (a *answer) work() {
 		return
 	}
 	err := work(a)
+	if err == nil {
+		err = a.tellGear()
+	}
 	if m, ok := errors.AsType[*limits.Missing](err); ok {
 		a.status, a.needs = Needs, []parser.Field{parser.Field(m.Quantity)}
 		a.askMissing()

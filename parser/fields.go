@@ -8,13 +8,16 @@ var dimensionOf = map[Field]dimension{
 	RunLength: dimLength, BlockHeight: dimLength, Tie: dimLength,
 	DrumAway: dimLength, DrumAcross: dimLength, TrunkAcross: dimLength, BlockBehind: dimLength, BlockOut: dimLength, LineOut: dimLength, Sideways: dimLength, RopeDiameter: dimLength,
 	Weight: dimMass, Limit: dimMass,
-	WinchPull: dimForce, RopeBreak: dimForce, PersonPull: dimForce,
+	WinchPull: dimForce, PersonPull: dimForce, RopeBreak: dimForce, RopeWorking: dimForce, BlockBreak: dimForce, BlockWorking: dimForce,
+	SlingBreak: dimForce, SlingWorking: dimForce, ConnectorBreak: dimForce, ConnectorWorking: dimForce,
+	DrumBreak: dimForce, DrumWorking: dimForce, Payload: dimMass,
+	LegAngle: dimAngle, ChokeAngle: dimAngle, DesignFactor: dimRatio,
 	BlockAngle: dimAngle, LimbAngle: dimAngle, StartAngle: dimAngle, Turn: dimAngle,
 	Parts: dimRatio,
 }
 
 // counted are the fields whose number has no unit.
-var counted = map[Field]bool{People: true, Wraps: true, Efficiency: true, Redirects: true}
+var counted = map[Field]bool{People: true, Wraps: true, Efficiency: true, Redirects: true, Legs: true}
 
 // mentioned are the fields whose words are often said without a number.
 var mentioned = map[Field]bool{RopeLength: true, WinchPull: true, RopeBreak: true, DropHeight: true, RunLength: true}
@@ -39,9 +42,12 @@ func takes(f Field, fig *figure) bool {
 	if fig.elsewhere || fig.pair || fig.falling || fig.rope || fig.told != "" {
 		return false
 	}
+	if fig.sure != "" {
+		return f == fig.sure && (fig.dim != dimCount || dimensionOf[f] == dimRatio)
+	}
 	d, want := fig.dim, dimensionOf[f]
 	switch {
-	case f == Parts:
+	case f == Parts || f == DesignFactor:
 		return d == dimRatio || d == dimCount
 	case want == dimMass || want == dimForce:
 		return d == dimMass || d == dimForce

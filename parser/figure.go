@@ -18,6 +18,7 @@ type figure struct {
 	told      Field  // what its neighbours say that it is, whatever else is near: "turns 30°"
 	sideless  bool   // how far the top block is off, which way not said
 	at        string // the block that a turn is at
+	sure      Field  // what it is, whatever other words stand around it
 	start     int
 	end       int
 }

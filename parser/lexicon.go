@@ -48,7 +48,9 @@ type term struct {
 	ask       Kind // girth, breast height, a word that twists
 	units     System
 	note      string
-	block     string // which block of a rope's path: "base-block"
+	block     string   // which block of a rope's path: "base-block"
+	part      part     // gear that has a strength
+	strength  strength // which of the two on its label
 	explain   string
 	near      bool // the note is one only right before a number
 	marks     mark

@@ -94,6 +94,8 @@ func meaningOf(words []string) (func(*term), error) {
 		set = func(t *term) { t.note, t.near = note, near }
 	case "at-block":
 		set = func(t *term) { t.block = arg }
+	case "gear-part", "strength":
+		set = ratingOf(&err, what, arg)
 	case "half":
 		set = func(t *term) { t.ask, t.marks = Twist, t.marks|markHalf }
 	case "explain":
@@ -109,6 +111,16 @@ func meaningOf(words []string) (func(*term), error) {
 		set = func(t *term) { t.ask = v }
 	}
 	return set, err
+}
+
+// ratingOf is a meaning of gear's: a part of it, or a figure of its label.
+func ratingOf(err *error, what, arg string) func(*term) {
+	if what == "strength" {
+		v := oneOf(err, arg, breaking, working)
+		return func(t *term) { t.strength = v }
+	}
+	v := oneOf(err, arg, partRope, partBlock, partSling, partConnector, partDrum)
+	return func(t *term) { t.part = v }
 }
 
 // oneOf returns the word as one of the values, or sets the error.

@@ -14,9 +14,11 @@ func (rd *reading) place(claimed bound) (full bound, loose []int) {
 		switch f := alone[e.fig.dim]; {
 		case e.fig.told != "":
 			full[i] = e.fig.told
+		case e.fig.sure != "" && takes(e.fig.sure, e.fig):
+			full[i] = e.fig.sure
 		case e.fig.rope && !full.has(RopeDiameter):
 			full[i] = RopeDiameter
-		case e.fig.elsewhere || e.fig.falling || e.fig.rope:
+		case e.fig.elsewhere || e.fig.falling || e.fig.rope || e.fig.sure != "":
 			loose = append(loose, i)
 		case e.fig.dim == dimLength && !rd.atPlace(i):
 			lengths = append(lengths, i)

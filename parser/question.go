@@ -42,6 +42,22 @@ const (
 	TrunkAcross  Field = "trunk_diameter_m" // where the dead end goes round it
 	PersonPull   Field = "person_pull_n"    // what each of the people pulls
 
+	// The strengths of gear: what it breaks at, and what it may be loaded with.
+	RopeWorking      Field = "rope_wll_n"
+	BlockBreak       Field = "block_mbs_n"
+	BlockWorking     Field = "block_wll_n"
+	SlingBreak       Field = "sling_mbs_n"
+	SlingWorking     Field = "sling_wll_n"
+	ConnectorBreak   Field = "connector_mbs_n"
+	ConnectorWorking Field = "connector_wll_n"
+	DrumBreak        Field = "drum_mbs_n"
+	DrumWorking      Field = "drum_wll_n"
+	DesignFactor     Field = "design_factor"
+	Legs             Field = "legs"            // of a sling, that share the load
+	LegAngle         Field = "leg_angle_deg"   // of a leg, from level
+	ChokeAngle       Field = "choke_angle_deg" // of a choker, at its own eye
+	Payload          Field = "payload_kg"      // of the truck
+
 	// The three that are no quantities, named where one is missing.
 	SpeciesField   Field = "species"
 	ShapeField     Field = "shape"

@@ -11,7 +11,7 @@ import "strings"
 func (rd *reading) surroundings() {
 	for i, e := range rd.elems {
 		switch {
-		case e.fig == nil || e.fig.dim == dimRatio || e.fig.told != "":
+		case e.fig == nil || e.fig.dim == dimRatio || e.fig.told != "" || e.fig.sure != "":
 		case e.fig.sideless:
 			e.fig.elsewhere = true
 		case rd.ofRope(i):

@@ -72,7 +72,12 @@ var told, phrases = inOrder([]phrase{
 	{Diameter, "# across"}, {Length, "# long"}, {Weight, "weighs #"}, {HitchHeight, "hitched at #"},
 	{Parts, "# parts of line"}, {People, "# people"}, {WinchPull, "winch of #"}, {Efficiency, "sheave efficiency #"},
 	{BlockAngle, "# between the legs"}, {Wraps, "# wraps"},
-	{RopeLength, "rope length is #"}, {RopeDiameter, "# rope"}, {RopeBreak, "breaks at #"},
+	{RopeLength, "rope length is #"}, {RopeDiameter, "# rope"}, {RopeBreak, "rope breaks at #"},
+	{RopeWorking, "rope wll #"}, {BlockBreak, "block breaks at #"}, {BlockWorking, "block wll #"},
+	{SlingBreak, "sling breaks at #"}, {SlingWorking, "sling wll #"}, {ConnectorBreak, "shackle breaks at #"},
+	{ConnectorWorking, "shackle wll #"}, {DrumBreak, "drum breaks at #"}, {DrumWorking, "drum wll #"},
+	{DesignFactor, "design factor #"}, {Legs, "# legs"}, {LegAngle, "sling angle #"}, {ChokeAngle, "choked at #"},
+	{Payload, "payload #"},
 	{DropHeight, "free fall of #"}, {RunLength, "let it run #"}, {Limit, "limit is #"},
 	{Tie, "# out from the cut"}, {BlockHeight, "# above the cut"}, {LimbAngle, "# above level"},
 	{LineOut, "# of line out"}, {Sideways, "# to the side"}, {StartAngle, "# from plumb"},
@@ -97,6 +102,8 @@ var noted = map[string]string{
 	"carabiner": "carabiner", "ball-bearing": "ball bearing", "worn": "used rope", "bowline": "bowline",
 	"clove-hitch": "clove hitch", "timber-hitch": "timber hitch", "two-half-hitches": "half hitches",
 	"eye-splice": "eye splice", "square-knot": "square knot", "overhand-knot": "overhand knot",
+	"figure-eight": "figure eight", noteChoker: "choked", noteBasket: "in a basket", "lean": "leaning",
+	NoteAnchorLimb: "anchor limb", NoteAnchorSpar: "anchor spar", "from-tip": "from the tip down", "new-tree": "new tree",
 }
 
 // phrase writes one quantity with the words for its place.
