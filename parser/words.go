@@ -14,6 +14,14 @@ import (
 // were mended, and the places of all words, are not kept.
 func (q Question) Words() string {
 	parts := []string{explaining[q.Explain], asking[q.Intent], q.piece()}
+	if q.Intent == AskBlockLoad && q.Has(Turn) {
+		parts[1] = "" // the turn asks, and names its own block
+	}
+	for _, n := range q.Notes {
+		if Redirecting(n) {
+			parts = append(parts, noted[n]) // before the turns, which name blocks too
+		}
+	}
 	for _, f := range told {
 		for _, x := range q.Quantities {
 			if x.Field == f {
@@ -22,7 +30,9 @@ func (q Question) Words() string {
 		}
 	}
 	for _, n := range q.Notes {
-		parts = append(parts, noted[n])
+		if !Redirecting(n) {
+			parts = append(parts, noted[n])
+		}
 	}
 	if q.SaysUnits {
 		parts = append(parts, systems[q.Units])
@@ -77,7 +87,9 @@ var told, phrases = inOrder([]phrase{
 	{SlingBreak, "sling breaks at #"}, {SlingWorking, "sling wll #"}, {ConnectorBreak, "shackle breaks at #"},
 	{ConnectorWorking, "shackle wll #"}, {DrumBreak, "drum breaks at #"}, {DrumWorking, "drum wll #"},
 	{DesignFactor, "design factor #"}, {Legs, "# legs"}, {LegAngle, "sling angle #"}, {ChokeAngle, "choked at #"},
-	{Payload, "payload #"},
+	{Payload, "payload #"}, {PersonPull, "each pulls #"}, {Redirects, "# redirects"}, {Turn, "rope turns #"},
+	{DrumAway, "drum # from the tree"}, {DrumAcross, "# drum"}, {TrunkAcross, "# trunk"},
+	{BlockBehind, "# behind the hinge"}, {BlockOut, "# out toward the limb"},
 	{DropHeight, "free fall of #"}, {RunLength, "let it run #"}, {Limit, "limit is #"},
 	{Tie, "# out from the cut"}, {BlockHeight, "# above the cut"}, {LimbAngle, "# above level"},
 	{LineOut, "# of line out"}, {Sideways, "# to the side"}, {StartAngle, "# from plumb"},
@@ -103,6 +115,9 @@ var noted = map[string]string{
 	"clove-hitch": "clove hitch", "timber-hitch": "timber hitch", "two-half-hitches": "half hitches",
 	"eye-splice": "eye splice", "square-knot": "square knot", "overhand-knot": "overhand knot",
 	"figure-eight": "figure eight", noteChoker: "choked", noteBasket: "in a basket", "lean": "leaning",
+	RedirectBlock: "redirect", BaseBlock: "base block", "bushed": "plain bushed", "small-pulley": "small pulley",
+	"haul-up": "haul from the moving block", "haul-down": "haul from the top block", MovingBlock: "moving block",
+	DeadEndOnTrunk: "dead end round the trunk", "dead-end-block": "dead end on the becket",
 	NoteAnchorLimb: "anchor limb", NoteAnchorSpar: "anchor spar", "from-tip": "from the tip down", "new-tree": "new tree",
 }
 
@@ -113,7 +128,14 @@ func (x Quantity) phrase() string {
 	if x.High != x.Low {
 		number += "-" + figured(x.High/scale)
 	}
-	return strings.Replace(phrases[x.Field], "#", strings.TrimSpace(number+" "+name), 1)
+	words := phrases[x.Field] + turnedAtBlock[x.At]
+	return strings.Replace(words, "#", strings.TrimSpace(number+" "+name), 1)
+}
+
+// turnedAtBlock are the words of the block that a turn is at.
+var turnedAtBlock = map[string]string{
+	TopBlock: " at the top block", RedirectBlock: " at the redirect", BaseBlock: " at the base block",
+	NaturalCrotch: " at the natural crotch", AnyBlock: " at the block",
 }
 
 // unit is what the quantity is told in.
@@ -122,7 +144,7 @@ func (x Quantity) unit() (scale float64, name string) {
 	switch dim := dimensionOf[x.Field]; {
 	case dim == dimAngle:
 		return 1, "degrees"
-	case dim == dimLength && (thickness(x.Field) || x.Field == RopeDiameter):
+	case dim == dimLength && (thickness(x.Field) || x.Field == RopeDiameter || x.Field == DrumAcross || x.Field == TrunkAcross):
 		if metric {
 			return float64(unit.Centimetre), "cm"
 		}
