@@ -17,10 +17,12 @@ func (q Question) Words() string {
 	if q.Intent == AskBlockLoad && q.Has(Turn) {
 		parts[1] = "" // the turn asks, and names its own block
 	}
+	notes := make([]string, 0, len(q.Notes))
 	for _, n := range q.Notes {
-		if Redirecting(n) {
-			parts = append(parts, noted[n]) // before the turns, which name blocks too
-		}
+		notes = append(notes, noted[n])
+	}
+	if q.Has(Turn) {
+		parts, notes = append(parts, notes...), nil // the turns name blocks too
 	}
 	for _, f := range told {
 		for _, x := range q.Quantities {
@@ -29,11 +31,7 @@ func (q Question) Words() string {
 			}
 		}
 	}
-	for _, n := range q.Notes {
-		if !Redirecting(n) {
-			parts = append(parts, noted[n])
-		}
-	}
+	parts = append(parts, notes...)
 	if q.SaysUnits {
 		parts = append(parts, systems[q.Units])
 	}
