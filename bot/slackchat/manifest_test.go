@@ -36,7 +36,7 @@ func TestManifest(t *testing.T) {
 	if !s.SocketModeEnabled || s.Interactivity == nil || !s.Interactivity.IsEnabled || s.TokenRotationEnabled {
 		t.Errorf("settings: %+v", s)
 	}
-	if !f.AppHome.MessagesTabEnabled || f.AppHome.MessagesTabReadOnlyEnabled || f.BotUser.DisplayName == "" {
+	if !f.AppHome.HomeTabEnabled || !f.AppHome.MessagesTabEnabled || f.AppHome.MessagesTabReadOnlyEnabled || f.BotUser.DisplayName == "" {
 		t.Errorf("features: %+v", f)
 	}
 	if len(m.OAuthConfig.Scopes.User) > 0 {
@@ -81,7 +81,7 @@ func TestManifestAsksForTheLeast(t *testing.T) {
 			r.run()
 			mention, direct := r.ask(standin.Yard, seen), r.Say(standin.Direct, crew, question)
 			_, refused := r.Command(standin.Yard, crew, "/heft", question)
-			whole := len(mention.Events) > 0 && len(direct.Events) > 0 && refused == nil && r.Join(standin.Away, r.BotUser()) != ""
+			whole := len(mention.Events) > 0 && len(direct.Events) > 0 && refused == nil && r.Join(standin.Away, r.BotUser()) != "" && r.OpenHome(crew) != ""
 			for _, asked := range []standin.Message{mention, direct} {
 				if len(asked.Events) > 0 {
 					whole = r.settled(asked).Failure == "" && whole
