@@ -47,6 +47,9 @@ func TestManifest(t *testing.T) {
 		len(f.Shortcuts) != 1 || f.Shortcuts[0].CallbackID != slackchat.ShortcutID {
 		t.Errorf("commands and shortcuts: %+v, %+v", f.SlashCommands, f.Shortcuts)
 	}
+	if got := m.OAuthConfig.Scopes.Bot; !slices.Equal(slices.Sorted(slices.Values(got)), slackchat.Scopes) {
+		t.Errorf("the manifest asks for %q, the check for %q", got, slackchat.Scopes)
+	}
 	d := m.Display
 	if len(d.Name) > 35 || len(d.Description) > 140 || len(d.LongDescription) < 174 || len(d.LongDescription) > 4000 {
 		t.Errorf("lengths: %d, %d, %d", len(d.Name), len(d.Description), len(d.LongDescription))

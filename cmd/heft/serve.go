@@ -14,7 +14,6 @@ import (
 
 	"heft/bot"
 	"heft/bot/journal"
-	"heft/bot/picture"
 	"heft/bot/seen"
 	"heft/bot/slackchat"
 )
@@ -41,23 +40,12 @@ func (o *serve) Run(ctx context.Context, s *session) (err error) {
 		}
 	}()
 	log := slog.New(slackchat.Masked(s.log.Handler()))
-	zone, err := zoned(s.env("HEFT_ZONE"))
+	cfg, err := configured(s, o.Listen)
 	if err != nil {
 		return err
 	}
 	clerk := &bot.Clerk{Desk: desk, Journal: j, Memory: seen.New(), Log: log, Supervisors: named(s.env("HEFT_SUPERVISORS"))}
-	chat, err := slackchat.New(slackchat.Config{
-		BotToken: s.env(slackchat.BotTokenVar),
-		AppToken: s.env(slackchat.AppTokenVar),
-		APIURL:   s.env(slackchat.APIURLVar),
-		Picture:  picture.PNG,
-		Now:      s.now,
-		Zone:     zone,
-		Summary:  s.env("HEFT_SUMMARY"),
-
-		SigningSecret: s.env(slackchat.SecretVar),
-		Listen:        o.Listen,
-	}, clerk, log)
+	chat, err := slackchat.New(cfg, clerk, log)
 	if err != nil {
 		return err
 	}
