@@ -31,8 +31,14 @@ func (d *Desk) askBack(a *answer, ask *parser.Ask) {
 		d.askTree(a, ask)
 		return
 	case parser.WhichTon:
+		if gearAsk(ask) {
+			a.askTonOfGear(ask)
+			return
+		}
 		a.askTon(ask)
 		return
+	case parser.WhichStrength:
+		a.askStrength(ask)
 	case parser.TwoReadings:
 		a.askReading(ask)
 	case parser.NoUnit:
@@ -54,6 +60,8 @@ func (d *Desk) askBack(a *answer, ask *parser.Ask) {
 var plainAsks = map[parser.Kind]string{
 	parser.OddNumber:  "I cannot read %s as one number. Type it plain: 1400 kg, 14.5 in, 2:1.",
 	parser.WhichAngle: "Angle of what? If %s is between the two legs of the rope at the block, type it so: “30° between the legs”.",
+	parser.WhichGear:  "Working load %s of what? Type it like “sling 4,000 lb WLL”, or rope, block, shackle, drum.",
+	parser.FromWhere:  "From what is %s? Type it from under the block, on the far side of the swing, like “roof 12 ft past the block, 14 ft high”.",
 	parser.Girth:      "%s is round the stem. Type the diameter: the girth divided by 3.14.",
 	parser.BreastHigh: "%s is the trunk at chest height. Type the diameter of the piece, at the cut.",
 	parser.Unknown:    "I do not know %s. Leave it out or say it another way.",
@@ -76,7 +84,7 @@ func (a *answer) andMissing(ask *parser.Ask) {
 
 func (a *answer) askMissing() {
 	v := a.voice
-	if a.question.Empty() {
+	if a.question.Empty() && a.question.Intent != parser.AskGear {
 		a.lines = []string{v.say("What piece? Tree, diameter and length, like “%s”.", example(v))}
 		a.needs = a.question.Missing()
 		return
@@ -164,12 +172,15 @@ func (a *answer) askReading(ask *parser.Ask) {
 var hint = map[parser.Field]string{
 	parser.Diameter: "“%s across”", parser.ButtDiameter: "“%s butt”", parser.TipDiameter: "“%s tip”",
 	parser.MidDiameter: "“%s in the middle”", parser.Length: "“%s long”", parser.HitchHeight: "“hitched at %s”",
-	parser.Limit: "“limit %s”", parser.Weight: "“weighs %s”", parser.RopeLength: "“%s of rope”",
+	parser.ObstacleOut: "“%s past the block”", parser.ObstacleHeight: "“%s high”",
+	parser.DesignFactor: "“design factor %s”", parser.Parts: "“%s tackle”", parser.Limit: "“limit %s”", parser.Weight: "“weighs %s”", parser.RopeLength: "“%s of rope”",
 }
 
 func (s speaker) hints(words string, fields []parser.Field) string {
 	bare := trimQuote(words)
-	fields = append(slices.Clone(fields), parser.HitchHeight)
+	if !slices.Contains(fields, parser.DesignFactor) {
+		fields = append(slices.Clone(fields), parser.HitchHeight)
+	}
 	if weighty.MatchString(words) {
 		fields = []parser.Field{parser.Weight, parser.Limit}
 	}
@@ -190,6 +201,15 @@ var weighty = regexp.MustCompile(`(?i)\d\s*(lbs?|pounds?|libras?|kgs?|kilos?|kil
 // unitHint shows the number with the units it could have.
 func (a *answer) unitHint(ask *parser.Ask) string {
 	v, words, bare := a.voice, quote(ask.Words), trimQuote(ask.Words)
+	switch {
+	case gearAsk(ask) && len(ask.Fields) == 1:
+		return v.say("%s has no unit. Type “%s”.", words, v.strengthOf(ask.Fields[0], bare+v.heavyUnit()))
+	case gearAsk(ask):
+		return v.say("%s has no unit. Type “%s”, or “%s”.", words, v.strengthOf(ask.Fields[0], bare+v.heavyUnit()),
+			v.strengthOf(ask.Fields[len(ask.Fields)-1], bare+v.heavyUnit()))
+	case slices.ContainsFunc(ask.Fields, isAngle):
+		return v.say("%s has no unit. Type “%s°”.", words, bare)
+	}
 	if slices.Contains(ask.Fields, parser.HitchHeight) {
 		return v.say("%s has no unit. Type “hitched at %s ft”, “%s wraps” or “%s on the rope”. One piece a message.", words, bare, bare, bare)
 	}

@@ -56,6 +56,8 @@ func (a *answer) withUnits(bare string, fields []parser.Field) []Choice {
 	switch {
 	case slices.Contains(fields, parser.HitchHeight):
 		return nil // a count, a height or a part of a list: no two words settle it
+	case slices.ContainsFunc(fields, isAngle):
+		return []Choice{plain(bare + "°")}
 	case slices.ContainsFunc(fields, isHeavy):
 		return []Choice{plain(bare + " lb"), plain(bare + " kg")}
 	case a.voice.metric:
@@ -89,6 +91,9 @@ func (t Turn) offering(choices []Choice, before Turn) Turn {
 	}
 	return t
 }
+
+// isAngle says whether a field is told in degrees.
+func isAngle(f parser.Field) bool { return strings.HasSuffix(string(f), "_deg") }
 
 // isHeavy says whether a field is told in pounds or kilograms.
 func isHeavy(f parser.Field) bool {

@@ -19,6 +19,7 @@ type Desk struct{ reader reader }
 // reader reads a crew's words: a parser.Reader.
 type reader interface {
 	Read(text string) (parser.Question, error)
+	ReadAfter(text string, before parser.Question) (parser.Question, error)
 }
 
 // NewDesk returns a desk that knows every tree of the wood table.
@@ -39,13 +40,14 @@ func NewDesk() (*Desk, error) {
 // It returns the reply, the entry for the journal, and the conversation's new
 // turn.
 func (d *Desk) Answer(ev Event, before Turn) (Reply, Entry, Turn) {
-	if parts := d.parts(ev.Text); len(parts) > 1 {
+	if parts, whole := d.parts(ev.Text); len(parts) > 1 {
 		all, turn := d.several(ev, before, parts)
+		all.whole = whole
 		reply := ev.aside(all.reply())
 		return reply, entryOf(ev, all.summary(), reply), turn
 	}
 	a, turn := d.consider(ev, before)
-	turn.language = a.voice.language
+	turn.language, turn.tree = a.voice.language, before.counting(a)
 	reply := ev.aside(a.reply())
 	return reply, entryOf(ev, a, reply), turn
 }
@@ -59,7 +61,7 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	q, err := before.reread(d.reader, text)
 	q.Language = cmp.Or(q.Language, before.language)
 	ask, _ := errors.AsType[*parser.Ask](err)
-	a := answer{question: q}
+	a := answer{question: q, tree: before.tree}
 	switch {
 	case ask != nil && ask.Final():
 		a.voice = voiceFor(ev, q)
@@ -71,8 +73,12 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	case q.Explain != "" && q.Empty() && before.known:
 		a.question = before.question
 	case before.leans(q, ask):
+		if before.answersGear(q) {
+			q.Intent = parser.AskWeight // the strength of a rope changes nothing of what was asked
+		}
 		a.question, a.kept, a.changed = merge(before.question, q)
-	case methods[q.Intent] != nil:
+		a.leaned = true
+	case methods[q.Intent] != nil && q.Intent != parser.AskTree:
 		a.question, a.kept = before.carry(q)
 	}
 	said := a.question // what this talk established; the channel's job may change under it
@@ -94,6 +100,9 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		return a, asked(said, ask).offering(a.choices, before)
 	}
 	a.work()
+	if q.Intent == parser.AskTree && q.Pieceless() {
+		return a, before
+	}
 	a.explain(q.Explain)
 	said.Explain = q.Explain
 	a.actions = a.variations(said)
@@ -104,7 +113,7 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 // missing turns the facts that a question lacks into an ask: two at the most.
 func missing(q parser.Question) *parser.Ask {
 	fields := q.Missing()
-	if len(fields) == 0 || methods[q.Intent] == nil {
+	if len(fields) == 0 || methods[q.Intent] == nil || q.Intent == parser.AskGear && slices.Contains(q.Notes, wornGear) {
 		return nil
 	}
 	if len(fields) > 2 && !q.Empty() {
@@ -155,6 +164,9 @@ type answer struct {
 	choices       []Choice
 	actions       []Choice
 	scene         *Scene
+	leaned        bool    // it leans on the question before
+	tree          tally   // the pieces before this one
+	strain        *strain // the most that it puts on the gear; nil where it says none
 }
 
 // reply closes the answer: from here on nothing can be taken out of it.

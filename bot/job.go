@@ -35,9 +35,9 @@ func (j Job) empty() bool {
 
 // ofWork are the facts that can hold for a whole job; everything else is of
 // one piece.
-var ofWork = []parser.Field{
-	parser.Limit, parser.RopeLength, parser.RopeBreak, parser.RopeDiameter, parser.WinchPull, parser.People, parser.Efficiency,
-}
+var ofWork = append([]parser.Field{
+	parser.Limit, parser.RopeLength, parser.RopeDiameter, parser.WinchPull, parser.People, parser.Efficiency,
+}, gearFacts...)
 
 // over adds the job's facts to a question, as far as its answer takes them
 // into account, and names them. The people of a job haul; how many of them
@@ -47,11 +47,12 @@ func (j Job) over(q parser.Question) (parser.Question, []parser.Field) {
 	if methods[q.Intent] == nil {
 		return q, nil
 	}
+	said := q
 	q.Quantities = slices.Clone(q.Quantities)
 	for _, x := range j.facts.Quantities {
-		serves := slices.Contains(ofPiece, x.Field) || slices.Contains(uses[q.Intent], x.Field)
+		serves := usedBy(q.Intent, x.Field)
 		hauling := x.Field != parser.People || q.Intent == parser.AskLift || q.Intent == parser.AskRaise
-		if serves && hauling && !q.Has(x.Field) && !(x.Field == parser.People && q.Has(parser.WinchPull)) {
+		if serves && hauling && !tells(said, x.Field) && !(x.Field == parser.People && q.Has(parser.WinchPull)) {
 			q.Quantities = append(q.Quantities, x)
 			used = append(used, x.Field)
 		}

@@ -28,6 +28,7 @@ func (a *answer) workLift() error {
 		}
 	}
 	a.status, a.result = Answered, &res
+	a.strain = &strain{line: max(lift.Haul, lift.Holding), block: lift.Block}
 	a.tellLift(l, lift)
 	a.scene = liftScene(a.voice, a.pictured(), l, lift, q.Length(parser.HitchHeight).High)
 	a.tellRope()

@@ -14,8 +14,18 @@ func (a *answer) workLower() error {
 		return err
 	}
 	a.status, a.result = Answered, &res
+	a.strain = loweringStrain(res)
 	a.tell()
 	return nil
+}
+
+// loweringStrain is a piece hanging still on one part of line; nil where
+// nothing is lowered.
+func loweringStrain(res calc.Result) *strain {
+	if res.Block <= 0 {
+		return nil
+	}
+	return &strain{line: res.Weight.High.Weight(), block: res.Block}
 }
 
 // workRope answers how much rope a hitch takes, with or without a piece.

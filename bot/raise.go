@@ -39,6 +39,7 @@ func (a *answer) workRaise() error {
 	if r.TwoBlocks != nil || r.TurnsOver {
 		a.refuseSetup(r)
 	} else {
+		a.strain = &strain{line: max(r.Lift.Haul, r.Lift.Holding), block: r.Lift.Block}
 		a.tellRaise(r, s)
 	}
 	a.scene = scene

@@ -51,6 +51,7 @@ func (a *answer) refuse(problem string) {
 	a.status, a.result = Refused, nil
 	a.lines, a.problems = []string{problem}, []string{problem}
 	a.needs, a.cautions, a.figures, a.scene = nil, nil, nil, nil
+	a.strain = nil
 }
 
 // help answers a greeting or a call for help.

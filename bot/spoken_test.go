@@ -166,8 +166,9 @@ func (s *spoken) resolve(e ast.Expr, within ast.Node, into map[string]string) {
 	case *ast.CompositeLit:
 		for _, el := range e.Elts {
 			if kv, ok := el.(*ast.KeyValueExpr); ok {
-				s.resolve(kv.Value, within, into)
+				el = kv.Value
 			}
+			s.resolve(el, within, into)
 		}
 	case *ast.IndexExpr:
 		s.resolve(e.X, within, into)
@@ -191,71 +192,37 @@ func (s *spoken) resolveName(e *ast.Ident, within ast.Node, into map[string]stri
 		s.resolve(v, within, into)
 		return
 	}
-	found := false
+	given := valuesOf(e.Name, within)
+	if len(given) == 0 {
+		s.lost = append(s.lost, s.at(e))
+	}
+	for _, v := range given {
+		s.resolve(v, within, into)
+	}
+}
+
+// valuesOf are the expressions that a variable of a function is given.
+func valuesOf(name string, within ast.Node) (given []ast.Expr) {
+	is := func(e ast.Expr) bool {
+		id, ok := e.(*ast.Ident)
+		return ok && id.Name == name
+	}
 	ast.Inspect(within, func(n ast.Node) bool {
-		if a, ok := n.(*ast.AssignStmt); ok && len(a.Lhs) == len(a.Rhs) {
-			for i, l := range a.Lhs {
-				if id, ok := l.(*ast.Ident); ok && id.Name == e.Name {
-					found = true
-					s.resolve(a.Rhs[i], within, into)
+		switch n := n.(type) {
+		case *ast.AssignStmt:
+			for i, l := range n.Lhs {
+				if is(l) && len(n.Lhs) == len(n.Rhs) {
+					given = append(given, n.Rhs[i])
 				}
+			}
+		case *ast.RangeStmt:
+			if n.Value != nil && is(n.Value) {
+				given = append(given, n.X)
 			}
 		}
 		return true
 	})
-	if !found {
-		s.lost = append(s.lost, s.at(e))
-	}
-}
-
-// hearReasons collects what stands behind Why in the calculator, and what its
-// helpers are given as their parameter why.
-func (s *spoken) hearReasons(files []*ast.File) {
-	for _, f := range files {
-		helpers := map[string]bool{}
-		ast.Inspect(f, func(n ast.Node) bool {
-			switch n := n.(type) {
-			case *ast.FuncDecl:
-				helpers[n.Name.Name] = helpers[n.Name.Name] || takesWhy(n.Type)
-			case *ast.AssignStmt:
-				if fn, ok := n.Rhs[0].(*ast.FuncLit); ok && takesWhy(fn.Type) {
-					helpers[n.Lhs[0].(*ast.Ident).Name] = true
-				}
-			}
-			return true
-		})
-		ast.Inspect(f, func(n ast.Node) bool {
-			switch n := n.(type) {
-			case *ast.KeyValueExpr:
-				if key, ok := n.Key.(*ast.Ident); ok && key.Name == "Why" {
-					s.reason(n.Value)
-				}
-			case *ast.CallExpr:
-				if id, ok := n.Fun.(*ast.Ident); ok && helpers[id.Name] {
-					s.reason(n.Args[len(n.Args)-1])
-				}
-			}
-			return true
-		})
-	}
-}
-
-// reason adds one, unless it is passed on from elsewhere.
-func (s *spoken) reason(e ast.Expr) {
-	id, named := e.(*ast.Ident)
-	_, literal := e.(*ast.BasicLit)
-	if literal || named && s.globals[id.Name] != nil {
-		s.resolve(e, nil, s.whys)
-	}
-}
-
-func takesWhy(f *ast.FuncType) bool {
-	all := f.Params.List
-	if len(all) == 0 {
-		return false
-	}
-	last := all[len(all)-1].Names
-	return len(last) > 0 && last[len(last)-1].Name == "why"
+	return given
 }
 
 func (s *spoken) at(n ast.Node) string {

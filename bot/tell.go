@@ -68,6 +68,9 @@ func (a *answer) size() string {
 		}
 	}
 	if len(parts) == 0 {
+		if q.Has(parser.Length) {
+			return s.say("%s long", s.along(q.Length(parser.Length)))
+		}
 		return ""
 	}
 	size := strings.Join(parts, ", ")
@@ -117,6 +120,8 @@ func (a *answer) inDoubt() []string {
 		switch n {
 		case "wet":
 			out = append(out, v.word("Wet or icy rope is not covered by these figures: test with a small piece first."))
+		case "iced":
+			out = append(out, a.voice.word("Ice and snow are not in these figures: the piece is heavier. Have it knocked off first."))
 		case naturalCrotch:
 			out = append(out, v.word("A natural crotch drags far more than a block: it may not run, and it wears the rope."))
 		case wornGear:

@@ -27,6 +27,7 @@ var methods = map[parser.Intent]func(*answer) error{
 	parser.AskSwing:     (*answer).workSwing,
 	parser.AskBalance:   (*answer).workBalance,
 	parser.AskAnchor:    (*answer).workAnchor,
+	parser.AskTree:      (*answer).workTree,
 }
 
 // byLabel are the answers that rest on the strength on a rope's label.
@@ -48,6 +49,9 @@ func (a *answer) work() {
 		return
 	}
 	err := work(a)
+	if err == nil {
+		err = a.tellGear()
+	}
 	if m, ok := errors.AsType[*limits.Missing](err); ok {
 		a.status, a.needs = Needs, []parser.Field{parser.Field(m.Quantity)}
 		a.askMissing()
@@ -104,11 +108,16 @@ func pieceOf(q parser.Question) piece.Piece {
 		Tip:      q.Length(parser.TipDiameter),
 		Length:   q.Length(parser.Length),
 	}
-	if q.Shape != nil {
-		p.Shape = map[parser.Shape]piece.Shape{parser.Log: piece.Log, parser.Limb: piece.Limb}[q.Shape.Value]
-	}
+	p.Shape = shapeOf(q)
 	if q.Condition != nil && q.Condition.Value == parser.Dead {
 		p.Condition = piece.Dead
 	}
 	return p
+}
+
+func shapeOf(q parser.Question) piece.Shape {
+	if q.Shape == nil {
+		return piece.Unsaid
+	}
+	return map[parser.Shape]piece.Shape{parser.Log: piece.Log, parser.Limb: piece.Limb}[q.Shape.Value]
 }

@@ -61,16 +61,17 @@ func cutName(label *regexp.Regexp, text, blanked string) (*Said[string], string)
 }
 
 // readJob reads a message that tells what holds for a job.
-func (r *Reader) readJob(text string) (Question, error) {
+func (r *Reader) readJob(text string, in *tongue, language string) (Question, error) {
 	rest, arborist, site := r.lex.job.names(text)
 	if at := r.lex.job.opening.FindStringIndex(rest); at != nil {
 		rest = rest[:at[0]] + strings.Repeat(" ", at[1]-at[0]) + rest[at[1]:]
 	}
-	tree, err := grammar.ParseString("", rest)
+	tree, err := parse(rest, in)
 	if err != nil {
 		return Question{}, &Ask{Kind: Nonsense, Words: text, End: len(text)}
 	}
-	rd := r.elements(rest, tree)
+	rd := r.elements(rest, in, tree)
+	rd.language = language
 	q, err := r.question(rd)
 	q.Intent, q.Arborist, q.Site = AskJob, arborist, site
 	if ask, ok := err.(*Ask); ok && ask.Kind == Nonsense && (arborist != nil || site != nil) {

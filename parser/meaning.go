@@ -7,7 +7,7 @@ import (
 )
 
 // mark says what a word does to its neighbours.
-type mark uint32
+type mark uint64
 
 // The marks, as the word file names them.
 const (
@@ -42,6 +42,25 @@ const (
 	markThick          // across a log, along a round
 	markClear          // "clear the job"
 	markUnit           // a unit without a number
+	markObstacle       // what a swing may strike: a roof, a fence
+	markStanding       // likewise, as tall as the block: a trunk
+	markPerson         // likewise: the climber
+	markOutward        // behind how far past the block: away, beyond
+	markUpward         // behind how high: high, up
+	markNearside       // on the side where the piece starts
+	markOverhead       // a power line, where a swing may meet it
+	markSide           // a branch that rolls the piece
+	markAside          // behind how far it sticks out
+	markBridle         // two lines to one point
+	markTwins          // before the places of two lines
+	markTug            // moves a hanging load
+	markCord           // a rope by its make, told with its thickness
+	markMade           // between a thing and its size behind it: "cuerda de 5/8"
+	markInches         // between the feet and the inches of a length: "6 pies y 4 pulgadas"
+	markHalf           // a half: "2 vueltas y media"
+	markTrailing       // between a thing and its number: "barda vieja de 6 pies"
+	markFine           // names a thickness, and an end to measure from: "de la punta"
+	markHigh           // how high a thing is, or how high it is hitched: "de alto"
 )
 
 var markNamed = map[string]mark{
@@ -51,6 +70,9 @@ var markNamed = map[string]mark{
 	"loaded": markLoaded, "deflects": markDeflects, "rating": markRating, "adverb": markAdverb, "article": markArticle,
 	"relation": markRelation, "where": markWhere, "in": markIn | markWhere, "pronoun": markPronoun, "is": markIs, "at": markAt | markIs | markWhere,
 	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "clear": markClear, "unit": markUnit,
+	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh, "fine": markFine,
+	"obstacle": markObstacle, "standing": markStanding, "person": markPerson, "outward": markOutward, "upward": markUpward, "nearside": markNearside,
+	"overhead": markOverhead, "side": markSide, "aside": markAside, "bridle": markBridle, "twins": markTwins, "tug": markTug,
 }
 
 // meaningOf returns what a meaning of the word file does to a term.
@@ -82,7 +104,12 @@ func meaningOf(words []string) (func(*term), error) {
 		v := oneOf(&err, arg, Imperial, Metric)
 		set = func(t *term) { t.units = v }
 	case "note":
-		set = func(t *term) { t.note = arg }
+		note, near := strings.CutSuffix(arg, "?")
+		set = func(t *term) { t.note, t.near = note, near }
+	case "gear-part", "strength":
+		set = ratingOf(&err, what, arg)
+	case "half":
+		set = func(t *term) { t.ask, t.marks = Twist, t.marks|markHalf }
 	case "explain":
 		v := oneOf(&err, arg, ExplainNumbers, ExplainAssumed)
 		set = func(t *term) { t.explain = v }
@@ -96,6 +123,16 @@ func meaningOf(words []string) (func(*term), error) {
 		set = func(t *term) { t.ask = v }
 	}
 	return set, err
+}
+
+// ratingOf is a meaning of gear's: a part of it, or a figure of its label.
+func ratingOf(err *error, what, arg string) func(*term) {
+	if what == "strength" {
+		v := oneOf(err, arg, breaking, working)
+		return func(t *term) { t.strength = v }
+	}
+	v := oneOf(err, arg, partRope, partBlock, partSling, partConnector, partDrum)
+	return func(t *term) { t.part = v }
 }
 
 // oneOf returns the word as one of the values, or sets the error.

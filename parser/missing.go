@@ -14,7 +14,6 @@ var alsoNeeded = map[Intent][]Field{
 var needed = map[Intent][]Field{
 	AskRope:  {HitchHeight},
 	AskNotch: {LimbAngle},
-	AskGear:  {RopeBreak},
 	AskHelp:  nil, AskEmergency: nil, AskJob: nil, AskLog: nil,
 }
 
@@ -27,15 +26,27 @@ func (q Question) Missing() []Field {
 	if q.Intent == AskCutPlan {
 		return append(q.missingOf(SpeciesField, acrossField(q.limb())), q.without([]Field{Limit})...)
 	}
-	if q.Intent == AskAnchor {
-		return append(q.missingOf(SpeciesField, acrossField(q.limb())), q.without([]Field{Weight, Tie})...)
+	switch q.Intent {
+	case AskAnchor:
+		return append(q.missingOf(SpeciesField, acrossField(q.limb())), q.without(q.neededOfAnchor())...)
+	case AskGear:
+		return q.missingOfGear()
+	case AskTree:
+		if q.Pieceless() {
+			return nil // of the pieces asked about before
+		}
+		return q.MissingPiece()
+	}
+	if q.Intent == AskBalance {
+		return q.missingBalance()
 	}
 	out := q.MissingPiece()
 	if q.Intent == AskSwing && !q.Has(Sideways, StartAngle) {
 		out = append(out, Sideways)
 	}
-	if q.Intent == AskBalance && q.Has(Sideways) && !q.Has(LineOut) {
-		out = append(out, LineOut)
+	out = append(out, q.missingObstacle()...)
+	if q.Intent == AskDrop && q.noted(letRun) && !q.noted(snubbed) {
+		out = append(out, q.without([]Field{RunLength})...)
 	}
 	for _, f := range q.without(alsoNeeded[q.Intent]) {
 		if !slices.Contains(out, f) {
@@ -43,6 +54,67 @@ func (q Question) Missing() []Field {
 		}
 	}
 	return out
+}
+
+// neededOfAnchor is what hangs on an anchor, and how far from its base: up a
+// spar, or out a limb.
+func (q Question) neededOfAnchor() []Field {
+	if q.OnSpar() && q.Has(HitchHeight) {
+		return []Field{Weight}
+	}
+	return []Field{Weight, Tie}
+}
+
+// OnSpar says whether the anchor is upright wood rather than a limb.
+func (q Question) OnSpar() bool {
+	log := q.Shape != nil && q.Shape.Value == Log
+	return (log || slices.Contains(q.Notes, NoteAnchorSpar)) && !slices.Contains(q.Notes, NoteAnchorLimb)
+}
+
+// missingOfGear is the strength of what the words told of: of the sling where
+// they said how it is rigged, of the rope where they said no more.
+func (q Question) missingOfGear() []Field {
+	slung := q.Has(Legs, LegAngle, ChokeAngle) || slices.Contains(q.Notes, noteChoker) || slices.Contains(q.Notes, noteBasket)
+	switch {
+	case slung && !q.Has(SlingBreak, SlingWorking):
+		return []Field{SlingBreak}
+	case !q.Has(Ratings...):
+		return []Field{RopeBreak}
+	}
+	return nil
+}
+
+// Pieceless says whether nothing was told of a piece.
+func (q Question) Pieceless() bool {
+	return q.Species == nil && !q.Has(across...) && !q.Has(Length, Weight)
+}
+
+// missingBalance lists what is missing of what a balance question tells: the
+// point itself needs no more than a length.
+func (q Question) missingBalance() []Field {
+	weighed := func(more ...Field) []Field {
+		return append(q.MissingPiece(), q.without(more)...)
+	}
+	switch {
+	case q.Has(SideBranch, SideBranchOut):
+		return q.without([]Field{SideBranch, SideBranchOut})
+	case q.Has(SecondTie):
+		out := weighed(Tie, SecondTie)
+		if !q.Has(Length) && !slices.Contains(out, Length) {
+			out = append(out, Length)
+		}
+		return out
+	case q.Has(SecondLeg, LegAngle):
+		return weighed(LegAngle)
+	case q.noted(bridled):
+		if q.Has(BlockAngle) {
+			return weighed()
+		}
+		return weighed(LegAngle)
+	case q.Has(Sideways):
+		return weighed(LineOut)
+	}
+	return q.without([]Field{Length})
 }
 
 // MissingPiece lists what a weight still needs: nothing where the crew gave
@@ -80,3 +152,13 @@ func (q Question) without(fields []Field) []Field {
 	}
 	return out
 }
+
+// Notes of the word file that decide what is missing or in doubt.
+const (
+	bridled = "bridle"  // two lines run to one point
+	snubbed = "snubbed" // the line is held fast
+	letRun  = "let-run"
+	newTree = "new-tree"
+)
+
+func (q Question) noted(n string) bool { return slices.Contains(q.Notes, n) }

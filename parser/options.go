@@ -1,9 +1,6 @@
 package parser
 
-import (
-	"slices"
-	"strings"
-)
+import "slices"
 
 // optionsOf lists the ways to bind the words of the roles at an element.
 func (rd *reading) optionsOf(at int) []option {
@@ -27,18 +24,19 @@ func (rd *reading) optionsOf(at int) []option {
 			out = rd.look(out, at, -1, r, base)
 		}
 	}
-	level(out, at)
+	rd.level(out, at)
 	return append(out, option{fig: -1, cost: idle})
 }
 
 // level weighs two numbers before and behind the words. Where both stand right
 // beside them, "22 ft rope 120 ft", what follows must not decide; where only
-// the one behind does, "22 ft, hitch 35 ft red oak limb", it is theirs.
-func level(options []option, at int) {
+// the one behind does, "22 ft, hitch 35 ft red oak limb", it is theirs. So it
+// is where "de" leads to it: "22 pies, cuerda de 120 pies".
+func (rd *reading) level(options []option, at int) {
 	var left, right *option
 	for i := range options {
 		switch o := &options[i]; {
-		case o.fig == at+1:
+		case o.fig == at+1, rd.made(at, o.fig):
 			right = o
 		case o.fig < at && (left == nil || o.fig > left.fig):
 			left = o
@@ -54,11 +52,14 @@ func level(options []option, at int) {
 	}
 }
 
+// made says whether "de" leads from the words to the number.
+func (rd *reading) made(at, i int) bool { return i == at+2 && rd.at(at+1).marked(markMade) }
+
 // taken says whether the words belong to a number of the surroundings:
-// "climber 40 ft up", "rope 5/8 in".
+// "climber 40 ft up", "rope 5/8 in", or to how thick a rope is.
 func (rd *reading) taken(at int, s side) bool {
 	left, right := rd.at(at-1).fig, rd.at(rd.past(at+1, +1, markIs)).fig
-	return s&before != 0 && left != nil && left.elsewhere || s&after != 0 && right != nil && right.elsewhere
+	return s&before != 0 && left != nil && left.elsewhere || s&after != 0 && right != nil && (right.elsewhere || right.rope)
 }
 
 // look collects the numbers on one side of the words that the field can take.
@@ -132,7 +133,7 @@ func ofPiece(f Field) bool { return f == Length || f == Weight || thickness(f) }
 // limb" has two readings; "hitched at 22 ft" has one.
 func (rd *reading) naming(at, i int, f Field) int {
 	next := rd.at(i + 1)
-	if next.piece() && !ofPiece(f) && !(at+1 == i && rd.endsInAt(at)) || f == HitchHeight && (next.plays(Tie) || next.plays(BlockHeight)) {
+	if next.piece() && !ofPiece(f) && !(at+1 == i && rd.endsInAt(at)) && !rd.made(at, i) || f == HitchHeight && (next.plays(Tie) || next.plays(BlockHeight)) {
 		return costPiece
 	}
 	return 0
@@ -140,10 +141,7 @@ func (rd *reading) naming(at, i int, f Field) int {
 
 // endsInAt says whether the words of a role lead straight to their number:
 // "hitched at", "lower from".
-func (rd *reading) endsInAt(at int) bool {
-	words := fold(rd.text[rd.elems[at].start:rd.elems[at].end])
-	return strings.HasSuffix(words, " at") || strings.HasSuffix(words, " from")
-}
+func (rd *reading) endsInAt(at int) bool { return rd.termAt(at).leads }
 
 // plays says whether the element has a role for the field.
 func (e element) plays(f Field) bool {

@@ -80,10 +80,22 @@ func si(f Field, fig *figure, v float64) float64 {
 // looseAsk words the question about a number that found no place.
 func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 	fig := rd.elems[i].fig
+	if a := rd.ratingAsk(i); a != nil {
+		return a
+	}
 	switch {
+	case fig.unclear != "":
+		return fig.obstacleAsk(rd.text)
 	case fig.dim == dimCount && !fig.elsewhere:
 		a := fig.ask(NoUnit, rd.text)
-		if a.Fields = rd.heavyRole(i); a.Fields == nil {
+		if a.Fields = rd.heavyRole(i); a.Fields != nil {
+			return a
+		}
+		if f := rd.at(rd.past(i-1, -1, markIs)).rigged(); f != "" {
+			a.Fields = []Field{f}
+		} else if rd.massBeside(i-1, i+1) == Payload {
+			a.Fields = []Field{Payload}
+		} else {
 			a.Fields = open(full, limb)
 		}
 		return a

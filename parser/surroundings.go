@@ -11,7 +11,7 @@ import "strings"
 func (rd *reading) surroundings() {
 	for i, e := range rd.elems {
 		switch {
-		case e.fig == nil || e.fig.dim == dimRatio:
+		case e.fig == nil || e.fig.dim == dimRatio || e.fig.sure != "":
 		case rd.ofRope(i):
 			e.fig.rope = true
 		case e.fig.dim == dimAngle:
@@ -47,23 +47,21 @@ func (rd *reading) towardsPlace(i int) bool {
 	}
 	k := rd.past(j+1, +1, markRelation|markArticle|markAdjective)
 	end := rd.at(k)
+	if last := rd.at(k - 1); last.marked(markPronoun) && last.marked(markArticle) && (end.term == nil || end.marked(markAnd) || end.plays(HitchHeight)) {
+		return true // "5 pies lejos de él"
+	}
 	if rd.at(j).marked(markBound) && (end.piece() || end.pause > 0 || k >= len(rd.elems)) {
 		return true // "block 4 ft above the limb"
 	}
 	return end.marked(markPlace | markStation | markPronoun | markPart)
 }
 
-// ropes are the words of a rope by its make, told with its thickness.
-var ropes = map[string]bool{
-	"rope": true, "line": true, "double braid": true, "kernmantle": true, "bull rope": true, "bull line": true,
-	"lowering line": true, "lowering rope": true, "rigging line": true, "rigging rope": true,
-}
-
-// ofRope reads "5/8 double braid" and "16 mm rope": a fraction of an inch, or
-// a thickness that is no piece's, right before a rope.
+// ofRope reads "5/8 double braid", "16 mm rope" and "cuerda de 5/8": a fraction
+// of an inch, or a thickness that is no piece's, right beside a rope.
 func (rd *reading) ofRope(i int) bool {
-	fig, next := rd.elems[i].fig, rd.at(i+1)
-	if next.term == nil || fig.low <= 0 || !ropes[strings.Join(strings.Fields(fold(rd.text[next.start:next.end])), " ")] {
+	fig := rd.elems[i].fig
+	behind := rd.at(i-1).marked(markMade) && rd.at(i-2).marked(markCord)
+	if fig.low <= 0 || !behind && !rd.at(i+1).marked(markCord) {
 		return false
 	}
 	const thickestRope = 0.05 // m
@@ -76,8 +74,11 @@ func (rd *reading) ofRope(i int) bool {
 // ofPlace reads "a 12 ft high fence", "a 60 ft red oak tree", "1/2 in rope".
 func (rd *reading) ofPlace(i int) bool {
 	fig := rd.elems[i].fig
-	if rd.at(i+1).marked(markTall) && !rd.shapedFrom(0, Log) {
+	if rd.at(i+1).marked(markTall) && !rd.shapedFrom(0, Log) || rd.height(i) {
 		return true
+	}
+	if rd.at(i+1).marked(markFine) && fig.far() {
+		return true // "a 5 pies de la punta"
 	}
 	j := i + 1
 	for rd.at(j).marked(markAdjective) || rd.at(j).piece() && rd.at(j).term.shape == "" {
@@ -95,6 +96,29 @@ func (rd *reading) ofPlace(i int) bool {
 	}
 	return false
 }
+
+// height reads "un roble de 80 pies de alto" and "una rama de un roble de 80
+// pies": how high a tree is, told behind its name.
+func (rd *reading) height(i int) bool {
+	j := i - 1
+	for rd.at(j).marked(markIs|markTrailing) && !rd.at(j).marked(markAt) {
+		j--
+	}
+	e := rd.at(j)
+	switch {
+	case !rd.elems[i].fig.far():
+		return false
+	case rd.at(i + 1).marked(markHigh):
+		return e.piece() || e.marked(markPlace)
+	case !rd.at(i - 1).marked(markMade):
+		return false
+	}
+	named := e.term != nil && e.term.tree != nil && rd.at(j-1).marked(markArticle)
+	return named && rd.at(j-2).marked(markRelation|markIn) && rd.shaped()
+}
+
+// shaped says whether the message names a shape.
+func (rd *reading) shaped() bool { return rd.shapedFrom(0, Limb) || rd.shapedFrom(0, Log) }
 
 // ofTree reads "a limb off an 80 ft red oak" and "80 ft red oak, limb 14 in": a
 // long length that names a tree, where the limb is named apart. The words of
@@ -139,7 +163,7 @@ func (rd *reading) behindPlace(i int) bool {
 	case fig.dim == dimCount:
 		return false
 	case place.marked(markMoving):
-		return fig.far()
+		return fig.far() && !rd.at(i+1).plays(Sideways) // "pull it 4 ft aside"
 	case !place.marked(markPlace | markStation):
 		return false
 	case !rd.at(rd.past(k-1, -1, markAdjective|markArticle)).marked(markRelation | markWhere):
@@ -153,7 +177,7 @@ func (rd *reading) pastIs(i int) int {
 	for {
 		e := rd.at(i)
 		colon := e.pause > 0 && rd.text[e.start:e.end] == ":"
-		if !colon && !e.marked(markIs) && (e.term == nil || e.term.note == "") {
+		if !colon && !e.marked(markIs|markTrailing) && (e.term == nil || e.term.note == "") {
 			return i
 		}
 		i--

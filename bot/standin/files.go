@@ -53,7 +53,7 @@ func (w *Workspace) uploadURL(args url.Values) answer {
 const uploadPath = "/upload/v1/"
 
 // serveUpload takes a file, raw or as a form. It answers 200 to a file that
-// it took, and something else to one it did not (platform documentation,
+// it took, and something else to one it did not (documented:
 // files.getUploadURLExternal); that a wrong length is refused is from memory.
 func (p *platform) serveUpload(rw http.ResponseWriter, r *http.Request) {
 	if f := p.fault(upload, ""); f != nil {

@@ -24,7 +24,7 @@ type Message struct {
 	Events    []string  // ids of the events that told the app of it
 	At        time.Time // when it arrived here
 
-	// What the poster asked for (platform documentation, chat.postMessage).
+	// What the poster asked for (documented: chat.postMessage).
 	Plain     bool   // mrkdwn was off: no *bold*, no _italic_
 	Parse     string // "", "none" or "full"
 	LinkNames bool
@@ -60,7 +60,7 @@ func (m Message) wire(w *Workspace) inner {
 var entities = strings.NewReplacer("&lt;", "<", "&gt;", ">", "&amp;", "&")
 
 // Shown is the text as a person sees it, markup left as it is. The platform
-// writes &, < and > as entities and nothing else (platform documentation,
+// writes &, < and > as entities and nothing else (documented:
 // formatting message text).
 func (m Message) Shown() string { return entities.Replace(m.Text) }
 
@@ -74,7 +74,7 @@ var (
 
 // Pings are those whose phones would buzz for the message. Markup in angle
 // brackets always counts; a bare @name only where the poster asked for names
-// to be found, by link_names or parse=full (platform documentation,
+// to be found, by link_names or parse=full (documented:
 // formatting message text).
 func (m Message) Pings() []string {
 	var names []string
@@ -90,7 +90,7 @@ func (m Message) Pings() []string {
 }
 
 // Links are the links the message would show: markup, and bare addresses
-// unless parse is none (platform documentation, formatting message text).
+// unless parse is none (documented: formatting message text).
 func (m Message) Links() []string {
 	links := rawLink.FindAllString(m.Text, -1)
 	if m.Parse != "none" {

@@ -43,8 +43,8 @@ const (
 	RopeLength   Quantity = "rope_m"
 	Stiffness    Quantity = "rope_stiffness"
 	Limit        Quantity = "limit_kg"
-	Obstacle     Quantity = "obstacle_m"
-	ObstacleTop  Quantity = "obstacle_top_m"
+	Obstacle     Quantity = "obstacle_out_m"
+	ObstacleTop  Quantity = "obstacle_height_m"
 	WorkingLoad  Quantity = "working_load_n"
 	DesignFactor Quantity = "design_factor"
 	LineShare    Quantity = "line_share"
@@ -52,6 +52,7 @@ const (
 	Legs         Quantity = "legs"
 	LegAngle     Quantity = "leg_angle_deg"
 	ChokeAngle   Quantity = "choke_angle_deg"
+	Payload      Quantity = "payload_kg"
 )
 
 // units spells the suffixes out.

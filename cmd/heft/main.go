@@ -47,6 +47,8 @@ type commands struct {
 	Serve serve `cmd:"" help:"Answer in the crew's team workspace."`
 	Check check `cmd:"" help:"Say what is missing before it can serve."`
 	Log   log   `cmd:"" help:"Show what was asked and answered on a day."`
+
+	Practice rehearse `cmd:"" help:"Try the whole bot on a page on this machine, with no account."`
 }
 
 // run reads the arguments and runs one command.

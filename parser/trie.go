@@ -1,0 +1,141 @@
+package parser
+
+import (
+	"slices"
+	"strings"
+)
+
+// spelling returns the node of a spelling, making it where it is new, and
+// known in the languages given.
+func (lx *lexicon) spelling(words []string, langs langSet) *node {
+	n := lx.root
+	for i, w := range words {
+		if lx.now != nil && lx.now.optional[w] && i+1 < len(words) {
+			continue
+		}
+		if n.next == nil {
+			n.next = make(map[string]*node)
+		}
+		if n.next[w] == nil {
+			n.next[w] = &node{}
+		}
+		n = n.next[w]
+		n.langs |= langs
+	}
+	return n
+}
+
+// term returns what the node means in a language, making it where it is new.
+func (n *node) term(slot int) *term {
+	for _, s := range n.terms {
+		if s.slot == slot {
+			return s.term
+		}
+	}
+	n.terms = append(n.terms, sense{slot, &term{}})
+	return n.terms[len(n.terms)-1].term
+}
+
+// means returns what the node means in a tongue, nil for nothing.
+func (n *node) means(t *tongue) *term {
+	for _, slot := range t.slots {
+		for _, s := range n.terms {
+			if s.slot == slot {
+				return s.term
+			}
+		}
+	}
+	return nil
+}
+
+// find returns the longest spelling at the start of the words, and how many
+// of them it took; 0 where none is known.
+func (lx *lexicon) find(words []string, t *tongue) (*term, int) {
+	if t.inflects {
+		return lx.root.longest(words, t, true)
+	}
+	var found *term
+	n, taken := lx.root, 0
+	for i, w := range words {
+		c := n.child(w, t)
+		if c == nil && i > 0 && t.optional[w] && !t.optional[words[i-1]] {
+			continue
+		}
+		if n = c; n == nil {
+			break
+		}
+		if x := n.means(t); x != nil {
+			found, taken = x, i+1
+		}
+	}
+	return found, taken
+}
+
+// spells says whether the leading language has a spelling that ends here.
+func (n *node) spells(t *tongue) bool {
+	return n != nil && slices.ContainsFunc(n.terms, func(s sense) bool { return s.slot == t.slots[0] })
+}
+
+// longest is find for a tongue whose words have many endings: it goes on from
+// every node that a word can be, since "ramas" is one spelling's plural, and
+// another's first word. The words go on from a spelling, whose last word was
+// optional or whose first is still to come where fixed.
+func (n *node) longest(words []string, t *tongue, fixed bool) (found *term, taken int) {
+	if len(words) == 0 {
+		return nil, 0
+	}
+	known := false
+	try := func(c *node) {
+		if c == nil {
+			return
+		}
+		known = true
+		x, more := c.longest(words[1:], t, t.optional[words[0]])
+		if x == nil {
+			x = c.means(t)
+		}
+		if x != nil && more+1 > taken {
+			found, taken = x, more+1
+		}
+	}
+	exact := n.known(words[0], t)
+	try(exact)
+	for _, e := range t.endings {
+		if exact.spells(t) {
+			break // "troza" is no "trozo"
+		}
+		if cut, ok := strings.CutSuffix(words[0], e.cut); ok && len(cut) > 2 {
+			try(n.known(cut+e.put, t))
+		}
+	}
+	if !known && !fixed && t.optional[words[0]] {
+		if x, more := n.longest(words[1:], t, true); x != nil {
+			return x, more + 1
+		}
+	}
+	return found, taken
+}
+
+// child also finds a word by another ending than the spelling has: a plural,
+// a possessive, the other gender.
+func (n *node) child(w string, t *tongue) *node {
+	if c := n.known(w, t); c != nil {
+		return c
+	}
+	for _, e := range t.endings {
+		if cut, ok := strings.CutSuffix(w, e.cut); ok && len(cut) > 2 {
+			if c := n.known(cut+e.put, t); c != nil {
+				return c
+			}
+		}
+	}
+	return nil
+}
+
+// known is the node of the word where the tongue has it.
+func (n *node) known(w string, t *tongue) *node {
+	if c := n.next[w]; c != nil && c.langs&t.langs != 0 {
+		return c
+	}
+	return nil
+}
