@@ -18,7 +18,7 @@ func (d *Desk) askBack(a *answer, ask *parser.Ask) {
 	a.status = Needs
 	a.needs = slices.Clone(ask.Fields)
 	for _, f := range a.question.Missing() {
-		if methods[a.question.Intent] != nil && !slices.Contains(a.needs, f) && len(a.needs) < 2 {
+		if methods[a.question.Intent] != nil && (f != parser.Turn || ask.Kind != parser.WhichAngle) && !slices.Contains(a.needs, f) && len(a.needs) < 2 {
 			a.needs = append(a.needs, f)
 		}
 	}
@@ -59,7 +59,8 @@ func (d *Desk) askBack(a *answer, ask *parser.Ask) {
 // plainAsks are the ask-backs that need only the words in doubt.
 var plainAsks = map[parser.Kind]string{
 	parser.OddNumber:  "I cannot read %s as one number. Type it plain: 1400 kg, 14.5 in, 2:1.",
-	parser.WhichAngle: "Angle of what? If %s is between the two legs of the rope at the block, type it so: “30° between the legs”.",
+	parser.WhichAngle: "Angle of what? If %s is between the two legs of the rope at the block, type “30° between the legs”. If it is how far the rope turns there, “rope turns 30°”.",
+	parser.WhichSide:  "%s off which way? Type it “behind the hinge”, the far side from the limb, or “out toward the limb”.",
 	parser.WhichGear:  "Working load %s of what? Type it like “sling 4,000 lb WLL”, or rope, block, shackle, drum.",
 	parser.FromWhere:  "From what is %s? Type it from under the block, on the far side of the swing, like “roof 12 ft past the block, 14 ft high”.",
 	parser.Girth:      "%s is round the stem. Type the diameter: the girth divided by 3.14.",

@@ -1,7 +1,6 @@
 package bot
 
 import (
-	"heft/calc/rope"
 	"heft/calc/tackle"
 	"heft/parser"
 )
@@ -15,7 +14,7 @@ func (a *answer) workLift() error {
 	}
 	l := tackle.Lift{
 		Load:   res.Weight.High,
-		Tackle: tackle.Tackle{Parts: int(q.Count(parser.Parts)), Efficiency: efficiency(q)},
+		Tackle: tackleOf(q),
 		Power:  powerOf(q),
 	}
 	lift, err := tackle.Plan(l)
@@ -23,7 +22,9 @@ func (a *answer) workLift() error {
 		return err
 	}
 	if hitch := q.Length(parser.HitchHeight); hitch.High > 0 {
-		if res.Rope, err = rope.Needed(hitch.High, l.Parts); err != nil {
+		res.Laid = layoutOf(q)
+		res.Laid.Hitch, res.Laid.Parts = hitch.High, l.Parts
+		if res.Rope, err = res.Laid.Needed(); err != nil {
 			return err
 		}
 	}
@@ -32,17 +33,27 @@ func (a *answer) workLift() error {
 	a.tellLift(l, lift)
 	a.scene = liftScene(a.voice, a.pictured(), l, lift, q.Length(parser.HitchHeight).High)
 	a.tellRope()
+	led, err := ledOver(l.Tackle, lift)
+	if err != nil {
+		return err
+	}
+	a.tellHaulPath(l, lift, led)
 	a.figures = func(o *object) {
-		o.Lift = &liftObject{
-			Ideal: lift.Ideal, Actual: lift.Actual, Haul: float64(lift.Haul), People: lift.PeopleNeeded,
-		}
-		if lift.Verdict != tackle.PowerUnsaid {
-			more := lift.Verdict == tackle.MorePower
-			o.Lift.MorePower = &more
-		}
+		o.Lift = liftOf(lift)
 		o.BlockLoad = float64(lift.Block)
+		o.Redirects = haulObjects(q, led)
 	}
 	return nil
+}
+
+// liftOf is a lift as scripts read it.
+func liftOf(r tackle.Result) *liftObject {
+	o := &liftObject{Ideal: r.Ideal, Actual: r.Actual, Haul: float64(r.Haul), People: r.PeopleNeeded}
+	if r.Verdict != tackle.PowerUnsaid {
+		more := r.Verdict == tackle.MorePower
+		o.MorePower = &more
+	}
+	return o
 }
 
 // liftObject is a lift as scripts read it.
@@ -62,27 +73,42 @@ func (a *answer) tellLift(l tackle.Lift, r tackle.Result) {
 	a.lines = append(a.lines,
 		v.say("%s:1 is no more than %s to 1 here: every block takes its share.", count(l.Parts), trimmed(down1(r.Actual), 1)),
 		v.say("Holding still takes %s: friction fights the lift and helps the hold.", v.pull(r.Holding)),
-		v.topBlockLifting(r), v.liftAssumed(l))
+		a.treeSees(r))
+	a.tellLeads(l.Tackle)
+	a.liftAssumed(l)
+	a.tellWorse(l)
 	a.cautions = append(a.cautions, v.word("Keep the blocks apart: stop before they meet. Nobody under the load."))
 	if l.Winch > 0 {
 		a.cautions = append(a.cautions, v.word("A winch feels nothing: it can pull past what rope, blocks and tree can take."))
 	}
 }
 
-func (s speaker) topBlockLifting(r tackle.Result) string {
-	if r.DeadEnd <= 0 {
-		return s.say("Top block sees %s, lifting without jerks.", s.load(r.Block))
+// treeSees says what hangs on the tree.
+func (a *answer) treeSees(r tackle.Result) string {
+	block, dead := a.voice.load(r.Block), a.voice.load(r.DeadEnd)
+	switch {
+	case r.DeadEnd <= 0:
+		return a.voice.say("Top block sees %s, lifting without jerks.", block)
+	case r.Block < 1:
+		return a.voice.say("The dead end on the tree sees %s, lifting without jerks.", dead)
 	}
-	return s.say("Top block sees %s, the dead end %s, lifting without jerks.", s.load(r.Block), s.load(r.DeadEnd))
+	return a.voice.say("Top block sees %s, the dead end %s, lifting without jerks.", block, dead)
 }
 
-func (s speaker) liftAssumed(l tackle.Lift) string {
-	passes := trimmed(100*l.Efficiency, 0)
-	if l.People <= 0 {
-		return s.say("Assumed: %s%% of the pull passes each block, nothing stuck or still attached.", passes)
+// liftAssumed says what was taken for granted, and what was told and not
+// checked.
+func (a *answer) liftAssumed(l tackle.Lift) {
+	v, passes := a.voice, a.passes(l.Tackle)
+	switch {
+	case l.People <= 0:
+		a.lines = append(a.lines, v.say("Assumed: %s, nothing stuck or still attached.", passes))
+	case a.question.Has(parser.PersonPull):
+		a.lines = append(a.lines,
+			v.say("Your %s a person, not checked: gloved hands on a wet rope pull less.", v.pullHad(l.PerPerson)),
+			v.say("Assumed: %s, nothing stuck or still attached.", passes))
+	default:
+		a.lines = append(a.lines, v.say("Assumed: %s, %s a person in gloves, nothing stuck or still attached.", passes, v.pullHad(l.PerPerson)))
 	}
-	return s.say("Assumed: %s%% of the pull passes each block, %s a person in gloves, nothing stuck or still attached.",
-		passes, s.pullHad(l.PerPerson))
 }
 
 // tellRemedies lists what would make it enough, each by itself.

@@ -16,7 +16,8 @@ func (a *answer) workLower() error {
 	a.status, a.result = Answered, &res
 	a.strain = loweringStrain(res)
 	a.tell()
-	return nil
+	a.figures = a.ropeEnd
+	return a.alsoPath(res)
 }
 
 // loweringStrain is a piece hanging still on one part of line; nil where
@@ -34,13 +35,19 @@ func (a *answer) workRope() error {
 	if q.Has(parser.Weight) || q.Species != nil && q.Has(parser.Length) && q.Has(acrossFields...) {
 		return a.workLower()
 	}
-	need, err := rope.Needed(q.Length(parser.HitchHeight).High, max(1, int(q.Count(parser.Parts))))
+	laid := layoutOf(q)
+	laid.Hitch, laid.Parts = q.Length(parser.HitchHeight).High, max(1, int(q.Count(parser.Parts)))
+	laid.Wraps = rope.Wraps(q.Count(parser.Wraps))
+	need, err := laid.Needed()
 	if err != nil {
 		return err
 	}
-	a.status, a.result = Answered, &calc.Result{Rope: need}
+	a.status, a.result = Answered, &calc.Result{Rope: need, Laid: laid}
 	a.lines = []string{a.ropeHead(need)}
 	a.tellRope()
+	a.tellDeadEnd()
+	a.tellHigher()
+	a.figures = a.ropeEnd
 	return nil
 }
 
@@ -65,7 +72,7 @@ func (a *answer) picture() {
 	}
 	l := lowering{
 		Hitch: q.Length(parser.HitchHeight).High, Parts: max(1, int(q.Count(parser.Parts))),
-		People: max(1, int(q.Count(parser.People))),
+		People: max(1, int(q.Count(parser.People))), Away: q.Length(parser.DrumAway).High,
 	}
 	if x, ok := q.Get(parser.BlockAngle); ok {
 		between := unit.Angle(x.Low) * unit.Degree
@@ -188,33 +195,4 @@ func (a *answer) tellBlock() {
 		return
 	}
 	a.lines = append(a.lines, v.say("Top block sees %s lowering steady. Lift, snub or drop: more.", v.load(a.result.Block)))
-}
-
-func (a *answer) ropeHead(need unit.Length) string {
-	v := a.voice
-	head := []string{v.say("Rope: %s end to end, hitched at %s", v.ropeNeeded(need), v.along(a.question.Length(parser.HitchHeight)))}
-	have := a.question.Length(parser.RopeLength)
-	switch {
-	case have.Low <= 0:
-	case have.Low < need:
-		head = append(head, v.say("your %s is TOO SHORT", v.along(have)))
-	default:
-		head = append(head, v.say("your %s reaches", v.along(have)))
-	}
-	return clauses(head...)
-}
-
-// tellRope says what the length is made of, and what becomes of a rope that
-// is too short.
-func (a *answer) tellRope() {
-	need := a.result.Rope
-	if need <= 0 {
-		return
-	}
-	v, legs := a.voice, 1+max(1, int(a.question.Count(parser.Parts)))
-	a.lines = append(a.lines, v.say("Rope %s: %s × %s + %s tail, drum at the foot of the tree.",
-		v.ropeNeeded(need), count(legs), v.along(unit.Exactly(a.question.Length(parser.HitchHeight).High)), v.ropeNeeded(rope.Tail)))
-	if have := a.question.Length(parser.RopeLength); have.Low > 0 && have.Low < need {
-		a.problems = append(a.problems, v.say("Your %s rope is too short: its end could run through the drum.", v.along(have)))
-	}
 }

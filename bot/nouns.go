@@ -19,8 +19,9 @@ var noun = map[parser.Field]string{
 	parser.DropHeight: "the fall", parser.RunLength: "the run", parser.Limit: "the limit",
 	parser.BlockHeight: "the block above the cut", parser.Tie: "the tie from the cut", parser.LimbAngle: "the limb's angle",
 	parser.Efficiency: "the sheave efficiency", parser.LineOut: "the line out", parser.Sideways: "how far to the side",
-	parser.StartAngle: "the line's angle",
-
+	parser.StartAngle: "the line's angle", parser.Turn: "how far the rope turns at each block named", parser.Redirects: "the redirects", parser.PersonPull: "what each pulls",
+	parser.DrumAway: "the drum from the tree", parser.DrumAcross: "the drum's diameter", parser.TrunkAcross: "the trunk's diameter at the block",
+	parser.BlockBehind: "the block behind the hinge", parser.BlockOut: "the block out toward the limb",
 	parser.RopeWorking: "the rope's working load", parser.BlockBreak: "the block's strength", parser.BlockWorking: "the block's working load",
 	parser.SlingBreak: "the sling's strength", parser.SlingWorking: "the sling's working load",
 	parser.ConnectorBreak: "the shackle's strength", parser.ConnectorWorking: "the shackle's working load",
@@ -74,6 +75,7 @@ var asTyped = map[parser.Field]string{
 	parser.SideBranchOut: "side branch sticking out 6 ft",
 	parser.ObstacleOut:   "roof 12 ft past the block", parser.ObstacleHeight: "roof 14 ft high",
 	parser.LineOut: "15 ft of line out", parser.Sideways: "8 ft to the side", parser.Weight: "600 lb",
+	parser.Turn: "rope turns 30° at the redirect", parser.TrunkAcross: "20 in trunk",
 }
 
 var asTypedMetric = map[parser.Field]string{
@@ -88,6 +90,7 @@ var asTypedMetric = map[parser.Field]string{
 	parser.SideBranchOut: "side branch sticking out 2 m",
 	parser.ObstacleOut:   "roof 4 m past the block", parser.ObstacleHeight: "roof 4 m high",
 	parser.LineOut: "5 m of line out", parser.Sideways: "2 m to the side", parser.Weight: "300 kg",
+	parser.Turn: "rope turns 30° at the redirect", parser.TrunkAcross: "50 cm trunk",
 }
 
 // typed is how to type the fields, in the units that are being spoken.

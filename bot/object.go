@@ -10,33 +10,35 @@ import (
 // object is the reply as scripts read it. A field that does not apply is
 // absent, never zero.
 type object struct {
-	Status     Status         `json:"status"`
-	Intent     parser.Intent  `json:"intent,omitempty"`
-	Understood map[string]any `json:"understood"`
-	Kept       []string       `json:"kept,omitempty"`
-	Changed    []string       `json:"changed,omitempty"`
-	Language   string         `json:"language"`
-	Weight     *weightObject  `json:"weight,omitempty"`
-	Lower      *lowerObject   `json:"lower,omitempty"`
-	Lift       *liftObject    `json:"lift,omitempty"`
-	Raise      *raiseObject   `json:"raise,omitempty"`
-	Swing      *swingObject   `json:"swing,omitempty"`
-	Balance    *balanceObject `json:"balance,omitempty"`
-	Anchor     *anchorObject  `json:"anchor,omitempty"`
-	Drop       *dropObject    `json:"drop,omitempty"`
-	Gear       *gearObject    `json:"gear,omitempty"`
-	CutPlan    *cutPlanObject `json:"cut_plan,omitempty"`
-	BlockLoad  float64        `json:"block_load_n,omitempty"`
-	Rope       float64        `json:"rope_m,omitempty"`
-	Notch      float64        `json:"notch_deg,omitempty"`
-	Needs      []parser.Field `json:"needs"`
-	Problems   []string       `json:"problems"`
-	Cautions   []string       `json:"cautions"`
-	Tree       *treeObject    `json:"tree,omitempty"`
-	OverLimit  bool           `json:"over_limit,omitempty"`
-	Confirm    bool           `json:"confirm,omitempty"` // somebody on site has to stand by it
-	Also       []object       `json:"also,omitempty"`
-	Text       string         `json:"text,omitempty"` // last: see withText
+	Status     Status           `json:"status"`
+	Intent     parser.Intent    `json:"intent,omitempty"`
+	Understood map[string]any   `json:"understood"`
+	Kept       []string         `json:"kept,omitempty"`
+	Changed    []string         `json:"changed,omitempty"`
+	Language   string           `json:"language"`
+	Weight     *weightObject    `json:"weight,omitempty"`
+	Lower      *lowerObject     `json:"lower,omitempty"`
+	Lift       *liftObject      `json:"lift,omitempty"`
+	Raise      *raiseObject     `json:"raise,omitempty"`
+	Swing      *swingObject     `json:"swing,omitempty"`
+	Balance    *balanceObject   `json:"balance,omitempty"`
+	Anchor     *anchorObject    `json:"anchor,omitempty"`
+	Drop       *dropObject      `json:"drop,omitempty"`
+	Gear       *gearObject      `json:"gear,omitempty"`
+	CutPlan    *cutPlanObject   `json:"cut_plan,omitempty"`
+	BlockLoad  float64          `json:"block_load_n,omitempty"`
+	Rope       float64          `json:"rope_m,omitempty"`
+	RopeEnd    *ropeEndObject   `json:"rope_end,omitempty"`
+	Redirects  []redirectObject `json:"redirects,omitempty"`
+	Notch      float64          `json:"notch_deg,omitempty"`
+	Needs      []parser.Field   `json:"needs"`
+	Problems   []string         `json:"problems"`
+	Cautions   []string         `json:"cautions"`
+	Tree       *treeObject      `json:"tree,omitempty"`
+	OverLimit  bool             `json:"over_limit,omitempty"`
+	Confirm    bool             `json:"confirm,omitempty"` // somebody on site has to stand by it
+	Also       []object         `json:"also,omitempty"`
+	Text       string           `json:"text,omitempty"` // last: see withText
 }
 
 type weightObject struct {
@@ -65,11 +67,17 @@ func understood(q parser.Question) map[string]any {
 		out["condition"] = q.Condition.Value
 	}
 	for _, x := range q.Quantities {
+		if x.Field == parser.Turn {
+			continue // said once for every block: see turnsSaid
+		}
 		if x.Low == x.High {
 			out[string(x.Field)] = tidy(x.Low)
 			continue
 		}
 		out[string(x.Field)] = [2]float64{tidy(x.Low), tidy(x.High)}
+	}
+	if turns := turnsSaid(q); len(turns) > 0 {
+		out["turns"] = turns
 	}
 	return out
 }

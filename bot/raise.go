@@ -1,9 +1,6 @@
 package bot
 
 import (
-	"slices"
-
-	"heft/calc/block"
 	"heft/calc/hinge"
 	"heft/calc/tackle"
 	"heft/calc/unit"
@@ -13,23 +10,14 @@ import (
 // workRaise answers how a limb is stood up about its hinge.
 func (a *answer) workRaise() error {
 	q := a.question
+	if a.refusedSide() {
+		return nil
+	}
 	res, err := a.weighed()
 	if err != nil {
 		return err
 	}
-	length := q.Length(parser.Length).High
-	s := hinge.Setup{
-		Weight:  res.Weight.High,
-		Balance: length / 2, // no stick that tapers balances further out
-		Length:  length,
-		Angle:   unit.Angle(low(q, parser.LimbAngle)) * unit.Degree, // lower is heavier on the line
-		Tie:     q.Length(parser.Tie).High,
-		Height:  q.Length(parser.BlockHeight).Low,
-		Hitch:   q.Length(parser.HitchHeight).High,
-		Tackle:  tackle.Tackle{Parts: int(q.Count(parser.Parts)), Efficiency: efficiency(q)},
-		Power:   powerOf(q),
-	}
-	r, err := hinge.Raise(s)
+	s, r, err := worstOffset(setupOf(q, res.Weight.High), q.Length(parser.BlockBehind))
 	if err != nil {
 		return err
 	}
@@ -44,6 +32,22 @@ func (a *answer) workRaise() error {
 	}
 	a.scene = scene
 	return nil
+}
+
+// setupOf is the limb and the gear as they were told, at their worse ends.
+func setupOf(q parser.Question, weight unit.Mass) hinge.Setup {
+	length := q.Length(parser.Length).High
+	return hinge.Setup{
+		Weight:  weight,
+		Balance: length / 2, // no stick that tapers balances further out
+		Length:  length,
+		Angle:   unit.Angle(low(q, parser.LimbAngle)) * unit.Degree, // lower is heavier on the line
+		Tie:     q.Length(parser.Tie).High,
+		Height:  q.Length(parser.BlockHeight).Low,
+		Hitch:   q.Length(parser.HitchHeight).High,
+		Tackle:  tackleOf(q),
+		Power:   powerOf(q),
+	}
 }
 
 // raiseObject is a raise as scripts read it.
@@ -99,8 +103,7 @@ func (a *answer) tellRaise(r hinge.Raising, s hinge.Setup) {
 	if r.Rope > 0 {
 		a.lines = append(a.lines, v.say("Rope %s end to end, tail in it.", v.ropeNeeded(r.Rope)))
 	}
-	a.lines = append(a.lines, v.say("Assumed: top block straight above the hinge, balance at half length at most, %s%% of the pull passes each block.",
-		trimmed(100*s.Efficiency, 0)))
+	a.tellOffset(s)
 	a.cautions = append(a.cautions, v.word("Haul tight before the hinge parts. Nobody under it, climber clear of its swing."))
 }
 
@@ -118,36 +121,20 @@ func (a *answer) verdict(r tackle.Result) string {
 	return v.say("it takes a pull of %s, %s", takes, v.people(r.PeopleNeeded))
 }
 
-// sheaves are the notes that name what the rope runs over.
-var sheaves = map[string]string{
-	naturalCrotch: "natural crotch", "rigging-ring": "rigging ring", "carabiner": "carabiner", "ball-bearing": "ball-bearing sheave",
-}
-
 // efficiency is that of each sheave: as it was said, or of the worst thing
 // that was named, or that of a block in ordinary order.
-func efficiency(q parser.Question) float64 {
-	if x, ok := q.Get(parser.Efficiency); ok {
-		return x.Low
-	}
-	worst := 0.0
-	for _, k := range tackle.Kinds() {
-		named := slices.ContainsFunc(q.Notes, func(n string) bool { return sheaves[n] == k.Name })
-		if named && (worst == 0 || k.Efficiency < worst) {
-			worst = k.Efficiency
-		}
-	}
-	if worst == 0 {
-		return block.Efficiency
-	}
-	return worst
-}
+func efficiency(q parser.Question) float64 { return sheave(q).Efficiency }
 
 // powerOf is what they have to pull with.
 func powerOf(q parser.Question) tackle.Power {
-	return tackle.Power{
+	p := tackle.Power{
 		People: int(q.Count(parser.People)), PerPerson: tackle.PerPerson,
 		Winch: unit.Force(low(q, parser.WinchPull)),
 	}
+	if q.Has(parser.PersonPull) {
+		p.PerPerson = unit.Force(low(q, parser.PersonPull))
+	}
+	return p
 }
 
 // workNotch answers how far a notch is to open.

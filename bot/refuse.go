@@ -76,7 +76,7 @@ func (s speaker) senseless(q parser.Question) string {
 	for _, x := range q.Quantities {
 		whole := x.Low == math.Trunc(x.Low) && x.High == math.Trunc(x.High)
 		switch {
-		case x.Field == parser.BlockAngle || x.Field == parser.LimbAngle:
+		case x.Field == parser.BlockAngle || x.Field == parser.LimbAngle || x.Field == parser.Turn:
 		case x.Low <= 0:
 			return s.say("%s %s cannot be: it must be more than zero.", s.bare(limits.Quantity(x.Field)), quote(x.Words))
 		case (x.Field == parser.People || x.Field == parser.Parts) && !whole:
@@ -124,6 +124,9 @@ func (s speaker) of(q limits.Quantity, v float64) string {
 	case strings.HasSuffix(name, "_kg"):
 		n, u := s.unitOfMass(unit.Mass(v))
 		return grouped(math.Round(n)) + u
+	case q == limits.PersonPull:
+		n, u := s.unitOfMass(unit.Force(v).Held())
+		return trimmed(n, 0) + u
 	case strings.HasSuffix(name, "_n"):
 		return s.load(unit.Force(v))
 	case strings.HasSuffix(name, "_deg"):

@@ -14,7 +14,7 @@ import (
 // rounded it is rounded up, where a capacity or a low end is, down.
 
 // upTo rounds up to the step that a crew would speak in.
-func upTo(v float64) float64 { return math.Ceil(v/step(v)-1e-9) * step(v) }
+func upTo(v float64) float64 { return max(0, math.Ceil(v/step(v)-1e-9)*step(v)) }
 
 // downTo rounds down to the same step.
 func downTo(v float64) float64 { return math.Floor(v/step(v)+1e-9) * step(v) }
@@ -89,7 +89,7 @@ func (s speaker) other() speaker {
 // load says a force as a crew feels it, rounded up, with kilonewtons for the
 // gear's label.
 func (s speaker) load(f unit.Force) string {
-	kn := trimmed(math.Ceil(float64(f)/100-1e-9)/10, 1) + " kN"
+	kn := trimmed(max(0, math.Ceil(float64(f)/100-1e-9))/10, 1) + " kN"
 	if s.metric {
 		return kn + " (" + s.heavy(f.Held()) + ")"
 	}
@@ -226,6 +226,17 @@ func (s speaker) pullHad(f unit.Force) string { return s.atMost(f.Held()) }
 // alongUp and alongDown say a length to a tenth, rounded up or down.
 func (s speaker) alongUp(l unit.Length) string   { return s.tenth(l, math.Ceil, -1e-9) }
 func (s speaker) alongDown(l unit.Length) string { return s.tenth(l, math.Floor, 1e-9) }
+
+// wholeUp and wholeDown say a height to the whole foot or metre.
+func (s speaker) wholeUp(l unit.Length) string   { return s.whole(l, math.Ceil, -1e-9) }
+func (s speaker) wholeDown(l unit.Length) string { return s.whole(l, math.Floor, 1e-9) }
+
+func (s speaker) whole(l unit.Length, round func(float64) float64, slack float64) string {
+	if s.metric {
+		return trimmed(max(0, round(float64(l)+slack)), 0) + " m"
+	}
+	return trimmed(max(0, round(l.Feet()+slack)), 0) + " ft"
+}
 
 func (s speaker) tenth(l unit.Length, round func(float64) float64, slack float64) string {
 	if s.metric {

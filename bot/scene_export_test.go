@@ -32,7 +32,7 @@ func LowerScene(metric bool, p Pictured, r calc.Result, l Lowering) *Scene {
 
 // RedirectScene builds the scene of a redirect.
 func RedirectScene(metric bool, p Pictured, c redirect.Chain, loads []redirect.Load) *Scene {
-	return redirectScene(speaker{metric: metric}, p, c, loads)
+	return redirectScene(speaker{metric: metric}, p, c, loads, nil)
 }
 
 // SwingScene builds the scene of a swing.

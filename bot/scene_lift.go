@@ -88,18 +88,27 @@ func liftScene(v speaker, p pictured, l tackle.Lift, r tackle.Result, hitch unit
 	left, right := h.stem[0]-0.35*h.shown, hands.X+0.25*h.shown
 	h.draw(out, v, left, right)
 	top, moving := h.block(), h.tie.plus(Point{0, 0.07 * h.shown})
-	out.rope(Rope, l.Parts, moving, top)
-	out.rope(Rope, 1, top, hands)
+	from := top // where the haul leaves the tackle
+	if l.Upward {
+		from, hands = moving, Point{hands.X, h.shown}
+	}
+	out.tackle(v, l.Tackle, moving, top)
+	out.rope(Rope, 1, from, hands)
 	out.add(Sling, "", moving, h.tie)
 	out.add(Block, "", top)
 	out.add(Block, "", moving)
-	out.stand(Point{hands.X, 0})
+	if !l.Upward {
+		out.stand(Point{hands.X, 0})
+	}
 	if h.broken {
 		out.cut(left, right, 0)
 	}
-	out.load(v.say("Top block\n%s", v.load(r.Block)), share(r.Block, r.Block), top.plus(Point{-0.06 * h.shown, -0.03 * h.shown}), down)
-	h.weight(out, v, p, r.Block)
-	out.haul(v.pulling(r), share(r.Haul, r.Block), top, hands, 0.05*h.shown)
+	largest := max(r.Block, p.Weight.Weight())
+	if r.Block >= 1 {
+		out.load(v.say("Top block\n%s", v.load(r.Block)), share(r.Block, largest), top.plus(Point{-0.06 * h.shown, -0.03 * h.shown}), down)
+	}
+	h.weight(out, v, p, largest)
+	out.haul(v.pulling(r), share(r.Haul, largest), from, hands, 0.05*h.shown)
 	if h.toScale {
 		out.add(Gap, v.along(unit.Exactly(hitch)), Point{left, 0}, Point{left, h.shown})
 	}
@@ -107,4 +116,17 @@ func liftScene(v speaker, p pictured, l tackle.Lift, r tackle.Result, hitch unit
 		out.Notes = append(out.Notes, v.say("Dead end on the tree: %s.", v.load(r.DeadEnd)))
 	}
 	return out
+}
+
+// tackle adds the parts of line between two blocks, and says what of the haul
+// is not drawn.
+func (s *Scene) tackle(v speaker, t tackle.Tackle, moving, top Point) {
+	lines := t.Parts
+	if t.Upward {
+		lines = max(1, lines-1) // the haul is one of the parts
+	}
+	s.rope(Rope, lines, moving, top)
+	if n := len(t.Redirects); n > 0 {
+		s.Notes = append(s.Notes, v.say("Haul led over %s, not drawn.", v.redirects(n)))
+	}
 }

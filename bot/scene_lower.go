@@ -11,6 +11,7 @@ import (
 type lowering struct {
 	Hitch   unit.Length // of the block; 0 where it was not said
 	Between *unit.Angle // the legs at the block, where it was said
+	Away    unit.Length // of the drum, from the foot of the tree
 	Parts   int         // of line on the load
 	People  int
 }
@@ -36,7 +37,7 @@ func lowerScene(v speaker, p pictured, r calc.Result, l lowering) *Scene {
 		out.add(Sling, "", tie, h.tie)
 	}
 	out.rope(Rope, max(1, l.Parts), tie, top)
-	out.rope(Rope, 1, top, drum)
+	l.lead(out, h, top, drum)
 	out.add(Block, "", top)
 	if l.Parts > 1 {
 		out.add(Block, "", tie)
@@ -62,11 +63,23 @@ func lowerScene(v speaker, p pictured, r calc.Result, l lowering) *Scene {
 	return out
 }
 
+// lead adds the leg to the drum, over a base block where that stands off.
+func (l lowering) lead(out *Scene, h hung, top, drum Point) {
+	if l.Away <= 0 || l.Between != nil {
+		out.rope(Rope, 1, top, drum)
+		return
+	}
+	foot := Point{(h.stem[0] + h.stem[1]) / 2, drum.Y}
+	out.rope(Rope, 1, top, foot, drum)
+	out.add(Block, "", foot)
+}
+
 // drum is where the drum is: at the foot of the stem, or where the angle said
 // between the legs puts it.
 func (l lowering) drum(h hung) Point {
 	at := Point{(h.stem[0] + h.stem[1]) / 2, min(1, 0.15*h.shown)}
 	if l.Between == nil {
+		at.X -= min(float64(l.Away), 0.8*h.shown)
 		return at
 	}
 	angle := min(*l.Between, steepest)

@@ -10,7 +10,7 @@ import (
 // redirectScene shows a rope's path from the load to the hands, seen from the
 // side, and what each block carries and where to. Legs are as long as each
 // other: their lengths do not matter to the loads, and were not said.
-func redirectScene(v speaker, p pictured, c redirect.Chain, loads []redirect.Load) *Scene {
+func redirectScene(v speaker, p pictured, c redirect.Chain, loads []redirect.Load, names []string) *Scene {
 	out := &Scene{Title: v.say("%s, rope redirected", p.Name), Bar: v.notToScale()}
 	if p.Weight > 0 {
 		out.Plan = p.plan(v)
@@ -39,7 +39,7 @@ func redirectScene(v speaker, p pictured, c redirect.Chain, loads []redirect.Loa
 		out.add(Block, "", path[i+1])
 		if l.Force > 0 {
 			from := path[i+1].plus(sideways(l.Direction).times(0.08))
-			out.load(v.blockLoad(i, len(loads), l.Force), share(l.Force, most), from, sideways(l.Direction))
+			out.load(v.blockLoad(i, len(loads), names, l.Force), share(l.Force, most), from, sideways(l.Direction))
 		}
 	}
 	out.load(v.load(c.Tension), share(c.Tension, most), hang, sideways(c.From))
@@ -48,9 +48,13 @@ func redirectScene(v speaker, p pictured, c redirect.Chain, loads []redirect.Loa
 	return out
 }
 
-// blockLoad says what a block carries, the blocks counted from the load.
-func (s speaker) blockLoad(i, of int, load unit.Force) string {
-	if of == 1 {
+// blockLoad says what a block carries: what it was called, or else its count
+// from the load.
+func (s speaker) blockLoad(i, of int, names []string, load unit.Force) string {
+	switch {
+	case i < len(names):
+		return s.say("%s\n%s", capital(names[i]), s.load(load))
+	case of == 1:
 		return s.say("Block\n%s", s.load(load))
 	}
 	return s.say("Block %s\n%s", count(i+1), s.load(load))

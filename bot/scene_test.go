@@ -86,6 +86,8 @@ func scenes(t *testing.T) map[string]*bot.Scene {
 		"raise-turns-over": raise(false, func(s *hinge.Setup) { s.Tie = feet(10) }),
 		"lift":             lift(false, log, tackle.Lift{Tackle: tackle.Tackle{Parts: 4, Efficiency: 0.9}, Power: tackle.Power{People: 3, PerPerson: tackle.PerPerson}}, feet(30)),
 		"lift-unsaid":      lift(true, bot.Pictured{Name: "Piece, your weight 150 kg", Weight: 150}, tackle.Lift{Tackle: tackle.Tackle{Parts: 1, Efficiency: 0.9}, Power: tackle.Power{PerPerson: tackle.PerPerson}}, 0),
+		"lift-upward":      lift(false, log, tackle.Lift{Tackle: tackle.Tackle{Parts: 3, Efficiency: 0.9, Upward: true, Redirects: []tackle.Redirect{{Sheave: tackle.Sheave{Efficiency: 0.9}, Turn: degrees(90)}}}, Power: tackle.Power{PerPerson: tackle.PerPerson}}, feet(30)),
+		"lower-drum-off":   lower(log, bot.Lowering{Hitch: feet(40), Away: feet(20)}),
 		"lower":            lower(oak(), bot.Lowering{Hitch: feet(35)}),
 		"lower-high":       lower(log, bot.Lowering{Hitch: feet(110), Parts: 2, People: 2}),
 		"lower-angle":      lower(log, bot.Lowering{Hitch: feet(35), Between: &legs}),

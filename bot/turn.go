@@ -158,6 +158,7 @@ func merge(before, now parser.Question) (q parser.Question, kept, changed []stri
 	}
 	slices.Sort(kept)
 	slices.Sort(changed)
+	kept, changed = slices.Compact(kept), slices.Compact(changed) // a turn is said once for every block
 	return settle(now), kept, changed
 }
 

@@ -15,24 +15,29 @@ var ofPiece = []parser.Field{
 var uses = map[parser.Intent][]parser.Field{
 	parser.AskWeight:    {},
 	parser.AskLower:     ofLowering,
-	parser.AskBlockLoad: ofLowering,
+	parser.AskBlockLoad: append(slices.Clone(ofLowering), parser.LimbAngle),
 	parser.AskRope:      ofLowering,
-	parser.AskLift:      {parser.Parts, parser.People, parser.WinchPull, parser.Efficiency, parser.HitchHeight},
-	parser.AskRaise: {parser.LimbAngle, parser.Tie, parser.BlockHeight, parser.Parts, parser.People, parser.WinchPull,
-		parser.Efficiency, parser.HitchHeight},
-	parser.AskNotch:   {parser.LimbAngle},
-	parser.AskCutPlan: {parser.People},
-	parser.AskDrop:    {parser.DropHeight, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight, parser.RopeDiameter, parser.Strands},
-	parser.AskGear:    {parser.RopeDiameter, parser.BlockAngle},
-	parser.AskSwing:   {parser.LineOut, parser.Sideways, parser.StartAngle, parser.HitchHeight, parser.ObstacleOut, parser.ObstacleHeight},
+	parser.AskLift:      append(slices.Clone(ofHauling), parser.HitchHeight, parser.DrumAway, parser.TrunkAcross),
+	parser.AskRaise:     append(slices.Clone(ofHauling), parser.LimbAngle, parser.Tie, parser.BlockHeight, parser.HitchHeight, parser.BlockBehind, parser.BlockOut, parser.Sideways),
+	parser.AskNotch:     {parser.LimbAngle},
+	parser.AskCutPlan:   {parser.People},
+	parser.AskDrop:      {parser.DropHeight, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight, parser.RopeDiameter, parser.Strands},
+	parser.AskGear:      {parser.RopeDiameter, parser.BlockAngle},
+	parser.AskSwing:     {parser.LineOut, parser.Sideways, parser.StartAngle, parser.HitchHeight, parser.ObstacleOut, parser.ObstacleHeight},
 	parser.AskBalance: {parser.LineOut, parser.Sideways, parser.Tie, parser.SecondTie, parser.LegAngle, parser.SecondLeg,
 		parser.BlockAngle, parser.People, parser.Lines, parser.SideBranch, parser.SideBranchOut},
 	parser.AskTree:   {parser.Payload},
 	parser.AskAnchor: {parser.Tie, parser.HitchHeight, parser.StartAngle},
 }
 
+// ofHauling are the facts of a tackle and of what pulls on it.
+var ofHauling = []parser.Field{
+	parser.Parts, parser.People, parser.WinchPull, parser.PersonPull, parser.Efficiency, parser.Turn, parser.Redirects,
+}
+
 var ofLowering = []parser.Field{
 	parser.HitchHeight, parser.Wraps, parser.People, parser.BlockAngle, parser.RopeLength, parser.Parts,
+	parser.Turn, parser.Redirects, parser.DrumAway, parser.DrumAcross, parser.TrunkAcross,
 }
 
 // tellUnused names the numbers that the answer does not take into account, so

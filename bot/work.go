@@ -16,7 +16,7 @@ import (
 var methods = map[parser.Intent]func(*answer) error{
 	parser.AskWeight:    (*answer).workLower,
 	parser.AskLower:     (*answer).workLower,
-	parser.AskBlockLoad: (*answer).workLower,
+	parser.AskBlockLoad: (*answer).workBlockLoad,
 	parser.AskRope:      (*answer).workRope,
 	parser.AskLift:      (*answer).workLift,
 	parser.AskRaise:     (*answer).workRaise,
@@ -86,10 +86,17 @@ func jobOf(q parser.Question) calc.Job {
 		Parts:  int(q.Count(parser.Parts)),
 		Wraps:  q.Count(parser.Wraps),
 		Lower:  lowers[q.Intent],
+		Laid:   layoutOf(q),
 	}
 	if x, ok := q.Get(parser.BlockAngle); ok {
 		between := unit.Angle(x.Low) * unit.Degree // the smaller angle loads the block more
 		j.Between = &between
+	}
+	for _, x := range q.Quantities {
+		if j.Between == nil && atTop(x) {
+			between := unit.Angle(180-x.High) * unit.Degree
+			j.Between = &between
+		}
 	}
 	if q.Species != nil && q.Has(parser.Length) && q.Has(acrossFields...) {
 		p := pieceOf(q)

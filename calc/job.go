@@ -36,6 +36,7 @@ type Job struct {
 	Parts   int                     // of line on the load
 	Wraps   float64                 // the crew has on the drum
 	Between *unit.Angle             // the legs of the rope at the block
+	Laid    rope.Layout             // where the drum and the dead end are; its height, parts and wraps are those of the job
 }
 
 // Result is the job worked out. What does not apply is zero.
@@ -49,6 +50,7 @@ type Result struct {
 	AtWraps  *unit.Range[unit.Force] // at the hand, with the crew's wraps
 	Block    unit.Force              // on the top block, the heavy end hanging still
 	Rope     unit.Length             // from end to end
+	Laid     rope.Layout             // how it is laid out
 }
 
 // Assumption names something taken for granted that the crew did not say.

@@ -14,7 +14,7 @@ import (
 // end. Everything of the lower is planned on the heavy end.
 //
 // The error is that of the first step that refuses: see piece.Weigh,
-// rope.Plan, rope.Held, rope.Needed and block.Load; or a *limits.Missing or
+// rope.Plan, rope.Held, rope.Layout.Needed and block.Load; or a *limits.Missing or
 // *limits.OutOfRange for the weight. Then there is no result at all.
 func Work(j Job) (Result, error) {
 	var r Result
@@ -123,7 +123,10 @@ func (r *Result) lower(j Job) error {
 	if err := rope.Hitches.CheckBoth(limits.HitchHeight, j.Hitch); err != nil {
 		return err
 	}
-	r.Rope, err = rope.Needed(j.Hitch.High, j.Parts)
+	laid := j.Laid
+	laid.Hitch, laid.Parts, laid.Wraps = j.Hitch.High, j.Parts, max(plan.Start, rope.Wraps(j.Wraps))
+	r.Rope, err = laid.Needed()
+	r.Laid = laid
 	return err
 }
 

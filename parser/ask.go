@@ -14,6 +14,7 @@ const (
 	WhichTree     Kind = "which-tree"     // a name that several trees share
 	WhichTon      Kind = "which-ton"      // 2,000 lb, 2,240 lb or 1,000 kg
 	WhichAngle    Kind = "which-angle"    // an angle with no word for where it is
+	WhichSide     Kind = "which-side"     // how far the top block is off, which way not said
 	WhichGear     Kind = "which-gear"     // a working load, and no word for what has it
 	WhichStrength Kind = "which-strength" // a figure of gear: what it breaks at, or its working load
 	Girth         Kind = "girth"          // a tape round the stem, not through it

@@ -69,6 +69,11 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 	if out.has(markTaper) {
 		out.tapers()
 	}
+	out.turns()
+	out.eachPulls()
+	out.laid()
+	out.movingBlock()
+	out.blockOffsets()
 	out.ratings()
 	out.slingAngles()
 	out.onAnchor()

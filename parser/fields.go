@@ -6,20 +6,23 @@ var dimensionOf = map[Field]dimension{
 	Diameter: dimLength, ButtDiameter: dimLength, MidDiameter: dimLength, TipDiameter: dimLength,
 	Length: dimLength, HitchHeight: dimLength, RopeLength: dimLength, DropHeight: dimLength,
 	RunLength: dimLength, BlockHeight: dimLength, Tie: dimLength,
+	DrumAway: dimLength, DrumAcross: dimLength, TrunkAcross: dimLength, BlockBehind: dimLength, BlockOut: dimLength,
 	LineOut: dimLength, Sideways: dimLength, RopeDiameter: dimLength,
 	ObstacleOut: dimLength, ObstacleHeight: dimLength,
 	SecondTie: dimLength, SideBranchOut: dimLength, SideBranch: dimMass, LegAngle: dimAngle, SecondLeg: dimAngle,
 	Weight: dimMass, Limit: dimMass,
-	WinchPull: dimForce, RopeBreak: dimForce, RopeWorking: dimForce, BlockBreak: dimForce, BlockWorking: dimForce,
+	WinchPull: dimForce, PersonPull: dimForce, RopeBreak: dimForce, RopeWorking: dimForce, BlockBreak: dimForce, BlockWorking: dimForce,
 	SlingBreak: dimForce, SlingWorking: dimForce, ConnectorBreak: dimForce, ConnectorWorking: dimForce,
 	DrumBreak: dimForce, DrumWorking: dimForce, Payload: dimMass,
 	ChokeAngle: dimAngle, DesignFactor: dimRatio,
-	BlockAngle: dimAngle, LimbAngle: dimAngle, StartAngle: dimAngle,
+	BlockAngle: dimAngle, LimbAngle: dimAngle, StartAngle: dimAngle, Turn: dimAngle,
 	Parts: dimRatio,
 }
 
 // counted are the fields whose number has no unit.
-var counted = map[Field]bool{People: true, Wraps: true, Efficiency: true, Legs: true, Lines: true, Strands: true}
+var counted = map[Field]bool{
+	People: true, Wraps: true, Efficiency: true, Redirects: true, Legs: true, Lines: true, Strands: true,
+}
 
 // mentioned are the fields whose words are often said without a number.
 var mentioned = map[Field]bool{RopeLength: true, WinchPull: true, RopeBreak: true, DropHeight: true, RunLength: true}
@@ -33,13 +36,15 @@ const mostWraps = 15
 const (
 	roundest = 1.2
 	thickest = 3
+
+	manyRedirects = 8 // more than these is no count of redirects
 )
 
 // takes says whether a number can be the quantity of a field. A pull is often
 // told as the mass it lifts, and a weight as a force. No hitch and no rope is
 // as short as a number told in inches, and no piece as thick as a height.
 func takes(f Field, fig *figure) bool {
-	if fig.elsewhere || fig.pair || fig.falling || fig.rope {
+	if fig.elsewhere || fig.pair || fig.falling || fig.rope || fig.told != "" {
 		return false
 	}
 	if fig.sure != "" {
@@ -51,7 +56,7 @@ func takes(f Field, fig *figure) bool {
 		return d == dimRatio || d == dimCount
 	case want == dimMass || want == dimForce:
 		return d == dimMass || d == dimForce
-	case want != d, f == Wraps && fig.high > mostWraps:
+	case want != d, f == Wraps && fig.high > mostWraps, f == Redirects && fig.high > manyRedirects:
 		return false
 	case thickness(f):
 		return fig.high <= thickest

@@ -11,13 +11,16 @@ type figure struct {
 	low, high float64 // SI; degrees
 	unit      *unitWord
 	dim       dimension
-	pair      bool  // butt and tip in one breath: "14/10 in"; low is the tip
-	falling   bool  // "14 to 10 in": a taper, or a range told backwards
-	elsewhere bool  // a number of the surroundings: "30 ft from the house"
-	rope      bool  // how thick a rope is: "5/8 double braid"
-	sure      Field // what it is, whatever other words stand around it
-	claimed   Field // taken by words that no role knows: the far side of a swing
-	unclear   Kind  // why a number of an obstacle must be asked about
+	pair      bool   // butt and tip in one breath: "14/10 in"; low is the tip
+	falling   bool   // "14 to 10 in": a taper, or a range told backwards
+	elsewhere bool   // a number of the surroundings: "30 ft from the house"
+	rope      bool   // how thick a rope is: "5/8 double braid"
+	told      Field  // what its neighbours say that it is, whatever else is near: "turns 30°"
+	sideless  bool   // how far the top block is off, which way not said
+	at        string // the block that a turn is at
+	sure      Field  // what it is, whatever other words stand around it
+	claimed   Field  // taken by words that no role knows: the far side of a swing
+	unclear   Kind   // why a number of an obstacle must be asked about
 	start     int
 	end       int
 }

@@ -6,8 +6,8 @@ import "slices"
 // fall without wanting to know what it does.
 var fieldIntent = map[Field]Intent{
 	DropHeight: AskDrop, RunLength: AskDrop,
-	Tie: AskRaise, BlockHeight: AskRaise, LimbAngle: AskRaise,
-	WinchPull: AskLift, Parts: AskLift, Efficiency: AskLift,
+	Tie: AskRaise, BlockHeight: AskRaise, LimbAngle: AskRaise, BlockBehind: AskRaise, BlockOut: AskRaise,
+	WinchPull: AskLift, Parts: AskLift, Efficiency: AskLift, PersonPull: AskLift,
 	Payload: AskTree,
 	LineOut: AskSwing, Sideways: AskSwing, StartAngle: AskSwing,
 	ObstacleOut: AskSwing, ObstacleHeight: AskSwing,
@@ -16,7 +16,8 @@ var fieldIntent = map[Field]Intent{
 
 // serves are the facts that another question makes use of too.
 var serves = map[Field][]Intent{
-	LegAngle: {AskGear}, Parts: {AskRope}, LineOut: {AskBalance}, Sideways: {AskBalance}, Tie: {AskBalance, AskAnchor}, StartAngle: {AskAnchor},
+	Parts: {AskRope}, PersonPull: {AskLower, AskRaise}, LineOut: {AskBalance}, Sideways: {AskBalance, AskRaise}, Tie: {AskBalance, AskAnchor},
+	StartAngle: {AskAnchor}, LimbAngle: {AskBlockLoad}, LegAngle: {AskGear},
 }
 
 // special are the intents that no other answer covers, the most particular
@@ -28,7 +29,7 @@ var special = []Intent{
 // intentOf says what the message asks for.
 func intentOf(rd *reading, q Question) Intent {
 	asked, besides, hello := rd.intents()
-	if len(asked) == 0 && !q.Has(HitchHeight, Wraps) {
+	if len(asked) == 0 && !q.Has(HitchHeight, Wraps, Turn) {
 		asked = besides
 		if !q.Empty() { // "22 ft total" tells of a piece
 			asked = slices.DeleteFunc(asked, func(in Intent) bool { return in == AskTree })
@@ -39,6 +40,11 @@ func intentOf(rd *reading, q Question) Intent {
 	}
 	if q.Has(SecondTie) {
 		asked = append(asked, AskBalance) // the ties are those of two lines
+	}
+	if q.Has(Turn) && len(asked) == 0 && q.Has(HitchHeight) {
+		asked = append(asked, AskLower) // whose answer says what the blocks carry too
+	} else if q.Has(Turn) || len(asked) == 0 && !q.Has(HitchHeight, Wraps, People, Parts) && slices.ContainsFunc(q.Notes, Redirecting) {
+		asked = append(asked, AskBlockLoad)
 	}
 	for _, x := range q.Quantities {
 		if in, ok := fieldIntent[x.Field]; ok && !(x.Field == LegAngle && rd.slung()) && !slices.ContainsFunc(serves[x.Field], func(s Intent) bool { return slices.Contains(asked, s) }) {
@@ -55,6 +61,9 @@ func intentOf(rd *reading, q Question) Intent {
 		asked = append(asked, AskSwing)
 	}
 	for _, in := range special {
+		if in == AskLift && q.Has(Turn) && !q.Has(Parts, People, WinchPull) {
+			continue // "lifting 300 lb, rope turns 45°": what the block carries
+		}
 		if slices.Contains(asked, in) {
 			return in
 		}
@@ -96,6 +105,8 @@ func (rd *reading) intents() (asked, besides []Intent, hello bool) {
 func plainIntent(asked []Intent, q Question, hello bool) Intent {
 	has := func(in Intent) bool { return slices.Contains(asked, in) }
 	switch {
+	case has(AskRope) && q.Has(Wraps) && q.MissingPiece() != nil && q.Species == nil:
+		return AskRope // the wraps are told, and there is nothing to lower
 	case has(AskLower), q.Has(Wraps, People):
 		return AskLower
 	case has(AskRope) && has(AskBlockLoad):

@@ -35,6 +35,7 @@ type term struct {
 	ask       Kind // girth, breast height, a word that twists
 	units     System
 	note      string
+	block     string   // which block of a rope's path: "base-block"
 	part      part     // gear that has a strength
 	strength  strength // which of the two on its label
 	explain   string

@@ -106,6 +106,8 @@ func meaningOf(words []string) (func(*term), error) {
 	case "note":
 		note, near := strings.CutSuffix(arg, "?")
 		set = func(t *term) { t.note, t.near = note, near }
+	case "at-block":
+		set = func(t *term) { t.block = arg }
 	case "gear-part", "strength":
 		set = ratingOf(&err, what, arg)
 	case "half":

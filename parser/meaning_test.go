@@ -46,6 +46,12 @@ func readMeaning(line string) (meaning, error) {
 			m.language = value
 		case name == "species" || name == "shape" || name == "condition" || name == "note" || name == "fix" || name == "explain":
 			m.facts[name] = value
+		case name == string(parser.Turn):
+			v, err := readTurns(value)
+			if err != nil {
+				return m, err
+			}
+			m.facts[name] = v
 		case name == "arborist" || name == "site":
 			m.facts[name] = strings.ToLower(value)
 		default:
@@ -85,6 +91,20 @@ var scales = map[string]scale{
 	"mm": {0.001, parser.Metric}, "cm": {0.01, parser.Metric}, "m": {1, parser.Metric},
 	"lb": {0.45359237, parser.Imperial}, "kg": {1, parser.Metric}, "t": {1000, parser.Metric},
 	"kN": {1000, parser.Metric}, "lbf": {4.4482216152605, parser.Imperial},
+}
+
+// readTurns reads "top-block:180deg,redirect:20deg", in rope order.
+func readTurns(text string) (string, error) {
+	var out []string
+	for one := range strings.SplitSeq(text, ",") {
+		at, angle, _ := strings.Cut(one, ":")
+		v, err := readValue(at, angle)
+		if err != nil {
+			return "", err
+		}
+		out = append(out, at+":"+v)
+	}
+	return strings.Join(out, ","), nil
 }
 
 // readValue reads "14in", "3" or "[14in 16in]".
@@ -131,7 +151,11 @@ func meant(q parser.Question) meaning {
 		m.facts["condition"] = string(q.Condition.Value)
 	}
 	for _, x := range q.Quantities {
-		m.facts[string(x.Field)] = writeValue(x.Low, x.High, x.System)
+		v := writeValue(x.Low, x.High, x.System)
+		if x.Field == parser.Turn { // said once for every block
+			v = strings.TrimPrefix(m.facts[string(x.Field)]+","+x.At+":"+v, ",")
+		}
+		m.facts[string(x.Field)] = v
 	}
 	if len(q.Notes) > 0 {
 		m.facts["note"] = strings.Join(q.Notes, ",")

@@ -21,6 +21,9 @@ var needed = map[Intent][]Field{
 // message did not give.
 func (q Question) Missing() []Field {
 	if fields, ok := needed[q.Intent]; ok {
+		if q.Intent == AskRope && slices.Contains(q.Notes, DeadEndOnTrunk) {
+			fields = append(slices.Clone(fields), TrunkAcross)
+		}
 		return q.without(fields)
 	}
 	if q.Intent == AskCutPlan {
@@ -41,6 +44,9 @@ func (q Question) Missing() []Field {
 		return q.missingBalance()
 	}
 	out := q.MissingPiece()
+	if q.Intent == AskBlockLoad && q.unturned() {
+		out = append(out, Turn)
+	}
 	if q.Intent == AskSwing && !q.Has(Sideways, StartAngle) {
 		out = append(out, Sideways)
 	}
@@ -124,6 +130,28 @@ func (q Question) MissingPiece() []Field {
 		return nil
 	}
 	return q.missingOf(SpeciesField, acrossField(q.limb()), Length)
+}
+
+// unturned says whether a redirect was named of which it was not said how far
+// the rope turns there.
+func (q Question) unturned() bool {
+	want := int(q.Count(Redirects))
+	named := 0
+	for _, n := range q.Notes {
+		if Redirecting(n) {
+			named++
+		}
+	}
+	said := 0
+	if q.Has(BlockAngle) && !q.Has(Turn) {
+		said = 1 // the angle between the legs tells the turn
+	}
+	for _, x := range q.Quantities {
+		if x.Field == Turn && x.At != TopBlock {
+			said++
+		}
+	}
+	return said < max(want, named)
 }
 
 func (q Question) limb() bool { return q.Shape != nil && q.Shape.Value == Limb }

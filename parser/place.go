@@ -12,6 +12,8 @@ func (rd *reading) place(claimed bound) (full bound, loose []int) {
 			continue
 		}
 		switch f := alone[e.fig.dim]; {
+		case e.fig.told != "":
+			full[i] = e.fig.told
 		case e.fig.sure != "" && takes(e.fig.sure, e.fig):
 			full[i] = e.fig.sure
 		case e.fig.claimed != "":

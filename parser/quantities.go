@@ -39,7 +39,7 @@ func (rd *reading) add(q *Question, fig *figure, f Field, limb bool) *Ask {
 	if f == Diameter && limb {
 		f = ButtDiameter
 	}
-	x := Quantity{Field: f, Low: si(f, fig, fig.low), High: si(f, fig, fig.high), Words: fig.words(rd.text), Start: fig.start, End: fig.end}
+	x := Quantity{Field: f, Low: si(f, fig, fig.low), High: si(f, fig, fig.high), Words: fig.words(rd.text), Start: fig.start, End: fig.end, At: fig.at}
 	if fig.unit != nil {
 		x.System = fig.unit.system
 	} else if f == RopeDiameter {
@@ -51,7 +51,7 @@ func (rd *reading) add(q *Question, fig *figure, f Field, limb bool) *Ask {
 		tip.Field, tip.High = TipDiameter, tip.Low
 		q.Quantities = append(q.Quantities, tip)
 	}
-	if old, ok := q.Get(f); ok {
+	if old, ok := q.Get(f); ok && f != Turn {
 		if old.Low == x.Low && old.High == x.High {
 			return nil
 		}
@@ -86,6 +86,10 @@ func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 	switch {
 	case fig.unclear != "":
 		return fig.obstacleAsk(rd.text)
+	case fig.sideless:
+		a := fig.ask(WhichSide, rd.text)
+		a.Fields = []Field{BlockBehind}
+		return a
 	case fig.dim == dimCount && !fig.elsewhere:
 		a := fig.ask(NoUnit, rd.text)
 		if a.Fields = rd.heavyRole(i); a.Fields != nil {

@@ -33,6 +33,14 @@ const (
 	LineOut      Field = "line_m"    // from the block to the tie
 	Sideways     Field = "offset_m"  // of the piece, from under the block
 	StartAngle   Field = "start_deg" // of the line, from plumb
+	Turn         Field = "turn_deg"  // of the rope at a block; the only field that is said several times
+	Redirects    Field = "redirects"
+	BlockBehind  Field = "block_behind_m"   // the top block, behind the hinge
+	BlockOut     Field = "block_out_m"      // the top block, out toward the limb
+	DrumAway     Field = "drum_away_m"      // from the foot of the tree
+	DrumAcross   Field = "drum_diameter_m"  // of the lowering drum
+	TrunkAcross  Field = "trunk_diameter_m" // where the dead end goes round it
+	PersonPull   Field = "person_pull_n"    // what each of the people pulls
 
 	// The strengths of gear: what it breaks at, and what it may be loaded with.
 	RopeWorking      Field = "rope_wll_n"
@@ -149,6 +157,7 @@ type Quantity struct {
 	System     System
 	Words      string
 	Start, End int
+	At         string `json:",omitempty"` // the block that a turn is at, "" where it was not named
 }
 
 // Fix is a misspelt word and what it was taken for.

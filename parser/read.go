@@ -258,12 +258,13 @@ func (rd *reading) snubbedRun() *Ask {
 func (rd *reading) notes() []string {
 	var out []string
 	for i, e := range rd.elems {
-		bridle := e.term != nil && e.term.note == bridled && rd.slung()
-		if bridle || e.term != nil && e.term.near && rd.at(i+1).fig == nil {
+		if e.term == nil || e.term.note == bridled && rd.slung() || e.term.near && rd.at(i+1).fig == nil {
 			continue
 		}
-		if e.term != nil && e.term.note != "" && !slices.Contains(out, e.term.note) {
-			out = append(out, e.term.note)
+		for _, n := range []string{e.term.note, redirecting[e.term.block]} {
+			if n != "" && !slices.Contains(out, n) {
+				out = append(out, n)
+			}
 		}
 	}
 	return out

@@ -100,7 +100,7 @@ func (s *scanner) unit(end int) int {
 		switch {
 		case low == "in" && s.tongue.nextIsArticle(s.text[end:]):
 			return 0
-		case low == "n" && s.at > s.lastEnd:
+		case low == "n" && s.at > s.lastEnd && !s.everyOne(end):
 			return 0 // "14 n 16": "and"
 		}
 		return end
@@ -110,6 +110,17 @@ func (s *scanner) unit(end int) int {
 		return end - 1
 	}
 	return 0
+}
+
+// everyOne says whether the word after i is that of what every one pulls: "200
+// N each".
+func (s *scanner) everyOne(i int) bool {
+	rest := strings.TrimLeft(s.text[i:], " ")
+	switch lower(rest[:lettersIn(rest)]) {
+	case "each", "apiece", "per", "pull":
+		return true
+	}
+	return false
 }
 
 // nextIsArticle reads "in the": "its" follows an inch as well.

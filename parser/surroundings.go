@@ -11,7 +11,9 @@ import "strings"
 func (rd *reading) surroundings() {
 	for i, e := range rd.elems {
 		switch {
-		case e.fig == nil || e.fig.dim == dimRatio || e.fig.sure != "":
+		case e.fig == nil || e.fig.dim == dimRatio || e.fig.told != "" || e.fig.sure != "":
+		case e.fig.sideless:
+			e.fig.elsewhere = true
 		case rd.ofRope(i):
 			e.fig.rope = true
 		case e.fig.dim == dimAngle:
@@ -39,7 +41,7 @@ func (e element) piece() bool {
 // towardsPlace reads "30 ft from the house", "6 ft above him".
 func (rd *reading) towardsPlace(i int) bool {
 	j := rd.past(i+1, +1, markAdverb)
-	if d := rd.elems[i].fig.dim; (d == dimMass || d == dimForce) && rd.at(j).marked(markWhere) {
+	if d := rd.elems[i].fig.dim; (d == dimMass || d == dimForce) && rd.at(j).marked(markWhere) && !rd.led(j) {
 		return rd.at(rd.past(j+1, +1, markArticle|markAdjective)).marked(markLoaded) // "5 kN on the block"
 	}
 	if !rd.at(j).marked(markRelation) {
@@ -54,6 +56,15 @@ func (rd *reading) towardsPlace(i int) bool {
 		return true // "block 4 ft above the limb"
 	}
 	return end.marked(markPlace | markStation | markPronoun | markPart)
+}
+
+// led says whether the words only lead over to the gear: "600 lb with a redirect".
+func (rd *reading) led(j int) bool {
+	switch e := rd.at(j); fold(rd.text[e.start:e.end]) {
+	case "with", "w/", "using", "through":
+		return rd.termAt(rd.past(j+1, +1, markArticle|markAdjective)).block != ""
+	}
+	return false
 }
 
 // ofRope reads "5/8 double braid", "16 mm rope" and "cuerda de 5/8": a fraction

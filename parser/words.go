@@ -14,6 +14,16 @@ import (
 // were mended, and the places of all words, are not kept.
 func (q Question) Words() string {
 	parts := []string{explaining[q.Explain], asking[q.Intent], q.piece()}
+	if q.Intent == AskBlockLoad && q.Has(Turn) {
+		parts[1] = "" // the turn asks, and names its own block
+	}
+	notes := make([]string, 0, len(q.Notes))
+	for _, n := range q.Notes {
+		notes = append(notes, noted[n])
+	}
+	if q.Has(Turn) {
+		parts, notes = append(parts, notes...), nil // the turns name blocks too
+	}
 	for _, f := range told {
 		for _, x := range q.Quantities {
 			if second := f == LegAngle && q.Has(SecondLeg); x.Field == f && !second {
@@ -22,9 +32,7 @@ func (q Question) Words() string {
 		}
 	}
 	parts = append(parts, q.swungPast(), q.onTwoLegs())
-	for _, n := range q.Notes {
-		parts = append(parts, noted[n])
-	}
+	parts = append(parts, notes...)
 	if q.SaysUnits {
 		parts = append(parts, systems[q.Units])
 	}
@@ -88,7 +96,9 @@ var told, phrases = inOrder([]phrase{
 	{SlingBreak, "sling breaks at #"}, {SlingWorking, "sling wll #"}, {ConnectorBreak, "shackle breaks at #"},
 	{ConnectorWorking, "shackle wll #"}, {DrumBreak, "drum breaks at #"}, {DrumWorking, "drum wll #"},
 	{DesignFactor, "design factor #"}, {Legs, "# legs"}, {ChokeAngle, "choked at #"},
-	{Payload, "payload #"},
+	{Payload, "payload #"}, {PersonPull, "each pulls #"}, {Redirects, "# redirects"}, {Turn, "rope turns #"},
+	{DrumAway, "drum # from the tree"}, {DrumAcross, "# drum"}, {TrunkAcross, "# trunk"},
+	{BlockBehind, "# behind the hinge"}, {BlockOut, "# out toward the limb"},
 	{DropHeight, "free fall of #"}, {RunLength, "# of run"}, {Limit, "limit is #"},
 	{Tie, "# out from the cut"}, {BlockHeight, "# above the cut"}, {LimbAngle, "# above level"},
 	{LineOut, "# of line out"}, {Sideways, "# to the side"}, {StartAngle, "# from plumb"},
@@ -133,6 +143,9 @@ var noted = map[string]string{
 	"rope-three-strand": "laid rope", "rope-kernmantle": "kernmantle", "rope-no-stretch": "no stretch",
 	"eye-splice": "eye splice", "square-knot": "square knot", "overhand-knot": "overhand knot",
 	"figure-eight": "figure eight", noteChoker: "choked", noteBasket: "in a basket", "lean": "leaning",
+	RedirectBlock: "redirect", BaseBlock: "base block", "bushed": "plain bushed", "small-pulley": "small pulley",
+	"haul-up": "haul from the moving block", "haul-down": "haul from the top block", MovingBlock: "moving block",
+	DeadEndOnTrunk: "dead end round the trunk", "dead-end-block": "dead end on the becket",
 	NoteAnchorLimb: "anchor limb", NoteAnchorSpar: "anchor spar", "from-tip": "from the tip down", newTree: "new tree",
 }
 
@@ -145,7 +158,14 @@ func (x Quantity) as(words string) string {
 	if x.High != x.Low {
 		number += "-" + figured(x.High/scale)
 	}
+	words += turnedAtBlock[x.At]
 	return strings.Replace(words, "#", strings.TrimSpace(number+" "+name), 1)
+}
+
+// turnedAtBlock are the words of the block that a turn is at.
+var turnedAtBlock = map[string]string{
+	TopBlock: " at the top block", RedirectBlock: " at the redirect", BaseBlock: " at the base block",
+	NaturalCrotch: " at the natural crotch", AnyBlock: " at the block",
 }
 
 // unit is what the quantity is told in.
@@ -154,7 +174,7 @@ func (x Quantity) unit() (scale float64, name string) {
 	switch dim := dimensionOf[x.Field]; {
 	case dim == dimAngle:
 		return 1, "degrees"
-	case dim == dimLength && (thickness(x.Field) || x.Field == RopeDiameter):
+	case dim == dimLength && (thickness(x.Field) || x.Field == RopeDiameter || x.Field == DrumAcross || x.Field == TrunkAcross):
 		if metric {
 			return float64(unit.Centimetre), "cm"
 		}

@@ -28,8 +28,8 @@ var (
 // block on the load. It holds within Hitches and PartsOfLine for a drum at the
 // foot of the tree.
 //
-// Errors: a drum set off from the trunk, redirects and a piece lowered into a
-// hole need their length on top.
+// Errors: redirects and a piece lowered into a hole need their length on top;
+// a drum set off from the trunk does in Layout.
 //
 // Source: geometry; no published figure was found.
 func Needed(hitch unit.Length, parts int) (unit.Length, error) {
@@ -51,5 +51,8 @@ func Domains() []limits.Domain {
 		Crews.Domain(method, limits.People),
 		Hitches.Domain(method, limits.HitchHeight),
 		PartsOfLine.Domain(method, limits.Parts),
+		Aways.Domain(method, limits.DrumAway),
+		Trunks.Domain(method, limits.TrunkAcross),
+		Drums.Domain(method, limits.DrumDiameter),
 	}
 }

@@ -143,6 +143,12 @@ func TestDomainsAreTheRangesChecked(t *testing.T) {
 			_, err = rope.Needed(unit.Length(beyond), 1)
 		case limits.Parts:
 			_, err = rope.Needed(10, int(beyond))
+		case limits.DrumAway:
+			_, err = rope.Layout{Hitch: 10, Parts: 1, Away: unit.Length(beyond)}.Needed()
+		case limits.TrunkAcross:
+			_, err = rope.Layout{Hitch: 10, Parts: 1, Trunk: unit.Length(beyond)}.Needed()
+		case limits.DrumDiameter:
+			_, err = rope.Layout{Hitch: 10, Parts: 1, Drum: unit.Length(beyond)}.Needed()
 		}
 		out, ok := errors.AsType[*limits.OutOfRange](err)
 		if !ok || out.Quantity != d.Quantity || out.High != d.High || out.Low != d.Low || out.Why != d.Why {

@@ -56,7 +56,8 @@ type Remedies struct {
 //	holding  F = W/(e⁻¹ + … + e⁻ⁿ)·p
 //	tree     P = W + W/(e + … + eⁿ)
 //
-// in N, with W the weight of the load, n the parts of line, e the efficiency
+// and, hauled upward at the moving block, with 1 + e + … + eⁿ⁻¹ in place of
+// each sum and P = W − W/(1 + … + eⁿ⁻¹), in N, with W the weight of the load, n the parts of line, e the efficiency
 // of a sheave and p that of the redirects. With an even n the dead end is on
 // the tree and carries W·eⁿ/(e + … + eⁿ) of P; with an odd one it is on the
 // load. It holds within Loads, Crews, Pulls, Winches and the ranges of
@@ -90,19 +91,30 @@ func Pull(line unit.Force, t Tackle, p Power) (Result, error) {
 	if err := p.check(); err != nil {
 		return Result{}, err
 	}
-	sum := series(t.Efficiency, t.Parts)
+	sum := t.series(t.Efficiency)
 	r := Result{Ideal: float64(t.Parts), Actual: sum * pass, Have: p.have()}
-	lead := line / unit.Force(sum) // the haul as it leaves the fixed block
+	lead := line / unit.Force(sum) // the haul as it leaves the tackle
 	r.Haul = lead / unit.Force(pass)
-	r.Holding = line / unit.Force(series(1/t.Efficiency, t.Parts)) * unit.Force(pass)
+	r.Holding = line / unit.Force(t.series(1/t.Efficiency)) * unit.Force(pass)
 	r.Tree = line + lead
-	if t.Parts%2 == 0 {
-		r.DeadEnd = lead * unit.Force(math.Pow(t.Efficiency, float64(t.Parts)))
+	if t.Upward {
+		r.Tree = line - lead
 	}
-	r.Block = r.Tree - r.DeadEnd
+	if t.Parts%2 == 0 {
+		r.DeadEnd = lead * unit.Force(t.deadEnd())
+	}
+	r.Block = max(0, r.Tree-r.DeadEnd)
 	r.PeopleNeeded = p.people(r.Haul)
 	r.judge(line, pass, t, p)
 	return r, nil
+}
+
+// deadEnd is the pull of the dead end over the haul at the tackle.
+func (t Tackle) deadEnd() float64 {
+	if t.Upward {
+		return math.Pow(t.Efficiency, float64(t.Parts-1))
+	}
+	return math.Pow(t.Efficiency, float64(t.Parts))
 }
 
 // judge compares the pull at hand with the haul, and finds what would help.
@@ -126,7 +138,9 @@ func (r *Result) judge(line unit.Force, pass float64, t Tackle, p Power) {
 		r.Remedies.Winch = max(enough, Winches.Low)
 	}
 	for n := t.Parts + 1; n <= int(rope.PartsOfLine.High); n++ {
-		if haul := line / unit.Force(series(t.Efficiency, n)*pass); !limits.Above(haul*Reserve, r.Have) {
+		more := t
+		more.Parts = n
+		if haul := line / unit.Force(more.series(t.Efficiency)*pass); !limits.Above(haul*Reserve, r.Have) {
 			r.Remedies.Parts = n
 			break
 		}

@@ -9,8 +9,9 @@ import (
 
 // Tackle is what lies between the load and the hands.
 type Tackle struct {
-	Parts      int     // of line on the load; the haul leaves the fixed block
+	Parts      int     // of line on the load, the haul among them with Upward
 	Efficiency float64 // of each sheave of the tackle, at half a turn
+	Upward     bool    // the haul leaves the moving block, upward; else the fixed one
 	Redirects  []Redirect
 }
 
@@ -24,10 +25,12 @@ type Redirect struct {
 var Rises = limits.Range[unit.Length]{Low: 0.01, High: 60,
 	Why: "likely a slip in the number or its unit"} // common practice, no source
 
-// Advantage is the load over the haul that raises it, n parts on the load and
-// the haul leaving the fixed block:
+// Advantage is the load over the haul that raises it, n parts on the load. The
+// haul leaves the fixed block, or the moving one, upward, and then there is a
+// sheave less:
 //
 //	A = (e + e² + … + eⁿ)·Π e(φᵢ)
+//	A = (1 + e + … + eⁿ⁻¹)·Π e(φᵢ)
 //
 // with e the efficiency of a sheave and e(φᵢ) that of each redirect at its
 // turn; see Sheave.At. It holds within rope.PartsOfLine, block.Efficiencies
@@ -44,7 +47,7 @@ func (t Tackle) Advantage() (float64, error) {
 	if err != nil {
 		return 0, err
 	}
-	return series(t.Efficiency, t.Parts) * pass, nil
+	return t.series(t.Efficiency) * pass, nil
 }
 
 // check refuses a tackle that cannot be, and finds what its redirects let
@@ -65,6 +68,15 @@ func (t Tackle) check() (pass float64, err error) {
 		pass *= e
 	}
 	return pass, nil
+}
+
+// series is what the parts carry together, over the haul at the tackle, with
+// sheaves that let e through.
+func (t Tackle) series(e float64) float64 {
+	if t.Upward {
+		return series(e, t.Parts) / e
+	}
+	return series(e, t.Parts)
 }
 
 // series is e + e² + … + eⁿ.

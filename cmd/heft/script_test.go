@@ -67,7 +67,7 @@ func exits(ts *testscript.TestScript, neg bool, args []string) {
 }
 
 // field reads the JSON object on a line of stdout and checks a field:
-// field LINE PATH VALUE. A value A..B is a range; "-" means absent.
+// field LINE PATH VALUE. In a list a step of the path counts from 0. A value A..B is a range; "-" means absent.
 func field(ts *testscript.TestScript, neg bool, args []string) {
 	if neg || len(args) != 3 {
 		ts.Fatalf("usage: field LINE PATH VALUE")
@@ -81,8 +81,18 @@ func field(ts *testscript.TestScript, neg bool, args []string) {
 	var v any
 	ts.Check(json.Unmarshal([]byte(out[n-1]), &v))
 	for _, key := range strings.Split(args[1], ".") {
-		m, _ := v.(map[string]any)
-		v = m[key]
+		switch of := v.(type) {
+		case map[string]any:
+			v = of[key]
+		case []any:
+			i, err := strconv.Atoi(key)
+			ts.Check(err)
+			if v = nil; i < len(of) {
+				v = of[i]
+			}
+		default:
+			v = nil
+		}
 	}
 	if !matches(v, args[2]) {
 		ts.Fatalf("%s is %v, want %s", args[1], v, args[2])

@@ -1,0 +1,32 @@
+package parser
+
+import "slices"
+
+// aside are the words that say a block is off, and not which way.
+var aside = []string{"out", "off", "over", "back", "away", "offset", "horizontally", "out from it", "forward"}
+
+// blockOffsets finds how far the top block is off the plumb of the hinge where
+// it was not said which way: "block 20 ft above the cut and 3 ft out". It must
+// be asked about, never taken for a length.
+func (rd *reading) blockOffsets() {
+	for i, e := range rd.elems {
+		if !e.fig.far() || e.fig.told != "" {
+			continue
+		}
+		j := i - 1
+		for rd.at(j).marked(markAnd|markWhere|markIs) || rd.at(j).pause > 0 {
+			j--
+		}
+		before, after := rd.at(j), rd.at(i+1)
+		led := rd.word(before) == "offset" || before.plays(BlockHeight) && slices.Contains(aside, rd.word(after))
+		e.fig.sideless = led && !after.plays(BlockBehind) && !after.plays(BlockOut)
+	}
+}
+
+// word is an element as it was typed, folded; "" where it is no word.
+func (rd *reading) word(e element) string {
+	if e.term == nil {
+		return ""
+	}
+	return fold(rd.text[e.start:e.end])
+}

@@ -1,0 +1,55 @@
+package parser
+
+// eachPulls reads what each of the people pulls: "3 guys, 40 lb each". "Each"
+// behind any other number is asked about: "3 logs, 400 lb each".
+func (rd *reading) eachPulls() {
+	for i := range rd.elems {
+		e := rd.elems[i]
+		if word := fold(rd.text[e.start:e.end]); word != "each" && word != "apiece" || !rd.pullBefore(i) {
+			continue
+		}
+		rd.elems[i].term = &term{} // it is placed, and no more to be asked about
+		rd.elems[i-1].fig.told = PersonPull
+	}
+}
+
+// ownClause says whether people are counted in the message and another mass
+// names the one piece: "3 of us lift a 300 lb log, 50 lb each".
+func (rd *reading) ownClause(own int) bool {
+	counted, named, others := false, false, 0
+	for i, e := range rd.elems {
+		switch {
+		case i == own || e.fig == nil:
+		case e.fig.dim == dimMass || e.fig.dim == dimForce:
+			others++
+			named = rd.at(i + 1).piece()
+		case e.fig.dim == dimCount && rd.at(i+1).plays(People):
+			counted = true
+		case e.fig.dim == dimCount && rd.at(i+1).piece():
+			return false // "2 logs"
+		}
+	}
+	return counted && named && others == 1
+}
+
+// pullBefore says whether a pull stands before "each", and before that, with
+// no other number or piece between, the people.
+func (rd *reading) pullBefore(i int) bool {
+	fig := rd.at(i - 1).fig
+	if fig == nil || fig.dim != dimMass && fig.dim != dimForce {
+		return false
+	}
+	if rd.at(i-2).pause > 0 && rd.ownClause(i-1) {
+		return true
+	}
+	for j := i - 2; j >= 0; j-- {
+		e := rd.elems[j]
+		switch {
+		case e.fig != nil || e.piece():
+			return false
+		case e.plays(People):
+			return rd.at(j-1).fig != nil
+		}
+	}
+	return false
+}
