@@ -76,7 +76,7 @@ func TestPracticeIsForThisMachineAlone(t *testing.T) {
 var (
 	lesson = regexp.MustCompile(`<a href="([^"]+draft=[^"]+)">.*<q>([^<]+)</q>`)
 	hidden = regexp.MustCompile(`<input type="hidden" name="(\w+)" value="([^"]*)">`)
-	answer = regexp.MustCompile(`<p class="head">([^<]*)</p>`)
+	answer = regexp.MustCompile(`<p class="head">(?:<strong>)?([^<]*)<`)
 )
 
 // answers are the first lines of what the desk said, as the page has them.
