@@ -32,6 +32,7 @@ type Chat struct {
 	pause   func(context.Context, time.Duration) error
 	after   func(time.Duration, func()) (stop func() bool)
 	slowest time.Duration // that a request may take
+	wait    func(context.Context, time.Time) error
 
 	mu   sync.Mutex
 	self identity
@@ -64,6 +65,7 @@ func New(cfg Config, clerk *bot.Clerk, log *slog.Logger) (*Chat, error) {
 		cfg: cfg, clerk: clerk, log: log, sent: newFrames(),
 		slots: make(chan struct{}, cfg.Workers), easel: make(chan struct{}, easels), pause: pause, after: after, slowest: slowest,
 	}
+	c.wait = c.until
 	c.api = slack.New(cfg.BotToken, c.apiOptions()...)
 	c.socket = socketmode.New(c.api,
 		socketmode.OptionReadLimit(maxFrame),

@@ -31,6 +31,9 @@ type Config struct {
 	Picture func(bot.Scene) ([]byte, error)
 	// Zone is where the crew's clock hangs; nil is this machine's.
 	Zone *time.Location
+	// Summary is when the supervisors are told of the day, like 17:00; empty
+	// for never.
+	Summary string
 	// Now is the clock; nil is time.Now.
 	Now func() time.Time
 	// Workers is the most events in hand at any time; 0 is taken as 256.
@@ -64,6 +67,7 @@ func (c Config) check() error {
 		checkToken(BotTokenVar, c.BotToken, "xoxb-", "the bot token from the app's page on installing it"),
 		c.checkWayIn(),
 		checkURL(c.APIURL),
+		c.checkSummary(),
 	)
 }
 

@@ -110,6 +110,8 @@ func (c *Chat) news(self identity, outer slackevents.EventsAPIEvent) task {
 		return task{}
 	}
 	switch data := outer.InnerEvent.Data.(type) {
+	case *slackevents.AppHomeOpenedEvent:
+		return c.opened(self, data)
 	case *slackevents.MemberJoinedChannelEvent:
 		return c.joined(self, data, callback.EventID)
 	}

@@ -2,7 +2,10 @@ package slackchat
 
 import (
 	"context"
+	"encoding/json"
 	"time"
+
+	"github.com/slack-go/slack"
 
 	"heft/bot"
 )
@@ -22,8 +25,25 @@ func SetPause(c *Chat, f func(context.Context, time.Duration) error) { c.pause =
 // SetAfter replaces the waiting before a sign of work is put.
 func SetAfter(c *Chat, f func(time.Duration, func()) func() bool) { c.after = f }
 
+// SetWait replaces the waiting for the time of the summary.
+func SetWait(c *Chat, f func(context.Context, time.Time) error) { c.wait = f }
+
+// Following is the next time at which the clock shows another.
+var Following = following
+
 // SetSlowest replaces the longest that a request may take.
 func SetSlowest(c *Chat, d time.Duration) { c.slowest = d }
+
+// Hear takes an interaction as it was sent.
+func Hear(ctx context.Context, c *Chat, payload []byte) error {
+	var data slack.InteractionCallback
+	if err := json.Unmarshal(payload, &data); err != nil {
+		return err
+	}
+	self, err := c.identify(ctx)
+	c.receive(ctx, ctx, self, delivery{take: func(context.Context, any) {}, leave: func() {}}, data)
+	return err
+}
 
 // Answer posts a reply as if it answered the event.
 func Answer(ctx context.Context, c *Chat, ev bot.Event, reply bot.Reply) bool {

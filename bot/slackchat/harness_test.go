@@ -248,3 +248,19 @@ func (r *rig) link(m standin.Message) (string, error) {
 	err = json.NewDecoder(resp.Body).Decode(&a)
 	return a.Permalink, err
 }
+
+// forgePress tells the bot of a button that the workspace did not show.
+func (r *rig) forgePress(user, block, action, value string) {
+	r.Helper()
+	payload, err := json.Marshal(map[string]any{
+		"type": "block_actions", "user": map[string]string{"id": user}, "team": map[string]string{"id": standin.TeamID},
+		"container": map[string]string{"type": "view"}, "trigger_id": "1.2.3",
+		"actions": []map[string]string{{"type": "button", "block_id": block, "action_id": action, "value": value, "action_ts": "1795637575.000100"}},
+	})
+	if err != nil {
+		r.Fatal(err)
+	}
+	if err := slackchat.Hear(r.Context(), r.chat, payload); err != nil {
+		r.Fatal(err)
+	}
+}

@@ -36,7 +36,7 @@ func TestManifest(t *testing.T) {
 	if !s.SocketModeEnabled || s.Interactivity == nil || !s.Interactivity.IsEnabled || s.TokenRotationEnabled {
 		t.Errorf("settings: %+v", s)
 	}
-	if !f.AppHome.MessagesTabEnabled || f.AppHome.MessagesTabReadOnlyEnabled || f.BotUser.DisplayName == "" {
+	if !f.AppHome.HomeTabEnabled || !f.AppHome.MessagesTabEnabled || f.AppHome.MessagesTabReadOnlyEnabled || f.BotUser.DisplayName == "" {
 		t.Errorf("features: %+v", f)
 	}
 	if len(m.OAuthConfig.Scopes.User) > 0 {
@@ -46,6 +46,9 @@ func TestManifest(t *testing.T) {
 	if len(f.SlashCommands) != 1 || f.SlashCommands[0].Command != slackchat.Command || !f.SlashCommands[0].ShouldEscape ||
 		len(f.Shortcuts) != 1 || f.Shortcuts[0].CallbackID != slackchat.ShortcutID {
 		t.Errorf("commands and shortcuts: %+v, %+v", f.SlashCommands, f.Shortcuts)
+	}
+	if got := m.OAuthConfig.Scopes.Bot; !slices.Equal(slices.Sorted(slices.Values(got)), slackchat.Scopes) {
+		t.Errorf("the manifest asks for %q, the check for %q", got, slackchat.Scopes)
 	}
 	d := m.Display
 	if len(d.Name) > 35 || len(d.Description) > 140 || len(d.LongDescription) < 174 || len(d.LongDescription) > 4000 {
@@ -81,7 +84,7 @@ func TestManifestAsksForTheLeast(t *testing.T) {
 			r.run()
 			mention, direct := r.ask(standin.Yard, seen), r.Say(standin.Direct, crew, question)
 			_, refused := r.Command(standin.Yard, crew, "/heft", question)
-			whole := len(mention.Events) > 0 && len(direct.Events) > 0 && refused == nil && r.Join(standin.Away, r.BotUser()) != ""
+			whole := len(mention.Events) > 0 && len(direct.Events) > 0 && refused == nil && r.Join(standin.Away, r.BotUser()) != "" && r.OpenHome(crew) != ""
 			for _, asked := range []standin.Message{mention, direct} {
 				if len(asked.Events) > 0 {
 					whole = r.settled(asked).Failure == "" && whole

@@ -21,6 +21,10 @@ func (c *Chat) pressed(self identity, data slack.InteractionCallback) task {
 	switch row {
 	case rowConfirm:
 		return c.confirming(self, data, act)
+	case rowHome:
+		return c.looked(self, data, act)
+	case rowExample:
+		return c.example(self, data, act)
 	case rowShare:
 		return c.sharing(self, data, act)
 	}

@@ -3,7 +3,9 @@ package slackchat_test
 import (
 	"strings"
 	"testing"
+	"time"
 
+	"heft/bot/slackchat"
 	"heft/bot/standin"
 )
 
@@ -14,9 +16,13 @@ var (
 	allEvents = []string{"app_mention", "message.im", "member_joined_channel", "app_home_opened"}
 )
 
+// whole is a workspace with all of the bot's surfaces, at noon: no test of a
+// day runs past its end.
 func whole(t *testing.T) *rig {
 	t.Helper()
-	return supervised(t, standin.Options{Scopes: allScopes, Events: allEvents, HomeTab: true})
+	noon := func() time.Time { return time.Date(2026, 11, 25, 12, 0, 0, 0, time.UTC) }
+	return supervised(t, standin.Options{Scopes: allScopes, Events: allEvents, HomeTab: true, Now: noon},
+		func(c *slackchat.Config) { c.Now = noon })
 }
 
 // privately waits for the n-th message that one person alone sees.

@@ -2,6 +2,7 @@ package slackchat
 
 import (
 	"context"
+	"sync"
 	"time"
 
 	"github.com/slack-go/slack"
@@ -31,6 +32,11 @@ func (c *Chat) Run(ctx context.Context) error {
 	case err != nil:
 		return err
 	}
+	day, over := context.WithCancel(ctx)
+	var telling sync.WaitGroup
+	defer telling.Wait()
+	defer over()
+	telling.Go(func() { c.summaries(day, self) })
 	if c.cfg.AppToken == "" {
 		return c.answerRequests(ctx, self)
 	}

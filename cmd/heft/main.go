@@ -45,6 +45,7 @@ type commands struct {
 	Ask   ask   `cmd:"" help:"Answer one question."`
 	Chat  chat  `cmd:"" help:"Answer messages as one conversation, a line each."`
 	Serve serve `cmd:"" help:"Answer in the crew's team workspace."`
+	Check check `cmd:"" help:"Say what is missing before it can serve."`
 	Log   log   `cmd:"" help:"Show what was asked and answered on a day."`
 
 	Practice rehearse `cmd:"" help:"Try the whole bot on a page on this machine, with no account."`

@@ -6,13 +6,14 @@ import (
 	"fmt"
 	"log/slog"
 	"strings"
+	"time"
+	_ "time/tzdata" // HEFT_ZONE is known on a machine without the zones' files, too
 	"unicode"
 
 	"golang.org/x/sync/errgroup"
 
 	"heft/bot"
 	"heft/bot/journal"
-	"heft/bot/picture"
 	"heft/bot/seen"
 	"heft/bot/slackchat"
 )
@@ -39,17 +40,12 @@ func (o *serve) Run(ctx context.Context, s *session) (err error) {
 		}
 	}()
 	log := slog.New(slackchat.Masked(s.log.Handler()))
+	cfg, err := configured(s, o.Listen)
+	if err != nil {
+		return err
+	}
 	clerk := &bot.Clerk{Desk: desk, Journal: j, Memory: seen.New(), Log: log, Supervisors: named(s.env("HEFT_SUPERVISORS"))}
-	chat, err := slackchat.New(slackchat.Config{
-		BotToken: s.env(slackchat.BotTokenVar),
-		AppToken: s.env(slackchat.AppTokenVar),
-		APIURL:   s.env(slackchat.APIURLVar),
-		Picture:  picture.PNG,
-		Now:      s.now,
-
-		SigningSecret: s.env(slackchat.SecretVar),
-		Listen:        o.Listen,
-	}, clerk, log)
+	chat, err := slackchat.New(cfg, clerk, log)
 	if err != nil {
 		return err
 	}
@@ -62,4 +58,16 @@ func (o *serve) Run(ctx context.Context, s *session) (err error) {
 // named reads a list of people's ids, parted by commas.
 func named(list string) []string {
 	return strings.FieldsFunc(list, func(r rune) bool { return r == ',' || unicode.IsSpace(r) })
+}
+
+// zoned finds the crew's time zone: this machine's where none is named.
+func zoned(name string) (*time.Location, error) {
+	if name == "" {
+		return time.Local, nil
+	}
+	zone, err := time.LoadLocation(name)
+	if err != nil {
+		return nil, fmt.Errorf("HEFT_ZONE is a zone like America/Denver, not %q", name)
+	}
+	return zone, nil
 }
