@@ -19,10 +19,12 @@ type element struct {
 
 // reading is a message on its way from tree to question.
 type reading struct {
-	text  string
-	elems []element
-	asks  []*Ask // what must be asked back, in the order of the text
-	fixes []Fix
+	text     string
+	in       *tongue
+	language string // its tag, "" where no word tells
+	elems    []element
+	asks     []*Ask // what must be asked back, in the order of the text
+	fixes    []Fix
 }
 
 // word is one word of a message, folded, and where it stands.
@@ -33,8 +35,8 @@ type word struct {
 
 // elements flattens the tree: figures, terms (the longest spelling that
 // fits), pauses. What has no place among them becomes an ask.
-func (r *Reader) elements(text string, m *message) *reading {
-	out := &reading{text: text, elems: make([]element, 0, len(text)/4+4)}
+func (r *Reader) elements(text string, in *tongue, m *message) *reading {
+	out := &reading{text: text, in: in, elems: make([]element, 0, len(text)/4+4)}
 	run := make([]word, 0, 8) // words not yet looked up
 	for _, it := range m.Items {
 		if it.Words != nil {
@@ -51,7 +53,7 @@ func (r *Reader) elements(text string, m *message) *reading {
 		case it.Stray != nil:
 			out.asks = append(out.asks, askAt(Unknown, text, it.Stray.Pos.Offset, len(it.Stray.Value)))
 		default:
-			a, b, ask := figures(text, it)
+			a, b, ask := in.figures(text, it)
 			out.addFigures(a, b, ask)
 		}
 	}
@@ -131,9 +133,9 @@ func (r *Reader) terms(rd *reading, run []word) {
 		words[i] = w.folded
 	}
 	for i := 0; i < len(run); {
-		t, n := r.lex.find(words[i:])
+		t, n := r.lex.find(words[i:], rd.in)
 		if n == 0 {
-			if at, as := r.lex.mend(words[i:]); as != "" && len(rd.asks)+len(rd.fixes) < manySlips {
+			if at, as := r.lex.mend(words[i:], rd.in); as != "" && len(rd.asks)+len(rd.fixes) < manySlips {
 				rd.fixes = append(rd.fixes, Fix{Words: rd.text[run[i+at].start:run[i+at].end], As: as})
 				words[i+at] = as
 				continue

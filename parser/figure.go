@@ -27,13 +27,13 @@ func (f *figure) ask(k Kind, text string) *Ask {
 
 // single turns a number of the tree and its unit into a figure. The unit of
 // the number it is joined to is borrowed where it has none.
-func single(text string, number, typed *lexer.Token, borrowed *unitWord) (*figure, *Ask) {
+func (t *tongue) single(text string, number, typed *lexer.Token, borrowed *unitWord) (*figure, *Ask) {
 	f := &figure{start: number.Pos.Offset, end: number.Pos.Offset + len(number.Value), unit: borrowed}
 	if typed != nil {
 		f.end = typed.Pos.Offset + len(typed.Value)
-		f.unit = unitOf(typed)
+		f.unit = t.unit(typed.Value)
 	}
-	v, ok := value(number.Value)
+	v, ok := t.value(number.Value)
 	switch {
 	case !ok || twoPoints(number.Value, f.unit):
 		return f, f.ask(OddNumber, text)
@@ -45,10 +45,6 @@ func single(text string, number, typed *lexer.Token, borrowed *unitWord) (*figur
 	}
 	f.dim, f.low, f.high = f.unit.dim, v*f.unit.factor, v*f.unit.factor
 	return f, nil
-}
-
-func unitOf(typed *lexer.Token) *unitWord {
-	return unitsTyped[lower(typed.Value)]
 }
 
 // twoPoints says whether a point or comma in the number could be read in two

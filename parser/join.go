@@ -2,7 +2,6 @@ package parser
 
 import (
 	"math"
-	"strings"
 	"unicode/utf8"
 
 	"github.com/alecthomas/participle/v2/lexer"
@@ -16,22 +15,25 @@ const (
 	dash                // "14 - 16"
 	to                  // "14 to 16"
 	or                  // "14 or 16"
+	upTo                // "14 a 16": a word that says much else besides
 	slash               // "14/10"
 	colon               // "2:1"
 )
 
+// jointNamed has the joins that are words, as the word files name them.
+var jointNamed = map[string]joint{"to": to, "or": or, "to?": upTo}
+
 // jointOf reads the join of a measure.
-func jointOf(text string, join *lexer.Token) joint {
+func (t *tongue) jointOf(text string, join *lexer.Token) joint {
 	at, word := join.Pos.Offset, join.Value
 	switch {
 	case word == ":":
 		return colon
 	case word == "/":
 		return slash
-	case strings.EqualFold(word, "to"):
-		return to
-	case strings.EqualFold(word, "or"):
-		return or
+	}
+	if j, ok := t.joins[fold(word)]; ok {
+		return j
 	}
 	before, _ := utf8.DecodeLastRuneInString(text[:at])
 	behind, _ := utf8.DecodeRuneInString(text[at+len(word):])
@@ -43,18 +45,18 @@ func jointOf(text string, join *lexer.Token) joint {
 
 // figures turns a measure of the tree into one figure, or into two where the
 // join between them was only a pause.
-func figures(text string, it *item) (a, b *figure, ask *Ask) {
+func (t *tongue) figures(text string, it *item) (a, b *figure, ask *Ask) {
 	if it.Second == nil {
-		a, ask = single(text, it.Number, it.Unit, nil)
+		a, ask = t.single(text, it.Number, it.Unit, nil)
 		return a, nil, ask
 	}
-	how := jointOf(text, it.Second.Join)
+	how := t.jointOf(text, it.Second.Join)
 	var borrowed *unitWord
 	if it.Second.Unit != nil && how != colon {
-		borrowed = unitOf(it.Second.Unit)
+		borrowed = t.unit(it.Second.Unit.Value)
 	}
-	a, ask = single(text, it.Number, it.Unit, borrowed)
-	b, ask2 := single(text, it.Second.Number, it.Second.Unit, nil)
+	a, ask = t.single(text, it.Number, it.Unit, borrowed)
+	b, ask2 := t.single(text, it.Second.Number, it.Second.Unit, nil)
 	if ask != nil || ask2 != nil {
 		return a, b, firstAsk(ask, ask2)
 	}
@@ -76,7 +78,7 @@ func join(text string, how joint, a, b *figure, own bool) (*figure, *figure, *As
 	both := *a
 	both.end = b.end
 	switch {
-	case how == colon, how == to && a.unit == nil && b.unit == nil && a.low > 1 && b.low == 1:
+	case how == colon, (how == to || how == upTo) && a.unit == nil && b.unit == nil && a.low > 1 && b.low == 1:
 		return ratio(text, &both, a, b)
 	case a.unit != b.unit && b.unit != nil:
 		return unlike(text, how, &both, a, b)
@@ -140,5 +142,3 @@ func feetInches(a, b *figure) bool {
 	return a.unit == foot && b.unit == inch && a.low == a.high && b.low == b.high &&
 		b.low < 12*inch.factor && b.low > 0 && a.low == math.Trunc(a.low/foot.factor+1e-9)*foot.factor
 }
-
-var foot, inch = unitsTyped["ft"], unitsTyped["in"]

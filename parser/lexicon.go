@@ -29,9 +29,10 @@ type role struct {
 
 // tree is what a name of a tree stands for.
 type tree struct {
-	name   string
-	sci    string
-	others []string // where several trees share the name: all of them
+	name     string
+	language string // of the name, "" for the caller's and the Latin
+	sci      string
+	others   []string // where several trees share the name: all of them
 }
 
 // term is all that a spelling can mean.
@@ -41,6 +42,7 @@ type term struct {
 	condition Condition
 	intent    Intent
 	besides   bool // the intent gives way: "with a tag line"
+	leads     bool // leads straight to its number: "hitched at"
 	stop      Kind // power line, emergency, unsound wood
 	ask       Kind // girth, breast height, a word that twists
 	units     System
@@ -52,58 +54,125 @@ type term struct {
 
 // lexicon finds the longest spelling that starts at a word.
 type lexicon struct {
-	root   *node
-	starts map[int][]string  // the first words of all spellings, by their length
-	called map[string]string // the first English name of a tree that is its alone
+	root     *node
+	starts   map[int][]start    // the first words of all spellings, by their length
+	words    map[string]langSet // which languages a word is of
+	dialects []*dialect
+	english  *tongue            // English alone
+	tongues  map[[2]int]*tongue // by the slots of their languages, the leading one first
+
+	now *dialect // whose spellings are being added; nil for what is no language's
+}
+
+// start is a word that begins a spelling.
+type start struct {
+	word  string
+	langs langSet
 }
 
 // node is a word of a spelling, and what can follow it.
 type node struct {
-	next map[string]*node
+	next  map[string]*node
+	langs langSet // of the spellings that pass through it
+	terms []sense
+}
+
+// sense is what a spelling means in one language.
+type sense struct {
+	slot int
 	term *term
 }
 
-// newLexicon reads the word file and the names, and adds the names that the
+// newLexicon reads the word files and the names, and adds the names that the
 // caller knows trees by.
 func newLexicon(known []Species) (*lexicon, error) {
-	lx := &lexicon{root: &node{}, starts: map[int][]string{}, called: map[string]string{}}
+	lx := &lexicon{root: &node{}, starts: map[int][]start{}, words: map[string]langSet{}, tongues: map[[2]int]*tongue{}}
 	languages, err := language.All()
 	if err != nil {
 		return nil, err
 	}
-	for _, l := range languages {
-		for _, line := range l.Words {
-			if err := lx.addLine(line.Text); err != nil {
-				return nil, fmt.Errorf("%s.txt line %d: %w", l.Tag, line.Number, err)
+	for i, l := range languages {
+		lx.now = newDialect(l.Tag, i+1)
+		lx.dialects = append(lx.dialects, lx.now)
+		for _, form := range []bool{true, false} {
+			for _, line := range l.Words {
+				if isForm(line.Text) != form {
+					continue // what spellings are made of comes first
+				}
+				if err := lx.addLine(line.Text); err != nil {
+					return nil, fmt.Errorf("%s.txt line %d: %w", l.Tag, line.Number, err)
+				}
 			}
 		}
 	}
 	if err := lx.addNames(namesCSV, known); err != nil {
 		return nil, fmt.Errorf("names.csv: %w", err)
 	}
-	for w := range lx.root.next {
-		n := len([]rune(w))
-		lx.starts[n] = append(lx.starts[n], w)
+	for w, n := range lx.root.next {
+		letters := len([]rune(w))
+		lx.starts[letters] = append(lx.starts[letters], start{w, n.langs})
 	}
+	lx.addTongues()
 	return lx, nil
 }
 
+// addTongues makes the tongues: English alone, and every two languages.
+func (lx *lexicon) addTongues() {
+	for _, lead := range lx.dialects {
+		for _, also := range lx.dialects {
+			if lead != also {
+				lx.tongues[[2]int{lead.slot, also.slot}] = lx.newTongue(lead, also)
+			}
+		}
+		if lead.tag == "en" {
+			lx.english = lx.newTongue(lead, nil)
+			lx.tongues[[2]int{lead.slot, 0}] = lx.english
+		}
+	}
+}
+
 func (lx *lexicon) addLine(line string) error {
-	meaning, spellings, ok := strings.Cut(line, "|")
-	if !ok {
-		return fmt.Errorf("no bar in %q", line)
+	meaning, list, ok := strings.Cut(line, "|")
+	words := strings.Fields(meaning)
+	if !ok || len(words) == 0 {
+		return fmt.Errorf("no meaning and bar in %q", line)
 	}
-	set, err := meaningOf(strings.Fields(meaning))
-	if err != nil {
-		return err
-	}
-	for _, s := range strings.Split(spellings, ",") {
+	spellings := strings.Split(list, ",")
+	for _, s := range spellings {
 		if strings.TrimSpace(s) == "" {
 			return fmt.Errorf("an empty spelling in %q", line)
 		}
-		set(lx.at(s))
 	}
+	if lx.now != nil {
+		if taken, err := lx.now.takes(words, spellings); taken || err != nil {
+			lx.tell(spellings)
+			return err
+		}
+	}
+	set, err := meaningOf(words)
+	if err != nil {
+		return err
+	}
+	for _, s := range spellings {
+		set(lx.at(s))
+		if lx.now != nil && words[0] == "unsure" && lx.now.any == "" {
+			lx.now.any = strings.TrimSpace(s)
+		}
+	}
+	lx.tell(spellings)
 	return nil
+}
+
+// tell keeps which language the words of spellings are of.
+func (lx *lexicon) tell(spellings []string) {
+	if lx.now == nil {
+		return
+	}
+	for _, s := range spellings {
+		for _, w := range strings.FieldsFunc(s, func(r rune) bool { return lettersIn(string(r)) == 0 }) {
+			lx.words[fold(w)] |= setOf(lx.now.slot)
+		}
+	}
 }
 
 // addNames adds the names of trees: the crew's, the caller's, and the Latin.
@@ -113,13 +182,17 @@ func (lx *lexicon) addNames(table string, known []Species) error {
 		return err
 	}
 	for _, r := range rows[1:] {
-		if r[1] == "en" && r[3] == "" && lx.called[r[2]] == "" {
-			lx.called[r[2]] = r[0]
+		lx.now = lx.dialect(r[1])
+		if lx.now != nil && r[3] == "" && lx.now.called[r[2]] == "" {
+			lx.now.called[r[2]] = r[0]
 		}
-		lx.addTree(tree{name: r[0], sci: r[2], others: splitList(r[3])})
+		lx.tell(r[:1])
+		lx.addTree(tree{name: r[0], language: r[1], sci: r[2], others: splitList(r[3])})
 	}
+	lx.now = lx.dialect("en")
 	shared := map[string]*tree{} // the names that the caller gave
 	for _, s := range known {
+		lx.tell(apart(s.Name))
 		for _, name := range append(apart(s.Name), apart(s.Scientific)...) {
 			if old := shared[name]; old != nil && old.sci != s.Scientific {
 				old.share(s.Scientific)
@@ -148,7 +221,7 @@ func apart(name string) []string {
 // addTree keeps the first meaning of a name: the crew's names come first. It
 // returns the tree where it is the first.
 func (lx *lexicon) addTree(t tree) *tree {
-	x := lx.at(t.name)
+	x := lx.spelling(t.name).term(trees)
 	if x.tree != nil {
 		return nil
 	}
@@ -175,64 +248,25 @@ func splitList(s string) []string {
 	return out
 }
 
-// articles can stand inside any spelling, or be left out: "at the butt", "at
-// butt", "at my butt".
-var articles = map[string]bool{
-	"a": true, "an": true, "the": true, "this": true, "that": true, "my": true, "our": true, "your": true,
-	"his": true, "her": true, "their": true, "its": true,
-}
-
-// at returns the term of a spelling, making it where it is new.
-func (lx *lexicon) at(spelling string) *term {
-	words := splitWords(spelling)
-	n := lx.root
-	for i, w := range words {
-		if articles[w] && i+1 < len(words) {
-			continue
-		}
-		if n.next == nil {
-			n.next = make(map[string]*node)
-		}
-		if n.next[w] == nil {
-			n.next[w] = &node{}
-		}
-		n = n.next[w]
-	}
-	if n.term == nil {
-		n.term = &term{}
-	}
-	return n.term
-}
-
-// find returns the longest spelling at the start of the words, and how many
-// of them it took; 0 where none is known.
-func (lx *lexicon) find(words []string) (*term, int) {
-	var found *term
-	n, taken := lx.root, 0
-	for i, w := range words {
-		c := n.child(w)
-		if c == nil && i > 0 && articles[w] && !articles[words[i-1]] {
-			continue
-		}
-		if n = c; n == nil {
-			break
-		}
-		if n.term != nil {
-			found, taken = n.term, i+1
-		}
-	}
-	return found, taken
-}
-
-// child also finds a plain plural or possessive.
-func (n *node) child(w string) *node {
-	if c := n.next[w]; c != nil {
-		return c
-	}
-	for _, tail := range []string{"'s", "es", "s"} {
-		if cut, ok := strings.CutSuffix(w, tail); ok && len(cut) > 2 && n.next[cut] != nil {
-			return n.next[cut]
+// dialect returns a language by its tag, nil where there is none.
+func (lx *lexicon) dialect(tag string) *dialect {
+	for _, d := range lx.dialects {
+		if d.tag == tag {
+			return d
 		}
 	}
 	return nil
+}
+
+// at returns the term of a spelling of the language at hand, making it where
+// it is new.
+func (lx *lexicon) at(spelling string) *term {
+	n := lx.spelling(spelling)
+	if lx.now == nil {
+		return n.term(trees)
+	}
+	t := n.term(lx.now.slot)
+	words := splitWords(spelling)
+	t.leads = len(words) > 1 && lx.now.leads[words[len(words)-1]]
+	return t
 }

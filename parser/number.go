@@ -3,6 +3,7 @@ package parser
 import (
 	"strconv"
 	"strings"
+	"unicode"
 	"unicode/utf8"
 )
 
@@ -97,14 +98,18 @@ func properFraction(s string) int {
 
 // value is the number that a literal stands for; false where it stands for
 // none, or could stand for two.
-func value(s string) (float64, bool) {
+func (t *tongue) value(s string) (float64, bool) {
 	if r, n := utf8.DecodeRuneInString(s); strings.ContainsRune(dashes, r) {
-		v, ok := value(s[n:])
+		v, ok := t.value(s[n:])
 		return -v, ok
 	}
 	if s[0] < utf8.RuneSelf && !isDigit(s[0]) && s[0] != '.' {
-		v, n := numberWords(s)
+		v, n := t.numberWords(s)
 		return v, n == len(s)
+	}
+	if i := strings.IndexFunc(s, unicode.IsLetter); i > 0 && !strings.HasSuffix(lower(s), "k") {
+		v, ok := t.value(strings.TrimRight(s[:i], " ")) // "14 y medio"
+		return v + half, ok
 	}
 	whole, part := s, 0.0
 	if r, n := utf8.DecodeLastRuneInString(s); n > 1 {
@@ -118,17 +123,20 @@ func value(s string) (float64, bool) {
 	if whole == "" {
 		return part, true
 	}
-	v, ok := plain(whole)
+	v, ok := t.plain(whole)
 	return v + part, ok
 }
 
-func plain(s string) (float64, bool) {
+func (t *tongue) plain(s string) (float64, bool) {
 	scale := 1.0
 	if t := strings.TrimRight(s, "kK"); t != s {
 		s, scale = t, 1000
 	}
-	if grouped(s) {
+	switch {
+	case grouped(s):
 		s = strings.ReplaceAll(s, ",", "")
+	case t.comma && strings.Count(s, ",") == 1 && !strings.Contains(s, "."):
+		s = strings.Replace(s, ",", ".", 1)
 	}
 	v, err := strconv.ParseFloat(s, 64)
 	return v * scale, err == nil

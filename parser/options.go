@@ -1,9 +1,6 @@
 package parser
 
-import (
-	"slices"
-	"strings"
-)
+import "slices"
 
 // optionsOf lists the ways to bind the words of the roles at an element.
 func (rd *reading) optionsOf(at int) []option {
@@ -140,10 +137,7 @@ func (rd *reading) naming(at, i int, f Field) int {
 
 // endsInAt says whether the words of a role lead straight to their number:
 // "hitched at", "lower from".
-func (rd *reading) endsInAt(at int) bool {
-	words := fold(rd.text[rd.elems[at].start:rd.elems[at].end])
-	return strings.HasSuffix(words, " at") || strings.HasSuffix(words, " from")
-}
+func (rd *reading) endsInAt(at int) bool { return rd.termAt(at).leads }
 
 // plays says whether the element has a role for the field.
 func (e element) plays(f Field) bool {

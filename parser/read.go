@@ -38,13 +38,15 @@ func (r *Reader) Read(text string) (Question, error) {
 		return Question{}, &Ask{Kind: TooMuch}
 	}
 	text = valid(text)
-	tree, err := grammar.ParseString("", text)
+	in, language := r.lex.tongueOf(text)
+	tree, err := parse(text, in)
 	if err != nil {
 		return Question{}, &Ask{Kind: Nonsense, Words: text, End: len(text)}
 	}
-	rd := r.elements(text, tree)
+	rd := r.elements(text, in, tree)
+	rd.language = language
 	if a := rd.stop(); a != nil {
-		return Question{Intent: rd.stopIntent(a)}, a
+		return Question{Intent: rd.stopIntent(a), Language: rd.language}, a
 	}
 	return r.question(rd)
 }
@@ -86,7 +88,7 @@ func (rd *reading) stopIntent(a *Ask) Intent {
 }
 
 func (r *Reader) question(rd *reading) (Question, error) {
-	q := Question{Fixes: rd.fixes, FollowUp: rd.has(markFollow), Units: rd.units(), Notes: rd.notes()}
+	q := Question{Language: rd.language, Fixes: rd.fixes, FollowUp: rd.has(markFollow), Units: rd.units(), Notes: rd.notes()}
 	asks := append(rd.asks, rd.wordAsks()...)
 	shapeAsk := rd.fillShape(&q)
 	treeAsk := r.fillSpecies(rd, &q)

@@ -11,6 +11,7 @@ import (
 // scanner walks one text.
 type scanner struct {
 	text    string
+	tongue  *tongue
 	at      int             // where the next token may start
 	last    lexer.TokenType // of the token before
 	lastEnd int             // where it ended
@@ -93,7 +94,8 @@ func (s *scanner) number(n int) (lexer.TokenType, int) {
 	if !isDigit(s.text[s.at]) && s.text[s.at] != '.' {
 		return tokNumber, s.at + n // a fraction in one character
 	}
-	return tokNumber, numberEnd(s.text, s.at)
+	end := numberEnd(s.text, s.at)
+	return tokNumber, end + s.tongue.andHalf(s.text[end:])
 }
 
 // behindNumber says whether the last token was a number or its unit, so that
@@ -109,7 +111,7 @@ func (s *scanner) numberAhead(i int) bool {
 	if r, n := utf8.DecodeRuneInString(rest); strings.ContainsRune(dashes, r) && r != '—' {
 		return numeral(rest[n:]) && vulgarAt(rest[n:]) == 0
 	}
-	return numberWordsIn(rest) > 0
+	return s.tongue.numberWordsIn(rest) > 0
 }
 
 // quote is a foot or inch mark right behind a number, and a pause elsewhere.
@@ -119,7 +121,7 @@ func (s *scanner) quote(n int) (lexer.TokenType, int) {
 		return tokBreak, end
 	}
 	mark := s.text[s.at:end]
-	if twice := mark + mark; strings.HasPrefix(s.text[s.at:], twice) && unitsTyped[twice] != nil {
+	if twice := mark + mark; strings.HasPrefix(s.text[s.at:], twice) && unitMarks[twice] != nil {
 		return tokUnit, end + n
 	}
 	return tokUnit, end

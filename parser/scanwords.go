@@ -30,15 +30,21 @@ func (s *scanner) special(i, end int) (lexer.TokenType, int) {
 		if i == s.at && s.behindNumber() || s.numberAhead(end) {
 			return tokBreak, end
 		}
-	case strings.EqualFold(run, "to"), strings.EqualFold(run, "or"):
-		if i == s.at && s.behindNumber() && s.numberAhead(end) {
-			return tokJoin, end
-		}
+	case i == s.at && s.behindNumber() && s.joins(run) && s.numberAhead(end):
+		return tokJoin, end
 	}
-	if n := numberWordsIn(s.text[i:]); n > 0 {
+	if n := s.tongue.numberWordsIn(s.text[i:]); n > 0 {
 		return tokNumber, i + n
 	}
 	return tokWords, end
+}
+
+// joins says whether the word joins the number before it to another. A word
+// that says much else does so only where the number has no unit: "22 pies a 35
+// pies" is no range.
+func (s *scanner) joins(word string) bool {
+	j, ok := s.tongue.joins[fold(word)]
+	return ok && (j != upTo || s.last == tokNumber)
 }
 
 // words extends a run of words from the end of its first. Spaces, hyphens
@@ -89,10 +95,10 @@ func (s *scanner) pastSlash(end int) int {
 // with, 0 where they are none: "14 in" is one, "14 in the tree" is not, and
 // "14inx22ft" holds one.
 func (s *scanner) unit(end int) int {
-	low := lower(s.text[s.at:end])
-	if u := unitsTyped[low]; u != nil {
+	low := fold(s.text[s.at:end])
+	if u := s.tongue.units[low]; u != nil {
 		switch {
-		case low == "in" && nextIsArticle(s.text[end:]):
+		case low == "in" && s.tongue.nextIsArticle(s.text[end:]):
 			return 0
 		case low == "n" && s.at > s.lastEnd:
 			return 0 // "14 n 16": "and"
@@ -100,19 +106,17 @@ func (s *scanner) unit(end int) int {
 		return end
 	}
 	cut := strings.TrimSuffix(low, "x")
-	if cut != low && s.digitAt(end) && unitsTyped[cut] != nil {
+	if cut != low && s.digitAt(end) && s.tongue.units[cut] != nil {
 		return end - 1
 	}
 	return 0
 }
 
-func nextIsArticle(rest string) bool {
+// nextIsArticle reads "in the": "its" follows an inch as well.
+func (t *tongue) nextIsArticle(rest string) bool {
 	word := strings.TrimLeft(rest, " ")
-	switch lower(word[:lettersIn(word)]) {
-	case "the", "a", "an", "this", "that", "my", "our", "his", "her", "your", "their":
-		return true
-	}
-	return false
+	word = fold(word[:lettersIn(word)])
+	return word != "its" && t.optional[word]
 }
 
 // letters returns the end of a run of letters, apostrophes inside it taken in.

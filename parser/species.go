@@ -37,8 +37,22 @@ func (r *Reader) fillSpecies(rd *reading, q *Question) *Ask {
 	if t := e.term.tree; len(t.others) > 0 {
 		return r.whichTree(rd, e)
 	}
-	q.Species = said(rd, e, Species{Scientific: e.term.tree.sci, Name: e.term.tree.name})
+	q.Species = said(rd, e, Species{Scientific: e.term.tree.sci, Name: r.nameIn(rd, e.term.tree)})
 	return nil
+}
+
+// nameIn is what to call a tree in the language of the message: as it was
+// named, unless that was in another.
+func (r *Reader) nameIn(rd *reading, t *tree) string {
+	if genus(t.sci) || t.language == rd.in.tag || rd.language == "" || rd.in.tag == "en" && t.language == "" {
+		return t.name
+	}
+	for _, called := range []map[string]string{rd.in.called, r.lex.english.called} {
+		if n := called[t.sci]; n != "" {
+			return n
+		}
+	}
+	return t.name
 }
 
 // narrows says whether a is one of the trees that b could be.
@@ -55,21 +69,23 @@ func (r *Reader) whichTree(rd *reading, e element) *Ask {
 		if sci == e.term.tree.sci && genus(sci) {
 			continue // "any" of them, below
 		}
-		a.Choices = append(a.Choices, Choice{Words: r.callIt(sci), Scientific: sci})
+		a.Choices = append(a.Choices, Choice{Words: r.callIt(rd.in, sci), Scientific: sci})
 	}
 	if g := e.term.tree.sci; genus(g) {
-		a.Choices = append(a.Choices, Choice{Words: "any " + e.term.tree.name, Scientific: g})
+		a.Choices = append(a.Choices, Choice{Words: rd.in.any + " " + r.nameIn(rd, e.term.tree), Scientific: g})
 	}
 	return a
 }
 
 // callIt is what to type for a tree: a name that is its alone, or the Latin.
-func (r *Reader) callIt(sci string) string {
-	if n := r.lex.called[sci]; n != "" {
-		return n
+func (r *Reader) callIt(in *tongue, sci string) string {
+	for _, called := range []map[string]string{in.called, r.lex.english.called} {
+		if n := called[sci]; n != "" {
+			return n
+		}
 	}
 	words := splitWords(r.names[sci])
-	if t, n := r.lex.find(words); n > 0 && n == len(words) && t.tree != nil && t.tree.sci == sci && len(t.tree.others) == 0 {
+	if t, n := r.lex.find(words, in); n > 0 && n == len(words) && t.tree != nil && t.tree.sci == sci && len(t.tree.others) == 0 {
 		return r.names[sci]
 	}
 	return strings.ReplaceAll(sci, ".", "")

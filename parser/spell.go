@@ -10,32 +10,39 @@ import (
 // mend finds the misspelt word at the start of words that no spelling begins:
 // the first, or the second where the first begins one ("red oka"). The word
 // it returns does begin or continue a spelling.
-func (lx *lexicon) mend(words []string) (at int, as string) {
-	n := lx.root.child(words[0])
+func (lx *lexicon) mend(words []string, t *tongue) (at int, as string) {
+	n := lx.root.child(words[0], t)
 	if n == nil {
-		return 0, lx.nearestStart(words[0])
+		if as := lx.nearestStart(words[0], t.leading); as != "" || t.langs == t.leading {
+			return 0, as
+		}
+		return 0, lx.nearestStart(words[0], t.langs)
 	}
-	if len(words) < 2 || n.child(words[1]) != nil {
+	if len(words) < 2 || n.child(words[1], t) != nil {
 		return 0, ""
 	}
 	s := newSearch(words[1], 3)
-	for w := range n.next {
-		s.try(w)
+	for w, c := range n.next {
+		if c.langs&t.langs != 0 {
+			s.try(w)
+		}
 	}
 	return 1, s.found()
 }
 
 // nearestStart looks among the words that begin a spelling, for the word
 // itself and for a plain plural of it.
-func (lx *lexicon) nearestStart(word string) string {
+func (lx *lexicon) nearestStart(word string, langs langSet) string {
 	s := newSearch(word, 4)
 	for n, last := s.letters-s.slips, s.letters+s.slips; n <= last; n++ {
 		for _, w := range lx.starts[n] {
-			s.try(w)
+			if w.langs&langs != 0 {
+				s.try(w.word)
+			}
 		}
 	}
 	if one, plural := strings.CutSuffix(word, "s"); plural && s.best == "" && len(one) > 3 {
-		return lx.nearestStart(one)
+		return lx.nearestStart(one, langs)
 	}
 	return s.found()
 }

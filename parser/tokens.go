@@ -23,20 +23,31 @@ var tokenNames = map[string]lexer.TokenType{
 	"EOF": lexer.EOF, "Words": tokWords, "Number": tokNumber, "Unit": tokUnit, "Join": tokJoin, "Break": tokBreak, "Other": tokOther,
 }
 
-// tokens is the lexer definition. It is our own because a regular expression
-// for each token would cost more than all the rest of an answer.
+// tokens is the lexer definition: the kinds alone, since the scanner must know
+// the tongue of its text. It is our own because a regular expression for each
+// token would cost more than all the rest of an answer.
 type tokens struct{ names map[string]lexer.TokenType }
 
 func (t tokens) Symbols() map[string]lexer.TokenType { return t.names }
 
+// Lex scans a text of no known tongue.
 func (t tokens) Lex(_ string, r io.Reader) (lexer.Lexer, error) {
 	b, err := io.ReadAll(r)
 	if err != nil {
 		return nil, err
 	}
-	return t.LexString("", string(b))
+	return scan(string(b), &tongue{}), nil
 }
 
-func (tokens) LexString(_ string, text string) (lexer.Lexer, error) {
-	return &scanner{text: text, last: lexer.EOF}, nil
+func scan(text string, t *tongue) *scanner {
+	return &scanner{text: text, tongue: t, last: lexer.EOF}
+}
+
+// parse makes the tree of a text.
+func parse(text string, t *tongue) (*message, error) {
+	lex, err := lexer.Upgrade(scan(text, t))
+	if err != nil {
+		return nil, err
+	}
+	return grammar.ParseFromLexer(lex)
 }

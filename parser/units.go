@@ -23,36 +23,36 @@ type unitWord struct {
 	unsure bool // "ton" is three different masses
 }
 
-// unitsTyped has every spelling, in lower case.
-var unitsTyped = spell(map[*unitWord][]string{
-	{dim: dimLength, factor: float64(unit.Inch), system: Imperial, fine: true}: {"in", "ins", "inch", "inches", "inchs", "incher", `"`, "”", "“", "″", "''", "’’", "′′"},
-	{dim: dimLength, factor: float64(unit.Foot), system: Imperial}:             {"ft", "fts", "foot", "feet", "feets", "footer", "'", "’", "‘", "′"},
-	{dim: dimLength, factor: float64(unit.Yard), system: Imperial}:             {"yd", "yds", "yard", "yards"},
-	{dim: dimLength, factor: float64(unit.Centimetre), system: Metric, fine: true}: {
-		"cm", "cms", "centimetre", "centimetres", "centimeter", "centimeters"},
-	{dim: dimLength, factor: float64(unit.Millimetre), system: Metric, fine: true}: {
-		"mm", "mms", "millimetre", "millimetres", "millimeter", "millimeters"},
-	{dim: dimLength, factor: float64(unit.Metre), system: Metric}:       {"m", "mtr", "mtrs", "metre", "metres", "meter", "meters"},
-	{dim: dimMass, factor: float64(unit.Pound), system: Imperial}:       {"lb", "lbs", "pound", "pounds", "#"},
-	{dim: dimMass, factor: float64(unit.Kilogram), system: Metric}:      {"kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes"},
-	{dim: dimMass, factor: float64(unit.Tonne), system: Metric}:         {"t", "tonne", "tonnes"},
-	{dim: dimMass, unsure: true}:                                        {"ton", "tons"},
-	{dim: dimForce, factor: float64(unit.Newton), system: Metric}:       {"n", "newton", "newtons"},
-	{dim: dimForce, factor: float64(unit.Kilonewton), system: Metric}:   {"kn", "kilonewton", "kilonewtons"},
-	{dim: dimForce, factor: 10, system: Metric}:                         {"dan"},
-	{dim: dimForce, factor: float64(unit.PoundForce), system: Imperial}: {"lbf"},
-	{dim: dimForce, factor: unit.StandardGravity, system: Metric}:       {"kgf"},
-	{dim: dimAngle, factor: 1}:                                          {"°", "º", "deg", "degs", "degree", "degrees"},
-})
+var (
+	inch   = &unitWord{dim: dimLength, factor: float64(unit.Inch), system: Imperial, fine: true}
+	foot   = &unitWord{dim: dimLength, factor: float64(unit.Foot), system: Imperial}
+	pound  = &unitWord{dim: dimMass, factor: float64(unit.Pound), system: Imperial}
+	degree = &unitWord{dim: dimAngle, factor: 1}
+)
 
-func spell(in map[*unitWord][]string) map[string]*unitWord {
-	out := make(map[string]*unitWord)
-	for u, words := range in {
-		for _, w := range words {
-			out[w] = u
-		}
-	}
-	return out
+// unitNamed has the units as the word files name them.
+var unitNamed = map[string]*unitWord{
+	"inch": inch, "foot": foot, "pound": pound, "degree": degree,
+	"yard":        {dim: dimLength, factor: float64(unit.Yard), system: Imperial},
+	"centimetre":  {dim: dimLength, factor: float64(unit.Centimetre), system: Metric, fine: true},
+	"millimetre":  {dim: dimLength, factor: float64(unit.Millimetre), system: Metric, fine: true},
+	"metre":       {dim: dimLength, factor: float64(unit.Metre), system: Metric},
+	"kilogram":    {dim: dimMass, factor: float64(unit.Kilogram), system: Metric},
+	"tonne":       {dim: dimMass, factor: float64(unit.Tonne), system: Metric},
+	"ton":         {dim: dimMass, unsure: true},
+	"newton":      {dim: dimForce, factor: float64(unit.Newton), system: Metric},
+	"kilonewton":  {dim: dimForce, factor: float64(unit.Kilonewton), system: Metric},
+	"decanewton":  {dim: dimForce, factor: 10, system: Metric},
+	"pound-force": {dim: dimForce, factor: float64(unit.PoundForce), system: Imperial},
+	"kilogram-force": {
+		dim: dimForce, factor: unit.StandardGravity, system: Metric},
+}
+
+// unitMarks are the units that are no words of any language.
+var unitMarks = map[string]*unitWord{
+	`"`: inch, "”": inch, "“": inch, "″": inch, "''": inch, "’’": inch, "′′": inch,
+	"'": foot, "’": foot, "‘": foot, "′": foot,
+	"#": pound, "°": degree, "º": degree,
 }
 
 // tons are the masses that "ton" can mean (NIST Special Publication 811,

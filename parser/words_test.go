@@ -10,39 +10,71 @@ import (
 	"heft/parser/language"
 )
 
-// spellings reads the word file: every meaning of every spelling, with
-// articles inside it left out as the reader does.
-func spellings(t testing.TB) map[string][]string {
+// spelling is one of a word file: its language, and all that it means there.
+type spelling struct {
+	tag, words string
+	meanings   []string
+}
+
+// spellings reads the word files, without the lines about the form of
+// messages, and with the words that are optional left out as the reader does.
+func spellings(t testing.TB) []*spelling {
 	t.Helper()
 	languages, err := language.All()
 	if err != nil {
 		t.Fatal(err)
 	}
-	out := map[string][]string{}
+	var out []*spelling
 	for _, l := range languages {
+		known := map[string]*spelling{}
+		optional := optionalIn(l)
 		for _, line := range l.Words {
 			meaning, list, ok := strings.Cut(line.Text, "|")
 			if !ok {
 				t.Fatalf("%s.txt:%d: no bar", l.Tag, line.Number)
 			}
+			if form := strings.Fields(meaning); slices.Contains(forms, form[0]) && (form[0] != "unit" || len(form) > 1) {
+				continue
+			}
 			for _, s := range strings.Split(list, ",") {
-				s = bare(s)
+				s = unaccented.Replace(bare(s, optional))
 				if s != strings.ToLower(s) || s == "" {
 					t.Errorf("%s.txt:%d: %q is empty or not in lower case", l.Tag, line.Number, s)
 				}
-				out[s] = append(out[s], strings.TrimSpace(meaning))
+				if known[s] == nil {
+					known[s] = &spelling{tag: l.Tag, words: s}
+					out = append(out, known[s])
+				}
+				known[s].meanings = append(known[s].meanings, strings.TrimSpace(meaning))
 			}
 		}
 	}
 	return out
 }
 
-// bare leaves out the articles before other words.
-func bare(spelling string) string {
+// forms begin the lines of a word file that are about form.
+var forms = []string{"optional", "leads", "counted", "decimal", "ending", "join", "number", "unit"}
+
+var unaccented = strings.NewReplacer("á", "a", "é", "e", "í", "i", "ó", "o", "ú", "u", "ü", "u", "ñ", "n")
+
+func optionalIn(l language.Language) []string {
+	var out []string
+	for _, line := range l.Words {
+		if meaning, list, _ := strings.Cut(line.Text, "|"); strings.TrimSpace(meaning) == "optional" {
+			for _, w := range strings.Split(list, ",") {
+				out = append(out, strings.TrimSpace(w))
+			}
+		}
+	}
+	return out
+}
+
+// bare leaves out what is optional before other words.
+func bare(spelling string, optional []string) string {
 	var out []string
 	words := strings.Fields(strings.ReplaceAll(spelling, "-", " "))
 	for i, w := range words {
-		if i+1 < len(words) && slices.Contains([]string{"a", "an", "the", "this", "that", "my", "our", "your", "his", "her", "their", "its"}, w) {
+		if i+1 < len(words) && slices.Contains(optional, w) {
 			continue
 		}
 		out = append(out, w)
@@ -84,11 +116,11 @@ func sameSide(a, b string) string {
 }
 
 func TestNoWordContradictsItself(t *testing.T) {
-	for s, meanings := range spellings(t) {
-		for i, a := range meanings {
-			for _, b := range meanings[i+1:] {
+	for _, s := range spellings(t) {
+		for i, a := range s.meanings {
+			for _, b := range s.meanings[i+1:] {
 				if why := contradiction(a, b); why != "" {
-					t.Errorf("%q %s: %s | %s", s, why, a, b)
+					t.Errorf("%s: %q %s: %s | %s", s.tag, s.words, why, a, b)
 				}
 			}
 		}
@@ -98,7 +130,10 @@ func TestNoWordContradictsItself(t *testing.T) {
 // TestTreesAreNoOtherWords wants no name of a tree to be a word with another
 // meaning: "hedge" is a tree to some, and what a limb hangs over to all.
 func TestTreesAreNoOtherWords(t *testing.T) {
-	words := spellings(t)
+	words := map[string][]string{}
+	for _, s := range spellings(t) {
+		words[s.words] = append(words[s.words], s.meanings...)
+	}
 	names := map[string]string{}
 	for _, n := range crewNames(t) {
 		names[n.name] = n.tree
@@ -107,7 +142,7 @@ func TestTreesAreNoOtherWords(t *testing.T) {
 		names[strings.ToLower(k.Name)] = k.Scientific
 	}
 	for name, tree := range names {
-		if m := words[bare(name)]; len(m) > 0 {
+		if m := words[unaccented.Replace(bare(name, nil))]; len(m) > 0 {
 			t.Errorf("%q is %s, and %s", name, tree, strings.Join(m, "; "))
 		}
 	}
@@ -117,8 +152,9 @@ func TestTreesAreNoOtherWords(t *testing.T) {
 // must not be asked about as unknown, unless the file says so.
 func TestEveryWordIsKnown(t *testing.T) {
 	r := newReader(t)
-	for s, meanings := range spellings(t) {
-		if slices.Contains(meanings, "own") {
+	for _, x := range spellings(t) {
+		s := x.words
+		if slices.Contains(x.meanings, "own") {
 			continue
 		}
 		if _, err := r.Read(s); err != nil && strings.HasPrefix(fmt.Sprint(err), "unknown") {
@@ -135,8 +171,9 @@ func TestTurningWordsAreNeverRead(t *testing.T) {
 		"stop power-line": parser.PowerLine, "stop emergency": parser.Emergency, "stop unsound": parser.Unsound,
 		"twist": parser.Twist, "girth": parser.Girth, "breast-high": parser.BreastHigh, "own": parser.Unknown,
 	}
-	for s, meanings := range spellings(t) {
-		kind, ok := want[meanings[0]]
+	for _, x := range spellings(t) {
+		s := x.words
+		kind, ok := want[x.meanings[0]]
 		if !ok {
 			continue
 		}

@@ -1,0 +1,114 @@
+package parser
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+)
+
+// dialect is what a word file says about the form of messages rather than
+// about trees and ropes: its numbers, its units, its small words.
+type dialect struct {
+	tag      string
+	slot     int                   // of its terms in a node
+	optional map[string]bool       // can stand inside any spelling, or be left out
+	leads    map[string]bool       // end the words of a role that lead straight to their number
+	numbers  map[string]numberWord // numbers typed as words
+	counted  map[string]bool       // what follows "one" where it is a number
+	units    map[string]*unitWord
+	joins    map[string]joint
+	endings  []ending
+	comma    bool              // "14,5" is fourteen and a half
+	any      string            // "any", before a tree
+	called   map[string]string // the first name of a tree that is its alone
+}
+
+// numberWord is a word of a number.
+type numberWord struct {
+	value float64
+	scale bool // "hundred": so many times what stands before it
+	plus  bool // between tens and ones: "treinta y cinco"
+}
+
+// ending is how a word differs from the spelling that it is found under.
+type ending struct{ cut, put string }
+
+func newDialect(tag string, slot int) *dialect {
+	return &dialect{
+		tag: tag, slot: slot, optional: map[string]bool{}, leads: map[string]bool{}, numbers: map[string]numberWord{},
+		counted: map[string]bool{}, units: map[string]*unitWord{}, joins: map[string]joint{}, called: map[string]string{},
+	}
+}
+
+// takes reads the line of a word file where it is about form; false where it
+// is not.
+func (d *dialect) takes(meaning, spellings []string) (bool, error) {
+	what, arg := meaning[0], strings.Join(meaning[1:], " ")
+	var each func(string)
+	switch what {
+	case "optional":
+		each = func(s string) { d.optional[s] = true }
+	case "leads":
+		each = func(s string) { d.leads[s] = true }
+	case "counted":
+		each = func(s string) { d.counted[s] = true }
+	case "decimal":
+		each = func(s string) { d.comma = d.comma || s == "comma" }
+	case "ending":
+		each = func(s string) { d.endings = append(d.endings, ending{s, arg}) }
+	case "join":
+		j, ok := jointNamed[arg]
+		if !ok {
+			return true, fmt.Errorf("no such join: %q", arg)
+		}
+		each = func(s string) { d.joins[s] = j }
+	case "number":
+		n, err := readNumberWord(arg)
+		if err != nil {
+			return true, err
+		}
+		each = func(s string) { d.numbers[s] = n }
+	case "unit":
+		if arg == "" {
+			return false, nil // a word, see markUnit
+		}
+		u := unitNamed[arg]
+		if u == nil {
+			return true, fmt.Errorf("no such unit: %q", arg)
+		}
+		each = func(s string) { d.units[s] = u }
+	default:
+		return false, nil
+	}
+	for _, s := range spellings {
+		each(fold(strings.TrimSpace(s)))
+	}
+	return true, nil
+}
+
+// readNumberWord reads "22", "x100", "+" and "1/2".
+func readNumberWord(s string) (numberWord, error) {
+	times, scale := strings.CutPrefix(s, "x")
+	switch s {
+	case "+":
+		return numberWord{plus: true}, nil
+	case "1/2":
+		return numberWord{value: half}, nil
+	}
+	v, err := strconv.ParseFloat(times, 64)
+	if err != nil || v < 1 {
+		return numberWord{}, fmt.Errorf("no such number: %q", s)
+	}
+	return numberWord{value: v, scale: scale}, nil
+}
+
+// isForm says whether a line of a word file is about form. Such lines come
+// first: spellings are made of what they say.
+func isForm(line string) bool {
+	what, _, _ := strings.Cut(line, " ")
+	switch what {
+	case "optional", "leads", "counted", "decimal", "ending", "join", "number", "unit":
+		return true
+	}
+	return false
+}

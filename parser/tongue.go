@@ -1,0 +1,155 @@
+package parser
+
+import (
+	"maps"
+	"strings"
+	"unicode/utf8"
+)
+
+// tongue is what one message is read by: the language of most of its words,
+// which gives a word its meaning where others know it too, and another that
+// fills in. A message of English words alone is read by English alone, so
+// that no other language can change what it means.
+type tongue struct {
+	tag     string  // of the language that leads
+	slots   []int   // of a node's terms, the leading language first
+	langs   langSet // of the words that are known
+	leading langSet // of the language that leads, and the trees
+	dialect         // of both, the leading one's first
+}
+
+// langSet is a set of languages; the trees' names are one of it.
+type langSet uint16
+
+// trees is the slot of the trees' names; languages have the next ones.
+const trees = 0
+
+func setOf(slot int) langSet { return 1 << slot }
+
+// newTongue makes the tongue of a language, with another that may be nil.
+func (lx *lexicon) newTongue(lead, also *dialect) *tongue {
+	t := &tongue{tag: lead.tag, slots: []int{lead.slot}, dialect: *newDialect(lead.tag, lead.slot)}
+	t.leading = setOf(trees) | setOf(lead.slot)
+	t.langs = t.leading
+	t.comma, t.any, t.called = lead.comma, lead.any, lead.called
+	if also != nil {
+		t.slots = append(t.slots, also.slot)
+		t.langs |= setOf(also.slot)
+		t.add(also, func(word string) bool {
+			n := lx.root.next[word]
+			return n == nil || n.langs&setOf(lead.slot) == 0
+		})
+	}
+	t.slots = append(t.slots, trees)
+	t.add(lead, func(string) bool { return true })
+	t.endings = append([]ending(nil), lead.endings...)
+	if also != nil {
+		t.endings = append(t.endings, also.endings...)
+	}
+	return t
+}
+
+// add puts in the words of a dialect that are free: that mean nothing else in
+// the language that leads. "Once" is eleven in Spanish alone.
+func (t *tongue) add(d *dialect, free func(string) bool) {
+	addFree(t.optional, d.optional, free)
+	addFree(t.numbers, d.numbers, free)
+	addFree(t.units, d.units, free)
+	addFree(t.joins, d.joins, free)
+	maps.Copy(t.counted, d.counted)
+	maps.Copy(t.leads, d.leads)
+}
+
+func addFree[T any](to, from map[string]T, free func(string) bool) {
+	for word, v := range from {
+		if free(word) {
+			to[word] = v
+		}
+	}
+}
+
+// unit returns the unit that is typed, nil for none.
+func (t *tongue) unit(typed string) *unitWord {
+	if u := unitMarks[typed]; u != nil {
+		return u
+	}
+	return t.units[fold(typed)]
+}
+
+// tongueOf returns what a text is to be read by, and the tag of its language:
+// that of most of those words that belong to one language alone, or of the
+// first of them where there are as many of each; "" where there are none.
+func (lx *lexicon) tongueOf(text string) (*tongue, string) {
+	var count [8]int
+	first := -1
+	for at := 0; at < len(text); {
+		n := lettersIn(text[at:])
+		if n == 0 {
+			_, size := utf8.DecodeRuneInString(text[at:])
+			at += size
+			continue
+		}
+		if slot := lx.native(fold(text[at : at+n])); slot > 0 {
+			count[slot]++
+			if first < 0 {
+				first = slot
+			}
+		}
+		at += n
+	}
+	if first < 0 {
+		return lx.english, ""
+	}
+	lead, also := first, 0
+	for slot, n := range count {
+		if n > count[lead] {
+			lead = slot
+		}
+	}
+	for slot, n := range count {
+		if slot != lead && n > count[also] {
+			also = slot
+		}
+	}
+	return lx.tongue(lead, also), lx.dialects[lead-1].tag
+}
+
+// tongue returns the tongue of two languages; English helps out in all others.
+func (lx *lexicon) tongue(lead, also int) *tongue {
+	if also == 0 && lead != lx.english.slot {
+		also = lx.english.slot
+	}
+	return lx.tongues[[2]int{lead, also}]
+}
+
+// native returns the slot of the only language that has a word, 0 where
+// several have it or none.
+func (lx *lexicon) native(word string) int {
+	if s, ok := lx.words[word]; ok {
+		return only(s)
+	}
+	for _, d := range lx.dialects {
+		for _, e := range d.endings {
+			if cut, ok := strings.CutSuffix(word, e.cut); ok && len(cut) > 2 {
+				if s := lx.words[cut+e.put]; s&setOf(d.slot) != 0 {
+					return only(s)
+				}
+			}
+		}
+	}
+	return 0
+}
+
+// only returns the slot of the only language in a set, 0 for more or none.
+func only(s langSet) int {
+	slot := 0
+	for i := 1; s>>i != 0; i++ {
+		if s&setOf(i) != 0 {
+			if slot > 0 {
+				return 0
+			}
+			slot = i
+		}
+	}
+	return slot
+}

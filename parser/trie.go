@@ -1,0 +1,94 @@
+package parser
+
+import "strings"
+
+// spelling returns the node of a spelling, making it where it is new.
+func (lx *lexicon) spelling(s string) *node {
+	words := splitWords(s)
+	n := lx.root
+	langs := setOf(trees)
+	if lx.now != nil {
+		langs = setOf(lx.now.slot)
+	}
+	for i, w := range words {
+		if lx.now != nil && lx.now.optional[w] && i+1 < len(words) {
+			continue
+		}
+		if n.next == nil {
+			n.next = make(map[string]*node)
+		}
+		if n.next[w] == nil {
+			n.next[w] = &node{}
+		}
+		n = n.next[w]
+		n.langs |= langs
+	}
+	return n
+}
+
+// term returns what the node means in a language, making it where it is new.
+func (n *node) term(slot int) *term {
+	for _, s := range n.terms {
+		if s.slot == slot {
+			return s.term
+		}
+	}
+	n.terms = append(n.terms, sense{slot, &term{}})
+	return n.terms[len(n.terms)-1].term
+}
+
+// means returns what the node means in a tongue, nil for nothing.
+func (n *node) means(t *tongue) *term {
+	for _, slot := range t.slots {
+		for _, s := range n.terms {
+			if s.slot == slot {
+				return s.term
+			}
+		}
+	}
+	return nil
+}
+
+// find returns the longest spelling at the start of the words, and how many
+// of them it took; 0 where none is known.
+func (lx *lexicon) find(words []string, t *tongue) (*term, int) {
+	var found *term
+	n, taken := lx.root, 0
+	for i, w := range words {
+		c := n.child(w, t)
+		if c == nil && i > 0 && t.optional[w] && !t.optional[words[i-1]] {
+			continue
+		}
+		if n = c; n == nil {
+			break
+		}
+		if x := n.means(t); x != nil {
+			found, taken = x, i+1
+		}
+	}
+	return found, taken
+}
+
+// child also finds a word by another ending than the spelling has: a plural,
+// a possessive, the other gender.
+func (n *node) child(w string, t *tongue) *node {
+	if c := n.known(w, t); c != nil {
+		return c
+	}
+	for _, e := range t.endings {
+		if cut, ok := strings.CutSuffix(w, e.cut); ok && len(cut) > 2 {
+			if c := n.known(cut+e.put, t); c != nil {
+				return c
+			}
+		}
+	}
+	return nil
+}
+
+// known is the node of the word where the tongue has it.
+func (n *node) known(w string, t *tongue) *node {
+	if c := n.next[w]; c != nil && c.langs&t.langs != 0 {
+		return c
+	}
+	return nil
+}
