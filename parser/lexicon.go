@@ -47,6 +47,7 @@ type term struct {
 	ask       Kind // girth, breast height, a word that twists
 	units     System
 	note      string
+	near      bool // the note is one only right before a number
 	marks     mark
 	count     float64 // people, where the words say how many: "by myself"
 	tree      *tree

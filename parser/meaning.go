@@ -7,7 +7,7 @@ import (
 )
 
 // mark says what a word does to its neighbours.
-type mark uint32
+type mark uint64
 
 // The marks, as the word file names them.
 const (
@@ -41,6 +41,12 @@ const (
 	markRound          // a round: wider than long
 	markThick          // across a log, along a round
 	markUnit           // a unit without a number
+	markCord           // a rope by its make, told with its thickness
+	markMade           // between a thing and its size behind it: "cuerda de 5/8"
+	markInches         // between the feet and the inches of a length: "6 pies y 4 pulgadas"
+	markHalf           // a half: "2 vueltas y media"
+	markTrailing       // between a thing and its number: "barda vieja de 6 pies"
+	markHigh           // how high a thing is, or how high it is hitched: "de alto"
 )
 
 var markNamed = map[string]mark{
@@ -50,6 +56,7 @@ var markNamed = map[string]mark{
 	"loaded": markLoaded, "deflects": markDeflects, "rating": markRating, "adverb": markAdverb, "article": markArticle,
 	"relation": markRelation, "where": markWhere, "in": markIn | markWhere, "pronoun": markPronoun, "is": markIs, "at": markAt | markIs | markWhere,
 	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "unit": markUnit,
+	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh,
 }
 
 // meaningOf returns what a meaning of the word file does to a term.
@@ -81,7 +88,10 @@ func meaningOf(words []string) (func(*term), error) {
 		v := oneOf(&err, arg, Imperial, Metric)
 		set = func(t *term) { t.units = v }
 	case "note":
-		set = func(t *term) { t.note = arg }
+		note, near := strings.CutSuffix(arg, "?")
+		set = func(t *term) { t.note, t.near = note, near }
+	case "half":
+		set = func(t *term) { t.ask, t.marks = Twist, t.marks|markHalf }
 	case "alone":
 		set = func(t *term) { t.count = 1 }
 	case "own":

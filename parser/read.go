@@ -217,7 +217,10 @@ func (rd *reading) clash(e element, f Field) *Ask {
 // notes are what the message said besides, such as a wet rope.
 func (rd *reading) notes() []string {
 	var out []string
-	for _, e := range rd.elems {
+	for i, e := range rd.elems {
+		if e.term != nil && e.term.near && rd.at(i+1).fig == nil {
+			continue
+		}
 		if e.term != nil && e.term.note != "" && !slices.Contains(out, e.term.note) {
 			out = append(out, e.term.note)
 		}

@@ -53,17 +53,12 @@ func (rd *reading) towardsPlace(i int) bool {
 	return end.marked(markPlace | markStation | markPronoun | markPart)
 }
 
-// ropes are the words of a rope by its make, told with its thickness.
-var ropes = map[string]bool{
-	"rope": true, "line": true, "double braid": true, "kernmantle": true, "bull rope": true, "bull line": true,
-	"lowering line": true, "lowering rope": true, "rigging line": true, "rigging rope": true,
-}
-
-// ofRope reads "5/8 double braid" and "16 mm rope": a fraction of an inch, or
-// a thickness that is no piece's, right before a rope.
+// ofRope reads "5/8 double braid", "16 mm rope" and "cuerda de 5/8": a fraction
+// of an inch, or a thickness that is no piece's, right beside a rope.
 func (rd *reading) ofRope(i int) bool {
-	fig, next := rd.elems[i].fig, rd.at(i+1)
-	if next.term == nil || fig.low <= 0 || !ropes[strings.Join(strings.Fields(fold(rd.text[next.start:next.end])), " ")] {
+	fig := rd.elems[i].fig
+	behind := rd.at(i-1).marked(markMade) && rd.at(i-2).marked(markCord)
+	if fig.low <= 0 || !behind && !rd.at(i+1).marked(markCord) {
 		return false
 	}
 	const thickestRope = 0.05 // m
@@ -153,7 +148,7 @@ func (rd *reading) pastIs(i int) int {
 	for {
 		e := rd.at(i)
 		colon := e.pause > 0 && rd.text[e.start:e.end] == ":"
-		if !colon && !e.marked(markIs) && (e.term == nil || e.term.note == "") {
+		if !colon && !e.marked(markIs|markTrailing) && (e.term == nil || e.term.note == "") {
 			return i
 		}
 		i--
