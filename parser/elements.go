@@ -58,6 +58,7 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 		}
 	}
 	r.terms(out, run)
+	out.halves()
 	out.compounds()
 	out.betweens()
 	if out.has(markTaper) {

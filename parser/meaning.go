@@ -46,6 +46,7 @@ const (
 	markInches         // between the feet and the inches of a length: "6 pies y 4 pulgadas"
 	markHalf           // a half: "2 vueltas y media"
 	markTrailing       // between a thing and its number: "barda vieja de 6 pies"
+	markFine           // names a thickness, and an end to measure from: "de la punta"
 	markHigh           // how high a thing is, or how high it is hitched: "de alto"
 )
 
@@ -56,7 +57,7 @@ var markNamed = map[string]mark{
 	"loaded": markLoaded, "deflects": markDeflects, "rating": markRating, "adverb": markAdverb, "article": markArticle,
 	"relation": markRelation, "where": markWhere, "in": markIn | markWhere, "pronoun": markPronoun, "is": markIs, "at": markAt | markIs | markWhere,
 	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "unit": markUnit,
-	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh,
+	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh, "fine": markFine,
 }
 
 // meaningOf returns what a meaning of the word file does to a term.

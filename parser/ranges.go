@@ -1,5 +1,7 @@
 package parser
 
+import "slices"
+
 // compounds joins feet and inches that stand apart: 6'4", 6 ft 4 in. With a
 // space between them they are one length only where the message has another
 // thickness: "22 ft 10 in red oak" could be 22'10" or 22 ft of 10 in. Before
@@ -7,6 +9,7 @@ package parser
 // both could be: "1 ft 2 in across".
 func (rd *reading) compounds() {
 	for i := 0; i+1 < len(rd.elems); i++ {
+		rd.joinInches(i)
 		a, b := rd.elems[i].fig, rd.elems[i+1].fig
 		if a == nil || b == nil {
 			continue
@@ -31,6 +34,41 @@ func (rd *reading) compounds() {
 		}
 		rd.elems[i] = element{start: whole.start, end: whole.end, fig: &whole}
 		rd.elems = append(rd.elems[:i+1], rd.elems[i+2:]...)
+	}
+}
+
+// joinInches takes out what stands between the feet and the inches of one
+// length: "6 pies y 4 pulgadas".
+func (rd *reading) joinInches(i int) {
+	a, b := rd.elems[i].fig, rd.at(i+2).fig
+	if a != nil && b != nil && rd.elems[i+1].marked(markInches) && feetInches(a, b) {
+		rd.elems = slices.Delete(rd.elems, i+1, i+2)
+	}
+}
+
+// halves adds the half behind a number and its thing: "14 pulgadas y media",
+// "2 vueltas y media". Any other half is asked about.
+func (rd *reading) halves() {
+	for i := 0; i+2 < len(rd.elems); i++ {
+		fig, j := rd.elems[i].fig, i+1
+		if fig == nil || fig.low != fig.high {
+			continue
+		}
+		step := half
+		if fig.unit != nil {
+			step *= fig.unit.factor
+		} else if rd.at(j).plays(Wraps) {
+			j++
+		} else {
+			continue
+		}
+		if !rd.at(j).marked(markAnd) || !rd.at(j+1).marked(markHalf) {
+			continue
+		}
+		more := *fig
+		more.low, more.high, more.end = fig.low+step, fig.high+step, rd.elems[j+1].end
+		rd.elems[i] = element{start: more.start, end: more.end, fig: &more}
+		rd.elems = slices.Delete(rd.elems, j, j+2)
 	}
 }
 

@@ -158,7 +158,7 @@ func (s *scanner) mark(r rune, next int) (lexer.TokenType, int) {
 		return tokBreak, next
 	case strings.ContainsRune("@&~≈", r), unicode.Is(unicode.So, r) || unicode.Is(unicode.Sk, r):
 		return tokWords, next
-	case r == '=':
+	case r == '=', r == '¿', r == '¡':
 		return lexer.EOF, next
 	}
 	return tokOther, next

@@ -71,8 +71,11 @@ func (rd *reading) ofRope(i int) bool {
 // ofPlace reads "a 12 ft high fence", "a 60 ft red oak tree", "1/2 in rope".
 func (rd *reading) ofPlace(i int) bool {
 	fig := rd.elems[i].fig
-	if rd.at(i+1).marked(markTall) && !rd.shapedFrom(0, Log) {
+	if rd.at(i+1).marked(markTall) && !rd.shapedFrom(0, Log) || rd.height(i) {
 		return true
+	}
+	if rd.at(i+1).marked(markFine) && fig.far() {
+		return true // "a 5 pies de la punta"
 	}
 	j := i + 1
 	for rd.at(j).marked(markAdjective) || rd.at(j).piece() && rd.at(j).term.shape == "" {
@@ -90,6 +93,29 @@ func (rd *reading) ofPlace(i int) bool {
 	}
 	return false
 }
+
+// height reads "un roble de 80 pies de alto" and "una rama de un roble de 80
+// pies": how high a tree is, told behind its name.
+func (rd *reading) height(i int) bool {
+	j := i - 1
+	for rd.at(j).marked(markIs|markTrailing) && !rd.at(j).marked(markAt) {
+		j--
+	}
+	e := rd.at(j)
+	switch {
+	case !rd.elems[i].fig.far():
+		return false
+	case rd.at(i + 1).marked(markHigh):
+		return e.piece() || e.marked(markPlace)
+	case !rd.at(i - 1).marked(markMade):
+		return false
+	}
+	named := e.term != nil && e.term.tree != nil && rd.at(j-1).marked(markArticle)
+	return named && rd.at(j-2).marked(markRelation|markIn) && rd.shaped()
+}
+
+// shaped says whether the message names a shape.
+func (rd *reading) shaped() bool { return rd.shapedFrom(0, Limb) || rd.shapedFrom(0, Log) }
 
 // ofTree reads "a limb off an 80 ft red oak" and "80 ft red oak, limb 14 in": a
 // long length that names a tree, where the limb is named apart. The words of
