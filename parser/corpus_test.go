@@ -19,28 +19,46 @@ type phrasing struct {
 	at   string // file:line
 	text string
 	want meaning
+
+	language string // of the corpus
 }
 
 // readCorpora reads every corpus.
 func readCorpora(t testing.TB) []phrasing {
 	t.Helper()
-	files, err := filepath.Glob(filepath.Join(questions, "*.corpus"))
-	if err != nil || len(files) == 0 {
-		t.Fatalf("no corpora in %s: %v", questions, err)
-	}
 	var out []phrasing
-	for _, f := range files {
-		out = append(out, readCorpus(t, f)...)
+	for _, l := range tongues {
+		for _, f := range questionFiles(t, l, "corpus") {
+			out = append(out, readCorpus(t, f, l)...)
+		}
 	}
 	return out
 }
 
-func readCorpus(t testing.TB, file string) []phrasing {
+// tongues are the languages that have corpora: English in the folder of
+// questions, the others below it.
+var tongues = []string{"en", "es"}
+
+// questionFiles lists the files of one kind in one language.
+func questionFiles(t testing.TB, language, kind string) []string {
+	t.Helper()
+	folder := filepath.Join(questions, language)
+	if language == "en" {
+		folder = questions
+	}
+	files, err := filepath.Glob(filepath.Join(folder, "*."+kind))
+	if err != nil || len(files) == 0 {
+		t.Fatalf("no %s in %s: %v", kind, folder, err)
+	}
+	return files
+}
+
+func readCorpus(t testing.TB, file, language string) []phrasing {
 	t.Helper()
 	var out []phrasing
 	var now meaning
 	for i, line := range lines(t, file) {
-		at := fmt.Sprintf("%s:%d", filepath.Base(file), i+1)
+		at := fmt.Sprintf("%s/%s:%d", language, filepath.Base(file), i+1)
 		switch {
 		case strings.TrimSpace(line) == "" || line[0] == '#':
 		case line[0] == '=':
@@ -52,7 +70,7 @@ func readCorpus(t testing.TB, file string) []phrasing {
 		case now.facts == nil || !strings.HasPrefix(line, "  "):
 			t.Fatalf("%s: neither a meaning nor, two spaces in, a phrasing", at)
 		default:
-			out = append(out, phrasing{at, strings.ReplaceAll(line[2:], `\n`, "\n"), now})
+			out = append(out, phrasing{at, strings.ReplaceAll(line[2:], `\n`, "\n"), now, language})
 		}
 	}
 	return out

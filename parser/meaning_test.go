@@ -16,6 +16,7 @@ type meaning struct {
 	facts      map[string]string
 	intentOnly bool
 	units      string // "" where the corpus leaves them open
+	language   string // of the message, "" where it is the corpus's
 }
 
 func (m meaning) String() string {
@@ -41,6 +42,8 @@ func readMeaning(line string) (meaning, error) {
 			m.facts[name] = "yes"
 		case name == "units":
 			m.units = value
+		case name == "language":
+			m.language = value
 		case name == "species" || name == "shape" || name == "condition" || name == "note" || name == "fix":
 			m.facts[name] = value
 		default:

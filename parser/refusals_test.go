@@ -12,29 +12,36 @@ import (
 // that it must point at.
 type refusal struct {
 	at, kind, words, text string
+
+	language string // of the file
 }
 
 var refusalLine = regexp.MustCompile(`^([a-z-]+) at "(.+?)": (.+)$`)
 
 func readRefusals(t testing.TB) []refusal {
 	t.Helper()
-	files, err := filepath.Glob(filepath.Join(questions, "*.refusals"))
-	if err != nil || len(files) == 0 {
-		t.Fatalf("no refusals in %s: %v", questions, err)
-	}
 	var out []refusal
-	for _, f := range files {
-		for i, line := range lines(t, f) {
-			if strings.TrimSpace(line) == "" || line[0] == '#' {
-				continue
-			}
-			at := fmt.Sprintf("%s:%d", filepath.Base(f), i+1)
-			m := refusalLine.FindStringSubmatch(line)
-			if m == nil {
-				t.Fatalf("%s: not like: kind at \"words\": message", at)
-			}
-			out = append(out, refusal{at, m[1], m[2], strings.ReplaceAll(m[3], `\n`, "\n")})
+	for _, l := range tongues {
+		for _, f := range questionFiles(t, l, "refusals") {
+			out = append(out, readRefusalsOf(t, f, l)...)
 		}
+	}
+	return out
+}
+
+func readRefusalsOf(t testing.TB, file, language string) []refusal {
+	t.Helper()
+	var out []refusal
+	for i, line := range lines(t, file) {
+		if strings.TrimSpace(line) == "" || line[0] == '#' {
+			continue
+		}
+		at := fmt.Sprintf("%s/%s:%d", language, filepath.Base(file), i+1)
+		m := refusalLine.FindStringSubmatch(line)
+		if m == nil {
+			t.Fatalf("%s: not like: kind at \"words\": message", at)
+		}
+		out = append(out, refusal{at, m[1], m[2], strings.ReplaceAll(m[3], `\n`, "\n"), language})
 	}
 	return out
 }

@@ -47,6 +47,9 @@ func (rd *reading) towardsPlace(i int) bool {
 	}
 	k := rd.past(j+1, +1, markRelation|markArticle|markAdjective)
 	end := rd.at(k)
+	if rd.at(k-1).marked(markPronoun) && rd.at(k-1).marked(markArticle) && (end.pause > 0 || k >= len(rd.elems)) {
+		return true // "5 pies lejos de él"
+	}
 	if rd.at(j).marked(markBound) && (end.piece() || end.pause > 0 || k >= len(rd.elems)) {
 		return true // "block 4 ft above the limb"
 	}
