@@ -268,6 +268,6 @@ func (lx *lexicon) at(spelling string) *term {
 	}
 	t := n.term(lx.now.slot)
 	words := splitWords(spelling)
-	t.leads = len(words) > 1 && lx.now.leads[words[len(words)-1]]
+	t.leads = lx.now.leads[words[len(words)-1]]
 	return t
 }

@@ -24,18 +24,19 @@ func (rd *reading) optionsOf(at int) []option {
 			out = rd.look(out, at, -1, r, base)
 		}
 	}
-	level(out, at)
+	rd.level(out, at)
 	return append(out, option{fig: -1, cost: idle})
 }
 
 // level weighs two numbers before and behind the words. Where both stand right
 // beside them, "22 ft rope 120 ft", what follows must not decide; where only
-// the one behind does, "22 ft, hitch 35 ft red oak limb", it is theirs.
-func level(options []option, at int) {
+// the one behind does, "22 ft, hitch 35 ft red oak limb", it is theirs. So it
+// is where "de" leads to it: "22 pies, cuerda de 120 pies".
+func (rd *reading) level(options []option, at int) {
 	var left, right *option
 	for i := range options {
 		switch o := &options[i]; {
-		case o.fig == at+1:
+		case o.fig == at+1, rd.made(at, o.fig):
 			right = o
 		case o.fig < at && (left == nil || o.fig > left.fig):
 			left = o
@@ -50,6 +51,9 @@ func level(options []option, at int) {
 		right.cost = min(right.cost, max(0, left.cost-costNamed))
 	}
 }
+
+// made says whether "de" leads from the words to the number.
+func (rd *reading) made(at, i int) bool { return i == at+2 && rd.at(at+1).marked(markMade) }
 
 // taken says whether the words belong to a number of the surroundings:
 // "climber 40 ft up", "rope 5/8 in".
@@ -129,7 +133,7 @@ func ofPiece(f Field) bool { return f == Length || f == Weight || thickness(f) }
 // limb" has two readings; "hitched at 22 ft" has one.
 func (rd *reading) naming(at, i int, f Field) int {
 	next := rd.at(i + 1)
-	if next.piece() && !ofPiece(f) && !(at+1 == i && rd.endsInAt(at)) || f == HitchHeight && (next.plays(Tie) || next.plays(BlockHeight)) {
+	if next.piece() && !ofPiece(f) && !(at+1 == i && rd.endsInAt(at)) && !rd.made(at, i) || f == HitchHeight && (next.plays(Tie) || next.plays(BlockHeight)) {
 		return costPiece
 	}
 	return 0

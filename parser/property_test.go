@@ -154,7 +154,7 @@ var waysIn = map[string][]ways{
 		{"length_m=6.7056 imperial", []string{"22 pies", "22 pies de largo", "de 22 pies", "largo de 22 pies"}},
 		{"hitch_height_m=10.668 imperial", []string{"amarrada a 35 pies", "enganchada a 35 pies", "polea a 35 pies", "a 35 pies de altura", "35 pies arriba", "bajar desde 35 pies", "amarre a 35 pies", "desde 35 pies"}},
 		{"wraps=3", []string{"3 vueltas", "con tres vueltas", "3 vueltas en el tambor"}},
-		{"people=2", []string{"2 hombres", "somos dos", "dos en la cuerda", "entre dos", "con dos personas"}},
+		{"people=2", []string{"2 hombres", "somos dos", "dos en la cuerda", "con dos personas"}},
 		{"rope_m=36.576 imperial", []string{"120 pies de cuerda", "cuerda de 120 pies", "cuerda 120 pies", "soga de 120 pies"}},
 		{"limit_kg=408.233 imperial", []string{"límite 900 libras", "900 libras máximo", "menos de 900 libras", "límite de 900 libras"}},
 	},

@@ -47,7 +47,7 @@ func (rd *reading) towardsPlace(i int) bool {
 	}
 	k := rd.past(j+1, +1, markRelation|markArticle|markAdjective)
 	end := rd.at(k)
-	if rd.at(k-1).marked(markPronoun) && rd.at(k-1).marked(markArticle) && (end.pause > 0 || k >= len(rd.elems)) {
+	if last := rd.at(k - 1); last.marked(markPronoun) && last.marked(markArticle) && (end.term == nil || end.marked(markAnd) || end.plays(HitchHeight)) {
 		return true // "5 pies lejos de él"
 	}
 	if rd.at(j).marked(markBound) && (end.piece() || end.pause > 0 || k >= len(rd.elems)) {
