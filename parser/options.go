@@ -56,10 +56,10 @@ func (rd *reading) level(options []option, at int) {
 func (rd *reading) made(at, i int) bool { return i == at+2 && rd.at(at+1).marked(markMade) }
 
 // taken says whether the words belong to a number of the surroundings:
-// "climber 40 ft up", "rope 5/8 in".
+// "climber 40 ft up", "rope 5/8 in", or to how thick a rope is.
 func (rd *reading) taken(at int, s side) bool {
 	left, right := rd.at(at-1).fig, rd.at(rd.past(at+1, +1, markIs)).fig
-	return s&before != 0 && left != nil && left.elsewhere || s&after != 0 && right != nil && right.elsewhere
+	return s&before != 0 && left != nil && left.elsewhere || s&after != 0 && right != nil && (right.elsewhere || right.rope)
 }
 
 // look collects the numbers on one side of the words that the field can take.

@@ -13,10 +13,10 @@ import (
 func (lx *lexicon) mend(words []string, t *tongue) (at int, as string) {
 	n := lx.root.child(words[0], t)
 	if n == nil {
-		if as := lx.nearestStart(words[0], t.leading); as != "" || t.langs == t.leading {
+		if as := lx.nearestStart(words[0], t, t.leading); as != "" || t.langs == t.leading {
 			return 0, as
 		}
-		return 0, lx.nearestStart(words[0], t.langs)
+		return 0, lx.nearestStart(words[0], t, t.langs)
 	}
 	if len(words) < 2 || n.child(words[1], t) != nil {
 		return 0, ""
@@ -31,8 +31,8 @@ func (lx *lexicon) mend(words []string, t *tongue) (at int, as string) {
 }
 
 // nearestStart looks among the words that begin a spelling, for the word
-// itself and for a plain plural of it.
-func (lx *lexicon) nearestStart(word string, langs langSet) string {
+// itself, for a plain plural of it and for its other gender.
+func (lx *lexicon) nearestStart(word string, t *tongue, langs langSet) string {
 	s := newSearch(word, 4)
 	for n, last := s.letters-s.slips, s.letters+s.slips; n <= last; n++ {
 		for _, w := range lx.starts[n] {
@@ -42,7 +42,12 @@ func (lx *lexicon) nearestStart(word string, langs langSet) string {
 		}
 	}
 	if one, plural := strings.CutSuffix(word, "s"); plural && s.best == "" && len(one) > 3 {
-		return lx.nearestStart(one, langs)
+		return lx.nearestStart(one, t, langs)
+	}
+	for _, e := range t.endings {
+		if cut, ok := strings.CutSuffix(word, e.cut); ok && e.put != "" && s.best == "" {
+			return lx.nearestStart(cut+e.put, t, langs)
+		}
 	}
 	return s.found()
 }

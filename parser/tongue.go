@@ -2,6 +2,7 @@ package parser
 
 import (
 	"maps"
+	"slices"
 	"strings"
 	"unicode/utf8"
 )
@@ -15,7 +16,9 @@ type tongue struct {
 	slots   []int   // of a node's terms, the leading language first
 	langs   langSet // of the words that are known
 	leading langSet // of the language that leads, and the trees
-	dialect         // of both, the leading one's first
+
+	inflects bool // its words have more endings than a plural
+	dialect       // of both, the leading one's first
 }
 
 // langSet is a set of languages; the trees' names are one of it.
@@ -46,6 +49,7 @@ func (lx *lexicon) newTongue(lead, also *dialect) *tongue {
 	if also != nil {
 		t.endings = append(t.endings, also.endings...)
 	}
+	t.inflects = slices.ContainsFunc(t.endings, func(e ending) bool { return e.put != "" })
 	return t
 }
 

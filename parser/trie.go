@@ -52,6 +52,9 @@ func (n *node) means(t *tongue) *term {
 // find returns the longest spelling at the start of the words, and how many
 // of them it took; 0 where none is known.
 func (lx *lexicon) find(words []string, t *tongue) (*term, int) {
+	if t.inflects {
+		return lx.root.longest(words, t, true)
+	}
 	var found *term
 	n, taken := lx.root, 0
 	for i, w := range words {
@@ -64,6 +67,42 @@ func (lx *lexicon) find(words []string, t *tongue) (*term, int) {
 		}
 		if x := n.means(t); x != nil {
 			found, taken = x, i+1
+		}
+	}
+	return found, taken
+}
+
+// longest is find for a tongue whose words have many endings: it goes on from
+// every node that a word can be, since "ramas" is one spelling's plural, and
+// another's first word. The words go on from a spelling, whose last word was
+// optional or whose first is still to come where fixed.
+func (n *node) longest(words []string, t *tongue, fixed bool) (found *term, taken int) {
+	if len(words) == 0 {
+		return nil, 0
+	}
+	known := false
+	try := func(c *node) {
+		if c == nil {
+			return
+		}
+		known = true
+		x, more := c.longest(words[1:], t, t.optional[words[0]])
+		if x == nil {
+			x = c.means(t)
+		}
+		if x != nil && more+1 > taken {
+			found, taken = x, more+1
+		}
+	}
+	try(n.known(words[0], t))
+	for _, e := range t.endings {
+		if cut, ok := strings.CutSuffix(words[0], e.cut); ok && len(cut) > 2 {
+			try(n.known(cut+e.put, t))
+		}
+	}
+	if !known && !fixed && t.optional[words[0]] {
+		if x, more := n.longest(words[1:], t, true); x != nil {
+			return x, more + 1
 		}
 	}
 	return found, taken
