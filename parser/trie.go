@@ -1,6 +1,9 @@
 package parser
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // spelling returns the node of a spelling, making it where it is new.
 func (lx *lexicon) spelling(s string) *node {
@@ -72,6 +75,11 @@ func (lx *lexicon) find(words []string, t *tongue) (*term, int) {
 	return found, taken
 }
 
+// spells says whether the leading language has a spelling that ends here.
+func (n *node) spells(t *tongue) bool {
+	return n != nil && slices.ContainsFunc(n.terms, func(s sense) bool { return s.slot == t.slots[0] })
+}
+
 // longest is find for a tongue whose words have many endings: it goes on from
 // every node that a word can be, since "ramas" is one spelling's plural, and
 // another's first word. The words go on from a spelling, whose last word was
@@ -94,8 +102,12 @@ func (n *node) longest(words []string, t *tongue, fixed bool) (found *term, take
 			found, taken = x, more+1
 		}
 	}
-	try(n.known(words[0], t))
+	exact := n.known(words[0], t)
+	try(exact)
 	for _, e := range t.endings {
+		if exact.spells(t) {
+			break // "troza" is no "trozo"
+		}
 		if cut, ok := strings.CutSuffix(words[0], e.cut); ok && len(cut) > 2 {
 			try(n.known(cut+e.put, t))
 		}
