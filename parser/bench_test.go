@@ -3,9 +3,11 @@ package parser_test
 import (
 	"strings"
 	"testing"
+
+	"heft/parser"
 )
 
-// BenchmarkRead reads five questions as crews type them, and the longest text
+// BenchmarkRead reads seven questions as crews type them, in both languages, and the longest text
 // that is read at all.
 func BenchmarkRead(b *testing.B) {
 	r := newReader(b)
@@ -15,6 +17,8 @@ func BenchmarkRead(b *testing.B) {
 		{"curly", "14” red oak limb, 22’, hitched at 35’"},
 		{"metric", "35 cm beech limb 7 m, 3 wraps, 2 guys on the rope"},
 		{"slips", "14 in red oak lmib 22 ft, hiched at 35 ft"},
+		{"spanish", "rama de roble rojo de 14 pulgadas y 22 pies, amarrada a 35 pies"},
+		{"mixed", "14 in red oak limb de 22 pies, amarrada a 35 ft"},
 		{"longest", strings.Repeat("14 in red oak limb 22 ft, hitched at 35 ft. ", 28)[:1200]},
 	} {
 		b.Run(q.name, func(b *testing.B) {
@@ -23,5 +27,16 @@ func BenchmarkRead(b *testing.B) {
 				r.Read(q.text)
 			}
 		})
+	}
+}
+
+// BenchmarkNew reads the word files and the names.
+func BenchmarkNew(b *testing.B) {
+	known := knownTrees(b)
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := parser.New(known); err != nil {
+			b.Fatal(err)
+		}
 	}
 }

@@ -5,8 +5,6 @@ import (
 	"unicode"
 	"unicode/utf8"
 
-	"golang.org/x/text/runes"
-	"golang.org/x/text/transform"
 	"golang.org/x/text/unicode/norm"
 )
 
@@ -38,11 +36,20 @@ func fold(s string) string {
 	return low
 }
 
+// unaccented leaves out the marks that stand over and under letters.
 func unaccented(s string) string {
-	t := transform.Chain(norm.NFD, runes.Remove(runes.In(unicode.Mn)), norm.NFC)
-	out, _, err := transform.String(t, s)
-	if err != nil {
-		return s
+	apart := norm.NFD.AppendString(make([]byte, 0, 2*len(s)), s)
+	out, ascii := apart[:0], true
+	for i := 0; i < len(apart); {
+		r, n := utf8.DecodeRune(apart[i:])
+		if !unicode.Is(unicode.Mn, r) {
+			out = append(out, apart[i:i+n]...)
+			ascii = ascii && r < utf8.RuneSelf
+		}
+		i += n
 	}
-	return out
+	if ascii {
+		return string(out)
+	}
+	return norm.NFC.String(string(out))
 }

@@ -176,12 +176,12 @@ func (lx *lexicon) dialect(tag string) *dialect {
 // at returns the term of a spelling of the language at hand, making it where
 // it is new.
 func (lx *lexicon) at(spelling string) *term {
-	n := lx.spelling(spelling)
+	words := splitWords(spelling)
+	n := lx.spelling(words)
 	if lx.now == nil {
 		return n.term(trees)
 	}
 	t := n.term(lx.now.slot)
-	words := splitWords(spelling)
 	t.leads = lx.now.leads[words[len(words)-1]]
 	return t
 }

@@ -102,7 +102,7 @@ type Said[T any] struct {
 // Species is a tree as it was named.
 type Species struct {
 	Scientific string // a genus alone is "Quercus spp."
-	Name       string // the spelling it was found under
+	Name       string // what to call it: as it was named, or in the language of the message
 }
 
 // Quantity is one number that was said, in the unit of its field. A range

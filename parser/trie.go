@@ -6,8 +6,7 @@ import (
 )
 
 // spelling returns the node of a spelling, making it where it is new.
-func (lx *lexicon) spelling(s string) *node {
-	words := splitWords(s)
+func (lx *lexicon) spelling(words []string) *node {
 	n := lx.root
 	langs := setOf(trees)
 	if lx.now != nil {
