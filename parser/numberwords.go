@@ -34,6 +34,9 @@ func (t *tongue) countsOne(one, rest string) bool {
 		return true
 	}
 	after, n := nextWord(rest[end:])
+	if j, ok := t.joins[next]; ok && j == or && t.numbers[after].adds() {
+		return true // "one or two wraps"
+	}
 	if t.optional[after] {
 		after, _ = nextWord(rest[end+n:])
 	}
