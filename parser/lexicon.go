@@ -177,11 +177,10 @@ func (lx *lexicon) dialect(tag string) *dialect {
 // it is new.
 func (lx *lexicon) at(spelling string) *term {
 	words := splitWords(spelling)
-	n := lx.spelling(words)
 	if lx.now == nil {
-		return n.term(trees)
+		return lx.spelling(words, setOf(trees)).term(trees)
 	}
-	t := n.term(lx.now.slot)
+	t := lx.spelling(words, setOf(lx.now.slot)).term(lx.now.slot)
 	t.leads = lx.now.leads[words[len(words)-1]]
 	return t
 }

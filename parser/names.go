@@ -63,7 +63,7 @@ func apart(name string) []string {
 // addTree keeps the first meaning of a name: the crew's names come first. It
 // returns the tree where it is the first.
 func (lx *lexicon) addTree(t tree) *tree {
-	x := lx.spelling(splitWords(t.name)).term(trees)
+	x := lx.spelling(splitWords(t.name), setOf(trees)).term(trees)
 	if x.tree != nil {
 		return nil
 	}

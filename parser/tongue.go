@@ -80,12 +80,25 @@ func (t *tongue) unit(typed string) *unitWord {
 	return t.units[fold(typed)]
 }
 
+// shortest is how long a word must be to let in the language of it alone: a
+// slip of the finger makes "ese" of "see".
+const shortest = 5
+
+// weight is how many letters a word has, and enough where it is a unit or a
+// number.
+func (lx *lexicon) weight(slot int, word string) int {
+	if d := lx.dialects[slot-1]; d.units[word] != nil || d.numbers[word].value > 1 {
+		return max(shortest, len(word))
+	}
+	return len(word)
+}
+
 // tongueOf returns what a text is to be read by, and the tag of its language:
 // that of most of those words that belong to one language alone, or of the
 // first of them where there are as many of each; "" where there are none.
 func (lx *lexicon) tongueOf(text string) (*tongue, string) {
-	var count [8]int
-	first := -1
+	var count, letters [8]int // of the words of each language, and of the longest
+	first := 0
 	for at := 0; at < len(text); {
 		n := lettersIn(text[at:])
 		if n == 0 {
@@ -93,25 +106,29 @@ func (lx *lexicon) tongueOf(text string) (*tongue, string) {
 			at += size
 			continue
 		}
-		if slot := lx.native(fold(text[at : at+n])); slot > 0 {
-			count[slot]++
-			if first < 0 {
-				first = slot
-			}
-		}
+		word := fold(text[at : at+n])
 		at += n
+		slot := lx.native(word)
+		if slot == 0 {
+			continue
+		}
+		count[slot]++
+		letters[slot] = max(letters[slot], lx.weight(slot, word))
+		if first == 0 {
+			first = slot
+		}
 	}
-	if first < 0 {
+	if first == 0 {
 		return lx.english, ""
 	}
 	lead, also := first, 0
 	for slot, n := range count {
-		if n > count[lead] {
+		if n > count[lead] || slot == lx.english.slot && n == count[lead] && letters[lead] < shortest {
 			lead = slot
 		}
 	}
 	for slot, n := range count {
-		if slot != lead && n > count[also] {
+		if slot != lead && n > count[also] && (n > 1 || letters[slot] >= shortest) {
 			also = slot
 		}
 	}

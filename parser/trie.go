@@ -5,13 +5,10 @@ import (
 	"strings"
 )
 
-// spelling returns the node of a spelling, making it where it is new.
-func (lx *lexicon) spelling(words []string) *node {
+// spelling returns the node of a spelling, making it where it is new, and
+// known in the languages given.
+func (lx *lexicon) spelling(words []string, langs langSet) *node {
 	n := lx.root
-	langs := setOf(trees)
-	if lx.now != nil {
-		langs = setOf(lx.now.slot)
-	}
 	for i, w := range words {
 		if lx.now != nil && lx.now.optional[w] && i+1 < len(words) {
 			continue
