@@ -53,7 +53,10 @@ func (d *dialect) takes(meaning, spellings []string) (bool, error) {
 	case "counted":
 		each = func(s string) { d.counted[s] = true }
 	case "decimal":
-		each = func(s string) { d.comma = d.comma || s == "comma" }
+		if len(spellings) != 1 || strings.TrimSpace(spellings[0]) != "comma" {
+			return true, fmt.Errorf("no such decimal: %q", spellings)
+		}
+		each = func(string) { d.comma = true }
 	case "ending":
 		each = func(s string) { d.endings = append(d.endings, ending{s, arg}) }
 	case "join":

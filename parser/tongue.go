@@ -12,13 +12,12 @@ import (
 // fills in. A message of English words alone is read by English alone, so
 // that no other language can change what it means.
 type tongue struct {
-	tag     string  // of the language that leads
 	slots   []int   // of a node's terms, the leading language first
 	langs   langSet // of the words that are known
 	leading langSet // of the language that leads, and the trees
 
 	inflects bool // its words have more endings than a plural
-	dialect       // of both, the leading one's first
+	dialect       // the leading one, with what it leaves free of the other
 }
 
 // langSet is a set of languages; the trees' names are one of it.
@@ -31,7 +30,7 @@ func setOf(slot int) langSet { return 1 << slot }
 
 // newTongue makes the tongue of a language, with another that may be nil.
 func (lx *lexicon) newTongue(lead, also *dialect) *tongue {
-	t := &tongue{tag: lead.tag, slots: []int{lead.slot}, dialect: *newDialect(lead.tag, lead.slot)}
+	t := &tongue{slots: []int{lead.slot}, dialect: *newDialect(lead.tag, lead.slot)}
 	t.leading = setOf(trees) | setOf(lead.slot)
 	t.langs = t.leading
 	t.comma, t.any, t.called = lead.comma, lead.any, lead.called
@@ -97,7 +96,7 @@ func (lx *lexicon) weight(slot int, word string) int {
 // that of most of those words that belong to one language alone, or of the
 // first of them where there are as many of each; "" where there are none.
 func (lx *lexicon) tongueOf(text string) (*tongue, string) {
-	var count, letters [8]int // of the words of each language, and of the longest
+	var count, letters [16]int // of the words of each language, and of the longest
 	first := 0
 	for at := 0; at < len(text); {
 		n := lettersIn(text[at:])
