@@ -1,7 +1,6 @@
 package bot
 
 import (
-	"fmt"
 	"regexp"
 	"slices"
 	"strings"
@@ -23,7 +22,7 @@ func (d *Desk) askBack(a *answer, ask *parser.Ask) {
 			a.needs = append(a.needs, f)
 		}
 	}
-	words := quote(ask.Words)
+	v, words := a.voice, quote(ask.Words)
 	switch ask.Kind {
 	case parser.Missing:
 		a.askMissing()
@@ -32,18 +31,27 @@ func (d *Desk) askBack(a *answer, ask *parser.Ask) {
 		d.askTree(a, ask)
 		return
 	case parser.WhichTon:
+		if gearAsk(ask) {
+			a.askTonOfGear(ask)
+			return
+		}
 		a.askTon(ask)
 		return
+	case parser.WhichStrength:
+		a.askStrength(ask)
 	case parser.TwoReadings:
 		a.askReading(ask)
 	case parser.NoUnit:
-		a.lines = []string{words + " has no unit. " + a.unitHint(ask)}
+		a.lines = []string{a.unitHint(ask)}
 	case parser.Loose:
-		a.lines = []string{"What is " + words + "? Type it with a word, like " + hints(ask.Words, a.needs) + ", or leave it out."}
+		a.lines = []string{v.say("What is %s? Type it with a word, like %s, or leave it out.", words, v.hints(ask.Words, a.needs))}
 	case parser.Conflict:
-		a.lines = []string{words + " does not go with what came before: I have another for " + list(nouns(ask.Fields), "and") + ". One piece a message, please."}
+		a.lines = []string{v.say("%s does not go with what came before: I have another for %s. One piece a message, please.",
+			words, v.and(nouns(v, ask.Fields)))}
+	case parser.TooMuch:
+		a.lines = []string{v.word("That is too much at once. One piece a message, like “red oak limb 14 in, 22 ft”.")}
 	default:
-		a.lines = []string{fmt.Sprintf(plainAsks[ask.Kind], words)}
+		a.lines = []string{v.say(plainAsks[ask.Kind], words)}
 	}
 	a.andMissing(ask)
 }
@@ -52,11 +60,11 @@ func (d *Desk) askBack(a *answer, ask *parser.Ask) {
 var plainAsks = map[parser.Kind]string{
 	parser.OddNumber:  "I cannot read %s as one number. Type it plain: 1400 kg, 14.5 in, 2:1.",
 	parser.WhichAngle: "Angle of what? If %s is between the two legs of the rope at the block, type it so: “30° between the legs”.",
+	parser.WhichGear:  "Working load %s of what? Type it like “sling 4,000 lb WLL”, or rope, block, shackle, drum.",
 	parser.Girth:      "%s is round the stem. Type the diameter: the girth divided by 3.14.",
 	parser.BreastHigh: "%s is the trunk at chest height. Type the diameter of the piece, at the cut.",
 	parser.Unknown:    "I do not know %s. Leave it out or say it another way.",
 	parser.Twist:      "%s could turn the meaning round. Say it plainly, like “red oak limb 14 in, 22 ft long”.",
-	parser.TooMuch:    "That is too much at once.%.0s One piece a message, like “red oak limb 14 in, 22 ft”.",
 }
 
 // andMissing asks in the same breath for what is missing besides.
@@ -68,44 +76,47 @@ func (a *answer) andMissing(ask *parser.Ask) {
 		}
 	}
 	if len(rest) > 0 {
-		a.lines = append(a.lines, "And "+list(nouns(rest), "and")+"? Type it like “"+a.voice.typed(rest)+"”.")
+		v := a.voice
+		a.lines = append(a.lines, v.say("And %s? Type it like “%s”.", v.and(nouns(v, rest)), v.typed(rest)))
 	}
 }
 
 func (a *answer) askMissing() {
-	if a.question.Empty() {
-		a.lines = []string{"What piece? Tree, diameter and length, like “" + example(a.voice) + "”."}
+	v := a.voice
+	if a.question.Empty() && a.question.Intent != parser.AskGear {
+		a.lines = []string{v.say("What piece? Tree, diameter and length, like “%s”.", example(v))}
 		a.needs = a.question.Missing()
 		return
 	}
-	a.lines = []string{"I still need " + list(nouns(a.needs), "and") + ". Type it like “" + a.voice.typed(a.needs) + "”."}
-	if got := a.piece(); got != "piece" {
-		a.lines = append(a.lines, "So far: "+got+".")
+	a.lines = []string{v.say("I still need %s. Type it like “%s”.", v.and(nouns(v, a.needs)), v.typed(a.needs))}
+	if got := a.piece(); got != v.word("piece") {
+		a.lines = append(a.lines, v.say("So far: %s.", got))
 	}
 }
 
 func example(s speaker) string {
 	if s.metric {
-		return "red oak limb 35 cm, 7 m"
+		return s.word("red oak limb 35 cm, 7 m")
 	}
-	return "red oak limb 14 in, 22 ft"
+	return s.word("red oak limb 14 in, 22 ft")
 }
 
 // askTree lists the trees that share a name, each with the weight that hangs
 // on the choice where the rest is known.
 func (d *Desk) askTree(a *answer, ask *parser.Ask) {
 	name := strings.ToLower(ask.Words)
-	a.lines = []string{"Which " + trimQuote(name) + "? Several trees go by that name."}
+	v := a.voice
+	a.lines = []string{v.say("Which %s? Several trees go by that name.", trimQuote(name))}
 	for i, c := range ask.Choices {
 		if i == manyChoices {
 			break
 		}
-		line := fmt.Sprintf("%d. %s", i+1, c.Words)
+		line := numbered(i, c.Words)
 		if w := planWith(a.question, c); w > 0 {
-			line += ": plan on " + a.voice.heavy(w)
+			line = numbered(i, v.say("%s: plan on %s", c.Words, v.heavy(w)))
 		}
 		a.lines = append(a.lines, line)
-		a.choices = append(a.choices, c.Words)
+		a.choices = append(a.choices, plain(c.Words))
 	}
 	a.andMissing(ask)
 }
@@ -126,11 +137,11 @@ func planWith(q parser.Question, c parser.Choice) unit.Mass {
 }
 
 func (a *answer) askTon(ask *parser.Ask) {
-	a.lines = []string{"Which ton is " + quote(ask.Words) + "? Type it in pounds or kilograms:"}
+	a.lines = []string{a.voice.say("Which ton is %s? Type it in pounds or kilograms:", quote(ask.Words))}
 	for i, c := range ask.Choices {
 		typed := typedMass(c)
-		a.lines = append(a.lines, fmt.Sprintf("%d. %s", i+1, typed))
-		a.choices = append(a.choices, typed)
+		a.lines = append(a.lines, numbered(i, typed))
+		a.choices = append(a.choices, plain(typed))
 	}
 }
 
@@ -143,16 +154,16 @@ func typedMass(c parser.Choice) string {
 
 // askReading asks which of two readings was meant.
 func (a *answer) askReading(ask *parser.Ask) {
-	words := quote(ask.Words)
+	v, words := a.voice, quote(ask.Words)
 	switch {
 	case slices.Contains(ask.Fields, parser.TipDiameter):
-		a.lines = []string{words + " could be butt and tip, or a range. Type “butt 14 in, tip 10 in”, or “10-14 in”."}
+		a.lines = []string{v.say("%s could be butt and tip, or a range. Type “butt 14 in, tip 10 in”, or “10-14 in”.", words)}
 	case len(ask.Fields) > 1:
-		a.lines = []string{words + " could be " + list(nouns(ask.Fields), "or") + ". Say which: " + hints(ask.Words, ask.Fields) + "."}
+		a.lines = []string{v.say("%s could be %s. Say which: %s.", words, v.or(nouns(v, ask.Fields)), v.hints(ask.Words, ask.Fields))}
 	case slices.Contains(ask.Fields, parser.Length):
-		a.lines = []string{words + " could be one length, or a length and a thickness. Type 22'10\", or “22 ft long, 10 in across”."}
+		a.lines = []string{v.say("%s could be one length, or a length and a thickness. Type 22'10\", or “22 ft long, 10 in across”.", words)}
 	default:
-		a.lines = []string{words + " can be read two ways. Type it with words, like “14 in across, 22 ft long”."}
+		a.lines = []string{v.say("%s can be read two ways. Type it with words, like “14 in across, 22 ft long”.", words)}
 	}
 }
 
@@ -160,34 +171,48 @@ func (a *answer) askReading(ask *parser.Ask) {
 var hint = map[parser.Field]string{
 	parser.Diameter: "“%s across”", parser.ButtDiameter: "“%s butt”", parser.TipDiameter: "“%s tip”",
 	parser.MidDiameter: "“%s in the middle”", parser.Length: "“%s long”", parser.HitchHeight: "“hitched at %s”",
-	parser.Limit: "“limit %s”", parser.Weight: "“weighs %s”", parser.RopeLength: "“%s of rope”",
+	parser.DesignFactor: "“design factor %s”", parser.Parts: "“%s tackle”", parser.Limit: "“limit %s”", parser.Weight: "“weighs %s”", parser.RopeLength: "“%s of rope”",
 }
 
-func hints(words string, fields []parser.Field) string {
+func (s speaker) hints(words string, fields []parser.Field) string {
 	bare := trimQuote(words)
-	fields = append(slices.Clone(fields), parser.HitchHeight)
+	if !slices.Contains(fields, parser.DesignFactor) {
+		fields = append(slices.Clone(fields), parser.HitchHeight)
+	}
 	if weighty.MatchString(words) {
 		fields = []parser.Field{parser.Weight, parser.Limit}
 	}
 	var out []string
 	for _, f := range fields {
 		if h := hint[f]; h != "" && len(out) < 3 {
-			if line := fmt.Sprintf(h, bare); !slices.Contains(out, line) {
+			if line := s.say(h, bare); !slices.Contains(out, line) {
 				out = append(out, line)
 			}
 		}
 	}
-	return list(out, "or")
+	return s.or(out)
 }
 
 // weighty is a number that can be no size.
-var weighty = regexp.MustCompile(`(?i)\d\s*(lbs?|pounds?|kgs?|kilos?|tonnes?|t|k?n)$`)
+var weighty = regexp.MustCompile(`(?i)\d\s*(lbs?|pounds?|libras?|kgs?|kilos?|kilogramos?|tonnes?|toneladas?|t|k?n)$`)
 
 // unitHint shows the number with the units it could have.
 func (a *answer) unitHint(ask *parser.Ask) string {
-	bare := trimQuote(ask.Words)
-	if slices.Contains(ask.Fields, parser.HitchHeight) {
-		return fmt.Sprintf("Type “hitched at %s ft”, “%s wraps” or “%s on the rope”. One piece a message.", bare, bare, bare)
+	v, words, bare := a.voice, quote(ask.Words), trimQuote(ask.Words)
+	switch {
+	case gearAsk(ask) && len(ask.Fields) == 1:
+		return v.say("%s has no unit. Type “%s”.", words, v.strengthOf(ask.Fields[0], bare+v.heavyUnit()))
+	case gearAsk(ask):
+		return v.say("%s has no unit. Type “%s”, or “%s”.", words, v.strengthOf(ask.Fields[0], bare+v.heavyUnit()),
+			v.strengthOf(ask.Fields[len(ask.Fields)-1], bare+v.heavyUnit()))
+	case slices.ContainsFunc(ask.Fields, isAngle):
+		return v.say("%s has no unit. Type “%s°”.", words, bare)
 	}
-	return fmt.Sprintf("Type “%s in” or “%s ft”, cm or m.", bare, bare)
+	if slices.Contains(ask.Fields, parser.HitchHeight) {
+		return v.say("%s has no unit. Type “hitched at %s ft”, “%s wraps” or “%s on the rope”. One piece a message.", words, bare, bare, bare)
+	}
+	if slices.ContainsFunc(ask.Fields, isHeavy) {
+		return v.say("%s has no unit. Type “%s lb” or “%s kg”.", words, bare, bare)
+	}
+	return v.say("%s has no unit. Type “%s in” or “%s ft”, cm or m.", words, bare, bare)
 }

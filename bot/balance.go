@@ -1,6 +1,8 @@
 package bot
 
 import (
+	"slices"
+
 	"heft/calc/balance"
 	"heft/calc/limits"
 	"heft/calc/unit"
@@ -18,22 +20,24 @@ func (a *answer) workBalance() error {
 	o := &balanceObject{}
 	a.status, a.result = Answered, &res
 	a.figures = func(all *object) { all.Balance = o }
-	a.lines = []string{capital(a.piece()) + ": plan on " + a.voice.heavy(res.Weight.High)}
+	head := []string{a.voice.say("%s: plan on %s", capital(a.piece()), a.voice.heavy(res.Weight.High))}
 	told := false
 	if point := res.Weight.Balance; point > 0 {
 		o.Point, told = float64(point), true
-		a.tellBalance(point, q.Length(parser.Length).High)
+		head = append(head, a.tellBalance(point, q.Length(parser.Length).High))
 	}
 	if q.Has(parser.Sideways) {
 		told = true
-		if err := a.tellTag(o); err != nil {
+		tag, err := a.tellTag(o)
+		if err != nil {
 			return err
 		}
+		head = append(head, tag)
 	}
 	if !told {
 		return &limits.Missing{Quantity: limits.Length}
 	}
-	a.lines[0] += "."
+	a.lines = slices.Insert(a.lines, 0, clauses(head...))
 	a.tellWeight()
 	return nil
 }
@@ -44,38 +48,32 @@ type balanceObject struct {
 	Tag   float64 `json:"tag_line_n,omitempty"`
 }
 
-func (a *answer) tellBalance(point, length unit.Length) {
+// tellBalance says where to tie, and returns where it balances.
+func (a *answer) tellBalance(point, length unit.Length) string {
 	v := a.voice
-	a.lines[0] += ", balances about " + v.alongDown(point) + " from the cut"
-	a.lines = append(a.lines, "Half its length, "+v.alongDown(length/2)+", is as far out as it can be: brush and a fork move it.")
+	a.lines = append(a.lines, v.say("Half its length, %s, is as far out as it can be: brush and a fork move it.", v.alongDown(length/2)))
 	ways := unit.Range[unit.Length]{Low: point, High: length / 2}
-	for _, hang := range []struct {
-		as   balance.Hang
-		line string
-	}{{balance.ButtHeavy, "Butt down: tie beyond "}, {balance.TipHeavy, "Tip down: tie nearer than "}} {
-		ties, err := balance.Ties(ways, length, hang.as)
-		if err != nil {
-			continue // this piece leaves no such point
-		}
-		at := v.alongUp(ties.Low)
-		if hang.as == balance.TipHeavy {
-			at = v.alongDown(ties.High)
-		}
-		a.lines = append(a.lines, hang.line+at+" from the cut.")
+	// Where there is an error, this piece leaves no such point.
+	if ties, err := balance.Ties(ways, length, balance.ButtHeavy); err == nil {
+		a.lines = append(a.lines, v.say("Butt down: tie beyond %s from the cut.", v.alongUp(ties.Low)))
 	}
-	a.cautions = append(a.cautions, "A side branch rolls it as it comes free: take it off first, or add a tag line. Lift a little and look before you cut through.")
+	if ties, err := balance.Ties(ways, length, balance.TipHeavy); err == nil {
+		a.lines = append(a.lines, v.say("Tip down: tie nearer than %s from the cut.", v.alongDown(ties.High)))
+	}
+	a.cautions = append(a.cautions, v.word("A side branch rolls it as it comes free: take it off first, or add a tag line. Lift a little and look before you cut through."))
+	return v.say("balances about %s from the cut", v.alongDown(point))
 }
 
-// tellTag says what holds the piece aside on a level tag line.
-func (a *answer) tellTag(o *balanceObject) error {
+// tellTag says what the rope carries while a level tag line holds the piece
+// aside, and returns what that line pulls.
+func (a *answer) tellTag(o *balanceObject) (string, error) {
 	q, v := a.question, a.voice
 	aside := q.Length(parser.Sideways).High
 	tag, err := balance.TagLine(a.result.Weight.High, q.Length(parser.LineOut).Low, aside, 0)
 	if err != nil {
-		return err
+		return "", err
 	}
 	o.Tag = float64(tag.Pull)
-	a.lines[0] += ", tag line " + v.pull(tag.Pull) + " to hold it " + v.along(unit.Exactly(aside)) + " aside"
-	a.lines = append(a.lines, "The rope it hangs on then carries "+v.load(tag.Line)+". Assumed: a level tag line, the piece at rest.")
-	return nil
+	a.lines = append(a.lines, v.say("The rope it hangs on then carries %s. Assumed: a level tag line, the piece at rest.", v.load(tag.Line)))
+	return v.say("tag line %s to hold it %s aside", v.pull(tag.Pull), v.along(unit.Exactly(aside))), nil
 }

@@ -31,6 +31,10 @@ type Memory interface {
 	Recall(conversation string) (Turn, bool)
 	// Remember keeps the last turn of a conversation.
 	Remember(conversation string, t Turn)
+	// Job returns what holds for a channel.
+	Job(channel string) (Job, bool)
+	// KeepJob keeps what holds for a channel.
+	KeepJob(channel string, j Job)
 }
 
 // Clerk takes events from a transport, has the desk answer them and writes
@@ -50,19 +54,27 @@ func (c *Clerk) Take(ctx context.Context, ev Event) (Reply, error) {
 	if !c.Memory.First(key) {
 		return Reply{}, ErrRepeated
 	}
-	before, _ := c.Memory.Recall(ev.Conversation())
+	ev, before, err := c.recall(ctx, ev)
+	if err != nil {
+		return c.notLogged(ctx, ev, speaker{}, err), nil
+	}
 	reply, entry, turn := c.answer(ctx, ev, before)
-	err := c.Journal.Append(ctx, entry)
+	err = c.Journal.Append(ctx, entry)
 	switch {
 	case errors.Is(err, ErrLogged):
 		return c.again(ctx, ev)
 	case err != nil:
-		c.Memory.Forget(key)
-		c.Log.ErrorContext(ctx, "the journal took no entry", KeyEvent, ev.ID, KeyErr, err)
-		return unlogged(), nil
+		return c.notLogged(ctx, ev, reply.voice, err), nil
 	}
-	c.Memory.Remember(ev.Conversation(), turn)
+	c.remember(ev, entry, turn)
 	return reply, nil
+}
+
+// notLogged gives the event back, so that a later delivery is first again.
+func (c *Clerk) notLogged(ctx context.Context, ev Event, voice speaker, err error) Reply {
+	c.Memory.Forget(ev.Workspace + "/" + ev.ID)
+	c.Log.ErrorContext(ctx, "the journal is out", KeyEvent, ev.ID, KeyErr, err)
+	return unlogged(voice)
 }
 
 // answer keeps a fault of ours from taking the program, and the question,
@@ -71,10 +83,10 @@ func (c *Clerk) answer(ctx context.Context, ev Event, before Turn) (reply Reply,
 	defer func() {
 		if fault := recover(); fault != nil {
 			c.Log.ErrorContext(ctx, "the desk failed", KeyEvent, ev.ID, KeyErr, fault, "stack", string(debug.Stack()))
-			a := answer{}
-			a.refuse("I failed on that one, so no figures. Ask the qualified arborist, and tell whoever runs me.")
+			a := answer{voice: speaker{language: before.language}}
+			a.refuse(a.voice.word("I failed on that one, so no figures. Ask the qualified arborist, and tell whoever runs me."))
 			reply = a.reply()
-			entry, turn = entryOf(ev, a, reply), Turn{}
+			entry, turn = entryOf(ev, a, reply), Turn{language: before.language}
 		}
 	}()
 	return c.Desk.Answer(ev, before)
@@ -114,8 +126,15 @@ type Unlogged struct {
 
 // Take answers one event.
 func (u *Unlogged) Take(_ context.Context, ev Event) (Reply, error) {
-	before, _ := u.Memory.Recall(ev.Conversation())
-	reply, _, turn := u.Desk.Answer(ev, before)
+	var before Turn
+	if !ev.Alone {
+		before, _ = u.Memory.Recall(ev.Conversation())
+		ev.Job, _ = u.Memory.Job(ev.place())
+	}
+	reply, entry, turn := u.Desk.Answer(ev, before)
 	u.Memory.Remember(ev.Conversation(), turn)
+	if entry.setsJob() {
+		u.Memory.KeepJob(ev.place(), JobOf(entry))
+	}
 	return reply, nil
 }

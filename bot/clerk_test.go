@@ -1,9 +1,11 @@
 package bot_test
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"log/slog"
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -43,6 +45,25 @@ func (s *shelf) Deliver(_ context.Context, d bot.Delivery) error {
 	return nil
 }
 
+func (s *shelf) Conversation(_ context.Context, ev bot.Event, since time.Time) ([]bot.Entry, error) {
+	var out []bot.Entry
+	for _, e := range s.entries {
+		if e.Channel == ev.Channel && (e.Thread == ev.Thread || ev.Direct) && !e.Asked.Before(since) {
+			out = append(out, e)
+		}
+	}
+	return out, s.err
+}
+
+func (s *shelf) Job(_ context.Context, _, channel string) (bot.Entry, error) {
+	for _, e := range slices.Backward(s.entries) {
+		if e.Channel == channel && e.Intent == "job" && e.Status == bot.Answered {
+			return e, s.err
+		}
+	}
+	return bot.Entry{}, cmp.Or(s.err, bot.ErrNotLogged)
+}
+
 func (s *shelf) Find(_ context.Context, _, id string) (bot.Entry, error) {
 	for _, e := range s.entries {
 		if e.ID == id {
@@ -62,9 +83,18 @@ func (s *shelf) Undelivered(context.Context, time.Time) ([]bot.Entry, error) { r
 type recall struct {
 	ids   map[string]bool
 	turns map[string]bot.Turn
+	jobs  map[string]bot.Job
 }
 
-func newRecall() *recall { return &recall{map[string]bool{}, map[string]bot.Turn{}} }
+func newRecall() *recall {
+	return &recall{map[string]bool{}, map[string]bot.Turn{}, map[string]bot.Job{}}
+}
+
+func (r *recall) Job(c string) (bot.Job, bool) {
+	j, ok := r.jobs[c]
+	return j, ok
+}
+func (r *recall) KeepJob(c string, j bot.Job) { r.jobs[c] = j }
 
 func (r *recall) First(id string) bool {
 	if r.ids[id] {
@@ -155,5 +185,37 @@ func TestAFaultIsLoggedAndAnswered(t *testing.T) {
 	}
 	if len(s.entries) != 1 || s.entries[0].Words != question {
 		t.Errorf("the log holds %+v", s.entries)
+	}
+}
+
+// What the clerk says by itself is said in the language of the conversation.
+func TestTheClerkKeepsTheLanguage(t *testing.T) {
+	const ownReminder, sorry, late = "etiquetas del equipo.", "así que no doy cifras", "Respuesta atrasada, la pregunta fue a las 14:02."
+	s := &shelf{}
+	c := newClerk(t, s)
+	c.Desk = c.Desk.Speaking("es")
+	take := func(id string) bot.Reply {
+		t.Helper()
+		ev := event(question)
+		ev.ID = id
+		r, err := c.Take(t.Context(), ev)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return r
+	}
+	take("answered")
+	s.err = errors.New("disk full")
+	if r := take("unlogged"); !strings.Contains(r.Text(), sorry) || !strings.HasSuffix(r.Text(), ownReminder) {
+		t.Errorf("with the journal out the crew reads %q", r.Text())
+	}
+	s.err = nil
+	c.Desk = &bot.Desk{}
+	if r := take("failed"); !strings.Contains(r.Text(), sorry) || !strings.HasSuffix(r.Text(), ownReminder) {
+		t.Errorf("after a fault the crew reads %q", r.Text())
+	}
+	c.Memory = newRecall()
+	if r := take("answered"); !strings.HasPrefix(r.Text(), late) || strings.Count(r.Text(), ownReminder) != 1 {
+		t.Errorf("an answer that never left: %q", r.Text())
 	}
 }

@@ -1,11 +1,17 @@
 package bot
 
 import (
-	"fmt"
+	"slices"
 
+	"heft/calc"
 	"heft/calc/cutplan"
+	"heft/calc/piece"
+	"heft/calc/unit"
 	"heft/parser"
 )
+
+// noteFromTip is the note of the word file for cutting from the thin end.
+const noteFromTip = "from-tip"
 
 // workCutPlan answers how long a piece stays under the limit, and how a stick
 // of known length is divided.
@@ -13,7 +19,7 @@ func (a *answer) workCutPlan() error {
 	q := a.question
 	limit := q.Mass(parser.Limit).Low
 	stick := pieceOf(q)
-	cut, err := cutplan.Longest(stick, cutplan.Butt, limit)
+	ends, err := longestFrom(stick, limit)
 	if err != nil {
 		return err
 	}
@@ -25,20 +31,45 @@ func (a *answer) workCutPlan() error {
 		a.result = &res
 	}
 	a.status = Answered
+	from := cutplan.Butt
+	if slices.Contains(q.Notes, noteFromTip) {
+		from = cutplan.Tip
+	}
+	cut := ends[from]
 	o := &cutPlanObject{Longest: float64(cut.Length)}
 	a.figures = func(all *object) { all.CutPlan = o }
-	a.tellLongest(cut)
-	if a.result != nil && !cut.Uncut {
-		return a.tellPieces(o)
+	a.tellLongest(cut, from)
+	if !stick.Tip.IsZero() && !cut.Uncut {
+		a.lines = append(a.lines, a.voice.say("From the butt %s at most, from the tip %s.",
+			a.voice.alongDown(ends[cutplan.Butt].Length), a.voice.alongDown(ends[cutplan.Tip].Length)))
 	}
-	a.tellCutting()
+	if a.result != nil && !cut.Uncut {
+		if err := a.tellPieces(o, stick, limit); err != nil {
+			return err
+		}
+	}
+	a.tellCutting(stick, from, limit)
 	return nil
+}
+
+// longestFrom is the longest piece from each end.
+func longestFrom(stick piece.Piece, limit unit.Mass) (map[cutplan.End]cutplan.Cut, error) {
+	ends := map[cutplan.End]cutplan.Cut{}
+	for _, from := range []cutplan.End{cutplan.Butt, cutplan.Tip} {
+		cut, err := cutplan.Longest(stick, from, limit)
+		if err != nil {
+			return nil, err
+		}
+		ends[from] = cut
+	}
+	return ends, nil
 }
 
 // cutPlanObject is a cut plan as scripts read it.
 type cutPlanObject struct {
 	Longest float64     `json:"max_length_m"`
-	Pieces  []cutObject `json:"pieces,omitempty"`
+	Cuts    int         `json:"cuts,omitempty"`
+	Pieces  []cutObject `json:"pieces,omitempty"` // from the butt to the tip
 }
 
 type cutObject struct {
@@ -47,42 +78,109 @@ type cutObject struct {
 	Balance float64 `json:"balance_m"`
 }
 
-func (a *answer) tellLongest(cut cutplan.Cut) {
-	limit := a.voice.atMost(a.question.Mass(parser.Limit).Low)
+func (a *answer) tellLongest(cut cutplan.Cut, from cutplan.End) {
+	v := a.voice
+	limit := v.atMost(a.question.Mass(parser.Limit).Low)
+	sentence := "%s: %s at most to stay under %s, plan on %s."
 	switch {
 	case cut.Uncut && a.result != nil:
-		a.lines = []string{capital(a.piece()) + ": all of it stays under " + limit + ", plan on " + a.voice.heavy(cut.Heavy) + "."}
-	default:
-		a.lines = []string{capital(a.piece()) + ": " + a.voice.alongDown(cut.Length) + " at most to stay under " + limit +
-			", plan on " + a.voice.heavy(cut.Heavy) + "."}
+		a.lines = []string{v.say("%s: all of it stays under %s, plan on %s.", capital(a.piece()), limit, v.heavy(cut.Heavy))}
+		return
+	case from == cutplan.Tip:
+		sentence = "%s, from the tip: %s at most to stay under %s, plan on %s."
 	}
+	a.lines = []string{v.say(sentence, capital(a.piece()), v.alongDown(cut.Length), limit, v.heavy(cut.Heavy))}
 }
 
-// tellPieces says the pieces of a stick from the butt to the tip.
-func (a *answer) tellPieces(o *cutPlanObject) error {
-	plan, err := cutplan.Pieces(pieceOf(a.question), a.question.Mass(parser.Limit).Low)
+// tellPieces says the pieces of a stick from the butt to the tip, and what
+// they take against the stick in one.
+func (a *answer) tellPieces(o *cutPlanObject, stick piece.Piece, limit unit.Mass) error {
+	plan, err := cutplan.Pieces(stick, limit)
 	if err != nil {
 		return err
 	}
-	a.lines = append(a.lines, fmt.Sprintf("%d pieces, %d cuts, from the butt:", len(plan.Pieces), plan.Cuts))
-	for i, p := range plan.Pieces {
+	v := a.voice
+	o.Cuts = plan.Cuts
+	heaviest := unit.Mass(0)
+	for _, p := range plan.Pieces {
+		heaviest = max(heaviest, p.Heavy)
 		o.Pieces = append(o.Pieces, cutObject{float64(p.Length), float64(p.Heavy), float64(p.Balance)})
-		if i < mostPieces {
-			a.lines = append(a.lines, fmt.Sprintf("%d. %s, plan on %s, balances %s from its thick end",
-				i+1, a.voice.alongDown(p.Length), a.voice.heavy(p.Heavy), a.voice.alongDown(p.Balance)))
-		}
 	}
-	if n := len(plan.Pieces); n > mostPieces {
-		a.lines = append(a.lines, fmt.Sprintf("… and %d more.", n-mostPieces))
-	}
-	a.tellCutting()
+	a.lines[0] = v.say("%s %s pieces in all.", a.lines[0], count(len(plan.Pieces)))
+	a.lines = append(a.lines,
+		v.say("In one: %s.", a.lowered(a.result.Weight.High)),
+		v.say("In %s cuts, the heaviest: %s.", count(plan.Cuts), a.lowered(heaviest)),
+		v.say("%s pieces, %s cuts, from the butt:", count(len(plan.Pieces)), count(plan.Cuts)))
+	a.lines = append(a.lines, a.pieceLines(plan.Pieces)...)
 	return nil
+}
+
+// pieceLines says the pieces, those that are alike in one line.
+func (a *answer) pieceLines(pieces []cutplan.Piece) []string {
+	v := a.voice
+	var out []string
+	for i := 0; i < len(pieces); {
+		said := a.pieceLine(pieces[i])
+		n := 1
+		for i+n < len(pieces) && a.pieceLine(pieces[i+n]) == said {
+			n++
+		}
+		if len(out) == mostPieces {
+			return append(out, v.say("… and %s more.", count(len(pieces)-i)))
+		}
+		out = append(out, v.say("%s × %s", count(n), said))
+		i += n
+	}
+	return out
+}
+
+func (a *answer) pieceLine(p cutplan.Piece) string {
+	v := a.voice
+	return v.say("%s, plan on %s, balances %s from its thick end", v.alongDown(p.Length), v.heavy(p.Heavy), v.alongDown(p.Balance))
+}
+
+// lowered says what a pick of a weight takes: wraps to start with and the
+// load on the top block, where it can be lowered by hand.
+func (a *answer) lowered(heavy unit.Mass) string {
+	v := a.voice
+	res, err := calc.Work(calc.Job{Given: unit.Exactly(heavy), Lower: true, People: int(a.question.Count(parser.People))})
+	if err != nil || res.Lowering == nil {
+		return v.say("plan on %s, more than hands and a drum lower", v.heavy(heavy))
+	}
+	return v.say("plan on %s, %s, top block %s", v.heavy(heavy), v.turns(float64(res.Lowering.Start)), v.load(res.Block))
 }
 
 // mostPieces is how many pieces of a plan fit on a phone.
 const mostPieces = 6
 
-func (a *answer) tellCutting() {
-	a.lines = append(a.lines, "By the heavy end of the weight. More cuts, less load on the tree; fewer cuts, less time aloft.")
-	a.cautions = append(a.cautions, "A fork or a swelling weighs more: cut shorter there.")
+func (a *answer) tellCutting(stick piece.Piece, from cutplan.End, limit unit.Mass) {
+	v := a.voice
+	a.lines = append(a.lines, v.say("By the heavy end of the weight. More cuts, less load on the tree; fewer cuts, less time aloft."))
+	thicker, thickest := thickened(stick, v.step())
+	if cut, err := cutplan.Longest(thicker, from, limit); err == nil {
+		a.lines = append(a.lines, v.say("If %s, not %s: %s at most.",
+			v.across(unit.Exactly(thickest)), v.across(unit.Exactly(thickest-v.step())), v.alongDown(cut.Length)))
+	}
+	a.cautions = append(a.cautions, v.say("A fork or a swelling weighs more: cut shorter there."))
+}
+
+// step is how far an eye may be off in the thickness that moves a weight.
+func (s speaker) step() unit.Length {
+	if s.metric {
+		return 5 * unit.Centimetre
+	}
+	return 2 * unit.Inch
+}
+
+// thickened is a stick with all its thicknesses larger by a step, and the
+// thickest of them.
+func thickened(p piece.Piece, step unit.Length) (piece.Piece, unit.Length) {
+	thickest := unit.Length(0)
+	for _, d := range []*unit.Range[unit.Length]{&p.Diameter, &p.Butt, &p.Mid, &p.Tip} {
+		if !d.IsZero() {
+			d.Low, d.High = d.Low+step, d.High+step
+			thickest = max(thickest, d.High)
+		}
+	}
+	return p, thickest
 }

@@ -1,11 +1,11 @@
 package bot
 
 import (
+	"cmp"
 	"encoding/json"
 	"errors"
 	"fmt"
 	"slices"
-	"strings"
 
 	"heft/calc"
 	"heft/calc/wood"
@@ -14,7 +14,12 @@ import (
 
 // Desk reads a question, works it out and words the reply. It does no I/O and
 // reads no clock. It is safe for use by many goroutines.
-type Desk struct{ reader *parser.Reader }
+type Desk struct{ reader reader }
+
+// reader reads a crew's words: a parser.Reader.
+type reader interface {
+	Read(text string) (parser.Question, error)
+}
 
 // NewDesk returns a desk that knows every tree of the wood table.
 func NewDesk() (*Desk, error) {
@@ -34,56 +39,80 @@ func NewDesk() (*Desk, error) {
 // It returns the reply, the entry for the journal, and the conversation's new
 // turn.
 func (d *Desk) Answer(ev Event, before Turn) (Reply, Entry, Turn) {
-	if parts := d.parts(ev.Text); len(parts) > 1 {
-		all, turn := d.several(ev, parts)
+	if parts, whole := d.parts(ev.Text); len(parts) > 1 {
+		all, turn := d.several(ev, before, parts)
+		all.whole = whole
 		reply := all.reply()
 		return reply, entryOf(ev, all.summary(), reply), turn
 	}
 	a, turn := d.consider(ev, before)
+	turn.language, turn.tree = a.voice.language, before.counting(a)
 	reply := a.reply()
 	return reply, entryOf(ev, a, reply), turn
 }
 
 // consider decides between answering, asking back and refusing.
 func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
-	q, err := before.reread(d.reader, ev.Text)
+	text := ev.Text
+	if message, earlier, ok := before.chosen(text); ok {
+		text, before = message, earlier
+	}
+	q, err := before.reread(d.reader, text)
+	q.Language = cmp.Or(q.Language, before.language)
 	ask, _ := errors.AsType[*parser.Ask](err)
-	a := answer{question: q}
-	if ask != nil && ask.Final() {
+	a := answer{question: q, tree: before.tree}
+	switch {
+	case ask != nil && ask.Final():
 		a.voice = voiceFor(ev, q)
 		a.stop(ask)
 		return a, before
-	}
-	switch {
+	case q.Intent == parser.AskJob:
+		d.takeJob(&a, ev, text, ask)
+		return a, before.offering(a.choices, before)
+	case q.Explain != "" && q.Empty() && before.known:
+		a.question = before.question
 	case before.leans(q, ask):
+		if before.answersGear(q) {
+			q.Intent = parser.AskWeight // the strength of a rope changes nothing of what was asked
+		}
 		a.question, a.kept, a.changed = merge(before.question, q)
-	case methods[q.Intent] != nil:
+		a.leaned = true
+	case methods[q.Intent] != nil && q.Intent != parser.AskTree:
 		a.question, a.kept = before.carry(q)
 	}
-	q = a.question
-	a.voice = voiceFor(ev, q)
+	said := a.question // what this talk established; the channel's job may change under it
+	a.question, a.ofJob = ev.Job.over(said)
+	a.voice = voiceFor(ev, a.question)
 	if ask == nil {
-		ask = missing(q)
+		ask = missing(a.question)
 	}
 	switch {
 	case q.Intent == parser.AskHelp:
 		a.help()
 		return a, before
-	case limitAlone(q) && !before.known:
+	case limitAlone(said) && !before.known:
 		a.noteLimit()
-		return a, Turn{question: q, known: true}
+		return a, Turn{question: said, known: true}
 	case ask != nil:
 		d.askBack(&a, ask)
-		return a, asked(q, ask, a.choices)
+		a.offer(text, ask)
+		return a, asked(said, ask).offering(a.choices, before)
 	}
 	a.work()
-	return a, Turn{question: q, known: true}
+	if q.Intent == parser.AskTree && q.Pieceless() {
+		return a, before
+	}
+	a.explain(q.Explain)
+	said.Explain = q.Explain
+	a.actions = a.variations(said)
+	said.Explain = ""
+	return a, Turn{question: said, known: true}
 }
 
 // missing turns the facts that a question lacks into an ask: two at the most.
 func missing(q parser.Question) *parser.Ask {
 	fields := q.Missing()
-	if len(fields) == 0 || methods[q.Intent] == nil {
+	if len(fields) == 0 || methods[q.Intent] == nil || q.Intent == parser.AskGear && slices.Contains(q.Notes, wornGear) {
 		return nil
 	}
 	if len(fields) > 2 && !q.Empty() {
@@ -93,12 +122,16 @@ func missing(q parser.Question) *parser.Ask {
 }
 
 // voiceFor chooses the system to speak in: the asker's wish, else the
-// question's own units, else feet and pounds.
+// question's own units, else the job's, else feet and pounds; and the language:
+// that of the question.
 func voiceFor(ev Event, q parser.Question) speaker {
 	if ev.Units != AsAsked {
-		return speaker{metric: ev.Units == Metric}
+		return speaker{metric: ev.Units == Metric, language: q.Language}
 	}
-	return speaker{metric: q.Units == parser.Metric}
+	if q.Units == "" && ev.Job.facts.SaysUnits {
+		q.Units = ev.Job.facts.Units
+	}
+	return speaker{metric: q.Units == parser.Metric, language: q.Language}
 }
 
 func entryOf(ev Event, a answer, r Reply) Entry {
@@ -118,6 +151,7 @@ func entryOf(ev Event, a answer, r Reply) Entry {
 type answer struct {
 	question      parser.Question
 	kept, changed []string
+	ofJob         []parser.Field // what the channel's job added
 	voice         speaker
 	status        Status
 	result        *calc.Result
@@ -126,13 +160,21 @@ type answer struct {
 	lines         []string // without cautions, problems and the reminder
 	problems      []string
 	cautions      []string
-	choices       []string
+	choices       []Choice
+	actions       []Choice
 	scene         *Scene
+	leaned        bool    // it leans on the question before
+	tree          tally   // the pieces before this one
+	strain        *strain // the most that it puts on the gear; nil where it says none
 }
 
 // reply closes the answer: from here on nothing can be taken out of it.
 func (a answer) reply() Reply {
-	return Reply{status: a.status, choices: a.choices, lines: a.text(), figures: encode(a.object()), scene: a.scene}
+	if a.scene != nil {
+		a.scene.Language = a.voice.language
+	}
+	return Reply{status: a.status, voice: a.voice, choices: a.choices, actions: a.actions,
+		lines: a.text(), figures: encode(a.object()), scene: a.scene}
 }
 
 // text is every line but the reminder: the headline, what it kept, what is
@@ -142,7 +184,10 @@ func (a answer) text() []string {
 	if len(a.problems) > 0 && a.lines[0] == a.problems[0] {
 		lines = slices.Concat(a.lines, a.problems[1:], a.cautions)
 	}
-	if said := leaning(a.kept, a.changed); said != "" {
+	if len(a.ofJob) > 0 && a.status == Answered {
+		lines = slices.Insert(lines, 1, a.voice.say("From the job: %s.", a.voice.and(nouns(a.voice, a.ofJob))))
+	}
+	if said := a.voice.leaning(a.kept, a.changed); said != "" {
 		lines = slices.Insert(lines, 1, said)
 	}
 	return lines
@@ -152,12 +197,22 @@ func (a answer) text() []string {
 func (a answer) object() object {
 	o := object{
 		Status: a.status, Intent: a.question.Intent, Understood: understood(a.question),
-		Kept: a.kept, Changed: a.changed, Language: "en",
+		Kept: a.allKept(), Changed: a.changed, Language: a.voice.tag(),
 		Needs: notNil(a.needs), Problems: notNil(a.problems),
-		Cautions: append(notNil(a.cautions), reminder),
+		Cautions: append(notNil(a.cautions), a.voice.word(reminder)),
 	}
 	a.into(&o)
 	return o
+}
+
+// allKept names what was taken over, from the talk and from the job.
+func (a answer) allKept() []string {
+	kept := slices.Clone(a.kept)
+	for _, f := range a.ofJob {
+		kept = append(kept, string(f))
+	}
+	slices.Sort(kept)
+	return kept
 }
 
 func notNil[T any](s []T) []T {
@@ -168,16 +223,15 @@ func notNil[T any](s []T) []T {
 }
 
 // leaning says what a follow-up kept and what it changed.
-func leaning(kept, changed []string) string {
-	var parts []string
-	if len(kept) > 0 {
-		parts = append(parts, "kept "+list(nouns(kept), "and"))
+func (s speaker) leaning(kept, changed []string) string {
+	old, fresh := s.and(nouns(s, kept)), s.and(nouns(s, changed))
+	switch {
+	case len(kept) > 0 && len(changed) > 0:
+		return s.say("Kept %s; changed %s.", old, fresh)
+	case len(kept) > 0:
+		return s.say("Kept %s.", old)
+	case len(changed) > 0:
+		return s.say("Changed %s.", fresh)
 	}
-	if len(changed) > 0 {
-		parts = append(parts, "changed "+list(nouns(changed), "and"))
-	}
-	if len(parts) == 0 {
-		return ""
-	}
-	return capital(strings.Join(parts, "; ")) + "."
+	return ""
 }

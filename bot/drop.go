@@ -1,8 +1,6 @@
 package bot
 
 import (
-	"fmt"
-
 	"heft/calc/drop"
 	"heft/calc/gear"
 	"heft/calc/unit"
@@ -31,22 +29,26 @@ func (a *answer) workDrop() error {
 	if err != nil {
 		return err
 	}
-	working, err := gear.WorkingLoad(s.Break, gear.Planning)
+	working, err := gear.WorkingLoad(s.Break, factorOf(q))
 	if err != nil {
 		return err
+	}
+	if namesKnot(q) {
+		working *= unit.Force(gear.Keeps(knotOf(q)).Kept.Low)
 	}
 	a.status, a.result = Answered, &res
 	o := &dropObject{Peak: float64(fall.Peak.High), Block: float64(fall.Block.High)}
 	a.figures = func(all *object) { all.Drop = o }
+	a.strain = &strain{line: fall.Peak.High, block: fall.Block.High}
 	a.tellDrop(s, fall)
 	stop, err := drop.RunFor(s.Weight.High, s.Drop, working)
 	if err != nil {
-		a.problems = append(a.problems, fmt.Sprintf("A tenth of the rope's strength is %s: no run spares it that. Take a piece well under %s.",
+		a.problems = append(a.problems, a.voice.say("The rope's working load is %s: no run spares it that. Take a piece well under %s.",
 			a.voice.pullHad(working), a.voice.atMost((working/2).Held())))
 		return nil
 	}
 	o.Run = float64(stop.Plan)
-	a.lines = append(a.lines, fmt.Sprintf("Let it run %s or more to stay within %s, a tenth of the rope's strength.",
+	a.lines = append(a.lines, a.voice.say("Let it run %s or more to stay within %s, the rope's working load.",
 		a.voice.alongUp(stop.Plan), a.voice.pullHad(working)))
 	return nil
 }
@@ -60,16 +62,17 @@ type dropObject struct {
 
 func (a *answer) tellDrop(s drop.Setup, f drop.Fall) {
 	v, q := a.voice, a.question
-	how := "held fast"
+	piece, falls := capital(a.piece()), v.along(q.Length(parser.DropHeight))
+	head := v.say("%s, falls %s, held fast: line up to %s, top block up to %s.", piece, falls, v.load(f.Peak.High), v.load(f.Block.High))
 	if s.Run > 0 {
-		how = "let run " + v.along(q.Length(parser.RunLength))
+		head = v.say("%s, falls %s, let run %s: line up to %s, top block up to %s.", piece, falls,
+			v.along(q.Length(parser.RunLength)), v.load(f.Peak.High), v.load(f.Block.High))
 	}
-	a.lines = []string{fmt.Sprintf("%s, falls %s, %s: line up to %s, top block up to %s.", capital(a.piece()),
-		v.along(q.Length(parser.DropHeight)), how, v.load(f.Peak.High), v.load(f.Block.High))}
+	a.lines = []string{head}
 	a.tellWeight()
 	a.lines = append(a.lines,
-		fmt.Sprintf("A bound, no measurement: the line sees %s to %s, few forces in trees are published.", v.pullHad(f.Peak.Low), v.pull(f.Peak.High)),
-		fmt.Sprintf("That is up to %s%% of the rope's strength, before any knot.", trimmed(100*f.OfBreak+0.5, 0)),
-		"Assumed: "+v.alongDown(s.Rope)+" of rope stretches, the stiffest class, new and dry, legs side by side.")
-	a.cautions = append(a.cautions, "A smaller piece is the surest way to less. Negative rigging is the worst case: ask whether it must be.")
+		v.say("A bound, no measurement: the line sees %s to %s, few forces in trees are published.", v.pullHad(f.Peak.Low), v.pull(f.Peak.High)),
+		v.say("That is up to %s%% of the rope's strength, before any knot.", trimmed(100*f.OfBreak+0.5, 0)),
+		v.say("Assumed: %s of rope stretches, the stiffest class, new and dry, legs side by side.", v.alongDown(s.Rope)))
+	a.cautions = append(a.cautions, v.word("A smaller piece is the surest way to less. Negative rigging is the worst case: ask whether it must be."))
 }

@@ -54,6 +54,12 @@ type Journal interface {
 	// Deliver records what became of a reply. It need not wait for the disk:
 	// what it records is there by the time the journal is closed.
 	Deliver(context.Context, Delivery) error
+	// Conversation returns the entries of an event's conversation asked since
+	// then, oldest first.
+	Conversation(ctx context.Context, ev Event, since time.Time) ([]Entry, error)
+	// Job returns the last entry that set, showed or cleared a channel's job,
+	// or ErrNotLogged.
+	Job(ctx context.Context, workspace, channel string) (Entry, error)
 	// Find returns one entry, or ErrNotLogged.
 	Find(ctx context.Context, workspace, id string) (Entry, error)
 	// Between returns the entries asked from the first time up to, not at,

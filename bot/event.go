@@ -12,10 +12,18 @@ type Event struct {
 	Text      string // what the person typed, the bot's own mention taken off
 	At        time.Time
 	Units     Units // the asker's usual units, where the carrier knows them
+	Opens     bool  // it opens its conversation: nothing was said before it
+	Direct    bool  // it was told to the bot alone: all of that is one conversation
+	Alone     bool  // it is a conversation by itself, outside any channel's job
+	Job       Job   // what holds for its channel
 }
 
-// Conversation names the thread that a follow-up may lean on.
+// Conversation names the talk that a follow-up may lean on: a thread, or all
+// that one person and the bot say to each other.
 func (e Event) Conversation() string {
+	if e.Direct {
+		return e.Workspace + "/" + e.Channel
+	}
 	return e.Workspace + "/" + e.Channel + "/" + e.Thread
 }
 

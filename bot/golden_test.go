@@ -12,38 +12,80 @@ import (
 
 var update = flag.Bool("update", false, "write the replies as they are now; then read every one that changed")
 
-const goldenFile = "../testdata/replies/en.golden"
+// accepted is one reply as it was read and accepted.
+type accepted struct{ question, reply string }
 
-// TestReplies compares whole replies, word for word, with those that were
-// read and accepted. The file is questions, each behind "### ", and replies.
-func TestReplies(t *testing.T) {
-	raw, err := os.ReadFile(goldenFile)
+func goldenFile(tag string) string { return "../testdata/replies/" + tag + ".golden" }
+
+// golden reads the accepted replies of a language, and what stands above
+// them. The file is questions, each behind "### ", and replies.
+func golden(t testing.TB, tag string) (head string, all []accepted) {
+	t.Helper()
+	raw, err := os.ReadFile(goldenFile(tag))
 	if err != nil {
 		t.Fatal(err)
 	}
 	head, body, _ := strings.Cut(string(raw), "### ")
-	d := newDesk(t)
-	var now strings.Builder
-	now.WriteString(head)
-	n := 0
 	for part := range strings.SplitSeq(body, "\n### ") {
-		question, want, _ := strings.Cut(strings.TrimPrefix(part, "### "), "\n")
-		r, _ := answer(t, d, question)
-		got := r.Text()
-		if want = strings.TrimRight(want, "\n"); got != want && !*update {
-			t.Errorf("%s\n--- got\n%s\n--- accepted\n%s", question, got, want)
-		}
-		now.WriteString("### " + question + "\n" + got + "\n\n")
-		n++
+		question, reply, _ := strings.Cut(strings.TrimPrefix(part, "### "), "\n")
+		all = append(all, accepted{question, strings.TrimRight(reply, "\n")})
 	}
-	if n < 30 {
-		t.Errorf("only %d replies in %s", n, goldenFile)
+	if len(all) < 30 {
+		t.Fatalf("only %d replies in %s", len(all), goldenFile(tag))
+	}
+	return head, all
+}
+
+// TestReplies compares whole replies, word for word, with those that were
+// read and accepted. In English the questions are English; every other
+// language has the replies to the same questions, as if they had been asked
+// in it, and the replies to some questions that are.
+func TestReplies(t *testing.T) {
+	d := newDesk(t)
+	_, english := golden(t, "en")
+	compare(t, d, "en", english)
+	for _, l := range translations(t) {
+		compare(t, d.Speaking(l.Tag), l.Tag, english)
+		_, own := golden(t, l.Tag+"-asked")
+		compare(t, d, l.Tag+"-asked", own)
+	}
+}
+
+// compare answers questions and compares the replies with a file, or writes
+// it.
+func compare(t *testing.T, d *bot.Desk, name string, asked []accepted) {
+	t.Helper()
+	head, all := golden(t, name)
+	if !*update && len(all) != len(asked) {
+		t.Errorf("%s: %d replies to %d questions; -update answers them", name, len(all), len(asked))
+	}
+	before := map[string]string{}
+	for _, a := range all {
+		before[a.question] = a.reply
+	}
+	now := head
+	for _, a := range asked {
+		r, _ := answer(t, d, a.question)
+		if got, want := r.Text(), before[a.question]; got != want && !*update {
+			t.Errorf("%s: %s\n--- got\n%s\n--- accepted\n%s", name, a.question, got, want)
+		}
+		now += "### " + a.question + "\n" + r.Text() + "\n\n"
 	}
 	if *update {
-		if err := os.WriteFile(goldenFile, []byte(strings.TrimRight(now.String(), "\n")+"\n"), 0o644); err != nil {
+		if err := os.WriteFile(goldenFile(name), []byte(strings.TrimRight(now, "\n")+"\n"), 0o644); err != nil {
 			t.Fatal(err)
 		}
 	}
+}
+
+// reminders end every reply, by the tag of its language.
+func reminders(t testing.TB) map[string]string {
+	const english = "Estimate only. Confirm with the qualified arborist on site; local codes and the gear's labels come first."
+	out := map[string]string{"en": english}
+	for _, l := range translations(t) {
+		out[l.Tag] = l.Sentences[english]
+	}
+	return out
 }
 
 // FuzzAnswer throws any text at the desk, as a first message and as a
@@ -57,7 +99,7 @@ func FuzzAnswer(f *testing.F) {
 	} {
 		f.Add(s, s)
 	}
-	d := newDesk(f)
+	d, ends := newDesk(f), reminders(f)
 	f.Fuzz(func(t *testing.T, first, second string) {
 		var turn bot.Turn
 		for _, text := range []string{first, second} {
@@ -65,7 +107,8 @@ func FuzzAnswer(f *testing.F) {
 			var e bot.Entry
 			r, e, turn = d.Answer(event(text), turn)
 			o := decode(t, r)
-			if !strings.HasSuffix(r.Text(), "come first.") || o.Text != r.Text() || len(r.Text()) > 4000 {
+			last := o.Cautions[len(o.Cautions)-1]
+			if last == "" || last != ends[o.Language] || !strings.HasSuffix(r.Text(), "\n"+last) || o.Text != r.Text() || len(r.Text()) > 4000 {
 				t.Errorf("%q: %d bytes: %q", text, len(r.Text()), r.Text())
 			}
 			if w := o.Weight; w != nil && !(0 < w.Low && w.Low <= w.Likely && w.Likely <= w.High) {

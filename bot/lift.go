@@ -1,8 +1,6 @@
 package bot
 
 import (
-	"fmt"
-
 	"heft/calc/rope"
 	"heft/calc/tackle"
 	"heft/parser"
@@ -30,6 +28,7 @@ func (a *answer) workLift() error {
 		}
 	}
 	a.status, a.result = Answered, &res
+	a.strain = &strain{line: max(lift.Haul, lift.Holding), block: lift.Block}
 	a.tellLift(l, lift)
 	a.scene = liftScene(a.voice, a.pictured(), l, lift, q.Length(parser.HitchHeight).High)
 	a.tellRope()
@@ -56,56 +55,62 @@ type liftObject struct {
 }
 
 func (a *answer) tellLift(l tackle.Lift, r tackle.Result) {
-	a.lines = []string{capital(a.piece()) + fmt.Sprintf(" on %d:1: ", l.Parts) + a.verdict(r) + "."}
+	v := a.voice
+	a.lines = []string{v.say("%s on %s:1: %s.", capital(a.piece()), count(l.Parts), a.verdict(r))}
 	a.tellRemedies(r.Remedies)
 	a.tellWeight()
 	a.lines = append(a.lines,
-		fmt.Sprintf("%d:1 is no more than %s to 1 here: every block takes its share.", l.Parts, trimmed(down1(r.Actual), 1)),
-		fmt.Sprintf("Holding still takes %s: friction fights the lift and helps the hold.", a.voice.pull(r.Holding)),
-		fmt.Sprintf("Top block sees %s%s, lifting without jerks.", a.voice.load(r.Block), a.deadEnd(r)))
-	assumed := fmt.Sprintf("Assumed: %s of the pull passes each block", trimmed(100*l.Efficiency, 0)+"%")
-	if l.People > 0 {
-		assumed += ", " + a.voice.pullHad(l.PerPerson) + " a person in gloves"
-	}
-	a.lines = append(a.lines, assumed+", nothing stuck or still attached.")
-	a.cautions = append(a.cautions, "Keep the blocks apart: stop before they meet. Nobody under the load.")
+		v.say("%s:1 is no more than %s to 1 here: every block takes its share.", count(l.Parts), trimmed(down1(r.Actual), 1)),
+		v.say("Holding still takes %s: friction fights the lift and helps the hold.", v.pull(r.Holding)),
+		v.topBlockLifting(r), v.liftAssumed(l))
+	a.cautions = append(a.cautions, v.word("Keep the blocks apart: stop before they meet. Nobody under the load."))
 	if l.Winch > 0 {
-		a.cautions = append(a.cautions, "A winch feels nothing: it can pull past what rope, blocks and tree can take.")
+		a.cautions = append(a.cautions, v.word("A winch feels nothing: it can pull past what rope, blocks and tree can take."))
 	}
 }
 
-func (a *answer) deadEnd(r tackle.Result) string {
+func (s speaker) topBlockLifting(r tackle.Result) string {
 	if r.DeadEnd <= 0 {
-		return ""
+		return s.say("Top block sees %s, lifting without jerks.", s.load(r.Block))
 	}
-	return ", the dead end " + a.voice.load(r.DeadEnd)
+	return s.say("Top block sees %s, the dead end %s, lifting without jerks.", s.load(r.Block), s.load(r.DeadEnd))
+}
+
+func (s speaker) liftAssumed(l tackle.Lift) string {
+	passes := trimmed(100*l.Efficiency, 0)
+	if l.People <= 0 {
+		return s.say("Assumed: %s%% of the pull passes each block, nothing stuck or still attached.", passes)
+	}
+	return s.say("Assumed: %s%% of the pull passes each block, %s a person in gloves, nothing stuck or still attached.",
+		passes, s.pullHad(l.PerPerson))
 }
 
 // tellRemedies lists what would make it enough, each by itself.
 func (a *answer) tellRemedies(m tackle.Remedies) {
+	v := a.voice
 	var ways []string
 	if m.People > 0 {
-		ways = append(ways, people(m.People))
+		ways = append(ways, v.people(m.People))
 	}
 	if m.Parts > 0 {
-		ways = append(ways, fmt.Sprintf("%d parts of line", m.Parts))
+		ways = append(ways, v.say("%s parts of line", count(m.Parts)))
 	}
 	if m.Winch > 0 {
-		ways = append(ways, "a winch pulling "+a.voice.pull(m.Winch))
+		ways = append(ways, v.say("a winch pulling %s", v.pull(m.Winch)))
 	}
 	if m.Piece > 0 {
-		ways = append(ways, "a piece of "+a.voice.atMost(m.Piece)+" at most")
+		ways = append(ways, v.say("a piece of %s at most", v.atMost(m.Piece)))
 	}
 	if len(ways) > 0 {
-		a.problems = append(a.problems, "Enough would be "+list(ways, "or")+".")
+		a.problems = append(a.problems, v.say("Enough would be %s.", v.or(ways)))
 	}
 }
 
-func people(n int) string {
+func (s speaker) people(n int) string {
 	if n == 1 {
-		return "1 person"
+		return s.word("1 person")
 	}
-	return fmt.Sprintf("%d people", n)
+	return s.say("%s people", count(n))
 }
 
 // down1 rounds down to a tenth.

@@ -1,8 +1,6 @@
 package bot
 
 import (
-	"fmt"
-
 	"heft/calc"
 	"heft/calc/rope"
 	"heft/calc/unit"
@@ -16,8 +14,18 @@ func (a *answer) workLower() error {
 		return err
 	}
 	a.status, a.result = Answered, &res
+	a.strain = loweringStrain(res)
 	a.tell()
 	return nil
+}
+
+// loweringStrain is a piece hanging still on one part of line; nil where
+// nothing is lowered.
+func loweringStrain(res calc.Result) *strain {
+	if res.Block <= 0 {
+		return nil
+	}
+	return &strain{line: res.Weight.High.Weight(), block: res.Block}
 }
 
 // workRope answers how much rope a hitch takes, with or without a piece.
@@ -73,13 +81,13 @@ func (a *answer) lowerVerdict() string {
 	if a.result.AtWraps != nil {
 		switch runs, slips := a.judgeWraps(); {
 		case runs:
-			return "RUNS AWAY"
+			return a.voice.word("RUNS AWAY")
 		case slips:
-			return "TOO FEW WRAPS"
+			return a.voice.word("TOO FEW WRAPS")
 		}
 	}
 	if _, over := a.overLimit(); over {
-		return "OVER LIMIT"
+		return a.voice.word("OVER LIMIT")
 	}
 	return ""
 }
@@ -90,17 +98,18 @@ func (a *answer) headline() string {
 	if a.question.Intent == parser.AskRope && a.result.Rope > 0 {
 		return a.ropeHead(a.result.Rope)
 	}
-	head := capital(a.piece()) + ": plan on " + a.voice.heavy(a.result.Weight.High)
+	v := a.voice
+	head := []string{v.say("%s: plan on %s", capital(a.piece()), v.heavy(a.result.Weight.High))}
 	if limit, over := a.overLimit(); over {
-		head += ", OVER your limit of " + limit
+		head = append(head, v.say("OVER your limit of %s", limit))
 	}
 	switch {
 	case a.question.Intent == parser.AskBlockLoad:
-		head += ", top block " + a.voice.load(a.result.Block)
+		head = append(head, v.say("top block %s", v.load(a.result.Block)))
 	case a.result.Lowering != nil:
-		head += ", " + a.wrapsHead()
+		head = append(head, a.wrapsHead())
 	}
-	return head + "."
+	return clauses(head...)
 }
 
 // overLimit says the crew's limit, and whether the heavy end is over it.
@@ -112,18 +121,19 @@ func (a *answer) overLimit() (limit string, over bool) {
 // wrapsHead says the wraps to start with, and what becomes of those that the
 // crew named.
 func (a *answer) wrapsHead() string {
-	start := "start with " + turns(float64(a.result.Lowering.Start))
+	v := a.voice
+	start := v.turns(float64(a.result.Lowering.Start))
 	if a.result.AtWraps == nil {
-		return start
+		return v.say("start with %s", start)
 	}
-	named := turns(a.question.Count(parser.Wraps))
+	named := v.turns(a.question.Count(parser.Wraps))
 	switch least, most := a.judgeWraps(); {
 	case least:
-		return named + " LET IT RUN AWAY, " + start
+		return v.say("%s LET IT RUN AWAY, start with %s", named, start)
 	case most:
-		return named + " TOO FEW, " + start
+		return v.say("%s TOO FEW, start with %s", named, start)
 	}
-	return named + " hold it"
+	return v.say("%s hold it", named)
 }
 
 // judgeWraps says whether the wraps that the crew named are too few even on a
@@ -138,51 +148,60 @@ func (a *answer) tellWraps() {
 	if l == nil || a.question.Intent == parser.AskBlockLoad {
 		return
 	}
-	people := "One person holds"
-	if n := int(a.question.Count(parser.People)); n > 1 {
-		people = fmt.Sprintf("%d people hold", n)
-	}
 	if at := a.result.AtWraps; at != nil {
-		a.tellAtWraps(people, *at)
+		a.tellAtWraps(*at)
 		return
 	}
-	a.lines = append(a.lines, fmt.Sprintf("%s up to %s. Will not run? Half a wrap off, never under %s.",
-		people, a.voice.pull(l.Hold), wraps(float64(l.Least))))
+	v, hold, least := a.voice, a.voice.pull(l.Hold), wraps(float64(l.Least))
+	if n := int(a.question.Count(parser.People)); n > 1 {
+		a.lines = append(a.lines, v.say("%s people hold up to %s. Will not run? Half a wrap off, never under %s.", count(n), hold, least))
+		return
+	}
+	a.lines = append(a.lines, v.say("One person holds up to %s. Will not run? Half a wrap off, never under %s.", hold, least))
 }
 
 // tellAtWraps says what the hand feels at the wraps that the crew named.
-func (a *answer) tellAtWraps(people string, at unit.Range[unit.Force]) {
-	line := fmt.Sprintf("At %s the hand holds up to %s on a slick rope.", turns(a.question.Count(parser.Wraps)), a.voice.pull(at.High))
-	if grippy, slick := a.judgeWraps(); grippy || slick {
-		a.problems = append(a.problems, line+" "+people+" "+a.voice.pull(rope.PerPerson*unit.Force(max(1, a.question.Count(parser.People))))+".")
-		return
+func (a *answer) tellAtWraps(at unit.Range[unit.Force]) {
+	v := a.voice
+	named, hand := v.turns(a.question.Count(parser.Wraps)), v.pull(at.High)
+	people := max(1, a.question.Count(parser.People))
+	can := v.pull(rope.PerPerson * unit.Force(people))
+	switch grippy, slick := a.judgeWraps(); {
+	case !grippy && !slick:
+		a.lines = append(a.lines, v.say("At %s the hand holds up to %s on a slick rope.", named, hand))
+	case people > 1:
+		a.problems = append(a.problems, v.say("At %s the hand holds up to %s on a slick rope. %s people hold %s.",
+			named, hand, count(int(people)), can))
+	default:
+		a.problems = append(a.problems, v.say("At %s the hand holds up to %s on a slick rope. One person holds %s.", named, hand, can))
 	}
-	a.lines = append(a.lines, line)
 }
 
 func (a *answer) tellBlock() {
 	if a.result.Block <= 0 {
 		return
 	}
-	legs := ""
+	v := a.voice
 	if x, ok := a.question.Get(parser.BlockAngle); ok {
-		legs = ", " + trimmed(x.Low, 1) + "° between the legs"
+		a.lines = append(a.lines, v.say("Top block sees %s lowering steady, %s° between the legs. Lift, snub or drop: more.",
+			v.load(a.result.Block), trimmed(x.Low, 1)))
+		return
 	}
-	a.lines = append(a.lines, fmt.Sprintf("Top block sees %s lowering steady%s. Lift, snub or drop: more.",
-		a.voice.load(a.result.Block), legs))
+	a.lines = append(a.lines, v.say("Top block sees %s lowering steady. Lift, snub or drop: more.", v.load(a.result.Block)))
 }
 
 func (a *answer) ropeHead(need unit.Length) string {
-	head := "Rope: " + a.voice.ropeNeeded(need) + " end to end, hitched at " + a.voice.along(a.question.Length(parser.HitchHeight))
+	v := a.voice
+	head := []string{v.say("Rope: %s end to end, hitched at %s", v.ropeNeeded(need), v.along(a.question.Length(parser.HitchHeight)))}
 	have := a.question.Length(parser.RopeLength)
 	switch {
 	case have.Low <= 0:
 	case have.Low < need:
-		head += ", your " + a.voice.along(have) + " is TOO SHORT"
+		head = append(head, v.say("your %s is TOO SHORT", v.along(have)))
 	default:
-		head += ", your " + a.voice.along(have) + " reaches"
+		head = append(head, v.say("your %s reaches", v.along(have)))
 	}
-	return head + "."
+	return clauses(head...)
 }
 
 // tellRope says what the length is made of, and what becomes of a rope that
@@ -192,10 +211,10 @@ func (a *answer) tellRope() {
 	if need <= 0 {
 		return
 	}
-	legs := 1 + max(1, int(a.question.Count(parser.Parts)))
-	a.lines = append(a.lines, fmt.Sprintf("Rope %s: %d × %s + %s tail, drum at the foot of the tree.",
-		a.voice.ropeNeeded(need), legs, a.voice.along(unit.Exactly(a.question.Length(parser.HitchHeight).High)), a.voice.ropeNeeded(rope.Tail)))
+	v, legs := a.voice, 1+max(1, int(a.question.Count(parser.Parts)))
+	a.lines = append(a.lines, v.say("Rope %s: %s × %s + %s tail, drum at the foot of the tree.",
+		v.ropeNeeded(need), count(legs), v.along(unit.Exactly(a.question.Length(parser.HitchHeight).High)), v.ropeNeeded(rope.Tail)))
 	if have := a.question.Length(parser.RopeLength); have.Low > 0 && have.Low < need {
-		a.problems = append(a.problems, "Your "+a.voice.along(have)+" rope is too short: its end could run through the drum.")
+		a.problems = append(a.problems, v.say("Your %s rope is too short: its end could run through the drum.", v.along(have)))
 	}
 }

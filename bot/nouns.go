@@ -20,31 +20,39 @@ var noun = map[parser.Field]string{
 	parser.BlockHeight: "the block above the cut", parser.Tie: "the tie from the cut", parser.LimbAngle: "the limb's angle",
 	parser.Efficiency: "the sheave efficiency", parser.LineOut: "the line out", parser.Sideways: "how far to the side",
 	parser.StartAngle: "the line's angle",
+
+	parser.RopeWorking: "the rope's working load", parser.BlockBreak: "the block's strength", parser.BlockWorking: "the block's working load",
+	parser.SlingBreak: "the sling's strength", parser.SlingWorking: "the sling's working load",
+	parser.ConnectorBreak: "the shackle's strength", parser.ConnectorWorking: "the shackle's working load",
+	parser.DrumBreak: "the drum's strength", parser.DrumWorking: "the drum's working load",
+	parser.DesignFactor: "the design factor", parser.Legs: "the sling's legs", parser.LegAngle: "the legs' angle",
+	parser.ChokeAngle: "the choke's angle", parser.Payload: "the payload",
 }
 
 // called is what a crew calls a quantity of the calculator, also one that
 // nobody says.
-func called(q limits.Quantity) string {
+func (s speaker) called(q limits.Quantity) string {
 	if n := noun[parser.Field(q)]; n != "" {
-		return n
+		return s.word(n)
 	}
-	if n := calculated[q]; n != "" {
-		return n
-	}
-	name, _, _ := strings.Cut(string(q), "_")
-	return "the " + name
+	return s.word(calculated[q])
 }
 
 // calculated are the quantities that only the calculator speaks of.
 var calculated = map[limits.Quantity]string{
 	limits.Tension: "the pull on the line", limits.WorkingLoad: "the working load",
 	limits.BalancePoint: "the balance point", limits.Offset: "the block's offset", limits.Rise: "the rise",
+	limits.PersonPull: "the pull of one person", limits.Redirects: "the redirects", limits.Turn: "the turn of the rope",
+	limits.Side: "the side", limits.SecondTie: "the second tie", limits.Sideways: "how far to the side",
+	limits.Stiffness: "the rope's stretch", limits.Obstacle: "the obstacle", limits.ObstacleTop: "the top of the obstacle",
+	limits.DesignFactor: "the design factor", limits.LineShare: "the share of the line", limits.Lever: "how far out it hangs",
+	limits.Legs: "the legs", limits.LegAngle: "the angle of the legs", limits.ChokeAngle: "the angle of the choke",
 }
 
-func nouns[F ~string](fields []F) []string {
+func nouns[F ~string](s speaker, fields []F) []string {
 	out := make([]string, len(fields))
 	for i, f := range fields {
-		out[i] = noun[parser.Field(f)]
+		out[i] = s.word(noun[parser.Field(f)])
 	}
 	return out
 }
@@ -56,6 +64,7 @@ var asTyped = map[parser.Field]string{
 	parser.Parts: "2:1", parser.Limit: "limit 600 lb", parser.LimbAngle: "20° above level",
 	parser.Tie: "tied 12 ft from the cut", parser.BlockHeight: "block 20 ft above the cut",
 	parser.DropHeight: "drop 4 ft", parser.RopeBreak: "16,000 lb break", parser.RopeLength: "60 ft of rope",
+	parser.SlingBreak: "sling 10,000 lb break", parser.Payload: "truck takes 8,000 lb",
 	parser.LineOut: "15 ft of line out", parser.Sideways: "8 ft to the side", parser.Weight: "600 lb",
 }
 
@@ -65,6 +74,7 @@ var asTypedMetric = map[parser.Field]string{
 	parser.Parts: "2:1", parser.Limit: "limit 300 kg", parser.LimbAngle: "20° above level",
 	parser.Tie: "tied 4 m from the cut", parser.BlockHeight: "block 6 m above the cut",
 	parser.DropHeight: "drop 1 m", parser.RopeBreak: "70 kN break", parser.RopeLength: "20 m of rope",
+	parser.SlingBreak: "sling 45 kN break", parser.Payload: "truck takes 3500 kg",
 	parser.LineOut: "5 m of line out", parser.Sideways: "2 m to the side", parser.Weight: "300 kg",
 }
 
@@ -74,15 +84,11 @@ func (s speaker) typed(fields []parser.Field) string {
 	if s.metric {
 		from = asTypedMetric
 	}
-	var out string
+	var out []string
 	for _, f := range fields {
-		if from[f] == "" {
-			continue
+		if from[f] != "" {
+			out = append(out, s.word(from[f]))
 		}
-		if out != "" {
-			out += ", "
-		}
-		out += from[f]
 	}
-	return out
+	return strings.Join(out, ", ")
 }

@@ -1,7 +1,6 @@
 package bot
 
 import (
-	"fmt"
 	"slices"
 
 	"heft/calc/block"
@@ -40,6 +39,7 @@ func (a *answer) workRaise() error {
 	if r.TwoBlocks != nil || r.TurnsOver {
 		a.refuseSetup(r)
 	} else {
+		a.strain = &strain{line: max(r.Lift.Haul, r.Lift.Holding), block: r.Lift.Block}
 		a.tellRaise(r, s)
 	}
 	a.scene = scene
@@ -70,52 +70,52 @@ func (a *answer) refuseSetup(r hinge.Raising) {
 	figures, s := a.figures, a.voice
 	switch t := r.TwoBlocks; {
 	case t != nil && t.MoveIn > 0:
-		a.refuse(fmt.Sprintf("DO NOT: the blocks meet before it is upright. Tie %s nearer the cut, or raise the top block %s.",
+		a.refuse(s.say("DO NOT: the blocks meet before it is upright. Tie %s nearer the cut, or raise the top block %s.",
 			s.alongUp(t.MoveIn), s.alongUp(t.RaiseBy)))
 	case t != nil:
-		a.refuse("DO NOT: the blocks meet before it is upright. Raise the top block " + s.alongUp(t.RaiseBy) + ".")
+		a.refuse(s.say("DO NOT: the blocks meet before it is upright. Raise the top block %s.", s.alongUp(t.RaiseBy)))
 	default:
-		a.refuse("DO NOT: the tie is not beyond the balance point. The piece turns over when the hinge parts: tie farther out.")
+		a.refuse(s.word("DO NOT: the tie is not beyond the balance point. The piece turns over when the hinge parts: tie farther out."))
 	}
 	a.figures = figures
-	a.lines = append(a.lines, "Blocks that meet stop the lift: the piece drops and swings back toward the climber.")
+	a.lines = append(a.lines, s.word("Blocks that meet stop the lift: the piece drops and swings back toward the climber."))
 	if w := r.Window.Ties; w.High > 0 {
-		a.lines = append(a.lines, "With this block, tie between "+s.alongUp(w.Low)+" and "+s.alongDown(w.High)+" from the cut.")
+		a.lines = append(a.lines, s.say("With this block, tie between %s and %s from the cut.", s.alongUp(w.Low), s.alongDown(w.High)))
 	}
 }
 
 func (a *answer) tellRaise(r hinge.Raising, s hinge.Setup) {
 	v := a.voice
-	head := capital(a.piece()) + fmt.Sprintf(", stood up on %d:1: ", s.Parts) + a.verdict(r.Lift)
-	a.lines = []string{head + "."}
+	a.lines = []string{v.say("%s, stood up on %s:1: %s.", capital(a.piece()), count(s.Parts), a.verdict(r.Lift))}
 	a.tellRemedies(r.Lift.Remedies)
 	a.tellWeight()
 	a.lines = append(a.lines,
-		"Line on the limb sees "+v.load(r.Line)+": when the hinge parts it takes the whole weight.",
-		"Haul in "+v.ropeNeeded(r.Travel)+" to upright.")
+		v.say("Line on the limb sees %s: when the hinge parts it takes the whole weight.", v.load(r.Line)),
+		v.say("Haul in %s to upright.", v.ropeNeeded(r.Travel)))
 	if w := r.Window.Ties; w.High > 0 {
-		a.lines = append(a.lines, "Good ties: "+v.alongUp(w.Low)+" to "+v.alongDown(w.High)+" from the cut. Farther out is easier to start, but lifts farther and runs out of height.")
+		a.lines = append(a.lines, v.say("Good ties: %s to %s from the cut. Farther out is easier to start, but lifts farther and runs out of height.",
+			v.alongUp(w.Low), v.alongDown(w.High)))
 	}
 	if r.Rope > 0 {
-		a.lines = append(a.lines, "Rope "+v.ropeNeeded(r.Rope)+" end to end, tail in it.")
+		a.lines = append(a.lines, v.say("Rope %s end to end, tail in it.", v.ropeNeeded(r.Rope)))
 	}
-	a.lines = append(a.lines, "Assumed: top block straight above the hinge, balance at half length at most, "+trimmed(100*s.Efficiency, 0)+"% of the pull passes each block.")
-	a.cautions = append(a.cautions, "Haul tight before the hinge parts. Nobody under it, climber clear of its swing.")
+	a.lines = append(a.lines, v.say("Assumed: top block straight above the hinge, balance at half length at most, %s%% of the pull passes each block.",
+		trimmed(100*s.Efficiency, 0)))
+	a.cautions = append(a.cautions, v.word("Haul tight before the hinge parts. Nobody under it, climber clear of its swing."))
 }
 
 // verdict says whether the pull at hand is enough.
 func (a *answer) verdict(r tackle.Result) string {
-	takes := "it takes a pull of " + a.voice.pull(r.Haul)
-	have := ", you have " + a.voice.pullHad(r.Have)
+	v, takes, have := a.voice, a.voice.pull(r.Haul), a.voice.pullHad(r.Have)
 	switch r.Verdict {
 	case tackle.Enough:
-		return "ENOUGH, " + takes + have
+		return v.say("ENOUGH, it takes a pull of %s, you have %s", takes, have)
 	case tackle.Marginal:
-		return "MARGINAL, " + takes + have
+		return v.say("MARGINAL, it takes a pull of %s, you have %s", takes, have)
 	case tackle.MorePower:
-		return "MORE POWER needed, " + takes + have
+		return v.say("MORE POWER needed, it takes a pull of %s, you have %s", takes, have)
 	}
-	return takes + ", " + people(r.PeopleNeeded)
+	return v.say("it takes a pull of %s, %s", takes, v.people(r.PeopleNeeded))
 }
 
 // sheaves are the notes that name what the rope runs over.
@@ -159,11 +159,12 @@ func (a *answer) workNotch() error {
 	}
 	a.status = Answered
 	a.figures = func(o *object) { o.Notch = tidy(opening.Degrees()) }
+	v := a.voice
 	a.lines = []string{
-		"Open the notch " + trimmed(opening.Degrees(), 0) + "°: it closes, and the hinge parts, when the limb is upright.",
-		"From " + trimmed(from.Degrees(), 1) + "° above level to 90°. Less opening parts the hinge early.",
-		"Assumed: upright is where you want it, and the angle is that of the wood at the cut.",
+		v.say("Open the notch %s°: it closes, and the hinge parts, when the limb is upright.", trimmed(opening.Degrees(), 0)),
+		v.say("From %s° above level to 90°. Less opening parts the hinge early.", trimmed(from.Degrees(), 1)),
+		v.word("Assumed: upright is where you want it, and the angle is that of the wood at the cut."),
 	}
-	a.cautions = append(a.cautions, "Line tight before you cut: it takes the whole weight when the hinge parts.")
+	a.cautions = append(a.cautions, v.word("Line tight before you cut: it takes the whole weight when the hinge parts."))
 	return nil
 }

@@ -2,7 +2,6 @@ package bot
 
 import (
 	"errors"
-	"fmt"
 	"math"
 	"strings"
 
@@ -17,25 +16,27 @@ import (
 func (a *answer) stop(ask *parser.Ask) {
 	a.status = Refused
 	a.question = parser.Question{Intent: a.question.Intent}
+	v := a.voice
 	switch ask.Kind {
 	case parser.Emergency:
-		a.lines = []string{"STOP. Call the emergency number now.", "Follow your rescue plan. Nobody under the load, nobody touches the rope without the climber's word."}
+		a.lines = []string{v.word("STOP. Call the emergency number now."),
+			v.word("Follow your rescue plan. Nobody under the load, nobody touches the rope without the climber's word.")}
 	case parser.PowerLine:
-		a.lines = []string{"STOP. Power line: keep out, and no figures from me.",
-			"Call the utility. Only qualified line-clearance people work near it.",
-			"Rope, wet wood and a swinging piece count as touching it. Take every wire for live."}
+		a.lines = []string{v.word("STOP. Power line: keep out, and no figures from me."),
+			v.word("Call the utility. Only qualified line-clearance people work near it."),
+			v.word("Rope, wet wood and a swinging piece count as touching it. Take every wire for live.")}
 	case parser.Unsound:
-		a.lines = []string{"STOP. " + capital(trimQuote(ask.Words)) + ": no figures for unsound wood or a tree in doubt.",
-			"The qualified arborist has to look at the tree before anybody rigs on it or cuts it."}
+		a.lines = []string{v.say("STOP. %s: no figures for unsound wood or a tree in doubt.", capital(trimQuote(ask.Words))),
+			v.word("The qualified arborist has to look at the tree before anybody rigs on it or cuts it.")}
 	default:
-		a.lines = []string{"I only work out rigging: weights, wraps, loads, rope, lifts. Try “" + example(a.voice) + "”."}
+		a.lines = []string{v.say("I only work out rigging: weights, wraps, loads, rope, lifts. Try “%s”.", example(v))}
 	}
 	a.problems = a.lines[:1:1]
 }
 
 // notYet refuses what the desk has no method for, and says what it does have.
 func (a *answer) notYet() {
-	a.refuse("I have no method for " + trade[a.question.Intent] + " yet, so no figures. Ask the qualified arborist.")
+	a.refuse(a.voice.say("I have no method for %s yet, so no figures. Ask the qualified arborist.", a.voice.word(trade[a.question.Intent])))
 }
 
 var trade = map[parser.Intent]string{
@@ -50,54 +51,66 @@ func (a *answer) refuse(problem string) {
 	a.status, a.result = Refused, nil
 	a.lines, a.problems = []string{problem}, []string{problem}
 	a.needs, a.cautions, a.figures, a.scene = nil, nil, nil, nil
+	a.strain = nil
 }
 
 // help answers a greeting or a call for help.
 func (a *answer) help() {
 	a.status = Answered
-	a.lines = []string{"Ask me about a piece. For example:",
-		"“14 in red oak limb, 22 ft, hitched at 35 ft”",
-		"“how heavy is a white ash log 20 in x 8 ft”",
-		"“600 lb limb, 3 wraps, two on the rope”",
-		"“block load for 600 lb, 60° between the legs”",
-		"“how much rope for a hitch at 45 ft”"}
+	v := a.voice
+	if a.question.Hello {
+		a.lines = []string{v.say("Ready. Ask me about a piece, like “%s”. “Help” shows more.", example(v))}
+		return
+	}
+	a.lines = []string{v.word("Ask me about a piece. For example:"),
+		v.word("“14 in red oak limb, 22 ft, hitched at 35 ft”"),
+		v.word("“how heavy is a white ash log 20 in x 8 ft”"),
+		v.word("“600 lb limb, 3 wraps, two on the rope”"),
+		v.word("“block load for 600 lb, 60° between the legs”"),
+		v.word("“how much rope for a hitch at 45 ft”")}
 }
 
 // senseless says which number can be no size, or no count; empty where none
 // is. The calculator takes zero for "not said".
-func senseless(q parser.Question) string {
+func (s speaker) senseless(q parser.Question) string {
 	for _, x := range q.Quantities {
 		whole := x.Low == math.Trunc(x.Low) && x.High == math.Trunc(x.High)
 		switch {
 		case x.Field == parser.BlockAngle || x.Field == parser.LimbAngle:
 		case x.Low <= 0:
-			return bare(limits.Quantity(x.Field)) + " " + quote(x.Words) + " cannot be: it must be more than zero."
+			return s.say("%s %s cannot be: it must be more than zero.", s.bare(limits.Quantity(x.Field)), quote(x.Words))
 		case (x.Field == parser.People || x.Field == parser.Parts) && !whole:
-			return bare(limits.Quantity(x.Field)) + " " + quote(x.Words) + " cannot be: it must be a whole number."
+			return s.say("%s %s cannot be: it must be a whole number.", s.bare(limits.Quantity(x.Field)), quote(x.Words))
 		}
 	}
 	return ""
 }
 
 // problem words an error of the calculator in the crew's units.
-func (s speaker) problem(err error) string {
+func (a *answer) problem(err error) string {
+	s := a.voice
 	if e, ok := errors.AsType[*limits.OutOfRange](err); ok {
-		return fmt.Sprintf("%s %s: past what I can work out, %s to %s. %s.", bare(e.Quantity), s.of(e.Quantity, e.Got),
-			s.of(e.Quantity, e.Low), s.of(e.Quantity, e.High), capital(e.Why))
+		return s.say("%s %s: past what I can work out, %s to %s. %s.", s.bare(e.Quantity), s.of(e.Quantity, e.Got),
+			s.of(e.Quantity, e.Low), s.of(e.Quantity, e.High), capital(s.word(e.Why)))
 	}
 	if e, ok := errors.AsType[*limits.Contradiction](err); ok {
-		return fmt.Sprintf("%s %s does not go with %s, which allows %s: %s.", bare(e.First), s.of(e.First, e.Got),
-			called(e.Second), s.of(e.First, e.Limit), e.Why)
+		return s.say("%s %s does not go with %s, which allows %s: %s.", s.bare(e.First), s.of(e.First, e.Got),
+			s.called(e.Second), s.of(e.First, e.Limit), s.word(e.Why))
 	}
 	if e, ok := errors.AsType[*wood.Unweighable](err); ok {
-		return "No weight for " + e.Common + ": " + e.Why + "."
+		tree := e.Common
+		if a.question.Species != nil {
+			tree = a.question.Species.Value.Name
+		}
+		return s.say("No weight for %s: %s.", tree, s.word(e.Why))
 	}
-	return "I cannot work that out. Ask the qualified arborist."
+	return s.word("I cannot work that out. Ask the qualified arborist.")
 }
 
-// bare is what a crew calls a quantity, at the start of a sentence.
-func bare(q limits.Quantity) string {
-	return capital(strings.TrimPrefix(called(q), "the "))
+// bare is what a crew calls a quantity, at the start of a sentence: English
+// goes without its article there.
+func (s speaker) bare(q limits.Quantity) string {
+	return capital(strings.TrimPrefix(s.called(q), "the "))
 }
 
 // of says a quantity by the unit of its name.

@@ -24,7 +24,9 @@ const reminder = "Estimate only. Confirm with the qualified arborist on site; lo
 type Reply struct {
 	status  Status
 	lines   []string        // the first serves alone as a phone notification
-	choices []string        // likely answers to an ask-back
+	voice   speaker         // that speaks the reminder
+	choices []Choice        // likely answers to an ask-back
+	actions []Choice        // questions next to the one that was answered
 	figures json.RawMessage // the object that scripts read, without its text
 	scene   *Scene          // what a picture shows
 }
@@ -35,16 +37,20 @@ func (r Reply) Status() Status { return r.status }
 // Headline is the first line: enough for a phone notification.
 func (r Reply) Headline() string { return r.lines[0] }
 
-// Choices are likely answers to an ask-back, each a message that completes
-// the question.
-func (r Reply) Choices() []string { return r.choices }
+// Choices are likely answers to an ask-back, each with the message that
+// completes the question.
+func (r Reply) Choices() []Choice { return r.choices }
+
+// Actions are the questions next to the one that was answered: the working, the
+// other units, a heavier piece.
+func (r Reply) Actions() []Choice { return r.actions }
 
 // Scene is what a picture of the answer shows; nil where there is none.
 func (r Reply) Scene() *Scene { return r.scene }
 
 // Text is the whole reply as a person reads it, plain text, the reminder last.
 func (r Reply) Text() string {
-	return strings.Join(r.lines, "\n") + "\n" + reminder
+	return strings.Join(r.lines, "\n") + "\n" + r.voice.word(reminder)
 }
 
 // JSON is the reply as one object on one line, as scripts read it.
@@ -53,10 +59,14 @@ func (r Reply) JSON() json.RawMessage { return withText(r.figures, r.Text()) }
 // Late is a logged reply that is posted only now, and says so, by the clock
 // of the place that now is told in.
 func Late(e Entry, now time.Time) Reply {
-	body := strings.TrimSuffix(e.Reply, "\n"+reminder)
-	head := "Late answer, asked at " + e.Asked.In(now.Location()).Format("15:04") + ". Check that it still fits."
+	var was struct{ Language string }
+	_ = json.Unmarshal(e.Result, &was) // where it cannot be told, it is English
+	v := speaker{language: was.Language}
+	body := strings.TrimSuffix(e.Reply, "\n"+v.word(reminder))
+	head := v.say("Late answer, asked at %s. Check that it still fits.", e.Asked.In(now.Location()).Format("15:04"))
 	return Reply{
 		status:  e.Status,
+		voice:   v,
 		lines:   append([]string{head}, strings.Split(body, "\n")...),
 		figures: e.Result,
 	}
@@ -64,8 +74,8 @@ func Late(e Entry, now time.Time) Reply {
 
 // unlogged is the reply when the journal is out: nothing that nobody could
 // find in the log afterwards.
-func unlogged() Reply {
-	a := answer{}
-	a.refuse("I cannot write to my log, so I give no figures. Work it out with the qualified arborist, and tell whoever runs me.")
+func unlogged(v speaker) Reply {
+	a := answer{voice: v}
+	a.refuse(v.word("I cannot write to my log, so I give no figures. Work it out with the qualified arborist, and tell whoever runs me."))
 	return a.reply()
 }

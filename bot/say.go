@@ -51,12 +51,11 @@ func trimmed(v float64, n int) string {
 	return s
 }
 
-// speaker says quantities in one system first.
-type speaker struct{ metric bool }
-
-// say fills in a sentence of the desk. Every sentence is one whole, so that
-// another language can put its parts in another order.
-func (s speaker) say(sentence string, parts ...any) string { return fmt.Sprintf(sentence, parts...) }
+// speaker says quantities in one system first, and all of it in one language.
+type speaker struct {
+	metric   bool
+	language string // its tag; empty is English
+}
 
 func (s speaker) unitOfMass(m unit.Mass) (float64, string) {
 	if s.metric {
@@ -82,7 +81,10 @@ func (s speaker) masses(low, high unit.Mass) string {
 }
 
 // other speaks the other system.
-func (s speaker) other() speaker { return speaker{!s.metric} }
+func (s speaker) other() speaker {
+	s.metric = !s.metric
+	return s
+}
 
 // load says a force as a crew feels it, rounded up, with kilonewtons for the
 // gear's label.
@@ -148,11 +150,11 @@ func wraps(v float64) string {
 }
 
 // turns says wraps with their noun.
-func turns(v float64) string {
+func (s speaker) turns(v float64) string {
 	if v <= 1 {
-		return wraps(v) + " wrap"
+		return s.say("%s wrap", wraps(v))
 	}
-	return wraps(v) + " wraps"
+	return s.say("%s wraps", wraps(v))
 }
 
 // quoteLength is how much of somebody's words is given back.
@@ -178,17 +180,29 @@ func quote(words string) string {
 	return "“" + b.String() + "”"
 }
 
-// list joins words as a person would: a, b and c.
-func list(words []string, last string) string {
-	switch len(words) {
-	case 0:
-		return ""
-	case 1:
-		return words[0]
+// and joins words as a person would: a, b and c.
+func (s speaker) and(words []string) string {
+	if len(words) < 2 {
+		return strings.Join(words, "")
 	}
 	n := len(words) - 1
-	return strings.Join(words[:n], ", ") + " " + last + " " + words[n]
+	return s.say("%s and %s", strings.Join(words[:n], ", "), words[n])
 }
+
+// or joins words of which one holds: a, b or c.
+func (s speaker) or(words []string) string {
+	if len(words) < 2 {
+		return strings.Join(words, "")
+	}
+	n := len(words) - 1
+	return s.say("%s or %s", strings.Join(words[:n], ", "), words[n])
+}
+
+// clauses make one sentence of several that each say a thing by themselves.
+func clauses(said ...string) string { return strings.Join(said, ", ") + "." }
+
+// numbered is the line of a list.
+func numbered(i int, line string) string { return count(i+1) + ". " + line }
 
 // capital starts a sentence.
 func capital(s string) string {

@@ -12,10 +12,12 @@ type Scene struct {
 	Notes   []string // a few short lines under the view
 	Marks   []Mark   // in the order in which they are drawn
 	Bar     Bar
+
+	Language string `json:",omitempty"` // of its words; empty is English
 }
 
 // Reminder is the line at the foot of every picture: no scene is without it.
-func (*Scene) Reminder() string { return reminder }
+func (s *Scene) Reminder() string { return speaker{language: s.Language}.word(reminder) }
 
 // Point is a place in the side view, in metres: X to the right, Y up.
 type Point struct{ X, Y float64 }

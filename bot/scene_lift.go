@@ -1,7 +1,6 @@
 package bot
 
 import (
-	"fmt"
 	"math"
 
 	"heft/calc/tackle"
@@ -60,7 +59,7 @@ func (h hung) draw(out *Scene, v speaker, left, right float64) {
 	out.hang(Point{(h.stem[0] + h.stem[1]) / 2, h.shown}, h.block(), (h.stem[1]-h.stem[0])/3)
 	way := h.tip.minus(h.tie)
 	out.add(Wood, "", stick(h.tie, unit.Angle(math.Atan2(way.Y, way.X)), h.length, h.butt, h.taper*h.butt)...)
-	out.Bar = notToScale
+	out.Bar = v.notToScale()
 	if h.toScale {
 		out.Bar = v.barFor(right - left)
 	}
@@ -81,9 +80,9 @@ func liftScene(v speaker, p pictured, l tackle.Lift, r tackle.Result, hitch unit
 	const part = 0.5
 	h := newHung(p, hitch, part)
 	out := &Scene{
-		Title: fmt.Sprintf("%s, lifted on %d:1", p.Name, l.Parts),
-		Plan:  p.plan(v), Verdict: verdictWord(r.Verdict),
-		Notes: []string{fmt.Sprintf("%d:1 gives %s to 1. Stop before the blocks meet.", l.Parts, trimmed(down1(r.Actual), 1))},
+		Title: v.say("%s, lifted on %s:1", p.Name, count(l.Parts)),
+		Plan:  p.plan(v), Verdict: v.verdictWord(r.Verdict),
+		Notes: []string{v.say("%s:1 gives %s to 1. Stop before the blocks meet.", count(l.Parts), trimmed(down1(r.Actual), 1))},
 	}
 	hands := Point{max(0.26*h.shown, h.tip.X+0.1*h.shown), 0.6 * crown}
 	left, right := h.stem[0]-0.35*h.shown, hands.X+0.25*h.shown
@@ -98,14 +97,14 @@ func liftScene(v speaker, p pictured, l tackle.Lift, r tackle.Result, hitch unit
 	if h.broken {
 		out.cut(left, right, 0)
 	}
-	out.load("Top block\n"+v.load(r.Block), share(r.Block, r.Block), top.plus(Point{-0.06 * h.shown, -0.03 * h.shown}), down)
+	out.load(v.say("Top block\n%s", v.load(r.Block)), share(r.Block, r.Block), top.plus(Point{-0.06 * h.shown, -0.03 * h.shown}), down)
 	h.weight(out, v, p, r.Block)
 	out.haul(v.pulling(r), share(r.Haul, r.Block), top, hands, 0.05*h.shown)
 	if h.toScale {
 		out.add(Gap, v.along(unit.Exactly(hitch)), Point{left, 0}, Point{left, h.shown})
 	}
 	if r.DeadEnd > 0 {
-		out.Notes = append(out.Notes, "Dead end on the tree: "+v.load(r.DeadEnd)+".")
+		out.Notes = append(out.Notes, v.say("Dead end on the tree: %s.", v.load(r.DeadEnd)))
 	}
 	return out
 }

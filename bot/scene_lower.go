@@ -24,7 +24,7 @@ const steepest = 50 * unit.Degree
 func lowerScene(v speaker, p pictured, r calc.Result, l lowering) *Scene {
 	const part = 0.55
 	h := newHung(p, l.Hitch, part)
-	out := &Scene{Title: p.Name + ", lowered", Plan: p.plan(v)}
+	out := &Scene{Title: v.say("%s, lowered", p.Name), Plan: p.plan(v)}
 	drum := l.drum(h)
 	right := max(0.55*h.shown, h.tip.X+0.1*h.shown)
 	hand := Point{drum.X - max(0.2*h.shown, crown), 0.6 * crown}
@@ -44,7 +44,7 @@ func lowerScene(v speaker, p pictured, r calc.Result, l lowering) *Scene {
 	if h.broken {
 		out.cut(left, right, 0)
 	}
-	out.load("Top block\n"+v.load(r.Block), share(r.Block, r.Block), top.plus(Point{0.08 * h.shown, -0.01 * h.shown}), down)
+	out.load(v.say("Top block\n%s", v.load(r.Block)), share(r.Block, r.Block), top.plus(Point{0.08 * h.shown, -0.01 * h.shown}), down)
 	h.weight(out, v, p, r.Block)
 	l.hold(out, v, r, h, drum, hand)
 	if l.Hitch > 0 {
@@ -52,12 +52,12 @@ func lowerScene(v speaker, p pictured, r calc.Result, l lowering) *Scene {
 	}
 	if l.Between != nil {
 		if *l.Between > steepest {
-			out.Bar = notToScale
+			out.Bar = v.notToScale()
 		}
-		out.Notes = append(out.Notes, trimmed(l.Between.Degrees(), 1)+"° between the legs.")
+		out.Notes = append(out.Notes, v.say("%s° between the legs.", trimmed(l.Between.Degrees(), 1)))
 	}
 	if r.Rope > 0 {
-		out.Notes = append(out.Notes, "Rope "+v.ropeNeeded(r.Rope)+" end to end, tail in it.")
+		out.Notes = append(out.Notes, v.say("Rope %s end to end, tail in it.", v.ropeNeeded(r.Rope)))
 	}
 	return out
 }
@@ -79,10 +79,10 @@ func (l lowering) hold(out *Scene, v speaker, r calc.Result, h hung, drum, hand 
 	plan := r.Lowering
 	out.rope(Rope, 1, drum, hand)
 	out.stand(Point{hand.X, 0})
-	who := "Hold"
+	hold := v.say("Hold\nup to %s", v.pull(plan.Hold))
 	if n := l.People; n > 1 {
-		who = people(n) + " hold"
+		hold = v.say("%s people hold\nup to %s", count(n), v.pull(plan.Hold))
 	}
-	out.load(who+"\nup to "+v.pull(plan.Hold), share(plan.Hold, r.Block), hand, hand.minus(drum))
-	out.add(Drum, "Start with\n"+turns(float64(plan.Start)), drum)
+	out.load(hold, share(plan.Hold, r.Block), hand, hand.minus(drum))
+	out.add(Drum, v.say("Start with\n%s", v.turns(float64(plan.Start))), drum)
 }

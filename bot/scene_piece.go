@@ -1,8 +1,6 @@
 package bot
 
 import (
-	"strings"
-
 	"heft/calc/tackle"
 	"heft/calc/unit"
 	"heft/parser"
@@ -53,30 +51,27 @@ func (p pictured) taper() float64 {
 }
 
 // plan says the weight to plan on.
-func (p pictured) plan(v speaker) string { return "Plan on " + v.heavy(p.Weight) }
+func (p pictured) plan(v speaker) string { return v.say("Plan on %s", v.heavy(p.Weight)) }
 
 // verdictWord says in a word whether the pull at hand is enough.
-func verdictWord(v tackle.Verdict) string {
+func (s speaker) verdictWord(v tackle.Verdict) string {
 	switch v {
 	case tackle.Enough:
-		return "ENOUGH PULL"
+		return s.word("ENOUGH PULL")
 	case tackle.Marginal:
-		return "MARGINAL"
+		return s.word("MARGINAL")
 	case tackle.MorePower:
-		return "MORE POWER"
+		return s.word("MORE POWER")
 	}
 	return ""
 }
 
 // pulling says what the haul takes, and what there is for it.
 func (s speaker) pulling(r tackle.Result) string {
-	lines := []string{"Pull " + s.pull(r.Haul)}
 	if r.Have > 0 {
-		lines = append(lines, "you have "+s.pullHad(r.Have))
-	} else {
-		lines = append(lines, people(r.PeopleNeeded))
+		return s.say("Pull %s\nyou have %s", s.pull(r.Haul), s.pullHad(r.Have))
 	}
-	return strings.Join(lines, "\n")
+	return s.say("Pull %s\n%s", s.pull(r.Haul), s.people(r.PeopleNeeded))
 }
 
 // share is a load's part of the largest.

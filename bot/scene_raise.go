@@ -1,7 +1,6 @@
 package bot
 
 import (
-	"fmt"
 	"math"
 
 	"heft/calc/hinge"
@@ -15,15 +14,15 @@ func raiseScene(v speaker, p pictured, s hinge.Setup, r hinge.Raising) *Scene {
 	d := newStoodUp(p, s)
 	refused := r.TwoBlocks != nil || r.TurnsOver
 	out := &Scene{
-		Title:   fmt.Sprintf("%s, stood up on %d:1", p.Name, s.Parts),
-		Verdict: verdictWord(r.Lift.Verdict), Refused: refused,
+		Title:   v.say("%s, stood up on %s:1", p.Name, count(s.Parts)),
+		Verdict: v.verdictWord(r.Lift.Verdict), Refused: refused,
 		Bar: v.barFor(d.length + d.height/3),
 	}
 	d.surroundings(out)
 	d.ways(out, s)
 	if w := r.Window.Ties; w.High > 0 {
 		off := toward(s.Angle-math.Pi/2, 1.3*d.butt+0.02*d.span())
-		label := "Good ties\n" + v.alongUp(w.Low) + " to " + v.alongDown(w.High)
+		label := v.say("Good ties\n%s to %s", v.alongUp(w.Low), v.alongDown(w.High))
 		out.add(Window, label, off.plus(toward(s.Angle, float64(w.Low))), off.plus(toward(s.Angle, float64(w.High))))
 	}
 	if refused {
@@ -35,10 +34,10 @@ func raiseScene(v speaker, p pictured, s hinge.Setup, r hinge.Raising) *Scene {
 	d.gap(out, v)
 	d.shortened(out, v, s)
 	d.loads(out, v, p, s, r)
-	out.Notes = []string{"Haul in " + v.ropeNeeded(r.Travel) + " to upright. Tight before the hinge parts."}
+	out.Notes = []string{v.say("Haul in %s to upright. Tight before the hinge parts.", v.ropeNeeded(r.Travel))}
 	if r.Rope > 0 {
-		out.Notes[0] = "Haul in " + v.ropeNeeded(r.Travel) + ", rope " + v.ropeNeeded(r.Rope) + " end to end."
-		out.Notes = append(out.Notes, "Tight before the hinge parts.")
+		out.Notes = []string{v.say("Haul in %s, rope %s end to end.", v.ropeNeeded(r.Travel), v.ropeNeeded(r.Rope)),
+			v.word("Tight before the hinge parts.")}
 	}
 	return out
 }
@@ -104,7 +103,7 @@ func (d stoodUp) shortened(out *Scene, v speaker, s hinge.Setup) {
 	switch {
 	case d.broken:
 		out.cut(left, right, d.ground)
-		out.add(Gap, "Block at\n"+v.along(unit.Exactly(s.Hitch)), Point{right, d.ground}, Point{right, d.height})
+		out.add(Gap, v.say("Block at\n%s", v.along(unit.Exactly(s.Hitch))), Point{right, d.ground}, Point{right, d.height})
 	case !d.grounded:
 		y := d.ground + 0.03*d.span()
 		out.add(Break, "", Point{d.hands.X - 0.1*d.span(), y}, Point{0.1 * d.span(), y})
@@ -129,17 +128,17 @@ func (d stoodUp) ways(out *Scene, s hinge.Setup) {
 
 // wrong shows what is wrong with a set-up, and how to mend it.
 func (d stoodUp) wrong(out *Scene, v speaker, r hinge.Raising) {
-	out.Verdict = "DO NOT"
+	out.Verdict = v.word("DO NOT")
 	t := r.TwoBlocks
 	if t == nil {
-		out.add(Cross, "Tie is inside\nthe balance point", d.tie)
-		out.Notes = []string{"It turns over when the hinge parts: tie farther out."}
+		out.add(Cross, v.word("Tie is inside\nthe balance point"), d.tie)
+		out.Notes = []string{v.word("It turns over when the hinge parts: tie farther out.")}
 		return
 	}
-	out.add(Cross, "Blocks meet", d.upright.plus(d.block).times(0.5))
-	mend := "Raise the top block " + v.alongUp(t.RaiseBy) + "."
+	out.add(Cross, v.word("Blocks meet"), d.upright.plus(d.block).times(0.5))
+	mend := v.say("Raise the top block %s.", v.alongUp(t.RaiseBy))
 	if t.MoveIn > 0 {
-		mend = "Tie " + v.alongUp(t.MoveIn) + " nearer the cut, or raise the top block " + v.alongUp(t.RaiseBy) + "."
+		mend = v.say("Tie %s nearer the cut, or raise the top block %s.", v.alongUp(t.MoveIn), v.alongUp(t.RaiseBy))
 	}
 	out.Notes = []string{mend}
 }
@@ -148,7 +147,8 @@ func (d stoodUp) wrong(out *Scene, v speaker, r hinge.Raising) {
 func (d stoodUp) gap(out *Scene, v speaker) {
 	room := d.block.minus(d.upright)
 	off := Point{0.09*d.span() + d.butt/2, 0}
-	out.add(Gap, "Blocks "+v.alongDown(unit.Length(math.Hypot(room.X, room.Y)))+"\napart upright", d.upright.plus(off), d.block.plus(off))
+	apart := v.alongDown(unit.Length(math.Hypot(room.X, room.Y)))
+	out.add(Gap, v.say("Blocks %s\napart upright", apart), d.upright.plus(off), d.block.plus(off))
 }
 
 // loads are the weight, the line on the limb and the pull at the hands.
@@ -159,6 +159,6 @@ func (d stoodUp) loads(out *Scene, v speaker, p pictured, s hinge.Setup, r hinge
 	out.load(v.heavy(p.Weight), share(p.Weight.Weight(), most), at, down)
 	line := d.block.minus(d.tie)
 	off := Point{-line.Y, line.X}.times(-0.05 * d.span() / math.Hypot(line.X, line.Y))
-	out.load("Line "+v.load(r.Line), share(r.Line, most), d.tie.plus(off), line)
+	out.load(v.say("Line %s", v.load(r.Line)), share(r.Line, most), d.tie.plus(off), line)
 	out.haul(v.pulling(r.Lift), share(r.Lift.Haul, most), d.block, d.hands, 0.05*d.span())
 }

@@ -1,7 +1,6 @@
 package bot
 
 import (
-	"fmt"
 	"math"
 
 	"heft/calc/redirect"
@@ -12,7 +11,7 @@ import (
 // side, and what each block carries and where to. Legs are as long as each
 // other: their lengths do not matter to the loads, and were not said.
 func redirectScene(v speaker, p pictured, c redirect.Chain, loads []redirect.Load) *Scene {
-	out := &Scene{Title: p.Name + ", rope redirected", Bar: notToScale}
+	out := &Scene{Title: v.say("%s, rope redirected", p.Name), Bar: v.notToScale()}
 	if p.Weight > 0 {
 		out.Plan = p.plan(v)
 	}
@@ -40,21 +39,21 @@ func redirectScene(v speaker, p pictured, c redirect.Chain, loads []redirect.Loa
 		out.add(Block, "", path[i+1])
 		if l.Force > 0 {
 			from := path[i+1].plus(sideways(l.Direction).times(0.08))
-			out.load(blockName(i, len(loads))+"\n"+v.load(l.Force), share(l.Force, most), from, sideways(l.Direction))
+			out.load(v.blockLoad(i, len(loads), l.Force), share(l.Force, most), from, sideways(l.Direction))
 		}
 	}
 	out.load(v.load(c.Tension), share(c.Tension, most), hang, sideways(c.From))
 	end := path[len(path)-1]
-	out.load("Pull "+v.pull(loads[len(loads)-1].Out), share(loads[len(loads)-1].Out, most), end, end.minus(path[len(path)-2]))
+	out.load(v.say("Pull %s", v.pull(loads[len(loads)-1].Out)), share(loads[len(loads)-1].Out, most), end, end.minus(path[len(path)-2]))
 	return out
 }
 
-// blockName counts blocks from the load.
-func blockName(i, of int) string {
+// blockLoad says what a block carries, the blocks counted from the load.
+func (s speaker) blockLoad(i, of int, load unit.Force) string {
 	if of == 1 {
-		return "Block"
+		return s.say("Block\n%s", s.load(load))
 	}
-	return fmt.Sprintf("Block %d", i+1)
+	return s.say("Block %s\n%s", count(i+1), s.load(load))
 }
 
 // sideways is a direction as it looks from the side.

@@ -107,4 +107,4 @@ func (s speaker) barFor(width float64) Bar {
 }
 
 // notToScale is the bar of a view whose heights were not said.
-var notToScale = Bar{Label: "not to scale"}
+func (s speaker) notToScale() Bar { return Bar{Label: s.word("not to scale")} }

@@ -11,17 +11,17 @@ import (
 func swingScene(v speaker, p pictured, s swing.Setup, w swing.Swing) *Scene {
 	d := newSwung(p, s, w)
 	out := &Scene{
-		Title: p.Name + ", swung on a line", Plan: p.plan(v),
+		Title: v.say("%s, swung on a line", p.Name), Plan: p.plan(v),
 		Refused: w.Gap != nil && *w.Gap < 0, Bar: v.barFor(d.right - d.left),
 	}
 	if out.Refused {
-		out.Plan, out.Verdict = "", "DO NOT"
+		out.Plan, out.Verdict = "", v.word("DO NOT")
 	}
 	d.surroundings(out, s)
 	d.swept(out, s)
 	d.distances(out, v, s, w)
 	if out.Refused {
-		out.Notes = []string{"It may strike. Shorten the line, or move the block."}
+		out.Notes = []string{v.word("It may strike. Shorten the line, or move the block.")}
 		return out
 	}
 	pull := w.Bottom
@@ -29,9 +29,9 @@ func swingScene(v speaker, p pictured, s swing.Setup, w swing.Swing) *Scene {
 		pull = w.Askew
 	}
 	at := Point{0, d.block.Y - d.line}
-	out.load("Line up to\n"+v.load(pull.Line), 1, at.plus(Point{0.05 * d.height, 0}), Point{0, 1})
-	out.load("Block up to\n"+v.load(pull.Block), 1, d.block.plus(Point{-0.06 * d.height, 0}), down)
-	out.Notes = []string{"Nobody in the whole sweep: it comes back."}
+	out.load(v.say("Line up to\n%s", v.load(pull.Line)), 1, at.plus(Point{0.05 * d.height, 0}), Point{0, 1})
+	out.load(v.say("Block up to\n%s", v.load(pull.Block)), 1, d.block.plus(Point{-0.06 * d.height, 0}), down)
+	out.Notes = []string{v.word("Nobody in the whole sweep: it comes back.")}
 	return out
 }
 
@@ -95,16 +95,16 @@ func (d swung) piece() float64 { return max(d.hung, d.butt) }
 func (d swung) distances(out *Scene, v speaker, s swing.Setup, w swing.Swing) {
 	if w.Lowest != nil && *w.Lowest > 0 {
 		x := -0.12 * d.height
-		out.add(Gap, v.alongDown(*w.Lowest)+"\nto the ground", Point{x, 0}, Point{x, float64(*w.Lowest)})
+		out.add(Gap, v.say("%s\nto the ground", v.alongDown(*w.Lowest)), Point{x, 0}, Point{x, float64(*w.Lowest)})
 	}
 	y := -0.06 * d.height
-	out.add(Gap, "Reaches "+v.alongUp(w.Reach), Point{-d.reach, y}, Point{0, y})
+	out.add(Gap, v.say("Reaches %s", v.alongUp(w.Reach)), Point{-d.reach, y}, Point{0, y})
 	switch {
 	case w.Gap == nil:
 	case *w.Gap < 0:
-		out.add(Cross, "May be struck", Point{-float64(s.Obstacle.Distance), float64(s.Obstacle.Top)})
+		out.add(Cross, v.word("May be struck"), Point{-float64(s.Obstacle.Distance), float64(s.Obstacle.Top)})
 	default:
 		y := float64(s.Obstacle.Top) + 0.04*d.height
-		out.add(Gap, v.alongDown(*w.Gap)+"\nclear", Point{-float64(s.Obstacle.Distance), y}, Point{-float64(s.Obstacle.Distance - *w.Gap), y})
+		out.add(Gap, v.say("%s\nclear", v.alongDown(*w.Gap)), Point{-float64(s.Obstacle.Distance), y}, Point{-float64(s.Obstacle.Distance - *w.Gap), y})
 	}
 }

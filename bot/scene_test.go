@@ -2,6 +2,7 @@ package bot_test
 
 import (
 	"encoding/json"
+	"maps"
 	"math"
 	"os"
 	"path/filepath"
@@ -76,7 +77,7 @@ func scenes(t *testing.T) map[string]*bot.Scene {
 	}
 	log := bot.Pictured{Name: "White ash log, 20 in × 8 ft", Weight: pounds(920), Length: feet(8), Butt: 20 * unit.Inch, Log: true}
 	legs := degrees(40)
-	return map[string]*bot.Scene{
+	all := map[string]*bot.Scene{
 		"raise":            raise(false, func(*hinge.Setup) {}),
 		"raise-enough":     raise(false, func(s *hinge.Setup) { s.People, s.Winch, s.Hitch = 0, 3500*unit.PoundForce, feet(34) }),
 		"raise-metric":     raise(true, func(s *hinge.Setup) { s.People, s.Winch, s.Offset, s.Hitch = 0, 9000, 1.5, 0 }),
@@ -94,6 +95,8 @@ func scenes(t *testing.T) map[string]*bot.Scene {
 		"swing":            swung(&swing.Obstacle{Distance: feet(28), Top: feet(14)}),
 		"swing-strikes":    swung(&swing.Obstacle{Distance: feet(15), Top: feet(20)}),
 	}
+	maps.Copy(all, spanishScenes(t))
+	return all
 }
 
 const sceneDir = "picture/testdata"
@@ -126,6 +129,7 @@ func TestScenes(t *testing.T) {
 
 // A set-up that is refused shows why, and neither a weight nor a load.
 func TestRefusedScenesShowNoLoad(t *testing.T) {
+	doNot := map[string]string{"": "DO NOT", "es": "NO LO HAGA"}
 	n := 0
 	for name, s := range scenes(t) {
 		loads, crosses := 0, 0
@@ -140,11 +144,11 @@ func TestRefusedScenesShowNoLoad(t *testing.T) {
 		if s.Refused {
 			n++
 		}
-		if s.Refused != (loads == 0 && s.Plan == "" && crosses == 1 && s.Verdict == "DO NOT") {
+		if s.Refused != (loads == 0 && s.Plan == "" && crosses == 1 && s.Verdict == doNot[s.Language]) {
 			t.Errorf("%s: refused %v, %d loads, %d crosses, %q, %q", name, s.Refused, loads, crosses, s.Plan, s.Verdict)
 		}
 	}
-	if n != 3 {
+	if n != 4 {
 		t.Errorf("%d refused scenes", n)
 	}
 }

@@ -1,8 +1,8 @@
 package bot
 
 import (
+	"cmp"
 	"errors"
-	"fmt"
 	"slices"
 	"strings"
 
@@ -17,31 +17,34 @@ const mostPartsRead = 12
 
 // parts divides a message into questions that stand alone: one a line, or
 // parted by semicolons or question marks. It returns none where a part leans
-// on another, or where the message is to be stopped as a whole.
-func (d *Desk) parts(text string) []string {
+// on another, or where the message is to be stopped as a whole. What is asked
+// of all of them, "how many loads", it returns by itself.
+func (d *Desk) parts(text string) (parts []string, whole parser.Question) {
 	split := strings.FieldsFunc(text, func(r rune) bool { return r == '\n' || r == ';' || r == '?' })
 	if len(split) < 2 {
-		return nil
+		return nil, whole
 	}
 	if _, err := d.reader.Read(text); stops(err) {
-		return nil
+		return nil, whole
 	}
-	var parts []string
 	for _, s := range split {
 		q, err := d.reader.Read(s)
+		if q.Has(parser.Payload) {
+			whole = q
+		}
 		switch {
-		case strings.TrimSpace(s) == "", q.Empty() && err == nil:
-			// a greeting, or "total?"
+		case strings.TrimSpace(s) == "", (q.Empty() || q.Intent == parser.AskTree && q.Pieceless()) && err == nil:
+			// a greeting, "total?", or what is asked of all
 		case !alone(q, err):
-			return nil
+			return nil, whole
 		default:
 			parts = append(parts, strings.TrimSpace(s))
 		}
 	}
 	if len(parts) > mostPartsRead {
-		return nil
+		return nil, whole
 	}
-	return parts
+	return parts, whole
 }
 
 // stops says whether the words end all arithmetic.
@@ -58,16 +61,22 @@ func alone(q parser.Question, err error) bool {
 }
 
 // several are the answers to one message.
-type several struct{ answers []answer }
+type several struct {
+	answers []answer
+	whole   parser.Question // what is asked of all of them
+}
 
-func (d *Desk) several(ev Event, parts []string) (several, Turn) {
+func (d *Desk) several(ev Event, before Turn, parts []string) (several, Turn) {
 	var all several
 	var turn Turn
+	whole, _ := d.reader.Read(ev.Text) // its language is that of the parts that tell none
+	language := cmp.Or(whole.Language, before.language)
 	for _, text := range parts {
 		one := ev
 		one.Text = text
-		a, t := d.consider(one, Turn{})
-		turn = t
+		a, t := d.consider(one, Turn{language: language})
+		before.tree = Turn{tree: before.tree}.counting(a)
+		turn, turn.language, turn.tree = t, language, before.tree
 		all.answers = append(all.answers, a)
 	}
 	return all, turn
@@ -107,21 +116,26 @@ type treeObject struct {
 	Total    float64 `json:"total_kg"`
 	Heaviest float64 `json:"heaviest_kg"`
 	Pieces   int     `json:"pieces"`
+	Loads    int     `json:"loads,omitempty"` // of a truck's payload
 }
 
 // reply answers all parts in one message: the sum first, then a line or two
 // each.
 func (s several) reply() Reply {
-	r := Reply{status: s.status()}
 	voice := s.answers[0].voice
+	r := Reply{status: s.status(), voice: voice}
 	sum, heaviest, ok := s.total()
-	head := fmt.Sprintf("%d questions, not all answered.", len(s.answers))
+	head := voice.say("%s questions, not all answered.", count(len(s.answers)))
+	trips, err := tripsOf(s.picked(), s.whole)
 	if ok {
-		head = fmt.Sprintf("%d pieces: %s in all, heaviest pick %s.", len(s.answers), voice.heavy(sum.High), voice.heavy(heaviest))
+		head = voice.treeHead(len(s.answers), sum, heaviest, trips, s.whole)
 	}
 	r.lines = []string{head}
+	if err != nil && ok {
+		r.lines = append(r.lines, voice.tripsProblem(err))
+	}
 	for i, a := range s.answers {
-		r.lines = append(r.lines, fmt.Sprintf("%d. %s", i+1, a.lines[0]))
+		r.lines = append(r.lines, numbered(i, a.lines[0]))
 		for _, p := range a.problems {
 			if p != a.lines[0] {
 				r.lines = append(r.lines, p)
@@ -135,16 +149,30 @@ func (s several) reply() Reply {
 			}
 		}
 	}
-	r.lines = append(r.lines, "Ask for one by itself for its loads and what was assumed.")
+	r.lines = append(r.lines, voice.word("Ask for one by itself for its loads and what was assumed."))
 	o := s.answers[0].object()
+	if err != nil && ok {
+		o.Problems = append(o.Problems, voice.tripsProblem(err))
+	}
 	for _, a := range s.answers[1:] {
 		o.Also = append(o.Also, a.object())
 	}
 	if ok {
-		o.Tree = &treeObject{float64(sum.High), float64(heaviest), len(s.answers)}
+		o.Tree = &treeObject{float64(sum.High), float64(heaviest), len(s.answers), trips.Loads}
 	}
 	r.figures = encode(o)
 	return r
+}
+
+// picked are the pieces of the answers that have a weight.
+func (s several) picked() []picked {
+	var out []picked
+	for _, a := range s.answers {
+		if a.result != nil {
+			out = append(out, picked{weight: a.result.Weight})
+		}
+	}
+	return out
 }
 
 // summary is what the journal keeps of the message as a whole.

@@ -1,8 +1,6 @@
 package bot
 
 import (
-	"fmt"
-
 	"heft/calc/swing"
 	"heft/calc/unit"
 	"heft/parser"
@@ -37,6 +35,7 @@ func (a *answer) workSwing() error {
 		}
 		o.BlockLoad = float64(max(w.Bottom.Block, w.Askew.Block))
 	}
+	a.strain = &strain{line: max(w.Bottom.Line, w.Askew.Line), block: max(w.Bottom.Block, w.Askew.Block)}
 	a.tellSwing(s, w)
 	a.scene = swingScene(a.voice, a.pictured(), s, w)
 	return nil
@@ -57,19 +56,19 @@ func (a *answer) tellSwing(s swing.Setup, w swing.Swing) {
 	if w.Askew.Line > most.Line {
 		most = w.Askew
 	}
-	a.lines = []string{fmt.Sprintf("%s, swings: line up to %s, comes %s past the block's plumb line.",
+	a.lines = []string{v.say("%s, swings: line up to %s, comes %s past the block's plumb line.",
 		capital(a.piece()), v.load(most.Line), v.alongUp(w.Reach))}
 	a.tellWeight()
-	a.lines = append(a.lines, "Top block sees up to "+v.load(most.Block)+".")
+	a.lines = append(a.lines, v.say("Top block sees up to %s.", v.load(most.Block)))
 	if most != w.Bottom {
-		a.lines = append(a.lines, "In line with its rope it pulls "+v.load(w.Bottom.Line)+" at the bottom; hanging plumb as it comes free it jerks harder.")
+		a.lines = append(a.lines, v.say("In line with its rope it pulls %s at the bottom; hanging plumb as it comes free it jerks harder.", v.load(w.Bottom.Line)))
 	}
 	if w.Lowest != nil {
-		a.lines = append(a.lines, "Its low end passes "+v.alongDown(*w.Lowest)+" above the ground.")
+		a.lines = append(a.lines, v.say("Its low end passes %s above the ground.", v.alongDown(*w.Lowest)))
 	} else {
-		a.lines = append(a.lines, "Tell me the hitch height and I say how low it comes.")
+		a.lines = append(a.lines, v.word("Tell me the hitch height and I say how low it comes."))
 	}
 	a.lines = append(a.lines,
-		fmt.Sprintf("Assumed: %s of line, %s° from plumb at the start, nothing lost to air or rope.", v.along(unit.Exactly(s.Line)), trimmed(s.Start.Degrees(), 0)))
-	a.cautions = append(a.cautions, "Keep everybody, and the climber, out of the whole arc. A tag line, or a block nearer above it, takes the swing away.")
+		v.say("Assumed: %s of line, %s° from plumb at the start, nothing lost to air or rope.", v.along(unit.Exactly(s.Line)), trimmed(s.Start.Degrees(), 0)))
+	a.cautions = append(a.cautions, v.word("Keep everybody, and the climber, out of the whole arc. A tag line, or a block nearer above it, takes the swing away."))
 }

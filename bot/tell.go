@@ -1,7 +1,6 @@
 package bot
 
 import (
-	"fmt"
 	"strings"
 
 	"heft/calc"
@@ -12,46 +11,60 @@ import (
 
 // piece says what the piece was taken to be.
 func (a *answer) piece() string {
-	q := a.question
-	var b strings.Builder
-	if q.Condition != nil {
-		b.WriteString(string(q.Condition.Value) + " ")
-	}
-	if q.Species != nil {
-		b.WriteString(q.Species.Value.Name + " ")
-	}
-	switch {
-	case q.Shape != nil:
-		b.WriteString(string(q.Shape.Value))
-	case q.Species == nil:
-		b.WriteString("piece")
-	default:
-		b.WriteString("piece")
-	}
+	q, v := a.question, a.voice
+	said := []string{a.kind()}
 	if size := a.size(); size != "" {
-		b.WriteString(", " + size)
+		said = append(said, size)
 	}
 	if q.Has(parser.Weight) {
 		w := q.Mass(parser.Weight)
-		b.WriteString(", your weight " + a.voice.masses(w.Low, w.High))
+		said = append(said, v.say("your weight %s", v.masses(w.Low, w.High)))
 	}
-	return b.String()
+	return strings.Join(said, ", ")
+}
+
+// kind names the piece by its tree, its condition and its shape.
+func (a *answer) kind() string {
+	q := a.question
+	var condition parser.Condition
+	var shape parser.Shape
+	if q.Condition != nil {
+		condition = q.Condition.Value
+	}
+	if q.Shape != nil {
+		shape = q.Shape.Value
+	}
+	if q.Species == nil {
+		return a.voice.word(kinds[condition][shape])
+	}
+	return a.voice.say(kindsOfTree[condition][shape], q.Species.Value.Name)
+}
+
+// kinds are the pieces whose tree was not said, whole: another language has
+// other forms for each.
+var kinds = map[parser.Condition]map[parser.Shape]string{
+	"":           {"": "piece", parser.Limb: "limb", parser.Log: "log"},
+	parser.Dead:  {"": "dead piece", parser.Limb: "dead limb", parser.Log: "dead log"},
+	parser.Green: {"": "green piece", parser.Limb: "green limb", parser.Log: "green log"},
+}
+
+// kindsOfTree are the pieces of a tree.
+var kindsOfTree = map[parser.Condition]map[parser.Shape]string{
+	"":           {"": "%s piece", parser.Limb: "%s limb", parser.Log: "%s log"},
+	parser.Dead:  {"": "dead %s piece", parser.Limb: "dead %s limb", parser.Log: "dead %s log"},
+	parser.Green: {"": "green %s piece", parser.Limb: "green %s limb", parser.Log: "green %s log"},
 }
 
 // size says the sizes as they were understood.
 func (a *answer) size() string {
 	q, s := a.question, a.voice
 	var parts []string
-	ends := []struct {
-		f    parser.Field
-		name string
-	}{{parser.ButtDiameter, "butt"}, {parser.MidDiameter, "middle"}, {parser.TipDiameter, "tip"}}
-	if q.Has(parser.Diameter) {
-		parts = append(parts, s.across(q.Length(parser.Diameter)))
-	}
-	for _, e := range ends {
-		if q.Has(e.f) {
-			parts = append(parts, s.across(q.Length(e.f))+" "+e.name)
+	for _, f := range acrossFields {
+		switch {
+		case f == parser.Diameter && q.Has(f):
+			parts = append(parts, s.across(q.Length(f)))
+		case q.Has(f):
+			parts = append(parts, s.say(thicknesses[f], s.across(q.Length(f))))
 		}
 	}
 	if len(parts) == 0 {
@@ -64,20 +77,25 @@ func (a *answer) size() string {
 	return size
 }
 
+// thicknesses say where along the piece each was taken.
+var thicknesses = map[parser.Field]string{
+	parser.ButtDiameter: "%s butt", parser.MidDiameter: "%s middle", parser.TipDiameter: "%s tip",
+}
+
 func (a *answer) tellWeight() {
-	w := a.result.Weight
+	v, w := a.voice, a.result.Weight
 	if limit, over := a.overLimit(); over {
-		a.problems = append(a.problems, "Cut a smaller piece: your limit is "+limit+".")
+		a.problems = append(a.problems, v.say("Cut a smaller piece: your limit is %s.", limit))
 	}
 	if w.Method == piece.ByCrew {
-		a.lines = append(a.lines, "Your weight, not checked. Tell me tree, diameter and length and I compare.")
+		a.lines = append(a.lines, v.word("Your weight, not checked. Tell me tree, diameter and length and I compare."))
 		return
 	}
-	a.lines = append(a.lines, fmt.Sprintf("Weight %s, likely %s (%s).",
-		a.voice.masses(w.Low, w.High), a.voice.heavy(w.Likely), a.voice.other().masses(w.Low, w.High)))
+	a.lines = append(a.lines, v.say("Weight %s, likely %s (%s).",
+		v.masses(w.Low, w.High), v.heavy(w.Likely), v.other().masses(w.Low, w.High)))
 	if a.result.Disagreement {
-		a.problems = append(a.problems, "Your weight does not fit these sizes, which give "+
-			a.voice.masses(a.result.Piece.Low, a.result.Piece.High)+". I plan on the heavier; check both.")
+		a.problems = append(a.problems, v.say("Your weight does not fit these sizes, which give %s. I plan on the heavier; check both.",
+			v.masses(a.result.Piece.Low, a.result.Piece.High)))
 	}
 }
 
@@ -90,18 +108,21 @@ const (
 // inDoubt lists the cautions that the wood and the gear call for, whatever is
 // asked.
 func (a *answer) inDoubt() []string {
+	v := a.voice
 	var out []string
 	if c := a.question.Condition; c != nil && c.Value == parser.Dead {
-		out = append(out, "Dead wood breaks without warning: have it looked at before anyone rigs on it.")
+		out = append(out, v.word("Dead wood breaks without warning: have it looked at before anyone rigs on it."))
 	}
 	for _, n := range a.question.Notes {
 		switch n {
 		case "wet":
-			out = append(out, "Wet or icy rope is not covered by these figures: test with a small piece first.")
+			out = append(out, v.word("Wet or icy rope is not covered by these figures: test with a small piece first."))
+		case "iced":
+			out = append(out, a.voice.word("Ice and snow are not in these figures: the piece is heavier. Have it knocked off first."))
 		case naturalCrotch:
-			out = append(out, "A natural crotch drags far more than a block: it may not run, and it wears the rope.")
+			out = append(out, v.word("A natural crotch drags far more than a block: it may not run, and it wears the rope."))
 		case wornGear:
-			out = append(out, "Used, old or unlabelled gear: nothing here says that it holds. Have it looked at first.")
+			out = append(out, v.word("Used, old or unlabelled gear: nothing here says that it holds. Have it looked at first."))
 		}
 	}
 	return out
@@ -109,14 +130,14 @@ func (a *answer) inDoubt() []string {
 
 // watch lists the cautions that a lower calls for.
 func (a *answer) watch() []string {
-	q := a.question
+	q, v := a.question, a.voice
 	var out []string
 	hitch, length := q.Length(parser.HitchHeight), q.Length(parser.Length)
 	if hitch.High > 0 && length.High > hitch.Low {
-		out = append(out, "The piece is longer than the hitch is high: it will land before it hangs.")
+		out = append(out, v.word("The piece is longer than the hitch is high: it will land before it hangs."))
 	}
 	if a.result.Lowering != nil {
-		out = append(out, "Nobody under the load or in the bight. Let it run, do not snub it.")
+		out = append(out, v.word("Nobody under the load or in the bight. Let it run, do not snub it."))
 	}
 	return out
 }
@@ -124,38 +145,40 @@ func (a *answer) watch() []string {
 // tellAssumed says what was taken for granted, and what the width of the
 // weight comes from.
 func (a *answer) tellAssumed() {
+	v := a.voice
 	var said []string
 	for _, x := range a.result.Assumed {
 		if w := assumed[x]; w != "" {
-			said = append(said, w)
+			said = append(said, v.word(w))
 		}
 	}
 	if len(said) > 0 {
-		a.lines = append(a.lines, "Assumed: "+strings.Join(said, ", ")+".")
+		a.lines = append(a.lines, v.say("Assumed: %s.", strings.Join(said, ", ")))
 	}
 	for _, f := range a.question.Fixes {
-		a.lines = append(a.lines, "Read "+quote(f.Words)+" as "+quote(f.As)+".")
+		a.lines = append(a.lines, v.say("Read %s as %s.", quote(f.Words), quote(f.As)))
 	}
 	var spread []string
 	for _, s := range a.result.Weight.Spread {
 		if w := spreadWords[s]; w != "" {
-			spread = append(spread, w)
+			spread = append(spread, v.word(w))
 		}
 	}
 	if len(spread) > 0 {
-		a.lines = append(a.lines, "Range: "+strings.Join(spread, ", ")+"."+a.ifThicker())
+		a.lines = append(a.lines, a.rangeFrom(strings.Join(spread, ", ")))
 	}
 }
 
-// ifThicker says what a slip of the eye costs in the size that moves the
-// weight most: all thicknesses two inches, or five centimetres, larger.
-func (a *answer) ifThicker() string {
-	j := jobOf(a.question)
+// rangeFrom says what the width of the weight comes from, and what a slip of
+// the eye costs in the size that moves it most: all thicknesses two inches, or
+// five centimetres, larger.
+func (a *answer) rangeFrom(spread string) string {
+	v, j := a.voice, jobOf(a.question)
 	if j.Piece == nil || a.result.Weight.Method == piece.ByCrew {
-		return ""
+		return v.say("Range: %s.", spread)
 	}
 	step := 2 * unit.Inch
-	if a.voice.metric {
+	if v.metric {
 		step = 5 * unit.Centimetre
 	}
 	thickest := unit.Length(0)
@@ -167,9 +190,9 @@ func (a *answer) ifThicker() string {
 	}
 	w, err := piece.Weigh(*j.Piece)
 	if err != nil {
-		return ""
+		return v.say("Range: %s.", spread)
 	}
-	return " At " + a.voice.across(unit.Exactly(thickest)) + ": " + a.voice.heavy(w.High) + "."
+	return v.say("Range: %s. At %s: %s.", spread, v.across(unit.Exactly(thickest)), v.heavy(w.High))
 }
 
 var spreadWords = map[piece.Source]string{

@@ -3,7 +3,6 @@ package bot
 import (
 	"cmp"
 	"slices"
-	"strconv"
 	"strings"
 
 	"heft/parser"
@@ -14,22 +13,23 @@ type Turn struct {
 	question parser.Question
 	known    bool        // question holds something
 	pending  *parser.Ask // what was asked back and not yet answered
-	choices  []string    // its choices, in the order they were shown
+	choices  []Choice    // its choices, in the order they were shown
+	before   *Turn       // what a choice is read against; there where choices are
+	language string      // that was last spoken
+	tree     tally       // the pieces so far
 }
 
-// reread helps an answer to an ask-back: a number picks a choice, and a
-// single word completes the name that was asked about ("silver", to "which
-// maple?").
-func (t Turn) reread(r *parser.Reader, text string) (parser.Question, error) {
-	text = strings.TrimSpace(text)
-	if n, err := strconv.Atoi(text); err == nil && n >= 1 && n <= len(t.choices) {
-		return r.Read(t.choices[n-1])
-	}
+// reread helps an answer to an ask-back: a single word completes the name that
+// was asked about ("silver", to "which maple?").
+func (t Turn) reread(r reader, text string) (parser.Question, error) {
 	q, err := r.Read(text)
+	if full, ok := t.filled(r, text, q, err); ok {
+		return full, nil
+	}
 	if err == nil || t.pending == nil || t.pending.Kind != parser.WhichTree {
 		return q, err
 	}
-	if full, err2 := r.Read(text + " " + t.pending.Words); err2 == nil && full.Species != nil {
+	if full, err2 := r.Read(strings.TrimSpace(text) + " " + t.pending.Words); err2 == nil && full.Species != nil {
 		return full, nil
 	}
 	return q, err
@@ -42,6 +42,10 @@ func (t Turn) leans(q parser.Question, ask *parser.Ask) bool {
 	switch {
 	case !t.known || q.Intent == parser.AskHelp || q.Intent == parser.AskLog:
 		return false
+	case q.Intent == parser.AskTree && q.Pieceless():
+		return false // of all the pieces, not of the last
+	case t.answersGear(q):
+		return true
 	case q.FollowUp || t.pending != nil && len(q.Missing()) > 0:
 		return true
 	}
@@ -50,7 +54,7 @@ func (t Turn) leans(q parser.Question, ask *parser.Ask) bool {
 
 // ofJob are the facts of the job rather than of a piece: they hold for the
 // next piece too, until they are told anew.
-var ofJob = []parser.Field{parser.Limit, parser.RopeLength, parser.RopeBreak}
+var ofJob = []parser.Field{parser.Limit, parser.RopeLength}
 
 // carry adds the job's facts to a question that stands alone, as far as its
 // answer takes them into account.
@@ -58,10 +62,13 @@ func (t Turn) carry(q parser.Question) (parser.Question, []string) {
 	var kept []string
 	q.Quantities = slices.Clone(q.Quantities)
 	for _, x := range t.question.Quantities {
-		used := slices.Contains(ofPiece, x.Field) || slices.Contains(uses[q.Intent], x.Field)
-		if slices.Contains(ofJob, x.Field) && used && !q.Has(x.Field) {
+		job := slices.Contains(ofJob, x.Field) || slices.Contains(gearFacts, x.Field)
+		if job && usedBy(q.Intent, x.Field) && !q.Has(x.Field) {
 			q.Quantities = append(q.Quantities, x)
 			kept = append(kept, string(x.Field))
+			if slices.Contains(gearFacts, x.Field) {
+				q.Notes = withGearNotes(q.Notes, t.question.Notes)
+			}
 		}
 	}
 	slices.Sort(kept)
@@ -79,13 +86,13 @@ func (a *answer) noteLimit() {
 	a.status = Answered
 	a.question.Intent = parser.AskJob
 	limit := a.question.Mass(parser.Limit)
-	a.lines = []string{"Limit " + a.voice.masses(limit.Low, limit.Low) + ", kept for this conversation. What piece?"}
+	a.lines = []string{a.voice.say("Limit %s, kept for this conversation. What piece?", a.voice.masses(limit.Low, limit.Low))}
 }
 
 // asked is the turn after an ask-back. What the ask is about is dropped, so
 // that no later message can complete the question with the doubtful reading;
 // where nothing would then be missing, the whole question is.
-func asked(q parser.Question, ask *parser.Ask, choices []string) Turn {
+func asked(q parser.Question, ask *parser.Ask) Turn {
 	drop := ask.Fields
 	if ask.Kind == parser.Girth || ask.Kind == parser.BreastHigh {
 		drop = acrossFields
@@ -102,10 +109,10 @@ func asked(q parser.Question, ask *parser.Ask, choices []string) Turn {
 	q.Quantities = slices.DeleteFunc(slices.Clone(q.Quantities), func(x parser.Quantity) bool {
 		return slices.Contains(drop, x.Field)
 	})
-	if ask.Kind == parser.Twist || len(q.Missing()) == 0 {
+	if ask.Kind == parser.Twist || len(q.Missing()) == 0 && !gearAsk(ask) {
 		return Turn{}
 	}
-	return Turn{question: q, known: true, pending: ask, choices: choices}
+	return Turn{question: q, known: true, pending: ask}
 }
 
 // merge lays a message over what was said before. It names what it kept and

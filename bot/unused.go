@@ -21,12 +21,13 @@ var uses = map[parser.Intent][]parser.Field{
 	parser.AskRaise: {parser.LimbAngle, parser.Tie, parser.BlockHeight, parser.Parts, parser.People, parser.WinchPull,
 		parser.Efficiency, parser.HitchHeight},
 	parser.AskNotch:   {parser.LimbAngle},
-	parser.AskCutPlan: {},
+	parser.AskCutPlan: {parser.People},
 	parser.AskDrop:    {parser.DropHeight, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight},
-	parser.AskGear:    {parser.RopeBreak, parser.RopeDiameter},
+	parser.AskGear:    {parser.RopeDiameter, parser.BlockAngle},
 	parser.AskSwing:   {parser.LineOut, parser.Sideways, parser.StartAngle, parser.HitchHeight},
 	parser.AskBalance: {parser.LineOut, parser.Sideways},
-	parser.AskAnchor:  {parser.Tie},
+	parser.AskTree:    {parser.Payload},
+	parser.AskAnchor:  {parser.Tie, parser.HitchHeight, parser.StartAngle},
 }
 
 var ofLowering = []parser.Field{
@@ -39,11 +40,12 @@ func (a *answer) tellUnused() {
 	q := a.question
 	var left []parser.Field
 	for _, x := range q.Quantities {
-		if !slices.Contains(ofPiece, x.Field) && !slices.Contains(uses[q.Intent], x.Field) {
+		if !usedBy(q.Intent, x.Field) && !a.isGears(x.Field) || slices.Contains(gearFacts, x.Field) && a.unchecked() || a.idleAngle(x.Field) {
 			left = append(left, x.Field)
 		}
 	}
 	if len(left) > 0 {
-		a.lines = append(a.lines, "NOT taken into account: "+list(nouns(left), "and")+". Ask for that by itself.")
+		v := a.voice
+		a.lines = append(a.lines, v.say("NOT taken into account: %s. Ask for that by itself.", v.and(nouns(v, left))))
 	}
 }

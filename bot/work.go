@@ -27,6 +27,7 @@ var methods = map[parser.Intent]func(*answer) error{
 	parser.AskSwing:     (*answer).workSwing,
 	parser.AskBalance:   (*answer).workBalance,
 	parser.AskAnchor:    (*answer).workAnchor,
+	parser.AskTree:      (*answer).workTree,
 }
 
 // byLabel are the answers that rest on the strength on a rope's label.
@@ -39,22 +40,25 @@ func (a *answer) work() {
 		a.notYet()
 		return
 	}
-	if p := senseless(a.question); p != "" {
+	if p := a.voice.senseless(a.question); p != "" {
 		a.refuse(p)
 		return
 	}
 	if byLabel[a.question.Intent] && slices.Contains(a.question.Notes, wornGear) {
-		a.refuse("Used, old or unlabelled gear: no figure. Somebody qualified has to look at it; go by new gear with a label you can read.")
+		a.refuse(a.voice.word("Used, old or unlabelled gear: no figure. Somebody qualified has to look at it; go by new gear with a label you can read."))
 		return
 	}
 	err := work(a)
+	if err == nil {
+		err = a.tellGear()
+	}
 	if m, ok := errors.AsType[*limits.Missing](err); ok {
 		a.status, a.needs = Needs, []parser.Field{parser.Field(m.Quantity)}
 		a.askMissing()
 		return
 	}
 	if err != nil {
-		a.refuse(a.voice.problem(err))
+		a.refuse(a.problem(err))
 		return
 	}
 	a.tellUnused()

@@ -7,6 +7,7 @@ import (
 	"heft/calc/cutplan"
 	"heft/calc/drop"
 	"heft/calc/gear"
+	"heft/calc/haul"
 	"heft/calc/hinge"
 	"heft/calc/limits"
 	"heft/calc/piece"
@@ -73,7 +74,7 @@ func Domains() []limits.Domain {
 	all := []limits.Domain{GivenWeights.Domain("calc", limits.Weight)}
 	for _, of := range []func() []limits.Domain{
 		piece.Domains, rope.Domains, block.Domains, tackle.Domains, hinge.Domains, redirect.Domains,
-		balance.Domains, swing.Domains, drop.Domains, gear.Domains, anchor.Domains, cutplan.Domains,
+		balance.Domains, swing.Domains, drop.Domains, gear.Domains, anchor.Domains, cutplan.Domains, haul.Domains,
 	} {
 		all = append(all, of()...)
 	}

@@ -7,20 +7,22 @@ type Kind string
 
 // The reasons.
 const (
-	NoUnit      Kind = "no-unit"      // a number whose unit was not said
-	OddNumber   Kind = "odd-number"   // digits and marks that make no one number
-	TwoReadings Kind = "two-readings" // a number that could be two things
-	Conflict    Kind = "conflict"     // one thing said twice, differently
-	WhichTree   Kind = "which-tree"   // a name that several trees share
-	WhichTon    Kind = "which-ton"    // 2,000 lb, 2,240 lb or 1,000 kg
-	WhichAngle  Kind = "which-angle"  // an angle with no word for where it is
-	Girth       Kind = "girth"        // a tape round the stem, not through it
-	BreastHigh  Kind = "breast-high"  // a diameter that is not the piece's
-	Unknown     Kind = "unknown"      // a word that is not in the vocabulary
-	Twist       Kind = "twist"        // a word that could turn the meaning round
-	Loose       Kind = "loose"        // a number with a unit but no place
-	TooMuch     Kind = "too-much"     // more than one question's worth of words
-	Missing     Kind = "missing"      // a fact that the answer needs
+	NoUnit        Kind = "no-unit"        // a number whose unit was not said
+	OddNumber     Kind = "odd-number"     // digits and marks that make no one number
+	TwoReadings   Kind = "two-readings"   // a number that could be two things
+	Conflict      Kind = "conflict"       // one thing said twice, differently
+	WhichTree     Kind = "which-tree"     // a name that several trees share
+	WhichTon      Kind = "which-ton"      // 2,000 lb, 2,240 lb or 1,000 kg
+	WhichAngle    Kind = "which-angle"    // an angle with no word for where it is
+	WhichGear     Kind = "which-gear"     // a working load, and no word for what has it
+	WhichStrength Kind = "which-strength" // a figure of gear: what it breaks at, or its working load
+	Girth         Kind = "girth"          // a tape round the stem, not through it
+	BreastHigh    Kind = "breast-high"    // a diameter that is not the piece's
+	Unknown       Kind = "unknown"        // a word that is not in the vocabulary
+	Twist         Kind = "twist"          // a word that could turn the meaning round
+	Loose         Kind = "loose"          // a number with a unit but no place
+	TooMuch       Kind = "too-much"       // more than one question's worth of words
+	Missing       Kind = "missing"        // a fact that the answer needs
 
 	PowerLine Kind = "power-line" // stop: no figures
 	Emergency Kind = "emergency"  // stop: no figures

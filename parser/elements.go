@@ -15,6 +15,7 @@ type element struct {
 	fig        *figure // a number
 	pause      int     // what a reader would stop at: 2 for a comma, 4 for a full stop
 	cross      bool    // "by", between two sizes
+	spent      bool    // it told what a number is, and asks for nothing
 }
 
 // reading is a message on its way from tree to question.
@@ -58,12 +59,16 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 		}
 	}
 	r.terms(out, run)
+	r.figureEights(out)
 	out.halves()
 	out.compounds()
 	out.betweens()
 	if out.has(markTaper) {
 		out.tapers()
 	}
+	out.ratings()
+	out.slingAngles()
+	out.onAnchor()
 	out.surroundings()
 	return out
 }

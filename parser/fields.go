@@ -8,16 +8,23 @@ var dimensionOf = map[Field]dimension{
 	RunLength: dimLength, BlockHeight: dimLength, Tie: dimLength,
 	LineOut: dimLength, Sideways: dimLength, RopeDiameter: dimLength,
 	Weight: dimMass, Limit: dimMass,
-	WinchPull: dimForce, RopeBreak: dimForce,
+	WinchPull: dimForce, RopeBreak: dimForce, RopeWorking: dimForce, BlockBreak: dimForce, BlockWorking: dimForce,
+	SlingBreak: dimForce, SlingWorking: dimForce, ConnectorBreak: dimForce, ConnectorWorking: dimForce,
+	DrumBreak: dimForce, DrumWorking: dimForce, Payload: dimMass,
+	LegAngle: dimAngle, ChokeAngle: dimAngle, DesignFactor: dimRatio,
 	BlockAngle: dimAngle, LimbAngle: dimAngle, StartAngle: dimAngle,
 	Parts: dimRatio,
 }
 
 // counted are the fields whose number has no unit.
-var counted = map[Field]bool{People: true, Wraps: true, Efficiency: true}
+var counted = map[Field]bool{People: true, Wraps: true, Efficiency: true, Legs: true}
 
 // mentioned are the fields whose words are often said without a number.
 var mentioned = map[Field]bool{RopeLength: true, WinchPull: true, RopeBreak: true, DropHeight: true, RunLength: true}
+
+// mostWraps is how many wraps anybody could mean: "hitch 35 wraps" is a hitch
+// and a question about wraps.
+const mostWraps = 15
 
 // roundest is the thickest that a number in metres is taken for a diameter
 // rather than a length; thickest is the most that any diameter is.
@@ -33,13 +40,16 @@ func takes(f Field, fig *figure) bool {
 	if fig.elsewhere || fig.pair || fig.falling || fig.rope {
 		return false
 	}
+	if fig.sure != "" {
+		return f == fig.sure && (fig.dim != dimCount || dimensionOf[f] == dimRatio)
+	}
 	d, want := fig.dim, dimensionOf[f]
 	switch {
-	case f == Parts:
+	case f == Parts || f == DesignFactor:
 		return d == dimRatio || d == dimCount
 	case want == dimMass || want == dimForce:
 		return d == dimMass || d == dimForce
-	case want != d:
+	case want != d, f == Wraps && fig.high > mostWraps:
 		return false
 	case thickness(f):
 		return fig.high <= thickest

@@ -11,10 +11,11 @@ type figure struct {
 	low, high float64 // SI; degrees
 	unit      *unitWord
 	dim       dimension
-	pair      bool // butt and tip in one breath: "14/10 in"; low is the tip
-	falling   bool // "14 to 10 in": a taper, or a range told backwards
-	elsewhere bool // a number of the surroundings: "30 ft from the house"
-	rope      bool // how thick a rope is: "5/8 double braid"
+	pair      bool  // butt and tip in one breath: "14/10 in"; low is the tip
+	falling   bool  // "14 to 10 in": a taper, or a range told backwards
+	elsewhere bool  // a number of the surroundings: "30 ft from the house"
+	rope      bool  // how thick a rope is: "5/8 double braid"
+	sure      Field // what it is, whatever other words stand around it
 	start     int
 	end       int
 }

@@ -58,6 +58,11 @@ func checkSpans(t *testing.T, text string, q parser.Question) {
 	if q.Condition != nil {
 		checkSpan(t, text, q.Condition.Words, q.Condition.Start, q.Condition.End)
 	}
+	for _, name := range []*parser.Said[string]{q.Arborist, q.Site} {
+		if name != nil {
+			checkSpan(t, text, name.Words, name.Start, name.End)
+		}
+	}
 	for _, x := range q.Quantities {
 		checkSpan(t, text, x.Words, x.Start, x.End)
 		if !(x.Low <= x.High) {

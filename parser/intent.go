@@ -8,13 +8,13 @@ var fieldIntent = map[Field]Intent{
 	DropHeight: AskDrop, RunLength: AskDrop,
 	Tie: AskRaise, BlockHeight: AskRaise, LimbAngle: AskRaise,
 	WinchPull: AskLift, Parts: AskLift, Efficiency: AskLift,
-	RopeBreak: AskGear,
-	LineOut:   AskSwing, Sideways: AskSwing, StartAngle: AskSwing,
+	Payload: AskTree,
+	LineOut: AskSwing, Sideways: AskSwing, StartAngle: AskSwing,
 }
 
 // serves are the facts that another question makes use of too.
 var serves = map[Field][]Intent{
-	Parts: {AskRope}, LineOut: {AskBalance}, Sideways: {AskBalance}, RopeBreak: {AskDrop}, Tie: {AskBalance, AskAnchor},
+	Parts: {AskRope}, LineOut: {AskBalance}, Sideways: {AskBalance}, Tie: {AskBalance, AskAnchor}, StartAngle: {AskAnchor},
 }
 
 // special are the intents that no other answer covers, the most particular
@@ -28,11 +28,17 @@ func intentOf(rd *reading, q Question) Intent {
 	asked, besides, hello := rd.intents()
 	if len(asked) == 0 && !q.Has(HitchHeight, Wraps) {
 		asked = besides
+		if !q.Empty() { // "22 ft total" tells of a piece
+			asked = slices.DeleteFunc(asked, func(in Intent) bool { return in == AskTree })
+		}
 	}
 	for _, x := range q.Quantities {
 		if in, ok := fieldIntent[x.Field]; ok && !slices.ContainsFunc(serves[x.Field], func(s Intent) bool { return slices.Contains(asked, s) }) {
 			asked = append(asked, in)
 		}
+	}
+	if rd.onlyGear(asked, q) {
+		asked = append(asked, AskGear)
 	}
 	if q.Has(Limit) && q.Has(across...) && !q.Has(Length, Weight) {
 		asked = append(asked, AskCutPlan) // how long a piece stays under it
@@ -45,13 +51,24 @@ func intentOf(rd *reading, q Question) Intent {
 	return plainIntent(asked, q, hello || len(rd.elems) == 0)
 }
 
+// onlyGear says whether a message that tells of gear asks about it: where it
+// is lowered, lifted or the like, the answer to that checks the gear as well.
+func (rd *reading) onlyGear(asked []Intent, q Question) bool {
+	told := slices.ContainsFunc(rd.elems, func(e element) bool { return e.spent })
+	if !told && !q.Has(DesignFactor, Legs, LegAngle, ChokeAngle) || q.Has(HitchHeight, Wraps, People) {
+		return false
+	}
+	other := func(in Intent) bool { return in != AskWeight && in != AskHelp }
+	return !slices.ContainsFunc(asked, other) && (!q.Has(BlockAngle) || len(q.MissingPiece()) > 0)
+}
+
 // intents lists what the words ask for, and what they ask for where nothing
 // else is asked: "with a tag line" is a fact where the question is how many
 // wraps.
 func (rd *reading) intents() (asked, besides []Intent, hello bool) {
 	for _, e := range rd.elems {
 		switch {
-		case e.term == nil || e.term.intent == "":
+		case e.term == nil || e.term.intent == "" || e.spent:
 		case e.term.besides:
 			besides = append(besides, e.term.intent)
 		default:

@@ -2,6 +2,7 @@ package parser
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"heft/parser/language"
@@ -34,6 +35,9 @@ type term struct {
 	ask       Kind // girth, breast height, a word that twists
 	units     System
 	note      string
+	part      part     // gear that has a strength
+	strength  strength // which of the two on its label
+	explain   string
 	near      bool // the note is one only right before a number
 	marks     mark
 	count     float64 // people, where the words say how many: "by myself"
@@ -48,6 +52,8 @@ type lexicon struct {
 	dialects []*dialect
 	english  *tongue            // English alone
 	tongues  map[[2]int]*tongue // by the slots of their languages, the leading one first
+	labels   map[string][]string
+	job      jobWords
 
 	now *dialect // whose spellings are being added; nil for what is no language's
 }
@@ -74,7 +80,8 @@ type sense struct {
 // newLexicon reads the word files and the names, and adds the names that the
 // caller knows trees by.
 func newLexicon(known []Species) (*lexicon, error) {
-	lx := &lexicon{root: &node{}, starts: map[int][]start{}, words: map[string]langSet{}, tongues: map[[2]int]*tongue{}}
+	lx := &lexicon{root: &node{}, starts: map[int][]start{}, words: map[string]langSet{}, tongues: map[[2]int]*tongue{},
+		labels: map[string][]string{}}
 	languages, err := language.All()
 	if err != nil {
 		return nil, err
@@ -93,6 +100,7 @@ func newLexicon(known []Species) (*lexicon, error) {
 			}
 		}
 	}
+	lx.job = newJobWords(lx.labels)
 	if err := lx.addNames(namesCSV, known); err != nil {
 		return nil, fmt.Errorf("names.csv: %w", err)
 	}
@@ -131,6 +139,9 @@ func (lx *lexicon) addLine(line string) error {
 			return fmt.Errorf("an empty spelling in %q", line)
 		}
 	}
+	if words[0] == "label" && len(words) == 2 {
+		return lx.addLabel(words[1], spellings)
+	}
 	if lx.now != nil {
 		if taken, err := lx.now.takes(words, spellings); taken || err != nil {
 			lx.tell(spellings)
@@ -148,6 +159,18 @@ func (lx *lexicon) addLine(line string) error {
 		}
 	}
 	lx.tell(spellings)
+	return nil
+}
+
+// addLabel keeps the spellings of a label, the longest first.
+func (lx *lexicon) addLabel(label string, spellings []string) error {
+	if !slices.Contains([]string{labelJob, labelArborist, labelSite}, label) {
+		return fmt.Errorf("no such label: %q", label)
+	}
+	for _, s := range spellings {
+		lx.labels[label] = append(lx.labels[label], strings.TrimSpace(s))
+	}
+	slices.SortStableFunc(lx.labels[label], func(a, b string) int { return len(b) - len(a) })
 	return nil
 }
 

@@ -40,6 +40,7 @@ const (
 	markBound          // makes a number a bound: over, at least, up to
 	markRound          // a round: wider than long
 	markThick          // across a log, along a round
+	markClear          // "clear the job"
 	markUnit           // a unit without a number
 	markCord           // a rope by its make, told with its thickness
 	markMade           // between a thing and its size behind it: "cuerda de 5/8"
@@ -56,7 +57,7 @@ var markNamed = map[string]mark{
 	"station": markStation, "part": markPart, "moving": markMoving,
 	"loaded": markLoaded, "deflects": markDeflects, "rating": markRating, "adverb": markAdverb, "article": markArticle,
 	"relation": markRelation, "where": markWhere, "in": markIn | markWhere, "pronoun": markPronoun, "is": markIs, "at": markAt | markIs | markWhere,
-	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "unit": markUnit,
+	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "clear": markClear, "unit": markUnit,
 	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh, "fine": markFine,
 }
 
@@ -91,8 +92,13 @@ func meaningOf(words []string) (func(*term), error) {
 	case "note":
 		note, near := strings.CutSuffix(arg, "?")
 		set = func(t *term) { t.note, t.near = note, near }
+	case "gear-part", "strength":
+		set = ratingOf(&err, what, arg)
 	case "half":
 		set = func(t *term) { t.ask, t.marks = Twist, t.marks|markHalf }
+	case "explain":
+		v := oneOf(&err, arg, ExplainNumbers, ExplainAssumed)
+		set = func(t *term) { t.explain = v }
 	case "alone":
 		set = func(t *term) { t.count = 1 }
 	case "own":
@@ -103,6 +109,16 @@ func meaningOf(words []string) (func(*term), error) {
 		set = func(t *term) { t.ask = v }
 	}
 	return set, err
+}
+
+// ratingOf is a meaning of gear's: a part of it, or a figure of its label.
+func ratingOf(err *error, what, arg string) func(*term) {
+	if what == "strength" {
+		v := oneOf(err, arg, breaking, working)
+		return func(t *term) { t.strength = v }
+	}
+	v := oneOf(err, arg, partRope, partBlock, partSling, partConnector, partDrum)
+	return func(t *term) { t.part = v }
 }
 
 // oneOf returns the word as one of the values, or sets the error.

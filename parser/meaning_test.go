@@ -38,14 +38,16 @@ func readMeaning(line string) (meaning, error) {
 			m.facts["intent"] = name
 		case name == "intent-only":
 			m.intentOnly = true
-		case name == "followup":
+		case name == "followup" || name == "clear" || name == "says-units":
 			m.facts[name] = "yes"
 		case name == "units":
 			m.units = value
 		case name == "language":
 			m.language = value
-		case name == "species" || name == "shape" || name == "condition" || name == "note" || name == "fix":
+		case name == "species" || name == "shape" || name == "condition" || name == "note" || name == "fix" || name == "explain":
 			m.facts[name] = value
+		case name == "arborist" || name == "site":
+			m.facts[name] = strings.ToLower(value)
 		default:
 			v, err := readValue(name, value)
 			if err != nil {
@@ -141,8 +143,18 @@ func meant(q parser.Question) meaning {
 	if len(fixes) > 0 {
 		m.facts["fix"] = strings.Join(fixes, ",")
 	}
-	if q.FollowUp {
-		m.facts["followup"] = "yes"
+	for name, yes := range map[string]bool{"followup": q.FollowUp, "clear": q.Clear, "says-units": q.Intent == parser.AskJob && q.SaysUnits} {
+		if yes {
+			m.facts[name] = "yes"
+		}
+	}
+	for name, said := range map[string]*parser.Said[string]{"arborist": q.Arborist, "site": q.Site} {
+		if said != nil {
+			m.facts[name] = strings.ToLower(said.Value)
+		}
+	}
+	if q.Explain != "" {
+		m.facts["explain"] = q.Explain
 	}
 	return m
 }

@@ -14,7 +14,6 @@ var alsoNeeded = map[Intent][]Field{
 var needed = map[Intent][]Field{
 	AskRope:  {HitchHeight},
 	AskNotch: {LimbAngle},
-	AskGear:  {RopeBreak},
 	AskHelp:  nil, AskEmergency: nil, AskJob: nil, AskLog: nil,
 }
 
@@ -27,8 +26,16 @@ func (q Question) Missing() []Field {
 	if q.Intent == AskCutPlan {
 		return append(q.missingOf(SpeciesField, acrossField(q.limb())), q.without([]Field{Limit})...)
 	}
-	if q.Intent == AskAnchor {
-		return append(q.missingOf(SpeciesField, acrossField(q.limb())), q.without([]Field{Weight, Tie})...)
+	switch q.Intent {
+	case AskAnchor:
+		return append(q.missingOf(SpeciesField, acrossField(q.limb())), q.without(q.neededOfAnchor())...)
+	case AskGear:
+		return q.missingOfGear()
+	case AskTree:
+		if q.Pieceless() {
+			return nil // of the pieces asked about before
+		}
+		return q.MissingPiece()
 	}
 	out := q.MissingPiece()
 	if q.Intent == AskSwing && !q.Has(Sideways, StartAngle) {
@@ -43,6 +50,39 @@ func (q Question) Missing() []Field {
 		}
 	}
 	return out
+}
+
+// neededOfAnchor is what hangs on an anchor, and how far from its base: up a
+// spar, or out a limb.
+func (q Question) neededOfAnchor() []Field {
+	if q.OnSpar() && q.Has(HitchHeight) {
+		return []Field{Weight}
+	}
+	return []Field{Weight, Tie}
+}
+
+// OnSpar says whether the anchor is upright wood rather than a limb.
+func (q Question) OnSpar() bool {
+	log := q.Shape != nil && q.Shape.Value == Log
+	return (log || slices.Contains(q.Notes, NoteAnchorSpar)) && !slices.Contains(q.Notes, NoteAnchorLimb)
+}
+
+// missingOfGear is the strength of what the words told of: of the sling where
+// they said how it is rigged, of the rope where they said no more.
+func (q Question) missingOfGear() []Field {
+	slung := q.Has(Legs, LegAngle, ChokeAngle) || slices.Contains(q.Notes, noteChoker) || slices.Contains(q.Notes, noteBasket)
+	switch {
+	case slung && !q.Has(SlingBreak, SlingWorking):
+		return []Field{SlingBreak}
+	case !q.Has(Ratings...):
+		return []Field{RopeBreak}
+	}
+	return nil
+}
+
+// Pieceless says whether nothing was told of a piece.
+func (q Question) Pieceless() bool {
+	return q.Species == nil && !q.Has(across...) && !q.Has(Length, Weight)
 }
 
 // MissingPiece lists what a weight still needs: nothing where the crew gave

@@ -97,6 +97,11 @@ func lostDigit(text string, q parser.Question) int {
 }
 
 func covered(i int, q parser.Question) bool {
+	for _, name := range []*parser.Said[string]{q.Arborist, q.Site} {
+		if name != nil && name.Start <= i && i < name.End {
+			return true
+		}
+	}
 	for _, x := range q.Quantities {
 		if x.Start <= i && i < x.End {
 			return true

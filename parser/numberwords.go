@@ -64,8 +64,10 @@ func (t *tongue) numberWords(s string) (sum float64, n int) {
 			if v == 1000 {
 				sum, part, open = part, 0, 1000
 			}
-		case w.plus && open == 10 && t.onesAt(s[n+end:]) > 0:
+		case w.plus && open == 10 && t.below100(s[n+end:], 10):
 			open = 10 // "treinta y cinco"
+		case w.plus && open == 100 && n > 0 && t.below100(s[n+end:], 100):
+			open = 100 // "six hundred and fifty"
 		case v == half && n == 0:
 			return half, end
 		default:
@@ -78,13 +80,12 @@ func (t *tongue) numberWords(s string) (sum float64, n int) {
 	}
 }
 
-// onesAt is the number below ten at the start of s, 0 for none.
-func (t *tongue) onesAt(s string) float64 {
+// below100 says whether a number word below so much, a hundred at the most,
+// starts s.
+func (t *tongue) below100(s string, most float64) bool {
 	word, _ := nextWord(s)
-	if w := t.numbers[word]; w.adds() && w.value < 10 {
-		return w.value
-	}
-	return 0
+	w := t.numbers[word]
+	return w.adds() && w.value < most
 }
 
 // below is what the word behind one of a number must be less than.
@@ -98,13 +99,18 @@ func below(v float64) float64 {
 	return 1
 }
 
-// andHalf returns the length of "y medio" at the start of s, 0 for none.
+// andHalf returns the length of "y medio" or "and a half" at the start of s, 0
+// for none.
 func (t *tongue) andHalf(s string) int {
 	and, n := nextWord(s)
 	if !t.numbers[and].plus {
 		return 0
 	}
 	word, size := nextWord(s[n:])
+	if t.optional[word] {
+		n += size
+		word, size = nextWord(s[n:])
+	}
 	if t.numbers[word].value != half {
 		return 0
 	}

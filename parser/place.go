@@ -12,9 +12,11 @@ func (rd *reading) place(claimed bound) (full bound, loose []int) {
 			continue
 		}
 		switch f := alone[e.fig.dim]; {
+		case e.fig.sure != "" && takes(e.fig.sure, e.fig):
+			full[i] = e.fig.sure
 		case e.fig.rope && !full.has(RopeDiameter):
 			full[i] = RopeDiameter
-		case e.fig.elsewhere || e.fig.falling || e.fig.rope:
+		case e.fig.elsewhere || e.fig.falling || e.fig.rope || e.fig.sure != "":
 			loose = append(loose, i)
 		case e.fig.dim == dimLength && !rd.atPlace(i):
 			lengths = append(lengths, i)
@@ -150,6 +152,10 @@ func (rd *reading) beforeRound(i int) bool {
 	return rd.at(i + 1).marked(markRound)
 }
 
+// roundWidth is the widest that a round is told to be: what is longer is its
+// length, "a round 20 in, 8 ft".
+const roundWidth = 1.3
+
 // placeTwo places two lengths that no words claimed. Inches go across and
 // feet along. Two numbers in one unit are told apart only where one is far
 // longer and the other could be no length.
@@ -170,7 +176,7 @@ func (rd *reading) placeTwo(full bound, i, j int) []int {
 		i, j, a, b = j, i, b, a
 	}
 	// now a is the smaller
-	round := rd.beforeRound(i) || rd.beforeRound(j)
+	round := rd.beforeRound(i) || rd.beforeRound(j) || rd.has(markRound) && b.high <= roundWidth
 	switch {
 	case a.unit.fine && !b.unit.fine && !round:
 	case b.unit.fine && !a.unit.fine && !round && a.unit.system == Imperial:

@@ -80,10 +80,22 @@ func si(f Field, fig *figure, v float64) float64 {
 // looseAsk words the question about a number that found no place.
 func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 	fig := rd.elems[i].fig
+	if a := rd.ratingAsk(i); a != nil {
+		return a
+	}
 	switch {
 	case fig.dim == dimCount && !fig.elsewhere:
 		a := fig.ask(NoUnit, rd.text)
-		a.Fields = open(full, limb)
+		if a.Fields = rd.heavyRole(i); a.Fields != nil {
+			return a
+		}
+		if f := rd.at(rd.past(i-1, -1, markIs)).rigged(); f != "" {
+			a.Fields = []Field{f}
+		} else if rd.massBeside(i-1, i+1) == Payload {
+			a.Fields = []Field{Payload}
+		} else {
+			a.Fields = open(full, limb)
+		}
 		return a
 	case fig.dim == dimAngle:
 		a := fig.ask(WhichAngle, rd.text)
@@ -102,6 +114,21 @@ func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 		a.Fields = []Field{HitchHeight}
 	}
 	return a
+}
+
+// heavyRole is the mass or force that a bare number right beside the words for
+// it must be: "limit 700", "700 limit".
+func (rd *reading) heavyRole(i int) []Field {
+	for _, at := range []int{rd.past(i-1, -1, markIs|markBound), i + 1} {
+		if t := rd.at(at).term; t != nil {
+			for _, r := range t.roles {
+				if dim := dimensionOf[r.field]; dim == dimMass || dim == dimForce {
+					return []Field{r.field}
+				}
+			}
+		}
+	}
+	return nil
 }
 
 // open lists the sizes that have no number yet, or the hitch where all others

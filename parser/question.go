@@ -34,6 +34,22 @@ const (
 	Sideways     Field = "offset_m"  // of the piece, from under the block
 	StartAngle   Field = "start_deg" // of the line, from plumb
 
+	// The strengths of gear: what it breaks at, and what it may be loaded with.
+	RopeWorking      Field = "rope_wll_n"
+	BlockBreak       Field = "block_mbs_n"
+	BlockWorking     Field = "block_wll_n"
+	SlingBreak       Field = "sling_mbs_n"
+	SlingWorking     Field = "sling_wll_n"
+	ConnectorBreak   Field = "connector_mbs_n"
+	ConnectorWorking Field = "connector_wll_n"
+	DrumBreak        Field = "drum_mbs_n"
+	DrumWorking      Field = "drum_wll_n"
+	DesignFactor     Field = "design_factor"
+	Legs             Field = "legs"            // of a sling, that share the load
+	LegAngle         Field = "leg_angle_deg"   // of a leg, from level
+	ChokeAngle       Field = "choke_angle_deg" // of a choker, at its own eye
+	Payload          Field = "payload_kg"      // of the truck
+
 	// The three that are no quantities, named where one is missing.
 	SpeciesField   Field = "species"
 	ShapeField     Field = "shape"
@@ -128,8 +144,14 @@ type Question struct {
 	Language   string // tag of the language of most of its words, "" where no word tells
 	Units      System // the system asked for, or else that of most numbers
 	Fixes      []Fix
-	Notes      []string // what was said besides: "wet", "about"
-	FollowUp   bool     // it leans on what was said before: "what about", "same but"
+	Notes      []string      // what was said besides: "wet", "about"
+	SaysUnits  bool          // the system was asked for
+	Arborist   *Said[string] // of a job: who confirms
+	Site       *Said[string] // of a job: where it is
+	Hello      bool          // small talk, and no more
+	Clear      bool          // "clear the job"
+	Explain    string        // what the crew wants explained of the last answer: "numbers", "assumed"
+	FollowUp   bool          // it leans on what was said before: "what about", "same but"
 }
 
 // Get returns the quantity of a field.

@@ -111,8 +111,8 @@ func (rd *reading) betweens() {
 			a.unit, a.dim = b.unit, b.dim
 			a.low, a.high = a.low*b.unit.factor, a.high*b.unit.factor
 		}
-		if a.unit != b.unit || a.low > b.low {
-			continue
+		if a.unit != b.unit || a.low > b.low || b.low > 2*a.low {
+			continue // two ends so far apart are rather two things
 		}
 		a.high, a.end = b.high, b.end
 		e[0] = element{start: a.start, end: a.end, fig: &a}

@@ -48,6 +48,9 @@ func (r *Reader) Read(text string) (Question, error) {
 	if a := rd.stop(); a != nil {
 		return Question{Intent: rd.stopIntent(a), Language: rd.language}, a
 	}
+	if r.lex.job.opening.MatchString(text) {
+		return r.readJob(text, in, language)
+	}
 	return r.question(rd)
 }
 
@@ -88,12 +91,16 @@ func (rd *reading) stopIntent(a *Ask) Intent {
 }
 
 func (r *Reader) question(rd *reading) (Question, error) {
-	q := Question{Language: rd.language, Fixes: rd.fixes, FollowUp: rd.has(markFollow), Units: rd.units(), Notes: rd.notes()}
+	q := Question{
+		Language: rd.language, SaysUnits: rd.saysUnits(), Clear: rd.has(markClear), Explain: rd.explain(),
+		Fixes: rd.fixes, FollowUp: rd.has(markFollow), Units: rd.units(), Notes: rd.notes(),
+	}
 	asks := append(rd.asks, rd.wordAsks()...)
 	shapeAsk := rd.fillShape(&q)
 	treeAsk := r.fillSpecies(rd, &q)
 	numberAsks, boundAsk := rd.fillQuantities(&q)
 	q.Intent = intentOf(rd, q)
+	q.Hello = q.Intent == AskHelp && !rd.wantsHelp()
 	if rd.nonsense(q, asks) {
 		return q, &Ask{Kind: Nonsense, Words: rd.text, End: len(rd.text)}
 	}
@@ -153,6 +160,16 @@ func (rd *reading) nonsense(q Question, asks []*Ask) bool {
 		}
 	}
 	return true
+}
+
+// wantsHelp says whether help was asked for in so many words.
+func (rd *reading) wantsHelp() bool {
+	return slices.ContainsFunc(rd.elems, func(e element) bool { return e.term != nil && e.term.intent == AskHelp })
+}
+
+// saysUnits says whether a system was asked for, rather than used.
+func (rd *reading) saysUnits() bool {
+	return slices.ContainsFunc(rd.elems, func(e element) bool { return e.term != nil && e.term.units != "" })
 }
 
 // units is the system asked for, or else that of most numbers.

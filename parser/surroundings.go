@@ -11,7 +11,7 @@ import "strings"
 func (rd *reading) surroundings() {
 	for i, e := range rd.elems {
 		switch {
-		case e.fig == nil || e.fig.dim == dimRatio:
+		case e.fig == nil || e.fig.dim == dimRatio || e.fig.sure != "":
 		case rd.ofRope(i):
 			e.fig.rope = true
 		case e.fig.dim == dimAngle:

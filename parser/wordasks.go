@@ -11,6 +11,8 @@ func (rd *reading) wordAsks() []*Ask {
 			out = append(out, askAt(e.term.ask, rd.text, e.start, e.end-e.start))
 		case rd.girth(i):
 			out = append(out, askAt(Girth, rd.text, e.start, rd.elems[i+1].end-e.start))
+		case rd.runsOn(i):
+			out = append(out, askAt(OddNumber, rd.text, e.start, rd.elems[i+1].end-e.start))
 		case rd.twoUnits(i):
 			out = append(out, askAt(OddNumber, rd.text, e.start, rd.elems[i+1].end-e.start))
 		}
@@ -19,7 +21,16 @@ func (rd *reading) wordAsks() []*Ask {
 }
 
 // doubtful says whether the number must be asked about whatever its place.
-func (rd *reading) doubtful(i int) bool { return rd.girth(i) || rd.twoUnits(i) || rd.touched(i) }
+func (rd *reading) doubtful(i int) bool {
+	return rd.girth(i) || rd.twoUnits(i) || rd.touched(i) || rd.runsOn(i) || rd.runsOn(i-1)
+}
+
+// runsOn says whether the number is typed as words and another such stands
+// right behind it: "six fifty pounds" are no two numbers.
+func (rd *reading) runsOn(i int) bool {
+	spoken := func(e element) bool { return e.fig != nil && letterAt(rd.text, e.start) }
+	return spoken(rd.at(i)) && rd.at(i).fig.unit == nil && spoken(rd.at(i+1))
+}
 
 // touched says whether something unknown stands right beside the number:
 // "14±1 in".
@@ -28,10 +39,11 @@ func (rd *reading) touched(i int) bool {
 	return slices.ContainsFunc(rd.asks, func(a *Ask) bool { return a.Kind == Unknown && (a.End == e.start || a.Start == e.end) })
 }
 
-// girth reads "44 in around"; "14 in, around 22 ft" is none.
+// girth reads "44 in around", and "60 in around 6 ft long" where the tape may
+// have been round the stem too; "14 in, around 22 ft" is none.
 func (rd *reading) girth(i int) bool {
 	e := rd.elems[i]
-	return e.fig != nil && e.fig.dim == dimLength && rd.at(i+1).marked(markAround) && rd.at(i+2).fig == nil
+	return e.fig != nil && e.fig.dim == dimLength && rd.at(i+1).marked(markAround) && (rd.at(i+2).fig == nil || e.fig.unit.fine)
 }
 
 // twoUnits reads "600 ft lbs".

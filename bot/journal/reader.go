@@ -17,9 +17,11 @@ const readers = 2
 
 // Reader looks things up in a journal, beside whoever writes it.
 type Reader struct {
-	db                         *sql.DB
-	find, between, undelivered *sql.Stmt
-	settle                     func(context.Context) error // has what was noted written first
+	db                   *sql.DB
+	find, job            *sql.Stmt
+	conversation         *sql.Stmt
+	between, undelivered *sql.Stmt
+	settle               func(context.Context) error // has what was noted written first
 }
 
 // OpenRead opens a journal that exists, to look and not to write.
@@ -61,7 +63,8 @@ func (r *Reader) prepare(ctx context.Context) error {
 		into *(*sql.Stmt)
 		text string
 	}{
-		{&r.find, findSQL}, {&r.between, betweenSQL}, {&r.undelivered, undeliveredSQL},
+		{&r.find, findSQL}, {&r.job, jobSQL}, {&r.conversation, conversationSQL},
+		{&r.between, betweenSQL}, {&r.undelivered, undeliveredSQL},
 	} {
 		stmt, err := r.db.PrepareContext(ctx, p.text)
 		if err != nil {
@@ -75,7 +78,7 @@ func (r *Reader) prepare(ctx context.Context) error {
 // Close lets go of the file.
 func (r *Reader) Close() error {
 	var errs []error
-	for _, s := range []*sql.Stmt{r.find, r.between, r.undelivered} {
+	for _, s := range []*sql.Stmt{r.find, r.job, r.conversation, r.between, r.undelivered} {
 		if s != nil {
 			errs = append(errs, s.Close())
 		}
@@ -85,10 +88,20 @@ func (r *Reader) Close() error {
 
 // Find returns one entry, or bot.ErrNotLogged.
 func (r *Reader) Find(ctx context.Context, workspace, id string) (bot.Entry, error) {
+	return r.one(ctx, r.find, workspace, id)
+}
+
+// Job returns the last entry that set, showed or cleared a channel's job, or
+// bot.ErrNotLogged.
+func (r *Reader) Job(ctx context.Context, workspace, channel string) (bot.Entry, error) {
+	return r.one(ctx, r.job, workspace, channel)
+}
+
+func (r *Reader) one(ctx context.Context, stmt *sql.Stmt, args ...any) (bot.Entry, error) {
 	if err := r.settle(ctx); err != nil {
 		return bot.Entry{}, err
 	}
-	e, err := scan(r.find.QueryRowContext(ctx, workspace, id))
+	e, err := scan(stmt.QueryRowContext(ctx, args...))
 	switch {
 	case errors.Is(err, sql.ErrNoRows):
 		return bot.Entry{}, bot.ErrNotLogged
@@ -96,6 +109,12 @@ func (r *Reader) Find(ctx context.Context, workspace, id string) (bot.Entry, err
 		return bot.Entry{}, fmt.Errorf("look in the journal: %w", plain(err))
 	}
 	return e, nil
+}
+
+// Conversation returns the entries of an event's conversation asked since
+// then, oldest first.
+func (r *Reader) Conversation(ctx context.Context, ev bot.Event, since time.Time) ([]bot.Entry, error) {
+	return r.list(ctx, r.conversation, since.UnixMicro(), ev.Workspace, ev.Channel, ev.Thread, ev.Direct)
 }
 
 // Between returns the entries asked from the first time up to, not at, the

@@ -22,6 +22,12 @@ const (
 
 	findSQL = `SELECT ` + columns + ` FROM question WHERE workspace = ? AND event_id = ?`
 
+	conversationSQL = `SELECT ` + columns + ` FROM question
+	WHERE asked >= ? AND workspace = ? AND channel = ? AND (thread = ? OR ?) ORDER BY asked, id`
+
+	jobSQL = `SELECT ` + columns + ` FROM question
+	WHERE workspace = ? AND channel = ? AND intent = 'job' AND status = 'answered' ORDER BY id DESC LIMIT 1`
+
 	betweenSQL = `SELECT ` + columns + ` FROM question WHERE asked >= ? AND asked < ?
 	ORDER BY asked, id`
 

@@ -25,13 +25,14 @@ const (
 type Memory struct {
 	ids   *shelf
 	turns *shelf
+	jobs  *shelf
 }
 
 var _ bot.Memory = (*Memory)(nil)
 
 // New returns an empty memory.
 func New() *Memory {
-	return &Memory{ids: newShelf(idsFor, maxIDs), turns: newShelf(turnsFor, maxTurns)}
+	return &Memory{ids: newShelf(idsFor, maxIDs), turns: newShelf(turnsFor, maxTurns), jobs: newShelf(turnsFor, maxTurns)}
 }
 
 // First says whether the id is new, and takes it. Of several callers at one
@@ -49,3 +50,12 @@ func (m *Memory) Recall(conversation string) (bot.Turn, bool) {
 
 // Remember keeps the last turn of a conversation.
 func (m *Memory) Remember(conversation string, t bot.Turn) { m.turns.put(conversation, t) }
+
+// Job returns what holds for a channel.
+func (m *Memory) Job(channel string) (bot.Job, bool) {
+	job, ok := m.jobs.get(channel).(bot.Job)
+	return job, ok
+}
+
+// KeepJob keeps what holds for a channel.
+func (m *Memory) KeepJob(channel string, j bot.Job) { m.jobs.put(channel, j) }

@@ -154,13 +154,27 @@ type memory struct {
 	mu    sync.Mutex
 	ids   map[string]bool
 	turns map[string]bot.Turn
+	jobs  map[string]bot.Job
+}
+
+func (m *memory) Job(channel string) (bot.Job, bool) {
+	m.mu.Lock()
+	defer m.mu.Unlock()
+	j, ok := m.jobs[channel]
+	return j, ok
+}
+
+func (m *memory) KeepJob(channel string, j bot.Job) {
+	m.mu.Lock()
+	defer m.mu.Unlock()
+	m.jobs[channel] = j
 }
 
 func (m *memory) First(id string) bool {
 	m.mu.Lock()
 	defer m.mu.Unlock()
 	if m.ids == nil {
-		m.ids, m.turns = map[string]bool{}, map[string]bot.Turn{}
+		m.ids, m.turns, m.jobs = map[string]bool{}, map[string]bot.Turn{}, map[string]bot.Job{}
 	}
 	known := m.ids[id]
 	m.ids[id] = true

@@ -59,6 +59,29 @@ func (j *journal) Deliver(ctx context.Context, d bot.Delivery) error {
 	return nil
 }
 
+func (j *journal) Conversation(_ context.Context, ev bot.Event, since time.Time) ([]bot.Entry, error) {
+	j.mu.Lock()
+	defer j.mu.Unlock()
+	var out []bot.Entry
+	for _, e := range j.entries {
+		if e.Channel == ev.Channel && (e.Thread == ev.Thread || ev.Direct) && !e.Asked.Before(since) {
+			out = append(out, e)
+		}
+	}
+	return out, nil
+}
+
+func (j *journal) Job(_ context.Context, workspace, channel string) (bot.Entry, error) {
+	j.mu.Lock()
+	defer j.mu.Unlock()
+	for _, e := range slices.Backward(j.entries) {
+		if e.Workspace == workspace && e.Channel == channel && e.Intent == "job" && e.Status == bot.Answered {
+			return e, nil
+		}
+	}
+	return bot.Entry{}, bot.ErrNotLogged
+}
+
 func (j *journal) Find(_ context.Context, workspace, id string) (bot.Entry, error) {
 	j.mu.Lock()
 	defer j.mu.Unlock()

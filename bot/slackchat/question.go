@@ -35,6 +35,7 @@ func question(outer slackevents.EventsAPIEvent, self identity) (bot.Event, bool)
 	case *slackevents.MessageEvent:
 		ok = m.IsIM() && (m.SubType == "" || m.SubType == withPhoto)
 		ev.Channel, ev.Thread, ev.User = m.Channel, m.ThreadTimeStamp, m.User
+		ev.Direct = true
 		raw, stamp, author = m.Text, m.TimeStamp, m.BotID
 	default:
 		ok = false
@@ -44,7 +45,7 @@ func question(outer slackevents.EventsAPIEvent, self identity) (bot.Event, bool)
 		return bot.Event{}, false
 	}
 	if ev.Thread == "" {
-		ev.Thread = stamp
+		ev.Thread, ev.Opens = stamp, !ev.Direct
 	}
 	ev.At = moment(stamp, callback.EventTime)
 	ev.Text = typed(raw, self.user)

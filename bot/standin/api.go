@@ -2,7 +2,6 @@ package standin
 
 import (
 	"encoding/json"
-	"fmt"
 	"io"
 	"mime"
 	"net/http"
@@ -16,28 +15,11 @@ import (
 // Call is one call of the Web API.
 type Call struct {
 	Method  string
+	Team    string // whose token it came with; empty for none
 	Channel string
 	At      time.Time
 	Status  int    // of HTTP
 	Error   string // of the answer; empty when it went well
-}
-
-// Fault is how a call is to fail.
-type Fault struct {
-	Method     string // such as chat.postMessage, or upload for the address that takes files
-	Channel    string // only there; empty for all
-	Times      int    // how many calls; 0 is taken as 1
-	Status     int    // of HTTP; 0 is taken as 200 with "ok":false
-	RetryAfter int    // seconds, sent along with 429
-	Error      string // left out of the answer where empty
-}
-
-// Fail makes the next calls fail.
-func (w *Workspace) Fail(f Fault) {
-	w.mu.Lock()
-	defer w.mu.Unlock()
-	f.Times = max(1, f.Times)
-	w.faults = append(w.faults, &f)
 }
 
 // answer is what a call returns.
@@ -45,19 +27,47 @@ type answer map[string]any
 
 func failed(code string) answer { return answer{"ok": false, "error": code} }
 
+// explained is a refusal with the reasons that help to mend it (documented:
+// Web API, evaluating responses, response_metadata).
+func explained(code string, why ...string) answer {
+	a := failed(code)
+	a["response_metadata"] = map[string]any{"messages": why}
+	return a
+}
+
 // method is one call the workspace understands.
 type method struct {
-	scope string // what the token must have been granted
-	app   bool   // called with the app-level token
+	// scope is what the token must have been granted; with an asterisk for
+	// the kind of the channel it is called for.
+	scope string
+	app   bool // called with the app-level token
+	proof bool // called with the client's id and secret, the token aside
 	run   func(*Workspace, url.Values) answer
 }
 
-// methods by name (platform documentation, the page of each method).
+// methods by name (documented: the page of each method).
 var methods = map[string]method{
 	"auth.test":             {run: (*Workspace).authTest},
 	"apps.connections.open": {app: true, run: (*Workspace).openConnection},
-	"chat.postMessage":      {scope: "chat:write", run: (*Workspace).postMessage},
-	"chat.update":           {scope: "chat:write", run: (*Workspace).update},
+	"apps.uninstall":        {run: (*Workspace).uninstallCall},
+	"oauth.v2.access":       {proof: true},
+
+	"chat.postMessage":   {scope: "chat:write", run: (*Workspace).postMessage},
+	"chat.postEphemeral": {scope: "chat:write", run: (*Workspace).postEphemeral},
+	"chat.update":        {scope: "chat:write", run: (*Workspace).update},
+	"chat.delete":        {scope: "chat:write", run: (*Workspace).deleteCall},
+	"chat.getPermalink":  {run: (*Workspace).permalink},
+
+	"reactions.add":    {scope: "reactions:write", run: (*Workspace).addReaction},
+	"reactions.remove": {scope: "reactions:write", run: (*Workspace).removeReaction},
+
+	"views.publish": {run: (*Workspace).publishView},
+	"views.open":    {run: (*Workspace).openView},
+
+	"users.info":            {scope: "users:read", run: (*Workspace).userInfo},
+	"conversations.info":    {scope: "*:read", run: (*Workspace).channelInfo},
+	"conversations.members": {scope: "*:read", run: (*Workspace).channelMembers},
+	"conversations.replies": {scope: "*:history", run: (*Workspace).channelReplies},
 
 	"files.getUploadURLExternal":   {scope: "files:write", run: (*Workspace).uploadURL},
 	"files.completeUploadExternal": {scope: "files:write", run: (*Workspace).completeUpload},
@@ -66,40 +76,53 @@ var methods = map[string]method{
 // maxBody bounds what one call may send.
 const maxBody = 1 << 20
 
-// serveAPI answers one call (platform documentation, Web API).
-func (w *Workspace) serveAPI(rw http.ResponseWriter, r *http.Request) {
-	name := strings.TrimPrefix(r.URL.Path, "/api/")
-	args, token, err := arguments(rw, r)
-	if err != nil {
-		w.finish(rw, name, args, http.StatusOK, failed("invalid_arguments"))
+// call is a call under way.
+type call struct {
+	name string
+	args url.Values
+	team *Workspace // nil until the token is known to be good
+}
+
+// serveAPI answers one call (documented: Web API).
+func (p *platform) serveAPI(rw http.ResponseWriter, r *http.Request) {
+	c := call{name: strings.TrimPrefix(r.URL.Path, "/api/")}
+	var token string
+	var err error
+	if c.args, token, err = arguments(rw, r); err != nil {
+		p.finish(rw, c, http.StatusOK, failed("invalid_arguments"))
 		return
 	}
-	if channel := args.Get("channel_id"); channel != "" {
-		args.Set("channel", channel) // the methods of files name it so
+	if channel := c.args.Get("channel_id"); channel != "" {
+		c.args.Set("channel", channel) // the methods of files name it so
 	}
-	m, known := methods[name]
+	m, known := methods[c.name]
 	if !known {
-		w.finish(rw, name, args, http.StatusOK, failed("unknown_method"))
+		p.finish(rw, c, http.StatusOK, failed("unknown_method"))
 		return
 	}
-	if refused := w.authorise(m, token); refused != nil {
-		w.finish(rw, name, args, http.StatusOK, refused)
+	if m.proof {
+		p.finish(rw, c, http.StatusOK, p.exchange(r, c.args))
 		return
 	}
-	if f := w.fault(name, args.Get("channel")); f != nil {
-		w.fail(rw, name, args, *f)
+	var refused answer
+	if c.team, refused = p.authorise(m, token, c.args); refused != nil {
+		p.finish(rw, c, http.StatusOK, refused)
 		return
 	}
-	if wait := w.limit(name, args.Get("channel")); wait > 0 {
-		w.fail(rw, name, args, Fault{Status: http.StatusTooManyRequests, RetryAfter: wait, Error: "ratelimited"})
+	if f := p.fault(c.name, c.args.Get("channel")); f != nil {
+		p.fail(rw, c, *f)
 		return
 	}
-	w.finish(rw, name, args, http.StatusOK, m.run(w, args))
+	if wait := c.team.limit(c.name, c.args.Get("channel")); wait > 0 {
+		p.fail(rw, c, Fault{Status: http.StatusTooManyRequests, RetryAfter: wait, Error: "ratelimited"})
+		return
+	}
+	p.finish(rw, c, http.StatusOK, m.run(c.team, c.args))
 }
 
 // arguments reads a form or a JSON body. The token travels in the
 // Authorization header or as an argument of the form, never in JSON
-// (platform documentation, Web API, authentication).
+// (documented: Web API, authentication).
 func arguments(rw http.ResponseWriter, r *http.Request) (url.Values, string, error) {
 	r.Body = http.MaxBytesReader(rw, r.Body, maxBody)
 	token, _ := strings.CutPrefix(r.Header.Get("Authorization"), "Bearer ")
@@ -114,96 +137,110 @@ func arguments(rw http.ResponseWriter, r *http.Request) (url.Values, string, err
 		return r.PostForm, token, nil
 	}
 	args := url.Values{}
-	body := map[string]any{}
+	body := map[string]json.RawMessage{}
 	if err := json.NewDecoder(r.Body).Decode(&body); err != nil && err != io.EOF {
 		return args, token, err
 	}
 	for k, v := range body {
-		args.Set(k, fmt.Sprint(v))
+		args.Set(k, argument(v))
 	}
 	args.Del("token")
 	return args, token, nil
 }
 
-// authorise checks the token and its scopes (platform documentation, Web
-// API, errors common to all methods).
-func (w *Workspace) authorise(m method, token string) answer {
-	right, other := w.opts.BotToken, w.opts.AppToken
-	if m.app {
-		right, other = other, right
+// argument is a JSON value as a form would have it: a string as it is, all
+// else as JSON.
+func argument(v json.RawMessage) string {
+	var s string
+	switch {
+	case string(v) == "null":
+		return ""
+	case json.Unmarshal(v, &s) == nil:
+		return s
 	}
+	return string(v)
+}
+
+// authorise checks the token and its scopes, and finds whose it is
+// (documented: Web API, errors common to all methods).
+func (p *platform) authorise(m method, token string, args url.Values) (*Workspace, answer) {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	i := slices.IndexFunc(p.teams, func(w *Workspace) bool { return w.opts.BotToken == token })
 	switch {
 	case token == "":
-		return failed("not_authed")
-	case token == other:
-		return failed("not_allowed_token_type")
-	case token != right:
-		return failed("invalid_auth")
-	case m.scope != "" && !slices.Contains(w.opts.Scopes, m.scope):
+		return nil, failed("not_authed")
+	case token == p.shared.AppToken && m.app:
+		return p.teams[0], nil
+	case token == p.shared.AppToken || i >= 0 && m.app:
+		return nil, failed("not_allowed_token_type")
+	case i < 0:
+		return nil, failed("invalid_auth")
+	}
+	w := p.teams[i]
+	if !w.installed {
+		return nil, failed("account_inactive")
+	}
+	if need := w.scopeFor(m.scope, args.Get("channel")); need != "" && !slices.Contains(w.opts.Scopes, need) {
 		a := failed("missing_scope")
-		a["needed"], a["provided"] = m.scope, strings.Join(w.opts.Scopes, ",")
-		return a
+		a["needed"], a["provided"] = need, strings.Join(w.opts.Scopes, ",")
+		return nil, a
 	}
-	return nil
+	return w, nil
 }
 
-// fault takes the next fault that was asked for, if there is one.
-func (w *Workspace) fault(name, channel string) *Fault {
-	w.mu.Lock()
-	defer w.mu.Unlock()
-	for i, f := range w.faults {
-		if f.Method != name || f.Channel != "" && f.Channel != channel {
-			continue
-		}
-		if f.Times--; f.Times == 0 {
-			w.faults = slices.Delete(w.faults, i, i+1)
-		}
-		return f
+// scopeFor puts the kind of a channel into a scope (documented:
+// conversations, one scope for each kind).
+func (w *Workspace) scopeFor(scope, channel string) string {
+	kind := "channels"
+	if (Channel{ID: channel}).direct() {
+		kind = "im"
 	}
-	return nil
-}
-
-// limit returns the seconds to wait before a channel takes another post
-// (platform documentation, rate limits: about one a second and channel).
-func (w *Workspace) limit(name, channel string) int {
-	if name != "chat.postMessage" || w.opts.PostEvery == 0 {
-		return 0
-	}
-	w.mu.Lock()
-	defer w.mu.Unlock()
-	if early := w.opts.PostEvery - time.Since(w.lastPost[channel]); early > 0 {
-		return int(early/time.Second) + 1
-	}
-	w.lastPost[channel] = time.Now()
-	return 0
-}
-
-func (w *Workspace) fail(rw http.ResponseWriter, name string, args url.Values, f Fault) {
-	if f.RetryAfter > 0 {
-		rw.Header().Set("Retry-After", strconv.Itoa(f.RetryAfter))
-	}
-	a := answer{"ok": false}
-	if f.Error != "" {
-		a["error"] = f.Error
-	}
-	status := f.Status
-	if status == 0 {
-		status = http.StatusOK
-	}
-	w.finish(rw, name, args, status, a)
+	return strings.Replace(scope, "*", kind, 1)
 }
 
 // finish writes the answer and keeps the call.
-func (w *Workspace) finish(rw http.ResponseWriter, name string, args url.Values, status int, a answer) {
+func (p *platform) finish(rw http.ResponseWriter, c call, status int, a answer) {
 	code, _ := a["error"].(string)
 	if code == "" && a["ok"] == false {
 		code = "none given"
 	}
-	w.mu.Lock()
-	w.calls = append(w.calls, Call{Method: name, Channel: args.Get("channel"), At: time.Now(), Status: status, Error: code})
-	w.bump()
-	w.mu.Unlock()
+	kept := Call{Method: c.name, Channel: c.args.Get("channel"), At: time.Now(), Status: status, Error: code}
+	if c.team != nil {
+		kept.Team = c.team.opts.Team
+	}
+	p.mu.Lock()
+	p.calls = append(p.calls, kept)
+	p.bump()
+	p.mu.Unlock()
 	rw.Header().Set("Content-Type", "application/json; charset=utf-8")
 	rw.WriteHeader(status)
 	_ = json.NewEncoder(rw).Encode(a)
+}
+
+// number reads a number of a call; left out or unreadable, it has the
+// page's default.
+func number(args url.Values, name string, byDefault int) int {
+	if n, err := strconv.Atoi(args.Get(name)); err == nil {
+		return n
+	}
+	return byDefault
+}
+
+// on reads a switch of a call; left out, it has the page's default.
+func on(args url.Values, name string, byDefault bool) bool {
+	if v, err := strconv.ParseBool(args.Get(name)); err == nil {
+		return v
+	}
+	return byDefault
+}
+
+// first returns the first refusal there is.
+func first(refusals ...answer) answer {
+	for _, r := range refusals {
+		if r != nil {
+			return r
+		}
+	}
+	return nil
 }

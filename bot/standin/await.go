@@ -8,19 +8,19 @@ import (
 
 // Await returns when the condition holds; it is looked at again after every
 // change of the workspace. It may call any method of the workspace.
-func (w *Workspace) Await(ctx context.Context, cond func() bool) error {
-	w.mu.Lock()
-	w.waiting++
-	w.mu.Unlock()
+func (p *platform) Await(ctx context.Context, cond func() bool) error {
+	p.mu.Lock()
+	p.waiting++
+	p.mu.Unlock()
 	defer func() {
-		w.mu.Lock()
-		w.waiting--
-		w.mu.Unlock()
+		p.mu.Lock()
+		p.waiting--
+		p.mu.Unlock()
 	}()
 	for {
-		w.mu.Lock()
-		changed := w.changed
-		w.mu.Unlock()
+		p.mu.Lock()
+		changed := p.changed
+		p.mu.Unlock()
 		if cond() {
 			return nil
 		}
@@ -34,10 +34,10 @@ func (w *Workspace) Await(ctx context.Context, cond func() bool) error {
 
 // Wake has every Await look at its condition again, for what lies outside the
 // workspace.
-func (w *Workspace) Wake() {
-	w.mu.Lock()
-	defer w.mu.Unlock()
-	w.bump()
+func (p *platform) Wake() {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	p.bump()
 }
 
 // Reply waits for the bot's first reply in a message's thread.
@@ -46,7 +46,7 @@ func (w *Workspace) Reply(ctx context.Context, m Message) (Message, error) {
 	err := w.Await(ctx, func() bool {
 		i := slices.IndexFunc(w.Thread(m.Channel, m.Thread()), func(o Message) bool {
 			reply = o
-			return o.BotID == BotID && o.TS > m.TS
+			return o.BotID == w.botID && o.For == "" && o.TS > m.TS
 		})
 		return i >= 0
 	})
@@ -70,23 +70,23 @@ func (w *Workspace) Thread(channel, ts string) []Message {
 }
 
 // Acks are the acknowledgements in the order in which they came.
-func (w *Workspace) Acks() []Ack {
-	w.mu.Lock()
-	defer w.mu.Unlock()
-	return slices.Clone(w.acks)
+func (p *platform) Acks() []Ack {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	return slices.Clone(p.acks)
 }
 
 // Acked says whether any delivery of an event was acknowledged.
-func (w *Workspace) Acked(eventID string) bool {
-	return slices.ContainsFunc(w.Acks(), func(a Ack) bool { return a.Event == eventID })
+func (p *platform) Acked(eventID string) bool {
+	return slices.ContainsFunc(p.Acks(), func(a Ack) bool { return a.Event == eventID })
 }
 
 // Deliveries are the tries to tell the app of an event, in order.
-func (w *Workspace) Deliveries(eventID string) []Delivery {
-	w.mu.Lock()
-	defer w.mu.Unlock()
+func (p *platform) Deliveries(eventID string) []Delivery {
+	p.mu.Lock()
+	defer p.mu.Unlock()
 	var list []Delivery
-	for _, d := range w.deliveries {
+	for _, d := range p.deliveries {
 		if d.Event == eventID {
 			list = append(list, *d)
 		}
@@ -95,8 +95,8 @@ func (w *Workspace) Deliveries(eventID string) []Delivery {
 }
 
 // Calls are those of one method, in order.
-func (w *Workspace) Calls(method string) []Call {
-	w.mu.Lock()
-	defer w.mu.Unlock()
-	return slices.DeleteFunc(slices.Clone(w.calls), func(c Call) bool { return c.Method != method })
+func (p *platform) Calls(method string) []Call {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	return slices.DeleteFunc(slices.Clone(p.calls), func(c Call) bool { return c.Method != method })
 }

@@ -1,10 +1,14 @@
 package standin_test
 
 import (
+	"context"
 	"encoding/json"
+	"io"
 	"net/http"
 	"net/url"
+	"strconv"
 	"strings"
+	"sync/atomic"
 	"testing"
 	"time"
 
@@ -123,4 +127,83 @@ func (c *client) ack(envelope string) {
 	if err := c.conn.WriteJSON(map[string]string{"envelope_id": envelope}); err != nil {
 		c.Fatal(err)
 	}
+}
+
+// told is an envelope with its payload as it came.
+type told struct {
+	Type     string         `json:"type"`
+	Envelope string         `json:"envelope_id"`
+	Accepts  bool           `json:"accepts_response_payload"`
+	Payload  map[string]any `json:"payload"`
+}
+
+// told returns the next envelope.
+func (c *client) told() told {
+	c.Helper()
+	if err := c.conn.SetReadDeadline(time.Now().Add(time.Minute)); err != nil {
+		c.Fatal(err)
+	}
+	var f told
+	if err := c.conn.ReadJSON(&f); err != nil {
+		c.Fatal(err)
+	}
+	return f
+}
+
+// answer acknowledges an envelope with a payload.
+func (c *client) answer(envelope string, payload any) {
+	c.Helper()
+	if err := c.conn.WriteJSON(map[string]any{"envelope_id": envelope, "payload": payload}); err != nil {
+		c.Fatal(err)
+	}
+}
+
+// respond posts to a response_url and returns the status and the words.
+func respond(t *testing.T, address, body string) (int, string) {
+	t.Helper()
+	resp, err := http.Post(address, "application/json", strings.NewReader(body))
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer resp.Body.Close()
+	words, err := io.ReadAll(resp.Body)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return resp.StatusCode, string(words)
+}
+
+// clock runs ahead when it is told to.
+type clock struct{ ahead atomic.Int64 }
+
+func (c *clock) now() time.Time       { return time.Now().Add(time.Duration(c.ahead.Load())) }
+func (c *clock) pass(d time.Duration) { c.ahead.Add(int64(d)) }
+
+// await waits for a condition of the workspace.
+func await(t *testing.T, w *standin.Workspace, cond func() bool) {
+	t.Helper()
+	ctx, cancel := context.WithTimeout(t.Context(), time.Minute)
+	defer cancel()
+	if err := w.Await(ctx, cond); err != nil {
+		t.Fatal(err)
+	}
+}
+
+// at reads a field of nested objects and lists, such as "view.blocks.0.type".
+func at(v any, path string) any {
+	for step := range strings.SplitSeq(path, ".") {
+		switch in := v.(type) {
+		case map[string]any:
+			v = in[step]
+		case []any:
+			i, err := strconv.Atoi(step)
+			if err != nil || i >= len(in) {
+				return nil
+			}
+			v = in[i]
+		default:
+			return nil
+		}
+	}
+	return v
 }

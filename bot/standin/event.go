@@ -6,11 +6,27 @@ import (
 	"time"
 )
 
-// event is one event the app is told of, however often.
+// The kinds of envelopes (documented: Socket Mode, envelopes).
+const (
+	eventsAPI     = "events_api"
+	interactive   = "interactive"
+	slashCommands = "slash_commands"
+)
+
+// event is one thing the app is told of, however often.
 type event struct {
 	id      string
+	kind    string
 	payload json.RawMessage
+	// reply takes what the app answered to an interaction; nil for events,
+	// which are answered by calls.
+	reply func(json.RawMessage)
 }
+
+// retried says whether it comes again where it was not acknowledged: events
+// do (documented: Events API, retries), interactions do not (documented:
+// interactivity, the person sees that it failed).
+func (e *event) retried() bool { return e.kind == eventsAPI }
 
 // retry is a delivery that waits for a socket.
 type retry struct {
@@ -25,7 +41,8 @@ type Delivery struct {
 	Event    string
 	Attempt  int    // 0 for the first
 	Reason   string // why it was tried again
-	Socket   int    // number of the socket it went to
+	Socket   int    // number of the socket it went to; 0 for a request URL
+	Status   int    // of HTTP, from a request URL
 	Sent     time.Time
 	Acked    time.Time // zero until acknowledged
 	from     *event
@@ -40,7 +57,7 @@ type Ack struct {
 	Payload  json.RawMessage
 }
 
-// inner is the event itself (platform documentation, app_mention and
+// inner is the event itself (documented: app_mention and
 // message.im).
 type inner struct {
 	Type        string `json:"type"`
@@ -59,6 +76,8 @@ type inner struct {
 	Edited      *edit  `json:"edited,omitempty"`
 	Message     *inner `json:"message,omitempty"`
 	Previous    *inner `json:"previous_message,omitempty"`
+
+	Blocks []Block `json:"blocks,omitempty"`
 }
 
 type edit struct {
@@ -66,7 +85,7 @@ type edit struct {
 	TS   string `json:"ts"`
 }
 
-// callback is what wraps it (platform documentation, Events API).
+// callback is what wraps it (documented: Events API).
 type callback struct {
 	Token          string          `json:"token"` // deprecated by the platform, still sent
 	TeamID         string          `json:"team_id"`
@@ -85,7 +104,7 @@ type authorization struct {
 	IsBot  bool   `json:"is_bot"`
 }
 
-// envelope is what travels on the socket (platform documentation, Socket
+// envelope is what travels on the socket (documented: Socket
 // Mode).
 type envelope struct {
 	ID      string          `json:"envelope_id"`
@@ -98,11 +117,11 @@ type envelope struct {
 
 // newEvent wraps an event and remembers it. The lock is held.
 func (w *Workspace) newEvent(in any) *event {
-	e := &event{id: fmt.Sprintf("Ev%09X", w.next())}
+	e := &event{id: fmt.Sprintf("Ev%09X", w.next()), kind: eventsAPI}
 	payload, err := json.Marshal(callback{
-		Token: "standin-verification-token", TeamID: TeamID, AppID: AppID,
+		Token: "standin-verification-token", TeamID: w.opts.Team, AppID: AppID,
 		Event: in, Type: "event_callback", EventID: e.id, EventTime: w.stamp / 1e6,
-		Authorizations: []authorization{{TeamID: TeamID, UserID: BotUser, IsBot: true}},
+		Authorizations: []authorization{{TeamID: w.opts.Team, UserID: w.botUser, IsBot: true}},
 	})
 	if err != nil {
 		panic("standin: an event that is no JSON: " + err.Error()) // a fault of the test that made it

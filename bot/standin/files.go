@@ -28,12 +28,12 @@ type File struct {
 // made to fail.
 const upload = "upload"
 
-// maxAltText is the longest description of an image, in characters (platform
-// documentation, files.getUploadURLExternal, errors).
+// maxAltText is the longest description of an image, in characters (documented:
+// files.getUploadURLExternal, errors).
 const maxAltText = 1000
 
 // uploadURL announces a file and hands out the address that takes it
-// (platform documentation, files.getUploadURLExternal).
+// (documented: files.getUploadURLExternal).
 func (w *Workspace) uploadURL(args url.Values) answer {
 	length, err := strconv.Atoi(args.Get("length"))
 	switch {
@@ -53,17 +53,17 @@ func (w *Workspace) uploadURL(args url.Values) answer {
 const uploadPath = "/upload/v1/"
 
 // serveUpload takes a file, raw or as a form. It answers 200 to a file that
-// it took, and something else to one it did not (platform documentation,
+// it took, and something else to one it did not (documented:
 // files.getUploadURLExternal); that a wrong length is refused is from memory.
-func (w *Workspace) serveUpload(rw http.ResponseWriter, r *http.Request) {
-	if f := w.fault(upload, ""); f != nil {
-		w.fail(rw, upload, url.Values{}, *f)
+func (p *platform) serveUpload(rw http.ResponseWriter, r *http.Request) {
+	if f := p.fault(upload, ""); f != nil {
+		p.fail(rw, call{name: upload}, *f)
 		return
 	}
 	content, err := sent(rw, r)
 	status := http.StatusOK
-	w.mu.Lock()
-	f := w.files[strings.TrimPrefix(r.URL.Path, uploadPath)]
+	p.mu.Lock()
+	f := p.files[strings.TrimPrefix(r.URL.Path, uploadPath)]
 	switch {
 	case r.Method != http.MethodPost:
 		status = http.StatusMethodNotAllowed
@@ -74,9 +74,9 @@ func (w *Workspace) serveUpload(rw http.ResponseWriter, r *http.Request) {
 	default:
 		f.Content = content
 	}
-	w.calls = append(w.calls, Call{Method: upload, At: time.Now(), Status: status})
-	w.bump()
-	w.mu.Unlock()
+	p.calls = append(p.calls, Call{Method: upload, At: time.Now(), Status: status})
+	p.bump()
+	p.mu.Unlock()
 	rw.WriteHeader(status)
 	fmt.Fprintf(rw, "%s - %d", http.StatusText(status), len(content))
 }
@@ -99,7 +99,7 @@ func sent(rw http.ResponseWriter, r *http.Request) ([]byte, error) {
 }
 
 // completeUpload shares files that were sent, in a thread where one is named
-// (platform documentation, files.completeUploadExternal; the codes of its
+// (documented: files.completeUploadExternal; the codes of its
 // errors are from memory).
 func (w *Workspace) completeUpload(args url.Values) answer {
 	var named []struct{ ID, Title string }
@@ -108,12 +108,10 @@ func (w *Workspace) completeUpload(args url.Values) answer {
 	}
 	w.mu.Lock()
 	defer w.mu.Unlock()
-	c, ok := w.channels[args.Get("channel")]
+	c, refused := w.room(args.Get("channel"))
 	switch thread := args.Get("thread_ts"); {
-	case !ok:
-		return failed("channel_not_found")
-	case c.Absent:
-		return failed("not_in_channel")
+	case refused != nil:
+		return refused
 	case thread != "" && !w.begins(c.ID, thread):
 		return failed("invalid_thread_ts")
 	}
@@ -122,7 +120,7 @@ func (w *Workspace) completeUpload(args url.Values) answer {
 			return failed("file_not_found")
 		}
 	}
-	m := Message{Channel: c.ID, User: BotUser, BotID: BotID, Subtype: "file_share", ThreadTS: args.Get("thread_ts"), At: time.Now(), TS: w.now()}
+	m := Message{Channel: c.ID, User: w.botUser, BotID: w.botID, Subtype: "file_share", ThreadTS: args.Get("thread_ts"), At: time.Now(), TS: w.now()}
 	list := make([]answer, 0, len(named))
 	for _, n := range named {
 		f := w.files[n.ID]
@@ -130,10 +128,9 @@ func (w *Workspace) completeUpload(args url.Values) answer {
 		m.Files = append(m.Files, *f)
 		list = append(list, answer{"id": f.ID, "title": f.Title})
 	}
-	if events := w.tell(&m); len(events) > 0 && !w.closed {
-		w.work.Go(func() { w.deliverAll(events) })
+	if events := w.tell(&m); len(events) > 0 {
+		w.background(func() { w.deliverAll(events) })
 	}
-	w.bump()
 	return answer{"ok": true, "files": list}
 }
 
@@ -141,4 +138,15 @@ func (w *Workspace) completeUpload(args url.Values) answer {
 // a thread's first: a file is never shared under a reply's. The lock is held.
 func (w *Workspace) begins(channel, ts string) bool {
 	return slices.ContainsFunc(w.messages[channel], func(m *Message) bool { return m.TS == ts && m.Thread() == ts })
+}
+
+// File is a file that was shared; false where there is none of that id.
+func (p *platform) File(id string) (File, bool) {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	f := p.files[id]
+	if f == nil || !f.shared {
+		return File{}, false
+	}
+	return *f, true
 }

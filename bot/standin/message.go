@@ -16,11 +16,15 @@ type Message struct {
 	ThreadTS string // empty on a message that is in no thread
 	Subtype  string
 	Edited   bool
+	Blocks   []Block
 	Files    []File
-	Events   []string  // ids of the events that told the app of it
-	At       time.Time // when it arrived here
+	// Reactions are what people and the bot put under it.
+	Reactions []Reaction
+	For       string    // the only person who sees it; empty for everybody
+	Events    []string  // ids of the events that told the app of it
+	At        time.Time // when it arrived here
 
-	// What the poster asked for (platform documentation, chat.postMessage).
+	// What the poster asked for (documented: chat.postMessage).
 	Plain     bool   // mrkdwn was off: no *bold*, no _italic_
 	Parse     string // "", "none" or "full"
 	LinkNames bool
@@ -35,10 +39,28 @@ func (m Message) Thread() string {
 	return m.TS
 }
 
+// inner is the message as events tell of it.
+func (m Message) inner() inner {
+	return inner{
+		Type: "message", Subtype: m.Subtype, User: m.User, BotID: m.BotID, Text: m.Text, TS: m.TS,
+		ThreadTS: m.ThreadTS, Blocks: m.Blocks,
+	}
+}
+
+// wire is the message as calls answer with it.
+func (m Message) wire(w *Workspace) inner {
+	in := m.inner()
+	in.Team = w.opts.Team
+	if in.BotID != "" {
+		in.AppID = AppID
+	}
+	return in
+}
+
 var entities = strings.NewReplacer("&lt;", "<", "&gt;", ">", "&amp;", "&")
 
 // Shown is the text as a person sees it, markup left as it is. The platform
-// writes &, < and > as entities and nothing else (platform documentation,
+// writes &, < and > as entities and nothing else (documented:
 // formatting message text).
 func (m Message) Shown() string { return entities.Replace(m.Text) }
 
@@ -52,7 +74,7 @@ var (
 
 // Pings are those whose phones would buzz for the message. Markup in angle
 // brackets always counts; a bare @name only where the poster asked for names
-// to be found, by link_names or parse=full (platform documentation,
+// to be found, by link_names or parse=full (documented:
 // formatting message text).
 func (m Message) Pings() []string {
 	var names []string
@@ -68,7 +90,7 @@ func (m Message) Pings() []string {
 }
 
 // Links are the links the message would show: markup, and bare addresses
-// unless parse is none (platform documentation, formatting message text).
+// unless parse is none (documented: formatting message text).
 func (m Message) Links() []string {
 	links := rawLink.FindAllString(m.Text, -1)
 	if m.Parse != "none" {
@@ -85,10 +107,10 @@ func (w *Workspace) Typed(text string) string {
 	return name.ReplaceAllLiteralString(escaped, w.Mention())
 }
 
-// mentions says whether the text calls the bot.
-func mentions(text string) bool {
+// mentioned says whether the text calls the bot.
+func (w *Workspace) mentioned(text string) bool {
 	for _, f := range markup.FindAllStringSubmatch(text, -1) {
-		if f[1] == "@"+BotUser {
+		if f[1] == "@"+w.botUser {
 			return true
 		}
 	}

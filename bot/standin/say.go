@@ -51,7 +51,6 @@ func (w *Workspace) record(channel, user, text string, reply chan Message, opts 
 		w.replies[thread{m.Channel, m.Thread()}] = reply
 	}
 	events := w.tell(&m)
-	w.bump()
 	if s.silent {
 		return m, func() {}
 	}
@@ -62,17 +61,15 @@ func (w *Workspace) record(channel, user, text string, reply chan Message, opts 
 // is held.
 //
 // A mention makes an app_mention in a channel and none in a direct message;
-// an app hears of a channel only as a member (platform documentation,
+// an app hears of a channel only as a member (documented:
 // app_mention, message.im, message.channels). It hears of its own posts too.
 func (w *Workspace) tell(m *Message) []*event {
 	ch := w.channels[m.Channel]
-	in := inner{
-		Type: "message", Subtype: m.Subtype, User: m.User, BotID: m.BotID, Text: m.Text, TS: m.TS,
-		ThreadTS: m.ThreadTS, Channel: m.Channel, Team: TeamID, EventTS: m.TS,
-	}
+	in := m.inner()
+	in.Channel, in.Team, in.EventTS = m.Channel, w.opts.Team, m.TS
 	var events []*event
 	switch {
-	case ch.Absent:
+	case ch.Absent || !w.installed:
 	case ch.direct():
 		if in.ChannelType = "im"; w.opts.sends("message.im") {
 			events = append(events, w.newEvent(in))
@@ -81,7 +78,7 @@ func (w *Workspace) tell(m *Message) []*event {
 		if in.ChannelType = "channel"; w.opts.sends("message.channels") {
 			events = append(events, w.newEvent(in))
 		}
-		if in.ChannelType = ""; mentions(m.Text) && w.opts.sends("app_mention") {
+		if in.ChannelType = ""; w.mentioned(m.Text) && w.opts.sends("app_mention") {
 			in.Type = "app_mention"
 			events = append(events, w.newEvent(in))
 		}
@@ -91,6 +88,7 @@ func (w *Workspace) tell(m *Message) []*event {
 	}
 	w.messages[m.Channel] = append(w.messages[m.Channel], m)
 	w.known[thread{m.Channel, m.TS}] = true
+	w.show()
 	return events
 }
 
@@ -107,42 +105,47 @@ func (w *Workspace) Delete(m Message) Message {
 // change rewrites a message or takes it away, and tells the app.
 func (w *Workspace) change(m Message, text, subtype string) Message {
 	w.mu.Lock()
-	list := w.messages[m.Channel]
-	i := slices.IndexFunc(list, func(o *Message) bool { return o.TS == m.TS })
-	if i < 0 {
+	kept := w.find(m.Channel, m.TS)
+	if kept == nil {
 		w.mu.Unlock()
 		panic("standin: no message " + m.TS + " in " + m.Channel) // a fault of the test
 	}
-	before := inner{Type: "message", User: m.User, Text: m.Text, TS: m.TS, ThreadTS: m.ThreadTS}
+	before := kept.inner()
 	after := before
 	after.Text, after.Edited = text, &edit{User: m.User, TS: w.now()}
-	m.Text, m.Edited, m.Events = text, true, nil
+	kept.Text, kept.Edited, kept.Events = text, true, nil
 	events := w.tellChange(m.Channel, subtype, before, after)
 	for _, e := range events {
-		m.Events = append(m.Events, e.id)
+		kept.Events = append(kept.Events, e.id)
 	}
-	kept := m
-	if list[i] = &kept; subtype == "message_deleted" {
-		w.messages[m.Channel] = slices.Delete(list, i, i+1)
+	m = *kept
+	if subtype == "message_deleted" {
+		w.messages[m.Channel] = slices.DeleteFunc(w.messages[m.Channel], func(o *Message) bool { return o == kept })
 		delete(w.known, thread{m.Channel, m.TS})
 	}
-	w.bump()
+	w.show()
 	w.mu.Unlock()
 	w.deliverAll(events)
 	return m
 }
 
-// tellChange makes the event that speaks of a change: message_changed or
-// message_deleted in a direct message (platform documentation, the pages of
-// the two), and an app_mention marked as edited where the new text in a
-// channel calls the bot (from memory). The lock is held.
+// tellChange makes the events that speak of a change: message_changed or
+// message_deleted where the app reads the messages (documented: the pages of
+// the two), and an app_mention marked as edited where a person's new text in
+// a channel calls the bot (from memory). The lock is held.
 func (w *Workspace) tellChange(channel, subtype string, before, after inner) []*event {
 	ch := w.channels[channel]
-	switch {
-	case ch.Absent:
-	case ch.direct() && w.opts.sends("message.im"):
+	kind := "channel"
+	if ch.direct() {
+		kind = "im"
+	}
+	var events []*event
+	if ch.Absent || !w.installed {
+		return nil
+	}
+	if w.opts.sends(map[string]string{"im": "message.im", "channel": "message.channels"}[kind]) {
 		out := inner{
-			Type: "message", Subtype: subtype, Channel: channel, ChannelType: "im",
+			Type: "message", Subtype: subtype, Channel: channel, ChannelType: kind,
 			TS: after.Edited.TS, EventTS: after.Edited.TS, Previous: &before,
 		}
 		if subtype == "message_deleted" {
@@ -150,25 +153,26 @@ func (w *Workspace) tellChange(channel, subtype string, before, after inner) []*
 		} else {
 			out.Message = &after
 		}
-		return []*event{w.newEvent(out)}
-	case mentions(after.Text) && w.opts.sends("app_mention"):
-		after.Type, after.Channel, after.EventTS = "app_mention", channel, after.Edited.TS
-		return []*event{w.newEvent(after)}
+		events = append(events, w.newEvent(out))
 	}
-	return nil
+	if kind == "channel" && subtype == "message_changed" && after.BotID == "" && w.mentioned(after.Text) && w.opts.sends("app_mention") {
+		after.Type, after.Channel, after.EventTS = "app_mention", channel, after.Edited.TS
+		events = append(events, w.newEvent(after))
+	}
+	return events
 }
 
 // Redeliver tells the app of an event once more, in a new envelope, in
-// whatever order the caller chooses (platform documentation, Events API,
+// whatever order the caller chooses (documented: Events API,
 // retries: the reasons are timeouts and errors of several kinds).
-func (w *Workspace) Redeliver(eventID string, attempt int, reason string) error {
-	w.mu.Lock()
-	e := w.events[eventID]
-	w.mu.Unlock()
+func (p *platform) Redeliver(eventID string, attempt int, reason string) error {
+	p.mu.Lock()
+	e := p.events[eventID]
+	p.mu.Unlock()
 	if e == nil {
 		return fmt.Errorf("no event %q", eventID)
 	}
-	w.deliver(retry{event: e, attempt: attempt, reason: reason})
+	p.deliver(retry{event: e, attempt: attempt, reason: reason})
 	return nil
 }
 

@@ -2,7 +2,6 @@ package standin
 
 import (
 	"encoding/json"
-	"fmt"
 	"net/http"
 	"slices"
 	"sync"
@@ -13,9 +12,9 @@ import (
 
 // Limits of Socket Mode.
 const (
-	maxSockets = 10     // platform documentation, Socket Mode
+	maxSockets = 10     // documented: Socket Mode
 	maxAck     = 20_480 // a longer answer is ignored in silence (from memory)
-	maxRetries = 3      // platform documentation, Events API, retries
+	maxRetries = 3      // documented: Events API, retries
 	writeLimit = 10 * time.Second
 )
 
@@ -43,12 +42,12 @@ func (s *socket) write(v any) error {
 var upgrader = websocket.Upgrader{CheckOrigin: func(*http.Request) bool { return true }}
 
 // serveLink opens a socket for a ticket, which serves once.
-func (w *Workspace) serveLink(rw http.ResponseWriter, r *http.Request) {
+func (p *platform) serveLink(rw http.ResponseWriter, r *http.Request) {
 	ticket := r.URL.Query().Get("ticket")
-	w.mu.Lock()
-	good := w.tickets[ticket]
-	delete(w.tickets, ticket)
-	w.mu.Unlock()
+	p.mu.Lock()
+	good := p.tickets[ticket]
+	delete(p.tickets, ticket)
+	p.mu.Unlock()
 	if !good {
 		http.Error(rw, "no such ticket", http.StatusUnauthorized)
 		return
@@ -58,7 +57,7 @@ func (w *Workspace) serveLink(rw http.ResponseWriter, r *http.Request) {
 		return // Upgrade has answered
 	}
 	s := &socket{conn: conn}
-	if !w.admit(s) {
+	if !p.admit(s) {
 		// The reason is from memory.
 		_ = s.write(map[string]string{"type": "disconnect", "reason": "too_many_websockets"})
 		_ = conn.Close()
@@ -67,51 +66,51 @@ func (w *Workspace) serveLink(rw http.ResponseWriter, r *http.Request) {
 
 // admit counts a socket in and greets it; envelopes may follow the greeting,
 // never precede it.
-func (w *Workspace) admit(s *socket) bool {
-	w.mu.Lock()
-	if w.closed || len(w.sockets) >= maxSockets {
-		w.mu.Unlock()
+func (p *platform) admit(s *socket) bool {
+	p.mu.Lock()
+	if p.closed || len(p.sockets) >= maxSockets {
+		p.mu.Unlock()
 		return false
 	}
-	s.number = int(w.next())
+	s.number = int(p.next())
 	err := s.write(map[string]any{
-		"type": "hello", "num_connections": len(w.sockets) + 1,
+		"type": "hello", "num_connections": len(p.sockets) + 1,
 		"connection_info": map[string]string{"app_id": AppID},
 		"debug_info":      map[string]any{"host": "standin", "approximate_connection_time": 18060},
 	})
-	w.sockets = append(w.sockets, s)
-	backlog := w.backlog
-	w.backlog = nil
-	w.work.Go(func() { w.listen(s) })
-	w.bump()
-	w.mu.Unlock()
+	p.sockets = append(p.sockets, s)
+	backlog := p.backlog
+	p.backlog = nil
+	p.work.Go(func() { p.listen(s) })
+	p.bump()
+	p.mu.Unlock()
 	if err != nil {
 		_ = s.conn.Close() // listen notices
 	}
 	for _, r := range backlog {
-		w.deliver(r)
+		p.deliver(r)
 	}
 	return true
 }
 
 // listen reads acknowledgements until the socket closes, and pings it.
-func (w *Workspace) listen(s *socket) {
+func (p *platform) listen(s *socket) {
 	done := make(chan struct{})
-	w.work.Go(func() { w.ping(s, done) })
+	p.work.Go(func() { p.ping(s, done) })
 	for {
 		_, data, err := s.conn.ReadMessage()
 		if err != nil {
 			break
 		}
-		w.acknowledge(s, data)
+		p.acknowledge(s, data)
 	}
 	close(done)
 	_ = s.conn.Close()
-	w.gone(s)
+	p.gone(s)
 }
 
-func (w *Workspace) ping(s *socket, done <-chan struct{}) {
-	beat := time.NewTicker(w.opts.PingEvery)
+func (p *platform) ping(s *socket, done <-chan struct{}) {
+	beat := time.NewTicker(p.shared.PingEvery)
 	defer beat.Stop()
 	// The first comes at once, so that a client that counts on pings need
 	// not wait for one.
@@ -127,7 +126,7 @@ func (w *Workspace) ping(s *socket, done <-chan struct{}) {
 	}
 }
 
-func (w *Workspace) acknowledge(s *socket, data []byte) {
+func (p *platform) acknowledge(s *socket, data []byte) {
 	var a struct {
 		Envelope string          `json:"envelope_id"`
 		Payload  json.RawMessage `json:"payload"`
@@ -135,101 +134,62 @@ func (w *Workspace) acknowledge(s *socket, data []byte) {
 	if len(data) >= maxAck || json.Unmarshal(data, &a) != nil {
 		return
 	}
-	w.mu.Lock()
-	defer w.mu.Unlock()
-	ack := Ack{Envelope: a.Envelope, Socket: s.number, At: time.Now(), Payload: a.Payload}
-	if d := w.byEnvelope[a.Envelope]; d != nil {
-		ack.Event, d.Acked = d.Event, ack.At
+	p.acked(Ack{Envelope: a.Envelope, Socket: s.number, At: time.Now(), Payload: a.Payload})
+}
+
+// acked keeps an acknowledgement and acts on what it answers.
+func (p *platform) acked(a Ack) {
+	p.mu.Lock()
+	var again bool
+	var e *event
+	if d := p.byEnvelope[a.Envelope]; d != nil {
+		again, e = !d.Acked.IsZero(), d.from
+		a.Event, d.Acked = d.Event, a.At
 	}
-	w.acks = append(w.acks, ack)
-	w.bump()
+	p.acks = append(p.acks, a)
+	p.bump()
+	p.mu.Unlock()
+	if e != nil && e.reply != nil && !again {
+		e.reply(a.Payload)
+	}
 }
 
 // gone counts a socket out. What it left unacknowledged comes again as soon
 // as a socket is open; the real platform tries at once, after a minute and
-// after five (platform documentation, Events API, retries).
-func (w *Workspace) gone(s *socket) {
-	w.mu.Lock()
-	w.sockets = slices.DeleteFunc(w.sockets, func(o *socket) bool { return o == s })
+// after five (documented: Events API, retries).
+func (p *platform) gone(s *socket) {
+	p.mu.Lock()
+	p.sockets = slices.DeleteFunc(p.sockets, func(o *socket) bool { return o == s })
 	var again []retry
-	for _, d := range w.deliveries {
-		if d.Socket == s.number && d.Acked.IsZero() && d.Attempt < maxRetries && !w.settled(d) {
+	for _, d := range p.deliveries {
+		if d.Socket == s.number && d.from.retried() && d.Acked.IsZero() && d.Attempt < maxRetries && !p.settled(d) {
 			again = append(again, retry{event: d.from, attempt: d.Attempt + 1, reason: "timeout"})
 		}
 	}
-	w.bump()
-	w.mu.Unlock()
+	p.bump()
+	p.mu.Unlock()
 	for _, r := range again {
-		w.deliver(r)
-	}
-}
-
-// settled says whether another delivery of the same event was acknowledged.
-// The lock is held.
-func (w *Workspace) settled(d *Delivery) bool {
-	return slices.ContainsFunc(w.deliveries, func(o *Delivery) bool {
-		return o.Event == d.Event && !o.Acked.IsZero()
-	})
-}
-
-func (w *Workspace) deliverAll(events []*event) {
-	for _, e := range events {
-		w.deliver(retry{event: e})
-	}
-}
-
-// deliver sends an event to one of the open sockets, each in turn (platform
-// documentation, Socket Mode: any of the connections may get it). With none
-// open the first try is lost, and the next one waits for a socket.
-func (w *Workspace) deliver(r retry) {
-	w.mu.Lock()
-	var open []*socket
-	for _, s := range w.sockets {
-		if !s.leaving {
-			open = append(open, s)
-		}
-	}
-	if len(open) == 0 {
-		if r.attempt == 0 {
-			r.attempt, r.reason = 1, "timeout"
-		}
-		w.backlog = append(w.backlog, r)
-		w.mu.Unlock()
-		return
-	}
-	s := open[w.turn%len(open)]
-	w.turn++
-	d := &Delivery{
-		Envelope: fmt.Sprintf("00000000-0000-4000-8000-%012x", w.next()), Event: r.event.id,
-		Attempt: r.attempt, Reason: r.reason, Socket: s.number, Sent: time.Now(), from: r.event,
-	}
-	w.deliveries = append(w.deliveries, d)
-	w.byEnvelope[d.Envelope] = d
-	w.bump()
-	w.mu.Unlock()
-	err := s.write(envelope{ID: d.Envelope, Payload: r.event.payload, Type: "events_api", Attempt: r.attempt, Reason: r.reason})
-	if err != nil {
-		_ = s.conn.Close() // listen notices, and the event comes again
+		p.deliver(r)
 	}
 }
 
 // Sockets is the number of open sockets that take envelopes.
-func (w *Workspace) Sockets() int { return len(w.open()) }
+func (p *platform) Sockets() int { return len(p.open()) }
 
-func (w *Workspace) open() []*socket {
-	w.mu.Lock()
-	defer w.mu.Unlock()
-	return slices.DeleteFunc(slices.Clone(w.sockets), func(s *socket) bool { return s.leaving })
+func (p *platform) open() []*socket {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	return slices.DeleteFunc(slices.Clone(p.sockets), func(s *socket) bool { return s.leaving })
 }
 
 // Disconnect asks the app to leave every socket: "warning" some seconds
 // before the platform closes it, "refresh_requested" when it does so at once
-// (platform documentation, Socket Mode, disconnecting).
-func (w *Workspace) Disconnect(reason string) {
-	for _, s := range w.open() {
-		w.mu.Lock()
+// (documented: Socket Mode, disconnecting).
+func (p *platform) Disconnect(reason string) {
+	for _, s := range p.open() {
+		p.mu.Lock()
 		s.leaving = true
-		w.mu.Unlock()
+		p.mu.Unlock()
 		err := s.write(map[string]any{
 			"type": "disconnect", "reason": reason, "debug_info": map[string]string{"host": "standin"},
 		})

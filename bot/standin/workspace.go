@@ -2,135 +2,94 @@ package standin
 
 import (
 	"fmt"
-	"net"
-	"net/http"
-	"slices"
-	"sync"
+	"strings"
 	"time"
 )
 
-// Workspace is a running stand-in.
+// Workspace is one workspace of a running stand-in.
 type Workspace struct {
-	opts   Options
-	server *http.Server
-	addr   string
-	work   sync.WaitGroup
+	*platform
+	opts           Options
+	botUser, botID string
 
-	mu      sync.Mutex
-	changed chan struct{} // closed at the next change, if anyone waits
-	waiting int
-	closed  bool
-	serial  int64 // last number given out
-	stamp   int64 // last message stamp, in microseconds
-	conns   int   // TCP connections ever accepted
-
-	channels   map[string]Channel
-	messages   map[string][]*Message // by channel, oldest first
-	known      map[thread]bool       // stamps of the messages there are
-	replies    map[thread]chan Message
-	events     map[string]*event
-	deliveries []*Delivery
-	byEnvelope map[string]*Delivery
-	backlog    []retry // events that wait for a socket
-	acks       []Ack
-	sockets    []*socket
-	turn       int // whose turn among the sockets
-	tickets    map[string]bool
-	faults     []*Fault
-	calls      []Call
-	lastPost   map[string]time.Time
-	files      map[string]*File
+	// Guarded by the stand-in's one lock.
+	installed bool
+	channels  map[string]Channel
+	order     []string              // of the channels, as they were given
+	messages  map[string][]*Message // by channel, oldest first
+	known     map[thread]bool       // stamps of the messages there are
+	replies   map[thread]chan Message
+	lastPost  map[string]time.Time
+	lastRead  time.Time        // of a thread
+	homes     map[string]*View // by user
+	modals    map[string]*View // by user: what is open on their screen
 }
 
 // thread names one conversation.
 type thread struct{ channel, ts string }
 
-// Start opens a workspace; the caller closes it.
+// Start opens a stand-in with one workspace; the caller closes it.
 func Start(o Options) (*Workspace, error) {
 	o = o.withDefaults()
-	l, err := net.Listen("tcp", o.Addr)
+	p, err := open(o.withSharedDefaults())
 	if err != nil {
-		return nil, fmt.Errorf("open the stand-in workspace: %w", err)
+		return nil, err
 	}
+	return p.add(o)
+}
+
+// Another adds a workspace to the stand-in: the same app, installed once
+// more, with a token of its own.
+func (w *Workspace) Another(o Options) (*Workspace, error) {
+	return w.add(o.withDefaults())
+}
+
+func (p *platform) add(o Options) (*Workspace, error) {
 	w := &Workspace{
-		opts: o, addr: l.Addr().String(), changed: make(chan struct{}),
+		platform: p, opts: o, botUser: BotUser, botID: BotID, installed: !o.NotInstalled,
 		channels: map[string]Channel{}, messages: map[string][]*Message{},
-		known: map[thread]bool{}, replies: map[thread]chan Message{}, events: map[string]*event{},
-		byEnvelope: map[string]*Delivery{}, tickets: map[string]bool{},
-		lastPost: map[string]time.Time{}, files: map[string]*File{},
+		known: map[thread]bool{}, replies: map[thread]chan Message{}, lastPost: map[string]time.Time{},
+		homes: map[string]*View{}, modals: map[string]*View{},
+	}
+	if o.Team != TeamID {
+		w.botUser, w.botID = "U0BOT"+strings.TrimPrefix(o.Team, "T"), "B0BOT"+strings.TrimPrefix(o.Team, "T")
 	}
 	for _, c := range o.Channels {
 		w.channels[c.ID] = c
+		w.order = append(w.order, c.ID)
 	}
-	mux := http.NewServeMux()
-	mux.HandleFunc("/api/", w.serveAPI)
-	mux.HandleFunc("/link/", w.serveLink)
-	mux.HandleFunc(uploadPath, w.serveUpload)
-	w.server = &http.Server{Handler: mux, ReadHeaderTimeout: 10 * time.Second, ConnState: w.count}
-	w.work.Go(func() { _ = w.server.Serve(l) })
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	for _, other := range p.teams {
+		if other.opts.Team == o.Team || other.opts.BotToken == o.BotToken {
+			return nil, fmt.Errorf("workspace %s is there already, or its token is", o.Team)
+		}
+	}
+	p.teams = append(p.teams, w)
 	return w, nil
 }
 
-// Close ends the workspace and everything that it runs.
-func (w *Workspace) Close() error {
-	w.mu.Lock()
-	w.closed = true
-	sockets := slices.Clone(w.sockets)
-	w.mu.Unlock()
-	err := w.server.Close()
-	for _, s := range sockets {
-		_ = s.conn.Close() // the app may have closed it
-	}
-	w.work.Wait()
-	return err
-}
-
-// URL is where the Web API is; it ends in a slash.
-func (w *Workspace) URL() string { return "http://" + w.addr + "/api/" }
+// ID is the workspace's id.
+func (w *Workspace) ID() string { return w.opts.Team }
 
 // BotToken is the token the workspace gave the bot.
 func (w *Workspace) BotToken() string { return w.opts.BotToken }
 
-// AppToken is the token with which the app opens sockets.
-func (w *Workspace) AppToken() string { return w.opts.AppToken }
+// BotID is the id by which the bot's posts are known.
+func (w *Workspace) BotID() string { return w.botID }
 
 // Mention is the bot's mention as it stands in a message.
-func (w *Workspace) Mention() string { return "<@" + BotUser + ">" }
+func (w *Workspace) Mention() string { return "<@" + w.botUser + ">" }
 
-// Connections is the number of TCP connections accepted so far.
-func (w *Workspace) Connections() int {
-	w.mu.Lock()
-	defer w.mu.Unlock()
-	return w.conns
-}
-
-func (w *Workspace) count(_ net.Conn, s http.ConnState) {
-	if s != http.StateNew {
-		return
+// user finds a person, or the bot.
+func (w *Workspace) user(id string) (User, bool) {
+	if id == w.botUser {
+		return User{ID: id, Name: w.opts.BotName, RealName: w.opts.BotName, Bot: true}, true
 	}
-	w.mu.Lock()
-	defer w.mu.Unlock()
-	w.conns++
-}
-
-// bump wakes whoever waits for a change. The lock is held.
-func (w *Workspace) bump() {
-	if w.waiting > 0 {
-		close(w.changed)
-		w.changed = make(chan struct{})
+	for _, u := range w.opts.Users {
+		if u.ID == id {
+			return u, true
+		}
 	}
-}
-
-// next gives out a number. The lock is held.
-func (w *Workspace) next() int64 {
-	w.serial++
-	return w.serial
-}
-
-// now is a message stamp: seconds, a dot and six digits, never the same
-// twice (platform documentation, messaging: ts is unique within a channel).
-// The lock is held.
-func (w *Workspace) now() string {
-	w.stamp = max(w.stamp+1, time.Now().UnixMicro())
-	return fmt.Sprintf("%d.%06d", w.stamp/1e6, w.stamp%1e6)
+	return User{}, false
 }

@@ -39,12 +39,16 @@ type Desk struct {
 // longer one is the next message.
 const longest = 1 << 20
 
-// Ask answers one question and says what became of it.
-func (d *Desk) Ask(ctx context.Context, thread, text string) (bot.Status, error) {
-	ev := bot.Event{
-		ID: uuid.NewString(), Workspace: "local", Channel: "terminal", Thread: thread,
-		User: d.User, Text: text, At: d.Now(), Units: d.Units,
-	}
+// Ask answers one question by itself and says what became of it.
+func (d *Desk) Ask(ctx context.Context, text string) (bot.Status, error) {
+	return d.answer(ctx, bot.Event{Thread: "ask", Text: text, Alone: true})
+}
+
+// answer takes an event to the desk, prints the reply and says what became of
+// the question.
+func (d *Desk) answer(ctx context.Context, ev bot.Event) (bot.Status, error) {
+	ev.ID, ev.Workspace, ev.Channel = uuid.NewString(), "local", "terminal"
+	ev.User, ev.At, ev.Units = d.User, d.Now(), d.Units
 	reply, err := d.Taker.Take(ctx, ev)
 	if err != nil {
 		return "", fmt.Errorf("answer: %w", err)
@@ -73,7 +77,7 @@ func (d *Desk) render(r bot.Reply) string {
 
 // Chat answers one message a line until the input ends, as one conversation.
 func (d *Desk) Chat(ctx context.Context, in io.Reader) error {
-	thread := uuid.NewString()
+	thread, opens := uuid.NewString(), true
 	lines := bufio.NewScanner(in)
 	lines.Buffer(make([]byte, 0, 4096), longest)
 	for {
@@ -86,9 +90,10 @@ func (d *Desk) Chat(ctx context.Context, in io.Reader) error {
 		if strings.TrimSpace(lines.Text()) == "" {
 			continue
 		}
-		if _, err := d.Ask(ctx, thread, lines.Text()); err != nil {
+		if _, err := d.answer(ctx, bot.Event{Thread: thread, Text: lines.Text(), Opens: opens}); err != nil {
 			return err
 		}
+		opens = false
 	}
 	if err := lines.Err(); err != nil {
 		return fmt.Errorf("read the messages: %w", err)

@@ -61,6 +61,28 @@ func Leg(load unit.Force, legs int, fromLevel unit.Angle) (unit.Force, error) {
 	return load / unit.Force(legs) * unit.Force(factor), nil
 }
 
+// Bridle is what legs of a sling may carry together that share a load:
+//
+//	F = n·V·sin α
+//
+// in N, with n the legs, V the working load of each as a single vertical leg
+// and α between leg and level. It holds within Workings, Legs and LegAngles,
+// for a load that hangs evenly.
+//
+// Errors: as Leg.
+//
+// Source: statics; the table of a rigging handbook.
+func Bridle(vertical unit.Force, legs int, fromLevel unit.Angle) (unit.Force, error) {
+	if err := Workings.Check(limits.WorkingLoad, vertical); err != nil {
+		return 0, err
+	}
+	each, err := Leg(1, legs, fromLevel)
+	if err != nil {
+		return 0, err
+	}
+	return vertical / each, nil
+}
+
 // Basket is what a sling may carry that is passed under the load with both
 // eyes up:
 //

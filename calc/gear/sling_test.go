@@ -38,6 +38,14 @@ func TestSlingsAtAnAngle(t *testing.T) {
 	if err != nil || math.Abs(float64(leg)-707) > 1 {
 		t.Errorf("leg %.1f, %v; want 707", float64(leg), err)
 	}
+	// Two such legs of it carry twice what one does; of a single leg at 60
+	// degrees the table has 866.
+	for legs, want := range map[int]float64{1: 866, 2: 1732} {
+		got, err := gear.Bridle(1000, legs, degrees(60))
+		if err != nil || math.Abs(float64(got)-want) > 1 {
+			t.Errorf("%d legs: %.1f, %v; want %v", legs, float64(got), err, want)
+		}
+	}
 	// A plumb leg by itself carries the load.
 	if leg, err := gear.Leg(1000, 1, degrees(90)); err != nil || !near(float64(leg), 1000) {
 		t.Errorf("plumb leg %v, %v", float64(leg), err)

@@ -52,6 +52,7 @@ const (
 	Legs         Quantity = "legs"
 	LegAngle     Quantity = "leg_angle_deg"
 	ChokeAngle   Quantity = "choke_angle_deg"
+	Payload      Quantity = "payload_kg"
 )
 
 // units spells the suffixes out.

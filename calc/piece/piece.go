@@ -45,7 +45,9 @@ type Weight struct {
 	Low, Likely, High unit.Mass
 	Spread            []Source // what holds the ends apart
 	Method            Method
-	Balance           unit.Length // from the butt to the centre of gravity of the likely shape
+	Light, Green      unit.Density // behind Low and Likely; 0 where the crew gave the weight
+	Heavy             unit.Density // behind High
+	Balance           unit.Length  // from the butt to the centre of gravity of the likely shape
 }
 
 // Method names the rule that gave the volume.

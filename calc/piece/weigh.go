@@ -37,6 +37,7 @@ func Weigh(p Piece) (Weight, error) {
 	w := Weight{Spread: make([]Source, 0, 8)}
 	low, likely, high := p.volumes(&w)
 	light, mean, heavy := p.densities(&w)
+	w.Light, w.Green, w.Heavy = light, mean, heavy
 	w.Low, w.Likely, w.High = light.Of(low), mean.Of(likely), heavy.Of(high)
 	return w, nil
 }

@@ -26,7 +26,7 @@ type ask struct {
 func (a *ask) Run(ctx context.Context, s *session) error {
 	return s.atDesk(ctx, bot.Units(a.Units), a.JSON, func(d *terminal.Desk) error {
 		d.Keep = a.draw
-		status, err := d.Ask(ctx, "ask", unguarded(a.Question))
+		status, err := d.Ask(ctx, unguarded(a.Question))
 		s.code = map[bot.Status]int{bot.Answered: exitAnswered, bot.Needs: exitNeeds, bot.Refused: exitRefused}[status]
 		return err
 	})

@@ -60,6 +60,7 @@ var law = []rule{
 	{"heft/bot/terminal", "heft/calc", true, "transports know no formulas"},
 	{"heft/bot/standin", "heft/bot", false, "the stand-in does not know what it serves"},
 	{"heft/bot/standin", "github.com/slack-go/slack", false, "the stand-in reads the protocol by itself"},
+	{"heft/bot/practice", "heft/bot", false, "the page knows the workspace, not who answers in it"},
 	{"heft/bot/seen", "heft/parser", true, "memory knows no grammar"},
 	{"heft/bot/seen", "heft/calc", true, "memory knows no formulas"},
 	{"heft/bot/journal", "github.com/slack-go/slack", false, "the journal knows no transport"},

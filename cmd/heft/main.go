@@ -46,6 +46,8 @@ type commands struct {
 	Chat  chat  `cmd:"" help:"Answer messages as one conversation, a line each."`
 	Serve serve `cmd:"" help:"Answer in the crew's team workspace."`
 	Log   log   `cmd:"" help:"Show what was asked and answered on a day."`
+
+	Practice rehearse `cmd:"" help:"Try the whole bot on a page on this machine, with no account."`
 }
 
 // run reads the arguments and runs one command.

@@ -44,6 +44,9 @@ func All() ([]Language, error) {
 	return all, nil
 }
 
+// broken puts the line breaks in that a caption has.
+func broken(sentence string) string { return strings.ReplaceAll(sentence, `\n`, "\n") }
+
 // read divides a file into its parts.
 func read(tag, text string) (Language, error) {
 	l := Language{Tag: tag, Sentences: map[string]string{}}
@@ -62,11 +65,13 @@ func read(tag, text string) (Language, error) {
 			if english != "" {
 				return l, fmt.Errorf("line %d: %q is not translated", i, english)
 			}
-			english = line
+			if english = broken(line); l.Sentences[english] != "" {
+				return l, fmt.Errorf("line %d: %q is translated already", i+1, english)
+			}
 		case english == "":
 			return l, fmt.Errorf("line %d has no English sentence above it", i+1)
 		default:
-			l.Sentences[english] = strings.TrimSpace(line)
+			l.Sentences[english] = broken(strings.TrimSpace(line))
 			english = ""
 		}
 	}

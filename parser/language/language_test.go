@@ -21,14 +21,14 @@ func TestEnglishHasWordsAndNeedsNoSentences(t *testing.T) {
 }
 
 func TestAFileIsDividedIntoItsParts(t *testing.T) {
-	l, err := read("xx", "# head\n[words]\nfiller | le, la\n\n[sentences]\nRope %s.\n  Corde %s.\n")
+	l, err := read("xx", "# head\n[words]\nfiller | le, la\n\n[sentences]\nRope %s.\n  Corde %s.\nHold\\n%s\n  Tenir\\n%s\n")
 	if err != nil {
 		t.Fatal(err)
 	}
 	if len(l.Words) != 1 || l.Words[0] != (Line{3, "filler | le, la"}) {
 		t.Errorf("words %v", l.Words)
 	}
-	if l.Sentences["Rope %s."] != "Corde %s." {
+	if l.Sentences["Rope %s."] != "Corde %s." || l.Sentences["Hold\n%s"] != "Tenir\n%s" {
 		t.Errorf("sentences %v", l.Sentences)
 	}
 }
@@ -39,6 +39,7 @@ func TestAMalformedFileIsNamedByItsLine(t *testing.T) {
 		"[sentences]\n  Corde.":           "line 2",
 		"[sentences]\nRope.\nDrum.\n  X.": "Rope.",
 		"[sentences]\nRope.":              "Rope.",
+		"[sentences]\nA.\n  B.\nA.\n  C.": "line 4",
 	} {
 		if _, err := read("xx", text); err == nil || !strings.Contains(err.Error(), want) {
 			t.Errorf("%q: %v", text, err)

@@ -1,0 +1,89 @@
+package bot
+
+import (
+	"slices"
+
+	"heft/calc/gear"
+	"heft/parser"
+)
+
+// partOf is the piece of gear that a strength belongs to; "" where the field
+// is no strength.
+func partOf(f parser.Field) gear.Part {
+	for _, k := range kit {
+		if f == k.breaks || f == k.marked {
+			return k.part
+		}
+	}
+	return ""
+}
+
+// strengthOf is how to type a strength, so that it can only be one thing.
+func (s speaker) strengthOf(f parser.Field, number string) string {
+	for _, k := range kit {
+		switch f {
+		case k.breaks:
+			return s.say("%s %s break", s.word(partNames[k.part]), number)
+		case k.marked:
+			return s.say("%s %s WLL", s.word(partNames[k.part]), number)
+		}
+	}
+	return number
+}
+
+// askStrength asks whether a number beside gear is what it breaks at or its
+// working load: the one is many times the other.
+func (a *answer) askStrength(ask *parser.Ask) {
+	v, bare := a.voice, trimQuote(ask.Words)
+	a.lines = []string{v.say("%s: is that the %s's break strength or its working load? Type one:", quote(ask.Words), v.word(partNames[partOf(ask.Fields[0])]))}
+	for _, f := range ask.Fields {
+		a.choose(f, bare)
+	}
+}
+
+// choose adds a strength to the choices of an ask-back. What it stands for is
+// said in the place of the number, beside its gear.
+func (a *answer) choose(f parser.Field, number string) {
+	v := a.voice
+	label, message := v.strengthOf(f, number), v.say("%s WLL", number)
+	for _, k := range kit {
+		if f == k.breaks {
+			message = v.say("%s break", number)
+		}
+	}
+	a.lines = append(a.lines, numbered(len(a.choices), label))
+	a.choices = append(a.choices, Choice{label, message})
+}
+
+// askTonOfGear asks which ton the strength of gear was told in.
+func (a *answer) askTonOfGear(ask *parser.Ask) {
+	v := a.voice
+	if len(ask.Fields) == 1 {
+		a.askTon(ask)
+		return
+	}
+	a.lines = []string{v.say("Which ton is %s? And is it what the %s breaks at, or its working load? Type one:",
+		quote(ask.Words), v.word(partNames[partOf(ask.Fields[0])]))}
+	for _, f := range ask.Fields {
+		for _, c := range ask.Choices {
+			a.choose(f, typedMass(c))
+		}
+	}
+}
+
+// heavyUnit is the unit of a strength in the system that is being spoken.
+func (s speaker) heavyUnit() string {
+	if s.metric {
+		return " kN"
+	}
+	return " lb"
+}
+
+// answersGear says whether a message tells the strength that was asked about.
+func (t Turn) answersGear(q parser.Question) bool {
+	return t.pending != nil && gearAsk(t.pending) && slices.ContainsFunc(t.pending.Fields, func(f parser.Field) bool { return q.Has(f) })
+}
+
+// gearAsk says whether an ask is about the strength of gear: the rest of the
+// question waits for it.
+func gearAsk(ask *parser.Ask) bool { return len(ask.Fields) > 0 && partOf(ask.Fields[0]) != "" }

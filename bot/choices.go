@@ -1,0 +1,101 @@
+package bot
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"heft/parser"
+)
+
+// Choice is a likely answer to an ask-back: what is shown, and the message
+// that it stands for, which is the question anew with its doubt taken out.
+type Choice struct{ Label, Message string }
+
+// offer puts likely answers to an ask-back into the reply. A choice rewrites
+// the very words in doubt, so that whatever is chosen is read like any other
+// message, and is asked about again where it still leaves a doubt.
+func (a *answer) offer(text string, ask *parser.Ask) {
+	labels := a.choices
+	if len(labels) == 0 {
+		labels = a.likely(ask)
+		for i, l := range labels {
+			a.lines = append(a.lines, numbered(i, l.Label))
+		}
+	}
+	if ask.End > len(text) || ask.Start >= ask.End {
+		a.choices = nil
+		return
+	}
+	a.choices = nil
+	for _, l := range labels {
+		a.choices = append(a.choices, Choice{l.Label, text[:ask.Start] + l.Message + text[ask.End:]})
+	}
+}
+
+// likely lists what the words in doubt most likely mean, each as a crew would
+// type it plainly.
+func (a *answer) likely(ask *parser.Ask) []Choice {
+	bare := trimQuote(ask.Words)
+	switch ask.Kind {
+	case parser.NoUnit:
+		return a.withUnits(bare, ask.Fields)
+	case parser.WhichAngle:
+		return []Choice{plain(a.voice.say("%s between the legs", bare))}
+	case parser.Unknown:
+		if !strings.ContainsAny(bare, "0123456789") {
+			return []Choice{{a.voice.say("leave out “%s”", bare), " "}}
+		}
+	}
+	return nil
+}
+
+// withUnits are a number with the units it may have been meant in: those of
+// the asker's system.
+func (a *answer) withUnits(bare string, fields []parser.Field) []Choice {
+	switch {
+	case slices.Contains(fields, parser.HitchHeight):
+		return nil // a count, a height or a part of a list: no two words settle it
+	case slices.ContainsFunc(fields, isAngle):
+		return []Choice{plain(bare + "°")}
+	case slices.ContainsFunc(fields, isHeavy):
+		return []Choice{plain(bare + " lb"), plain(bare + " kg")}
+	case a.voice.metric:
+		return []Choice{plain(bare + " cm"), plain(bare + " m")}
+	}
+	return []Choice{plain(bare + " in"), plain(bare + " ft")}
+}
+
+// plain is a choice that is shown as it is typed.
+func plain(words string) Choice { return Choice{words, words} }
+
+// chosen says which message an answer to an ask-back stands for, and what the
+// conversation had established before it was asked: the number of a choice,
+// or the choice itself.
+func (t Turn) chosen(text string) (message string, before Turn, ok bool) {
+	text = strings.TrimSpace(text)
+	for i, c := range t.choices {
+		if text == c.Message || strings.TrimRight(text, ".)") == strconv.Itoa(i+1) {
+			return c.Message, *t.before, true
+		}
+	}
+	return "", t, false
+}
+
+// offering is the turn after an ask-back with choices: a choice is read as if
+// the doubtful message had never been.
+func (t Turn) offering(choices []Choice, before Turn) Turn {
+	if len(choices) > 0 {
+		before.before, before.choices = nil, nil
+		t.choices, t.before = choices, &before
+	}
+	return t
+}
+
+// isAngle says whether a field is told in degrees.
+func isAngle(f parser.Field) bool { return strings.HasSuffix(string(f), "_deg") }
+
+// isHeavy says whether a field is told in pounds or kilograms.
+func isHeavy(f parser.Field) bool {
+	return strings.HasSuffix(string(f), "_kg") || strings.HasSuffix(string(f), "_n")
+}

@@ -1,0 +1,99 @@
+package bot
+
+import (
+	"math"
+	"slices"
+
+	"heft/calc"
+	"heft/calc/piece"
+	"heft/calc/rope"
+	"heft/calc/unit"
+	"heft/parser"
+)
+
+// explain puts the working, or what was taken for granted, in the place of an
+// answer's advice.
+func (a *answer) explain(what string) {
+	if what == "" || a.status != Answered {
+		return
+	}
+	head, rest := a.lines[:1:1], a.lines[1:]
+	if lowers[a.question.Intent] || a.question.Intent == parser.AskWeight {
+		rest = nil // the advice; its figures come again with the working
+	}
+	switch weighed := a.result != nil && a.result.Weight.High > 0; {
+	case what == parser.ExplainAssumed && weighed:
+		a.lines = []string{a.voice.say("Taken for granted, besides %s:", a.piece())}
+		a.tellAssumed()
+		a.lines = append(a.lines, rest...)
+	case weighed:
+		a.lines = slices.Concat(head, a.working(), rest,
+			[]string{a.voice.say("Calculator %s; the sources stand beside each formula.", calc.Version)})
+	}
+}
+
+// working shows how the figures follow from one another.
+func (a *answer) working() []string {
+	w, v := a.result.Weight, a.voice
+	var out []string
+	if w.Method != piece.ByCrew && w.Heavy > 0 {
+		out = append(out,
+			v.say("Wood with bark: %s, likely %s.", v.densities(w.Light, w.Heavy), v.density(w.Green)),
+			v.say("Volume, %s: %s, likely %s.", v.word(methodWords[w.Method]), v.volumes(volume(w.Low, w.Light), volume(w.High, w.Heavy)), v.volume(volume(w.Likely, w.Green))),
+			v.say("Density × volume: %s, likely %s.", v.masses(w.Low, w.High), v.heavy(w.Likely)))
+	}
+	if l := a.result.Lowering; l != nil {
+		at := float64(l.Start)
+		held := rope.Hold(w.High.Weight(), rope.Slick, l.Start)
+		out = append(out, v.say("Wraps: %s × e^(−2π × %s × %s) = %s at the hand; one person is planned for %s.",
+			v.heavy(w.High), trimmed(float64(rope.Slick), 2), trimmed(at, 1), v.pull(held), v.pullHad(rope.PerPerson)))
+	}
+	if a.result.Block > 0 {
+		out = append(out, v.say("Top block: 2 × %s × cos(%s° ÷ 2) = %s.", v.heavy(w.High), trimmed(between(a.question), 1), v.load(a.result.Block)))
+	}
+	if need := a.result.Rope; need > 0 {
+		legs := float64(1 + max(1, int(a.question.Count(parser.Parts))))
+		out = append(out, v.say("Rope: %s × %s + %s = %s.", trimmed(legs, 0),
+			v.along(unit.Exactly(a.question.Length(parser.HitchHeight).High)), v.ropeNeeded(rope.Tail), v.ropeNeeded(need)))
+	}
+	return out
+}
+
+func between(q parser.Question) float64 {
+	x, _ := q.Get(parser.BlockAngle)
+	return x.Low
+}
+
+func volume(m unit.Mass, d unit.Density) float64 { return float64(m) / float64(d) }
+
+// methodWords name the rule that gave a volume.
+var methodWords = map[piece.Method]string{
+	piece.ByCylinder: "a cylinder on the diameter", piece.ByFrustum: "butt to tip",
+	piece.ByNewton: "butt, middle and tip", piece.ByLimbForm: "a share of the cylinder on the butt, by weighed branches",
+}
+
+// density says a density, cubic feet or cubic metres.
+func (s speaker) density(d unit.Density) string {
+	if s.metric {
+		return grouped(math.Round(float64(d)/10)*10) + " kg/m³"
+	}
+	return grouped(math.Round(float64(d/unit.PoundPerCubicFoot))) + " lb/ft³"
+}
+
+func (s speaker) densities(low, high unit.Density) string {
+	if s.metric {
+		return span(grouped(math.Floor(float64(low)/10)*10), grouped(math.Ceil(float64(high)/10)*10)) + " kg/m³"
+	}
+	return span(grouped(math.Floor(float64(low/unit.PoundPerCubicFoot))), grouped(math.Ceil(float64(high/unit.PoundPerCubicFoot)))) + " lb/ft³"
+}
+
+const cubicFoot = 0.3048 * 0.3048 * 0.3048
+
+func (s speaker) volume(m3 float64) string { return s.volumes(m3, m3) }
+
+func (s speaker) volumes(low, high float64) string {
+	if s.metric {
+		return span(trimmed(low, 2), trimmed(high, 2)) + " m³"
+	}
+	return span(trimmed(low/cubicFoot, 1), trimmed(high/cubicFoot, 1)) + " ft³"
+}

@@ -1,0 +1,205 @@
+package bot
+
+import (
+	"cmp"
+	"encoding/json"
+	"slices"
+	"strings"
+
+	"heft/calc/limits"
+	"heft/parser"
+)
+
+// Job is what a crew told to hold for every question in a channel: its gear,
+// its limit, its usual units, its arborist. The zero Job holds nothing.
+type Job struct{ facts parser.Question }
+
+// JobOf reads the job that an entry of the journal left behind. An entry of
+// another kind, or of another schema, leaves none.
+func JobOf(e Entry) Job {
+	var j Job
+	if e.setsJob() && e.Schema == SchemaVersion {
+		_ = json.Unmarshal(e.Question, &j.facts) // torn: no job, and the crew is told that there is none
+	}
+	return j
+}
+
+// setsJob says whether the entry holds what is kept for its channel.
+func (e Entry) setsJob() bool { return e.Intent == string(parser.AskJob) && e.Status == Answered }
+
+// empty says whether nothing was told.
+func (j Job) empty() bool {
+	f := j.facts
+	return len(f.Quantities) == 0 && len(f.Notes) == 0 && !f.SaysUnits && f.Arborist == nil && f.Site == nil
+}
+
+// ofWork are the facts that can hold for a whole job; everything else is of
+// one piece.
+var ofWork = append([]parser.Field{
+	parser.Limit, parser.RopeLength, parser.RopeDiameter, parser.WinchPull, parser.People, parser.Efficiency,
+}, gearFacts...)
+
+// over adds the job's facts to a question, as far as its answer takes them
+// into account, and names them. The people of a job haul; how many of them
+// hold the rope of a lower is told with the lower.
+func (j Job) over(q parser.Question) (parser.Question, []parser.Field) {
+	var used []parser.Field
+	if methods[q.Intent] == nil {
+		return q, nil
+	}
+	q.Quantities = slices.Clone(q.Quantities)
+	for _, x := range j.facts.Quantities {
+		serves := usedBy(q.Intent, x.Field)
+		hauling := x.Field != parser.People || q.Intent == parser.AskLift || q.Intent == parser.AskRaise
+		if serves && hauling && !q.Has(x.Field) && !(x.Field == parser.People && q.Has(parser.WinchPull)) {
+			q.Quantities = append(q.Quantities, x)
+			used = append(used, x.Field)
+		}
+	}
+	for _, n := range j.facts.Notes { // a used rope is used in every answer
+		if !slices.Contains(q.Notes, n) {
+			q.Notes = append(slices.Clone(q.Notes), n)
+		}
+	}
+	slices.Sort(used)
+	return q, used
+}
+
+// takeJob keeps, shows or clears what holds for a channel.
+func (d *Desk) takeJob(a *answer, ev Event, text string, ask *parser.Ask) {
+	said := a.question
+	a.voice = voiceFor(ev, said)
+	switch alien := notOfWork(said); {
+	case ev.Alone:
+		a.refuse(a.voice.say("A job is kept with a channel, or in a conversation: `heft chat`."))
+	case ask != nil:
+		d.askBack(a, ask)
+		a.offer(text, ask)
+	case len(alien) > 0:
+		a.refuse(a.voice.say("Of a piece, not of the job: %s. Say that with the piece; the job is as it was.", a.voice.and(nouns(a.voice, alien))))
+	case said.Clear && (Job{said}).empty():
+		a.noJob(a.voice.say("Job cleared: nothing is kept for this channel."))
+	case (Job{said}).empty() && ev.Job.empty():
+		a.noJob(a.voice.say("No job is kept for this channel."))
+	case (Job{said}).empty():
+		a.tellJob(ev.Job, func(facts string) string { return a.voice.say("The job here: %s.", facts) })
+	default:
+		was := ev.Job
+		if said.Clear {
+			was = Job{}
+		}
+		a.note(was, said)
+		a.tellJob(was.with(said), func(facts string) string { return a.voice.say("Kept for this channel: %s.", facts) })
+	}
+}
+
+// notOfWork lists the facts of a message that belong to a piece.
+func notOfWork(q parser.Question) []parser.Field {
+	var out []parser.Field
+	for _, x := range q.Quantities {
+		if !slices.Contains(ofWork, x.Field) {
+			out = append(out, x.Field)
+		}
+	}
+	if q.Species != nil {
+		out = append(out, parser.SpeciesField)
+	}
+	if q.Shape != nil {
+		out = append(out, parser.ShapeField)
+	}
+	return out
+}
+
+// with lays what was said over a job.
+func (j Job) with(said parser.Question) Job {
+	f := j.facts
+	f.Quantities = slices.Clone(said.Quantities)
+	for _, x := range j.facts.Quantities {
+		if !said.Has(x.Field) {
+			f.Quantities = append(f.Quantities, x)
+		}
+	}
+	for _, n := range said.Notes {
+		if !slices.Contains(f.Notes, n) {
+			f.Notes = append(slices.Clone(f.Notes), n)
+		}
+	}
+	if said.SaysUnits {
+		f.Units, f.SaysUnits = said.Units, true
+	}
+	f.Arborist = cmp.Or(said.Arborist, f.Arborist)
+	f.Site = cmp.Or(said.Site, f.Site)
+	f.Clear, f.Intent = false, parser.AskJob
+	return Job{f}
+}
+
+// note names what a job kept from before and what was changed.
+func (a *answer) note(was Job, said parser.Question) {
+	for _, x := range was.facts.Quantities {
+		if said.Has(x.Field) {
+			a.changed = append(a.changed, string(x.Field))
+		} else {
+			a.kept = append(a.kept, string(x.Field))
+		}
+	}
+	slices.Sort(a.kept)
+	slices.Sort(a.changed)
+}
+
+// tellJob says what is kept.
+func (a *answer) tellJob(j Job, sentence func(facts string) string) {
+	a.status, a.question = Answered, j.facts
+	a.question.Intent = parser.AskJob
+	a.lines = []string{sentence(a.voice.and(a.jobWords(j))),
+		a.voice.say("Used in every answer here until you change it. “Clear the job” ends it.")}
+}
+
+// noJob says that nothing is kept.
+func (a *answer) noJob(head string) {
+	a.status, a.question = Answered, parser.Question{Intent: parser.AskJob}
+	a.lines = []string{head,
+		a.voice.say("Tell me, like “job: limit 600 lb, rope breaks at 16,000 lb, 3 people, metric, arborist Dana”.")}
+}
+
+// jobWords are the facts of a job, each as it is said back.
+func (a *answer) jobWords(j Job) []string {
+	v, f := a.voice, j.facts
+	var out []string
+	if f.Site != nil {
+		out = append(out, quote(f.Site.Value))
+	}
+	for _, field := range ofWork {
+		q := limits.Quantity(field)
+		if x, ok := f.Get(field); ok {
+			out = append(out, strings.TrimPrefix(v.called(q), "the ")+" "+v.of(q, x.Low))
+		}
+	}
+	for _, n := range f.Notes {
+		if w := noteWords[n]; w != "" {
+			out = append(out, v.word(w))
+		}
+	}
+	if f.SaysUnits {
+		out = append(out, v.word(unitWords[f.Units]))
+	}
+	if f.Arborist != nil {
+		out = append(out, v.say("arborist %s", quote(f.Arborist.Value)))
+	}
+	return out
+}
+
+var unitWords = map[parser.System]string{parser.Metric: "metric units", parser.Imperial: "feet and pounds"}
+
+var noteWords = map[string]string{
+	wornGear: "used gear", naturalCrotch: "natural crotch", "wet": "wet rope", "rigging-ring": "rigging ring",
+	"carabiner": "carabiner", "ball-bearing": "ball-bearing blocks",
+}
+
+// Arborist is who confirms the job's answers, as they were named; empty where
+// nobody was.
+func (j Job) Arborist() string {
+	if j.facts.Arborist == nil {
+		return ""
+	}
+	return j.facts.Arborist.Value
+}

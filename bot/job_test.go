@@ -1,0 +1,204 @@
+package bot_test
+
+import (
+	"errors"
+	"slices"
+	"strings"
+	"testing"
+	"time"
+
+	"heft/bot"
+)
+
+// talk is one channel of one crew: every message a conversation of its own,
+// unless it says otherwise.
+type talk struct {
+	*bot.Clerk
+	t *testing.T
+	n int
+}
+
+func (k *talk) say(text, thread string) (bot.Reply, object) {
+	k.t.Helper()
+	k.n++
+	ev := bot.Event{
+		ID: "Ev" + string(rune('a'+k.n)), Workspace: "T-ridge", Channel: "C-birch", Thread: thread, User: "U-dana",
+		Text: text, At: asked.Add(time.Duration(k.n) * time.Minute),
+	}
+	r, err := k.Take(k.t.Context(), ev)
+	if err != nil {
+		k.t.Fatal(err)
+	}
+	return r, decode(k.t, r)
+}
+
+func TestAJobHoldsInEveryThreadUntilItIsCleared(t *testing.T) {
+	s := &shelf{}
+	k := &talk{Clerk: newClerk(t, s), t: t}
+	if r, _ := k.say("what's the job?", "1"); !strings.Contains(r.Headline(), "No job") {
+		t.Errorf("with none told: %q", r.Headline())
+	}
+	r, o := k.say("job: limit 600 lb, 3 people, metric, arborist @dana, site 12 Birch Lane", "2")
+	for _, want := range []string{"270 kg", "3", "metric", "dana", "12 Birch Lane"} {
+		if !strings.Contains(strings.ReplaceAll(r.Headline(), "272 kg", "270 kg"), want) {
+			t.Errorf("what is kept is not said back: %q lacks %s", r.Headline(), want)
+		}
+	}
+	if o.Intent != "job" || o.Understood["people"] != 3.0 {
+		t.Errorf("%s, understood %v", o.Intent, o.Understood)
+	}
+
+	// The program starts anew: what it knows is in the journal alone.
+	k = &talk{Clerk: newClerk(t, s), t: t, n: 10}
+	r, o = k.say("14 in red oak limb, 22 ft", "3")
+	if !slices.Contains(o.Kept, "limit_kg") || !strings.Contains(r.Text(), "From the job: the limit.") || !strings.Contains(r.Headline(), "OVER your limit") {
+		t.Errorf("kept %v: %s", o.Kept, r.Text())
+	}
+	if strings.Contains(r.Headline(), "people") {
+		t.Errorf("the people of the job hold no rope that nobody spoke of: %q", r.Headline())
+	}
+	if r, _ = k.say("how heavy is a red oak limb", "4"); !strings.Contains(r.Headline(), " cm") {
+		t.Errorf("house units: %q", r.Headline())
+	}
+	if _, o = k.say("600 lb limb on a 2:1", "5"); o.Understood["people"] != 3.0 {
+		t.Errorf("the job's people haul: %v", o.Understood)
+	}
+
+	// What the message says goes before what the job says, and changes nothing
+	// for the next.
+	if _, o = k.say("14 in red oak limb, 22 ft, limit 3000 lb", "6"); slices.Contains(o.Kept, "limit_kg") {
+		t.Errorf("kept %v over what was said", o.Kept)
+	}
+	r, o = k.say("job: limit 900 lb", "7")
+	if !slices.Contains(o.Changed, "limit_kg") || !slices.Contains(o.Kept, "people") || !strings.Contains(r.Headline(), "dana") {
+		t.Errorf("changed %v, kept %v: %q", o.Changed, o.Kept, r.Headline())
+	}
+	// An open thread does not keep the limit of yesterday.
+	if _, o = k.say("what about 20 ft", "3"); o.Understood["limit_kg"] != 408.233133 {
+		t.Errorf("in an older thread the limit is %v", o.Understood["limit_kg"])
+	}
+	if r, _ = k.say("clear the job", "8"); !strings.Contains(r.Headline(), "cleared") {
+		t.Errorf("%q", r.Headline())
+	}
+	if _, o = k.say("14 in red oak limb, 22 ft", "9"); o.Understood["limit_kg"] != nil {
+		t.Errorf("a limit after the job is cleared: %v", o.Understood)
+	}
+}
+
+func TestAJobTakesNoPiece(t *testing.T) {
+	s := &shelf{}
+	k := &talk{Clerk: newClerk(t, s), t: t}
+	k.say("job: limit 600 lb", "1")
+	for _, text := range []string{"job: 14 in red oak limb, limit 900 lb", "job: hitched at 35 ft"} {
+		if r, _ := k.say(text, "2"); r.Status() != bot.Refused {
+			t.Errorf("%q: %s", text, r.Text())
+		}
+	}
+	r, _ := k.say("job: limit 700", "3")
+	if r.Status() != bot.Needs || len(r.Choices()) != 2 {
+		t.Fatalf("a limit of no unit: %s, choices %v", r.Text(), r.Choices())
+	}
+	if _, o := k.say("what is the job", "4"); o.Understood["limit_kg"] != 272.155422 {
+		t.Errorf("the job is as it was: %v", o.Understood)
+	}
+	if _, o := k.say("2", "3"); o.Understood["limit_kg"] != 700.0 {
+		t.Errorf("the second choice is 700 kg: %v", o.Understood)
+	}
+}
+
+// Where nobody can look the job up, nobody is told that there is none.
+func TestNoFigureWithoutTheJob(t *testing.T) {
+	s := &shelf{err: errors.New("disk gone")}
+	k := &talk{Clerk: newClerk(t, s), t: t}
+	if r, _ := k.say("14 in red oak limb, 22 ft", "1"); r.Status() != bot.Refused || strings.Contains(r.Text(), "lb") {
+		t.Errorf("%s", r.Text())
+	}
+}
+
+// After a restart a thread goes on where it was.
+func TestAConversationIsRebuiltFromTheJournal(t *testing.T) {
+	s := &shelf{}
+	k := &talk{Clerk: newClerk(t, s), t: t}
+	k.say("14 in red oak limb, 22 ft, hitched at 35 ft", "1")
+	k.say("what about 16 ft", "1")
+	k.say("maple log 20 in", "2")
+	want, _ := k.say("same but white ash", "1")
+
+	k = &talk{Clerk: newClerk(t, &shelf{entries: s.entries[:3]}), t: t, n: 3}
+	got, o := k.say("same but white ash", "1")
+	if got.Text() != want.Text() {
+		t.Errorf("after the restart:\n%s\nwithout it:\n%s", got.Text(), want.Text())
+	}
+	if o.Understood["length_m"] != 4.8768 {
+		t.Errorf("understood %v", o.Understood)
+	}
+	if r, _ := k.say("3", "2"); r.Status() != bot.Needs || !strings.Contains(r.Text(), "sugar maple") {
+		t.Errorf("a choice of the earlier run: %s", r.Text())
+	}
+}
+
+func TestALaterDayIsAnotherConversation(t *testing.T) {
+	s := &shelf{}
+	k := &talk{Clerk: newClerk(t, s), t: t}
+	k.say("14 in red oak limb, 22 ft", "1")
+	k = &talk{Clerk: newClerk(t, s), t: t, n: 13 * 60}
+	if r, _ := k.say("what about 16 ft", "1"); r.Status() != bot.Needs {
+		t.Errorf("thirteen hours later: %s", r.Text())
+	}
+}
+
+func TestAChoiceIsTheQuestionWithItsDoubtTakenOut(t *testing.T) {
+	for question, want := range map[string][]string{
+		"14 red oak limb 22 ft":                 {"14 in red oak limb 22 ft", "14 ft red oak limb 22 ft"},
+		"limit 700, 14 in red oak limb 22 ft":   {"limit 700 lb, 14 in red oak limb 22 ft", "limit 700 kg, 14 in red oak limb 22 ft"},
+		"600 lb limb 30 degrees":                {"600 lb limb 30 degrees between the legs"},
+		"14 in blorf red oak limb 22 ft":        {"14 in   red oak limb 22 ft"},
+		"ash limb 14 in 22 ft, hitched at 35":   nil, // the tree first: its choices are tested with their weights
+		"limb of 2 tons":                        {"limb of 4000 lb", "limb of 4480 lb", "limb of 2000 kg"},
+		"14 in red oak limb 22 ft":              nil,
+		"14 in red oak limb":                    nil,
+		"power line, 14 red oak limb":           nil,
+		"14 in red oak limb 22 ft 7 at the end": nil,
+	} {
+		r, _, _ := newDesk(t).Answer(event(question), bot.Turn{})
+		var got []string
+		for _, c := range r.Choices() {
+			got = append(got, c.Message)
+		}
+		if want == nil && r.Status() == bot.Needs && strings.HasPrefix(r.Headline(), "Which") {
+			continue
+		}
+		if !slices.Equal(got, want) {
+			t.Errorf("%q offers %q, want %q (%s)", question, got, want, r.Headline())
+		}
+	}
+}
+
+func TestTheLastAnswerIsExplained(t *testing.T) {
+	d := newDesk(t)
+	_, _, turn := d.Answer(event("14 in red oak limb 22 ft, hitched at 35 ft"), bot.Turn{})
+	for text, want := range map[string][]string{
+		"why?":                 {"lb/ft³", "e^(−2π", "Top block: 2 ×", "Rope: 2 × 35 ft"},
+		"show the numbers":     {"ft³"},
+		"what did you assume?": {"Taken for granted", "over bark", "tree to tree"},
+	} {
+		r, e, after := d.Answer(event(text), turn)
+		for _, w := range want {
+			if !strings.Contains(r.Text(), w) {
+				t.Errorf("%q: %s\nlacks %q", text, r.Text(), w)
+			}
+		}
+		if e.Intent != "lower" || r.Status() != bot.Answered {
+			t.Errorf("%q is %s, %s", text, e.Intent, r.Status())
+		}
+		if follow, _, _ := d.Answer(event("what about 16 ft"), after); !strings.Contains(follow.Headline(), "16 ft") {
+			t.Errorf("after %q the talk goes on: %q", text, follow.Headline())
+		}
+	}
+	if r, _, _ := d.Answer(event("why is a 12 in red oak limb 20 ft so heavy"), turn); !strings.Contains(r.Headline(), "12 in butt × 20 ft: plan on") || !strings.Contains(r.Text(), "lb/ft³") {
+		t.Errorf("a question of its own: %s", r.Text())
+	}
+	if r, _, _ := d.Answer(event("why?"), bot.Turn{}); r.Status() == bot.Answered && !strings.Contains(r.Headline(), "Ready") {
+		t.Errorf("with nothing to explain: %s", r.Text())
+	}
+}

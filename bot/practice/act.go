@@ -1,0 +1,171 @@
+package practice
+
+import (
+	"net/http"
+	"strings"
+	"unicode/utf8"
+
+	"heft/bot/standin"
+)
+
+// maxTicket is the longest text of a ticket, in characters, and maxForm the
+// most bytes of a form.
+const (
+	maxTicket = 3_000
+	maxForm   = 64 << 10
+)
+
+// act is who does something, and where.
+type act struct {
+	*builder
+	user, channel string
+}
+
+// acting does what a form asks for and leads back to the page, to the ticket
+// it was about and with a note where something was wrong.
+func (p *Page) acting(do func(*http.Request, act) (anchor, note string)) http.HandlerFunc {
+	return func(w http.ResponseWriter, r *http.Request) {
+		r.Body = http.MaxBytesReader(w, r.Body, maxForm)
+		if err := r.ParseForm(); err != nil {
+			http.Error(w, "that is too long", http.StatusRequestEntityTooLarge)
+			return
+		}
+		b := p.builder(r)
+		anchor, note := do(r, act{builder: b, user: b.role.User, channel: b.channel()})
+		to := "/?" + b.place.Query()
+		if note != "" {
+			to += "&note=" + note
+		}
+		if anchor != "" {
+			to += "#" + anchor
+		}
+		http.Redirect(w, r, to, http.StatusSeeOther)
+	}
+}
+
+// words reads what was written, or the note that says what is wrong with it.
+func words(r *http.Request) (text, note string) {
+	text = strings.TrimSpace(strings.ReplaceAll(r.PostFormValue("text"), "\r\n", "\n"))
+	switch {
+	case text == "":
+		return "", "empty"
+	case utf8.RuneCountInString(text) > maxTicket:
+		return "", "long"
+	}
+	return text, ""
+}
+
+// say hangs up a ticket, or adds to one. The tick for the desk puts its
+// mention in front, which a message in a channel needs; what a person typed
+// is escaped, so that it pings nobody.
+func (p *Page) say(r *http.Request, a act) (string, string) {
+	text, note := words(r)
+	if note != "" {
+		return "write", note
+	}
+	if command, rest, ok := command(text); ok {
+		if _, err := p.space.Command(a.channel, a.user, command, rest); err != nil {
+			return "write", "failed"
+		}
+		return "", ""
+	}
+	text = p.space.Typed(text)
+	if r.PostFormValue("desk") != "" && a.place.Job != "direct" && !strings.Contains(text, p.space.Mention()) {
+		text = p.space.Mention() + " " + text
+	}
+	var in []standin.SayOption
+	if thread := r.PostFormValue("thread"); thread != "" {
+		if !a.has(thread) {
+			return "write", "gone"
+		}
+		in = append(in, standin.InThread(thread))
+	}
+	return anchor(p.space.Say(a.channel, a.user, text, in...).TS), ""
+}
+
+// command splits a text that begins with a slash and a word.
+func command(text string) (name, rest string, ok bool) {
+	if len(text) < 2 || text[0] != '/' || text[1] < 'a' || text[1] > 'z' {
+		return "", "", false
+	}
+	name, rest, _ = strings.Cut(text, " ")
+	return name, strings.TrimSpace(rest), true
+}
+
+// has says whether a ticket hangs in the channel.
+func (a act) has(ts string) bool {
+	for _, m := range a.snap.Messages[a.channel] {
+		if m.TS == ts && m.For == "" && m.Thread() == ts {
+			return true
+		}
+	}
+	return false
+}
+
+// correct rewrites what the role said.
+func (p *Page) correct(r *http.Request, a act) (string, string) {
+	text, note := words(r)
+	if note != "" {
+		return "", note
+	}
+	for _, m := range a.snap.Messages[a.channel] {
+		if m.TS != r.PostFormValue("ts") || m.User != a.user {
+			continue
+		}
+		text = p.space.Typed(text)
+		if a.calls(m) && a.place.Job != "direct" {
+			text = p.space.Mention() + " " + text
+		}
+		p.space.Edit(m, text)
+		return anchor(m.TS), ""
+	}
+	return "", "gone"
+}
+
+// press uses a part of a message or of the front sheet.
+func (p *Page) press(r *http.Request, a act) (string, string) {
+	ts := r.PostFormValue("ts")
+	_, err := p.space.Press(standin.Press{
+		User: a.user, Channel: r.PostFormValue("channel"), TS: ts, View: r.PostFormValue("view"),
+		Block: r.PostFormValue("block"), Action: r.PostFormValue("action"), Options: r.PostForm["option"],
+	})
+	if err != nil {
+		return "", "failed"
+	}
+	if ts == "" {
+		return "", ""
+	}
+	return anchor(ts), ""
+}
+
+// submit sends the form on the role's screen.
+func (p *Page) submit(r *http.Request, a act) (string, string) {
+	entered := map[string]map[string]string{}
+	for name, values := range r.PostForm {
+		block, action, ok := strings.Cut(name, "/")
+		if !ok {
+			continue
+		}
+		if entered[block] == nil {
+			entered[block] = map[string]string{}
+		}
+		entered[block][action] = values[0]
+	}
+	if _, err := p.space.Submit(a.user, entered); err != nil {
+		return "", "failed"
+	}
+	return "", ""
+}
+
+// dismiss puts the form on the role's screen away.
+func (p *Page) dismiss(_ *http.Request, a act) (string, string) {
+	p.space.Dismiss(a.user)
+	return "", ""
+}
+
+// front looks at the front sheet, which the desk is told of.
+func (p *Page) front(_ *http.Request, a act) (string, string) {
+	a.place.Front = true
+	p.space.OpenHome(a.user)
+	return "", ""
+}

@@ -1,0 +1,148 @@
+package practice
+
+import (
+	"strings"
+
+	"heft/bot/standin"
+)
+
+// block is a block of a message, a front sheet or a form.
+type block struct {
+	Kind     string
+	Text     []span
+	Fields   [][]span
+	Elements []element
+	Image    *image
+	Input    *input
+}
+
+// image is a picture with its description. Only the workspace's own are
+// shown: the page asks no other machine for anything.
+type image struct{ At, Alt string }
+
+// element is a part of a block that can be used, or words and pictures of a
+// context.
+type element struct {
+	Kind    string
+	Place   place
+	Target  target
+	Label   string
+	Speak   string // what is read out instead of the label
+	Style   string
+	Options []standin.Option
+	Chosen  string
+	Confirm *standin.Confirm
+	Text    []span
+	Image   *image
+}
+
+// target is what an element belongs to: a message or a view.
+type target struct{ Channel, TS, View, Block, Action string }
+
+// form is a modal.
+type form struct {
+	Place               place
+	ID                  string
+	Title, Submit, Deny string
+	Blocks              []block
+}
+
+// input is one field of a modal.
+type input struct {
+	Name, Label, Hint, Value, Error string
+	Lines, Required                 bool
+	Options                         []standin.Option
+}
+
+// blocks are the blocks of something.
+func (b *builder) blocks(list []standin.Block, on target) []block {
+	out := make([]block, 0, len(list))
+	for _, in := range list {
+		on.Block = in.ID
+		v := block{Kind: in.Type, Text: b.spoken(in.Text)}
+		for _, f := range in.Fields {
+			v.Fields = append(v.Fields, b.spans(f.Text, f.Plain()))
+		}
+		for _, e := range in.Elements {
+			v.Elements = append(v.Elements, b.element(e, on))
+		}
+		if in.Accessory != nil {
+			v.Elements = append(v.Elements, b.element(*in.Accessory, on))
+		}
+		if in.Type == "image" {
+			v.Image = pictured(in.AltText, in.File)
+		}
+		if in.Element != nil && in.Label != nil {
+			v.Input = b.input(in)
+		}
+		out = append(out, v)
+	}
+	return out
+}
+
+func (b *builder) element(e standin.Element, on target) element {
+	on.Action = e.ActionID
+	v := element{
+		Kind: e.Type, Place: b.place, Target: on, Speak: e.Label, Style: e.Style, Options: e.Options, Confirm: e.Confirm,
+		Text: b.spoken(e.Text),
+	}
+	if e.Text != nil {
+		v.Label = e.Text.Shown()
+	}
+	if e.Placeholder != nil {
+		v.Label = e.Placeholder.Shown()
+	}
+	if v.Label == "" {
+		v.Label = b.Say("choose")
+	}
+	if e.Chosen != nil {
+		v.Chosen = e.Chosen.Value
+	}
+	if e.Type == "image" {
+		v.Image = pictured(e.AltText, e.File)
+	}
+	return v
+}
+
+func pictured(alt string, file *standin.FileRef) *image {
+	if file == nil {
+		return &image{Alt: alt}
+	}
+	return &image{At: "/picture/" + file.ID, Alt: alt}
+}
+
+// input is a field, under the name of its block and action.
+func (b *builder) input(in standin.Block) *input {
+	v := &input{
+		Name: in.ID + "/" + in.Element.ActionID, Label: in.Label.Shown(), Value: in.Element.Initial,
+		Lines: in.Element.Multiline, Required: !in.Optional, Options: in.Element.Options,
+	}
+	if in.Hint != nil {
+		v.Hint = in.Hint.Shown()
+	}
+	if in.Element.Chosen != nil {
+		v.Value = in.Element.Chosen.Value
+	}
+	return v
+}
+
+// modal is what the desk asks the role in a form of its own.
+func (b *builder) modal() *form {
+	v, open := b.snap.Modals[b.role.User]
+	if !open {
+		return nil
+	}
+	f := &form{Place: b.place, ID: v.ID, Submit: b.Say("send"), Deny: b.Say("close"), Blocks: b.blocks(v.Blocks, target{View: v.ID})}
+	for to, text := range map[*string]*standin.Text{&f.Title: v.Title, &f.Submit: v.Submit, &f.Deny: v.Close} {
+		if text != nil {
+			*to = text.Shown()
+		}
+	}
+	for _, bl := range f.Blocks {
+		if bl.Input != nil {
+			id, _, _ := strings.Cut(bl.Input.Name, "/")
+			bl.Input.Error = v.Errors[id]
+		}
+	}
+	return f
+}

@@ -1,0 +1,153 @@
+package practice
+
+import (
+	"bytes"
+	"context"
+	"embed"
+	"html/template"
+	"io"
+	"net/http"
+	"slices"
+	"strconv"
+	"time"
+
+	"heft/bot/standin"
+)
+
+//go:embed page
+var files embed.FS
+
+// cell is a part of a page, with the page it stands in.
+type cell struct {
+	Sheet *sheet
+	Of    any
+}
+
+var templates = template.Must(template.New("").Funcs(template.FuncMap{
+	"in": func(s *sheet, of any) cell { return cell{s, of} },
+}).ParseFS(files, "page/*.html"))
+
+// Page is the practice page of one workspace.
+type Page struct {
+	space *standin.Workspace
+	sheet func(context.Context, io.Writer) error
+	zone  *time.Location
+}
+
+// New returns the page as a handler. The day sheet is written by the
+// function; where it is nil, the page offers none.
+func New(space *standin.Workspace, daySheet func(context.Context, io.Writer) error) http.Handler {
+	p := &Page{space: space, sheet: daySheet, zone: time.Local}
+	mux := http.NewServeMux()
+	mux.HandleFunc("GET /{$}", p.show)
+	mux.HandleFunc("GET /changes", p.changes)
+	mux.HandleFunc("GET /picture/{id}", p.picture)
+	mux.HandleFunc("GET /page.css", asset("page/page.css", "text/css; charset=utf-8"))
+	mux.HandleFunc("GET /page.mjs", asset("page/page.mjs", "text/javascript; charset=utf-8"))
+	mux.HandleFunc("GET /icon.svg", asset("page/icon.svg", "image/svg+xml"))
+	if daySheet != nil {
+		mux.HandleFunc("GET /day", p.day)
+	}
+	for path, do := range map[string]func(*http.Request, act) (string, string){
+		"/say": p.say, "/correct": p.correct, "/press": p.press, "/submit": p.submit, "/dismiss": p.dismiss, "/front": p.front,
+	} {
+		mux.HandleFunc("POST "+path, p.acting(do))
+	}
+	// A form of some other page must not speak for the crew.
+	return ownHost(guarded(http.NewCrossOriginProtection().Handler(mux)))
+}
+
+// policy lets the page load what this address serves, and nothing else.
+const policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; " +
+	"form-action 'self'; base-uri 'none'; frame-ancestors 'none'"
+
+// guarded sets the headers that every answer has.
+func guarded(next http.Handler) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		h := w.Header()
+		h.Set("Content-Security-Policy", policy)
+		h.Set("X-Content-Type-Options", "nosniff")
+		h.Set("Referrer-Policy", "no-referrer")
+		h.Set("Cross-Origin-Opener-Policy", "same-origin")
+		h.Set("Cross-Origin-Resource-Policy", "same-origin")
+		h.Set("Cache-Control", "no-store")
+		next.ServeHTTP(w, r)
+	})
+}
+
+func asset(name, kind string) http.HandlerFunc {
+	return func(w http.ResponseWriter, _ *http.Request) {
+		data, err := files.ReadFile(name)
+		if err != nil {
+			http.Error(w, "not there", http.StatusNotFound)
+			return
+		}
+		w.Header().Set("Content-Type", kind)
+		_, _ = w.Write(data) // who hung up reads nothing
+	}
+}
+
+// builder reads who is where off a request; what it does not know is the
+// first of its kind.
+func (p *Page) builder(r *http.Request) *builder {
+	b := &builder{snap: p.space.Snapshot(), users: map[string]standin.User{}, botID: p.space.BotID(), zone: p.zone, role: roles[0]}
+	b.place.Lang, b.texts = speaking(r)
+	if i := slices.IndexFunc(roles, func(o role) bool { return o.Key == r.FormValue("who") }); i >= 0 {
+		b.role = roles[i]
+	}
+	b.place.Who, b.place.Job, b.place.Front = b.role.Key, jobs[0], r.FormValue("front") == "1"
+	if job := r.FormValue("job"); job == "direct" || slices.Contains(jobs, job) {
+		b.place.Job = job
+	}
+	for _, u := range b.snap.Users {
+		b.users[u.ID] = u
+	}
+	return b
+}
+
+// show renders the page.
+func (p *Page) show(w http.ResponseWriter, r *http.Request) {
+	b := p.builder(r)
+	s := b.sheet()
+	s.Day = p.sheet != nil
+	if note := r.FormValue("note"); note != "" {
+		if words, ok := b.texts["note."+note]; ok {
+			s.Note = words
+		}
+	}
+	if n, err := strconv.Atoi(r.FormValue("draft")); err == nil && n >= 1 && n <= len(lessons) {
+		s.draft(n - 1)
+	}
+	var out bytes.Buffer
+	if err := templates.ExecuteTemplate(&out, "page.html", s); err != nil {
+		http.Error(w, "the page could not be made", http.StatusInternalServerError)
+		return
+	}
+	w.Header().Set("Content-Type", "text/html; charset=utf-8")
+	_, _ = out.WriteTo(w) // who hung up reads nothing
+}
+
+// picture serves a file of the workspace, as what its bytes are where that
+// is a picture, and as nothing to look at otherwise.
+func (p *Page) picture(w http.ResponseWriter, r *http.Request) {
+	f, ok := p.space.File(r.PathValue("id"))
+	kind := http.DetectContentType(f.Content)
+	if !ok || !slices.Contains([]string{"image/png", "image/jpeg", "image/gif", "image/webp"}, kind) {
+		http.NotFound(w, r)
+		return
+	}
+	w.Header().Set("Content-Type", kind)
+	_, _ = w.Write(f.Content) // who hung up sees nothing
+}
+
+// day shows the day's sheet, which stands alone and brings its own style.
+func (p *Page) day(w http.ResponseWriter, r *http.Request) {
+	var out bytes.Buffer
+	if err := p.sheet(r.Context(), &out); err != nil {
+		http.Error(w, "The day sheet cannot be made: "+err.Error(), http.StatusInternalServerError)
+		return
+	}
+	w.Header().Set("Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; frame-ancestors 'none'")
+	w.Header().Set("Content-Type", "text/html; charset=utf-8")
+	_, _ = out.WriteTo(w) // who hung up reads nothing
+}

@@ -1,0 +1,135 @@
+// Makes the practice page live: what changes is taken over from the page as
+// the server renders it anew, so there is one way in which a ticket looks.
+// Without this module the page works by its forms and links alone.
+
+const main = document.querySelector("main");
+const said = document.getElementById("said");
+const lost = document.getElementById("lost");
+let version = Number(main.dataset.version);
+let busy = false;
+let stale = false;
+
+document.querySelector(".again")?.remove();
+
+// take replaces an element by its newer self, unless somebody types in it.
+function take(now, then) {
+  if (!now || !then || now.outerHTML === then.outerHTML) return false;
+  if (now.contains(document.activeElement) && document.activeElement.matches("textarea, input, select")) {
+    stale = true;
+    return false;
+  }
+  const open = [...now.querySelectorAll("details")].map((d) => d.open);
+  const focus = now.contains(document.activeElement) ? document.activeElement.closest("[id]")?.id : "";
+  const fresh = document.importNode(then, true);
+  now.replaceWith(fresh);
+  fresh.querySelectorAll("details").forEach((d, i) => { d.open = open[i] ?? d.open; });
+  if (focus) document.getElementById(focus)?.querySelector("button, a, summary")?.focus();
+  return true;
+}
+
+// heads are the first lines of what the desk said, which are read out.
+function heads(root) {
+  return [...root.querySelectorAll(".slip.desk")].map((s) => [
+    s.closest("[id]").id,
+    (s.querySelector(".head, h4, .body") ?? s).textContent.trim(),
+  ]);
+}
+
+function tickets(list, page) {
+  const known = new Map(heads(document));
+  list.querySelector(".none")?.remove();
+  for (const then of [...page.querySelectorAll("#tickets > .ticket")].reverse()) {
+    const now = document.getElementById(then.id);
+    if (!now) {
+      list.prepend(document.importNode(then, true));
+      continue;
+    }
+    for (const part of then.querySelectorAll("[data-part]")) {
+      take(now.querySelector(`[data-part="${part.dataset.part}"]`), part);
+    }
+  }
+  for (const now of list.querySelectorAll(":scope > .ticket")) {
+    if (!page.getElementById(now.id)) now.remove();
+  }
+  const fresh = heads(document).filter(([id, words]) => known.get(id) !== words);
+  if (fresh.length > 0) {
+    said.textContent = fresh.map(([, words]) => main.dataset.said.replace("%s", words)).join(" ");
+  }
+}
+
+function show(html) {
+  stale = false;
+  const page = new DOMParser().parseFromString(html, "text/html");
+  const next = page.querySelector("main");
+  if (!next) return;
+  version = Math.max(version, Number(next.dataset.version));
+  for (const id of ["note", "modal", "home"]) {
+    take(document.getElementById(id), page.getElementById(id));
+  }
+  const list = document.getElementById("tickets");
+  if (list && page.getElementById("tickets")) tickets(list, page);
+}
+
+async function refresh() {
+  if (busy) {
+    stale = true;
+    return;
+  }
+  busy = true;
+  try {
+    const at = new URL(location.href);
+    at.searchParams.delete("note");
+    at.searchParams.delete("draft");
+    const answer = await fetch(at);
+    if (answer.ok) show(await answer.text());
+  } finally {
+    busy = false;
+    if (stale && !document.activeElement?.matches("textarea, input, select")) refresh();
+  }
+}
+
+document.addEventListener("focusout", () => { if (stale) setTimeout(refresh); });
+
+// A form is sent without leaving the page; where that fails, it is sent the
+// plain way.
+document.addEventListener("submit", async (event) => {
+  const form = event.target;
+  if (form.method !== "post" || new URL(form.action).pathname === "/front") return;
+  event.preventDefault();
+  if (form.dataset.sending) return;
+  form.dataset.sending = "yes";
+  try {
+    const answer = await fetch(form.action, { method: "post", body: new URLSearchParams(new FormData(form)) });
+    if (!answer.ok) throw new Error(answer.statusText);
+    const note = new URL(answer.url).searchParams.get("note");
+    for (const area of form.querySelectorAll("textarea")) {
+      if (note) break;
+      area.value = "";
+      area.blur();
+    }
+    const details = form.closest("details");
+    if (details && !note) details.open = false;
+    if (!note) history.replaceState(null, "", answer.url);
+    show(await answer.text());
+    if (note) form.querySelector("textarea, input:not([type=hidden])")?.focus();
+    else if (details) details.querySelector("summary")?.focus();
+    else form.querySelector("textarea")?.focus();
+  } catch {
+    form.submit();
+  } finally {
+    delete form.dataset.sending;
+  }
+});
+
+// Enter alone makes a new line; with a control key it sends.
+document.addEventListener("keydown", (event) => {
+  if (event.key === "Enter" && (event.ctrlKey || event.metaKey) && event.target.form) {
+    event.preventDefault();
+    event.target.form.requestSubmit();
+  }
+});
+
+const changes = new EventSource(`/changes?after=${version}`);
+changes.addEventListener("open", () => { lost.hidden = true; });
+changes.addEventListener("error", () => { lost.hidden = false; });
+changes.addEventListener("message", (event) => { if (Number(event.data) !== version) refresh(); });

@@ -1,0 +1,299 @@
+package practice_test
+
+import (
+	"bufio"
+	"bytes"
+	"context"
+	"errors"
+	"fmt"
+	"image"
+	"image/png"
+	"io"
+	"net/http"
+	"strconv"
+	"strings"
+	"testing"
+)
+
+func TestTicketAndItsThread(t *testing.T) {
+	r := open(t, nil)
+	resp, page := r.post("/say", "text", "  14 in red oak\r\n22 ft ", "desk", "1")
+	if resp.StatusCode != 200 || resp.Request.Method != http.MethodGet {
+		t.Fatalf("led to %s %s: %d", resp.Request.Method, resp.Request.URL, resp.StatusCode)
+	}
+	m := r.space.Messages(mill)[0]
+	if m.Text != r.space.Mention()+" 14 in red oak\n22 ft" || m.User != rosa {
+		t.Errorf("said %+v", m)
+	}
+	r.want(seen(page), "Ticket 1", "Rosa, Groundworker", "14 in red oak 22 ft", "The desk has it in hand.")
+	a := r.call("chat.postMessage", "channel", mill, "thread_ts", m.TS, "text", "Plan on 1,950 lb.\nConfirm with the arborist.")
+	_, page = r.get("/?who=climber&job=" + mill)
+	r.want(page, `<p class="head">Plan on 1,950 lb.</p>`, `<p class="body">Confirm with the arborist.</p>`, `role="status" aria-live="polite"`)
+	r.without(page, "in hand", "Correct it")
+	ts, _ := a["ts"].(string)
+	r.call("chat.update", "channel", mill, "ts", ts, "text", "Plan on 2,000 lb.")
+	r.call("reactions.add", "channel", mill, "timestamp", m.TS, "name", "white_check_mark")
+	_, page = r.get("/?job=" + mill)
+	r.want(seen(page), "Plan on 2,000 lb.", "corrected", "white check mark")
+	r.post("/say", "text", "what about 16 ft", "desk", "1", "thread", m.TS)
+	r.post("/say", "text", "nobody needs to answer this", "who", "climber")
+	got := r.space.Messages(mill)
+	if last := got[len(got)-1]; last.User != teo || last.ThreadTS != "" || len(last.Events) != 0 {
+		t.Errorf("without the tick: %+v", last)
+	}
+	if follow := got[2]; follow.ThreadTS != m.TS || !strings.HasSuffix(follow.Text, "16 ft") {
+		t.Errorf("the follow-up: %+v", follow)
+	}
+	_, page = r.get("/?job=" + mill)
+	if strings.Index(page, "nobody needs") > strings.Index(page, "red oak\n22 ft") {
+		t.Error("the newest ticket does not hang on top")
+	}
+}
+
+func TestWhatIsWrongWithATicket(t *testing.T) {
+	r := open(t, nil)
+	for _, c := range []struct{ path, text, thread, want string }{
+		{"/say", " \r\n ", "", "nothing on the ticket"},
+		{"/say", strings.Repeat("x", 3001), "", "too long"},
+		{"/say", "x", "1.000001", "not there any more"},
+		{"/correct", "x", "", "not there any more"},
+		{"/press", "", "", "did not take that"},
+		{"/submit", "", "", "did not take that"},
+	} {
+		_, page := r.post(c.path, "text", c.text, "thread", c.thread)
+		r.want(seen(page), c.want)
+	}
+	resp, _ := r.post("/say", "text", strings.Repeat("x", 70_000))
+	if resp.StatusCode != http.StatusRequestEntityTooLarge || len(r.space.Messages(mill)) != 0 {
+		t.Errorf("%d, hung up %+v", resp.StatusCode, r.space.Messages(mill))
+	}
+	_, page := r.get("/?note=made-up&who=king&job=C0MOON&lang=xx&draft=99")
+	r.want(page, `<p id="note" class="note" role="alert"></p>`)
+	r.want(seen(page), "Mill Lane", "Groundworker")
+}
+
+func TestCorrecting(t *testing.T) {
+	r := open(t, nil)
+	r.post("/say", "text", "14 in", "desk", "1")
+	m := r.space.Messages(mill)[0]
+	r.post("/correct", "ts", m.TS, "text", "theirs", "who", "climber")
+	_, page := r.post("/correct", "ts", m.TS, "text", "16 in <")
+	if got := r.space.Messages(mill)[0]; got.Text != r.space.Mention()+" 16 in &lt;" || !got.Edited {
+		t.Errorf("corrected to %+v", got)
+	}
+	r.want(seen(page), "16 in <", "corrected")
+}
+
+func TestPrivateReplies(t *testing.T) {
+	r := open(t, nil)
+	r.call("chat.postEphemeral", "channel", mill, "user", rosa, "text", "for Rosa alone")
+	_, hers := r.get("/?who=groundworker&job=" + mill)
+	r.want(seen(hers), "for Rosa alone", "Only you see this")
+	_, his := r.get("/?who=climber&job=" + mill)
+	r.without(his, "for Rosa alone")
+	r.post("/say", "text", "just us", "job", "direct")
+	if got := r.space.Messages("D0ROSA0001"); len(got) != 1 || got[0].Text != "just us" || len(got[0].Events) != 1 {
+		t.Errorf("directly: %+v", got)
+	}
+	_, his = r.get("/?who=climber&job=direct")
+	r.without(his, "just us")
+}
+
+const buttons = `[{"type":"section","text":{"type":"mrkdwn","text":"*Which* maple?"},"fields":[{"type":"mrkdwn","text":"one"}]},` +
+	`{"type":"divider"},{"type":"context","elements":[{"type":"mrkdwn","text":"tap one"}]},` +
+	`{"type":"actions","block_id":"choices","elements":[` +
+	`{"type":"button","action_id":"red","value":"red maple","style":"primary","text":{"type":"plain_text","text":"Red"},"accessibility_label":"Red maple"},` +
+	`{"type":"button","action_id":"off","style":"danger","text":{"type":"plain_text","text":"Throw away"},"confirm":{"title":{"type":"plain_text","text":"Sure?"},` +
+	`"text":{"type":"plain_text","text":"It is gone then."},"confirm":{"type":"plain_text","text":"Yes"},"deny":{"type":"plain_text","text":"No"}}},` +
+	`{"type":"static_select","action_id":"more","placeholder":{"type":"plain_text","text":"Others"},"options":[{"text":{"type":"plain_text","text":"Sugar"},"value":"sugar maple"}]}]}]`
+
+func TestButtons(t *testing.T) {
+	r := open(t, nil)
+	a := r.call("chat.postMessage", "channel", mill, "text", "fallback", "blocks", buttons)
+	ts, _ := a["ts"].(string)
+	_, page := r.get("/?job=" + mill)
+	r.want(page, "<strong>Which</strong> maple?", "<hr>", `aria-label="Red maple"`, `aria-label="Others"`, ">Throw away</summary>", ">Yes</button>")
+	r.want(seen(page), "tap one", "It is gone then.", "Sugar")
+	r.without(page, "fallback")
+	_, page = r.post("/press", "channel", mill, "ts", ts, "block", "choices", "action", "red")
+	told := r.next()
+	act := told["actions"].([]any)[0].(map[string]any)
+	if told["type"] != "block_actions" || act["value"] != "red maple" || told["user"].(map[string]any)["id"] != rosa {
+		t.Errorf("told %+v", told)
+	}
+	r.without(seen(page), "did not take that")
+	r.post("/press", "channel", mill, "ts", ts, "action", "more", "option", "sugar maple", "who", "climber")
+	told = r.next()
+	act = told["actions"].([]any)[0].(map[string]any)
+	if act["selected_option"].(map[string]any)["value"] != "sugar maple" || told["user"].(map[string]any)["id"] != teo {
+		t.Errorf("told %+v", told)
+	}
+}
+
+func TestFrontSheetAndForm(t *testing.T) {
+	r := open(t, nil)
+	_, page := r.post("/front")
+	r.want(seen(page), "The desk has written nothing on your front sheet.")
+	r.call("views.publish", "user_id", rosa, "view", `{"type":"home","blocks":[{"type":"header","text":{"type":"plain_text","text":"Today"}},`+
+		`{"type":"actions","elements":[{"type":"button","action_id":"limit","text":{"type":"plain_text","text":"Set the limit"}}]}]}`)
+	_, page = r.get("/?front=1&job=" + mill)
+	r.want(seen(page), "Today", "Set the limit")
+	view := r.space.Snapshot().Homes[rosa].ID
+	resp, _ := r.post("/press", "front", "1", "view", view, "action", "limit")
+	if resp.Request.URL.Query().Get("front") != "1" {
+		t.Errorf("led to %s", resp.Request.URL)
+	}
+	trigger, _ := r.next()["trigger_id"].(string)
+	r.call("views.open", "trigger_id", trigger, "view", `{"type":"modal","title":{"type":"plain_text","text":"Limit"},"submit":{"type":"plain_text","text":"Keep"},`+
+		`"blocks":[{"type":"input","block_id":"limit","hint":{"type":"plain_text","text":"in pounds"},"label":{"type":"plain_text","text":"Heaviest pick"},"element":{"type":"plain_text_input","action_id":"lb"}}]}`)
+	_, page = r.get("/?job=" + mill)
+	r.want(page, `role="dialog"`, `<label for="limit/lb">Heaviest pick</label>`, ">Keep</button>", "in pounds")
+	r.reply = `{"response_action":"errors","errors":{"limit":"that is no weight"}}`
+	_, page = r.post("/submit", "limit/lb", "lots")
+	r.want(page, `<span class="note" role="alert">that is no weight</span>`)
+	r.next()
+	r.reply = ""
+	_, page = r.post("/submit", "limit/lb", "900")
+	if state := r.next()["view"].(map[string]any)["state"].(map[string]any)["values"]; !strings.Contains(fmt.Sprint(state), "value:900") {
+		t.Errorf("submitted %v", state)
+	}
+	r.without(page, `role="dialog"`)
+}
+
+func TestCommandAndDismiss(t *testing.T) {
+	r := open(t, nil)
+	r.reply = `{"text":"noted"}`
+	_, page := r.post("/say", "text", "/job limit 900 lb")
+	told := r.next()
+	if told["command"] != "/job" || told["text"] != "limit 900 lb" || len(r.space.Messages(mill)) != 1 {
+		t.Errorf("told %v", told)
+	}
+	r.want(seen(page), "noted", "Only you see this")
+	r.call("views.open", "trigger_id", told["trigger_id"].(string), "view", `{"type":"modal","title":{"type":"plain_text","text":"Limit"},"blocks":[]}`)
+	_, page = r.get("/")
+	r.want(page, `role="dialog"`)
+	_, page = r.post("/dismiss")
+	r.without(page, `role="dialog"`)
+}
+
+// A file is shown as the picture that its bytes are, whatever it is called.
+func TestPictures(t *testing.T) {
+	r := open(t, nil)
+	var dot bytes.Buffer
+	if err := png.Encode(&dot, image.NewGray(image.Rect(0, 0, 1, 1))); err != nil {
+		t.Fatal(err)
+	}
+	share := func(name string, content []byte) string {
+		t.Helper()
+		a := r.call("files.getUploadURLExternal", "filename", name, "length", strconv.Itoa(len(content)), "alt_txt", "a limb on its line")
+		resp, err := http.Post(a["upload_url"].(string), "application/octet-stream", bytes.NewReader(content))
+		if err != nil {
+			t.Fatal(err)
+		}
+		resp.Body.Close()
+		id := a["file_id"].(string)
+		r.call("files.completeUploadExternal", "files", `[{"id":"`+id+`"}]`, "channel_id", mill)
+		return id
+	}
+	id := share("a.html", dot.Bytes())
+	_, page := r.get("/?job=" + mill)
+	r.want(page, `<img src="/picture/`+id+`" alt="a limb on its line"`)
+	if resp, body := r.get("/picture/" + id); resp.Header.Get("Content-Type") != "image/png" || body != dot.String() {
+		t.Errorf("served as %v", resp.Header)
+	}
+	if resp, _ := r.get("/picture/" + share("b.png", []byte("<html><script>x</script>"))); resp.StatusCode != http.StatusNotFound {
+		t.Errorf("a page as a picture: %d %v", resp.StatusCode, resp.Header)
+	}
+}
+
+// WHATWG HTML, server-sent events: id and data, and an empty line.
+func TestChanges(t *testing.T) {
+	r := open(t, nil)
+	version := r.space.Snapshot().Version
+	ctx, cancel := context.WithCancel(t.Context())
+	defer cancel()
+	req, err := http.NewRequestWithContext(ctx, http.MethodGet, r.page.URL+"/changes?after="+strconv.Itoa(int(version)), nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	resp, err := http.DefaultClient.Do(req)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer resp.Body.Close()
+	r.space.Say(mill, rosa, "14 in")
+	lines := bufio.NewScanner(resp.Body)
+	var got []string
+	for len(got) < 3 && lines.Scan() {
+		got = append(got, lines.Text())
+	}
+	want := strconv.Itoa(int(r.space.Snapshot().Version))
+	if resp.Header.Get("Content-Type") != "text/event-stream" || strings.Join(got, "|") != "id: "+want+"|data: "+want+"|" {
+		t.Errorf("%v: %q", resp.Header, got)
+	}
+	if resp, _ := r.get("/changes?after=x"); resp.StatusCode != http.StatusBadRequest {
+		t.Errorf("after nothing: %d", resp.StatusCode)
+	}
+}
+
+func TestLessonsFillTheTicket(t *testing.T) {
+	r := open(t, nil)
+	_, page := r.get("/?draft=3&who=climber&job=" + mill)
+	r.want(page, "autofocus>600 lb limb, 1 wrap</textarea>")
+	_, page = r.get("/?draft=2&job=" + mill)
+	r.want(page, `name="text" rows="3" maxlength="3000" required aria-describedby="hint" enterkeyhint="send" autofocus>what about 16 ft`)
+	asked := r.space.Say(mill, rosa, r.space.Mention()+" 14 in")
+	r.call("chat.postMessage", "channel", mill, "thread_ts", asked.TS, "text", "Plan on it.")
+	_, page = r.get("/?draft=2&job=" + mill)
+	r.want(page, `<details class="more" open>`, `rows="2" maxlength="3000" required enterkeyhint="send" autofocus>what about 16 ft`)
+	if n := strings.Count(page, `draft=`); n != 10 {
+		t.Errorf("%d lessons", n)
+	}
+}
+
+func TestDaySheet(t *testing.T) {
+	var fault error
+	r := open(t, func(_ context.Context, w io.Writer) error {
+		_, _ = io.WriteString(w, "<h1>Rigging questions</h1>")
+		return fault
+	})
+	_, page := r.get("/")
+	r.want(page, `href="/day"`)
+	if _, day := r.get("/day"); day != "<h1>Rigging questions</h1>" {
+		t.Errorf("the day: %q", day)
+	}
+	fault = errors.New("the disk is gone")
+	if resp, day := r.get("/day"); resp.StatusCode != 500 || !strings.Contains(day, "the disk is gone") || strings.Contains(day, "<h1>") {
+		t.Errorf("%d: %q", resp.StatusCode, day)
+	}
+	bare := open(t, nil)
+	_, page = bare.get("/")
+	bare.without(page, `href="/day"`)
+	if resp, _ := bare.get("/day"); resp.StatusCode != http.StatusNotFound {
+		t.Errorf("without one: %d", resp.StatusCode)
+	}
+}
+
+func TestLanguage(t *testing.T) {
+	r := open(t, nil)
+	ask := func(path, accept string) string {
+		t.Helper()
+		req, err := http.NewRequest(http.MethodGet, r.page.URL+path, nil)
+		if err != nil {
+			t.Fatal(err)
+		}
+		req.Header.Set("Accept-Language", accept)
+		resp, err := http.DefaultClient.Do(req)
+		if err != nil {
+			t.Fatal(err)
+		}
+		_, page := r.read(resp)
+		return page
+	}
+	r.want(ask("/", "es-MX,es;q=0.9"), `<html lang="es">`, "Boleta nueva")
+	r.want(ask("/?lang=en", "es-MX"), `<html lang="en">`, "New ticket")
+	r.want(ask("/", "fr"), `<html lang="en">`)
+	r.want(ask("/", ";;;q"), `<html lang="en">`)
+	_, page := r.post("/say", "lang", "es", "text", "hola")
+	r.want(page, `<html lang="es">`, "Boleta 1")
+}

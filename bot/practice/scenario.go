@@ -1,0 +1,77 @@
+package practice
+
+import (
+	"crypto/rand"
+
+	"heft/bot/standin"
+)
+
+// role is who somebody is on the page. Its name is a key of the strings.
+type role struct {
+	Key    string
+	User   string
+	Direct string // the direct message with the desk
+}
+
+// The crew. Who is first is who opens the page.
+var roles = []role{
+	{"groundworker", "U0ROSA0001", "D0ROSA0001"},
+	{"climber", "U0TEO00002", "D0TEO00002"},
+	{"arborist", "U0INGE0003", "D0INGE0003"},
+	{"supervisor", "U0SAM00004", "D0SAM00004"},
+}
+
+// jobs are the three sites of the scenario. Their names and what is to be
+// done there are strings, under these ids.
+var jobs = []string{"C0MILLLANE", "C0SCHOOLYD", "C0QUARRYRD"}
+
+// Scenario is the workspace the page plays in. Each has an id of its own, so
+// that a journal kept over several days takes no event for one of another
+// day.
+func Scenario() standin.Options {
+	o := standin.Options{
+		Team:    "T" + rand.Text()[:10],
+		BotName: "heft",
+		HomeTab: true,
+		Scopes: []string{
+			"app_mentions:read", "channels:history", "channels:read", "chat:write", "commands", "files:write",
+			"im:history", "im:read", "reactions:write", "users:read",
+		},
+		Events: []string{"app_home_opened", "app_mention", "app_uninstalled", "member_joined_channel", "message.im", "tokens_revoked"},
+		Users: []standin.User{
+			{ID: roles[0].User, Name: "rosa", RealName: "Rosa"}, {ID: roles[1].User, Name: "teo", RealName: "Teo"},
+			{ID: roles[2].User, Name: "inge", RealName: "Inge"}, {ID: roles[3].User, Name: "sam", RealName: "Sam"},
+		},
+	}
+	for _, id := range jobs {
+		o.Channels = append(o.Channels, standin.Channel{ID: id, Name: english[id], Topic: english[id+".topic"]})
+	}
+	for _, r := range roles {
+		o.Channels = append(o.Channels, standin.Channel{ID: r.Direct, Name: r.Key, Members: []string{r.User}})
+	}
+	return o
+}
+
+// lesson is one of the questions to try: who asks it, at which job, and
+// whether it follows up on the last answer there. Its words are strings,
+// under its number.
+type lesson struct {
+	Role    int
+	Job     int
+	Follows bool
+}
+
+// lessons are in the order of a day: first a plain lower, at last what the
+// desk refuses and what it is asked together.
+var lessons = []lesson{
+	{Role: 0, Job: 0},
+	{Role: 0, Job: 0, Follows: true},
+	{Role: 1, Job: 0},
+	{Role: 0, Job: 1},
+	{Role: 1, Job: 1},
+	{Role: 1, Job: 2},
+	{Role: 2, Job: 2},
+	{Role: 2, Job: 1},
+	{Role: 0, Job: 1},
+	{Role: 3, Job: 2},
+}

@@ -1,0 +1,215 @@
+package practice
+
+import (
+	"net/url"
+	"slices"
+	"strconv"
+	"strings"
+	"time"
+
+	"heft/bot/standin"
+)
+
+// sheet is what a page shows.
+type sheet struct {
+	texts
+	Lang    string
+	Place   place
+	Version int64
+	Roles   []link
+	Jobs    []link
+	Langs   []link
+	Site    string // name of the job
+	Topic   string
+	Direct  bool
+	Front   bool   // the front sheet is shown, not the tickets
+	Back    string // from there to the tickets
+	Home    []block
+	Modal   *form
+	Tickets []ticket // newest first
+	Lessons []try
+	Draft   string
+	Follow  string // the ticket whose follow-up the draft is
+	Note    string
+	Day     bool
+}
+
+// place is where a form was filled in: who, and at which job.
+type place struct {
+	Lang, Who, Job string
+	Front          bool
+}
+
+// Query is the place as an address has it.
+func (p place) Query() string {
+	v := url.Values{"lang": {p.Lang}, "who": {p.Who}, "job": {p.Job}}
+	if p.Front {
+		v.Set("front", "1")
+	}
+	return v.Encode()
+}
+
+// link leads to another view of the page.
+type link struct {
+	Name, To, Mark string
+	Current        bool
+}
+
+// ticket is a question and what came of it.
+type ticket struct {
+	Place   place
+	TS      string
+	Anchor  string
+	Top     slip
+	Number  string
+	Replies []slip
+	Waiting bool
+	Open    bool // its follow-up is being written
+	Draft   string
+}
+
+// slip is one message.
+type slip struct {
+	Place     place
+	Channel   string
+	TS        string
+	Anchor    string
+	Who       string
+	Role      string // a role's key, or desk
+	Mine      bool
+	Clock     string
+	Stamp     string
+	Head      []span // of the desk: the first line, which alone is the answer
+	Body      []span
+	Raw       string // what is corrected
+	Blocks    []block
+	Pictures  []image
+	Reactions []string
+	Edited    bool
+	Private   bool
+}
+
+// try is one of the questions to try.
+type try struct {
+	Number, Ask, Why, Role, To string
+	Follows                    bool
+}
+
+// builder makes a sheet out of a snapshot.
+type builder struct {
+	texts
+	snap  standin.Snapshot
+	place place
+	role  role
+	users map[string]standin.User
+	botID string
+	zone  *time.Location
+}
+
+// who is the name of a user.
+func (b *builder) who(id string) string {
+	if i := slices.IndexFunc(roles, func(r role) bool { return r.User == id }); i >= 0 {
+		return b.users[id].RealName
+	}
+	if u := b.users[id]; u.Bot {
+		return b.Say("desk")
+	}
+	return id
+}
+
+// channel is the conversation of a place: the job, or the role's own with
+// the desk.
+func (b *builder) channel() string {
+	if b.place.Job == "direct" {
+		return b.role.Direct
+	}
+	return b.place.Job
+}
+
+// tickets are those of the channel, newest first.
+func (b *builder) tickets() []ticket {
+	var list []ticket
+	at := map[string]int{}
+	for _, m := range b.snap.Messages[b.channel()] {
+		if m.For != "" && m.For != b.role.User {
+			continue
+		}
+		i, known := at[m.ThreadTS]
+		if m.ThreadTS != "" && known {
+			list[i].Replies = append(list[i].Replies, b.slip(m))
+			list[i].Waiting = m.BotID == "" && b.calls(m) || list[i].Waiting && m.BotID == ""
+			continue
+		}
+		at[m.TS] = len(list)
+		list = append(list, ticket{
+			Place: b.place, TS: m.TS, Anchor: anchor(m.TS), Top: b.slip(m), Number: strconv.Itoa(len(list) + 1), Waiting: b.calls(m),
+		})
+	}
+	slices.Reverse(list)
+	return list
+}
+
+// calls says whether a person's message is for the desk.
+func (b *builder) calls(m standin.Message) bool {
+	return m.BotID == "" && (b.place.Job == "direct" || slices.ContainsFunc(m.Pings(), func(p string) bool {
+		return b.users[strings.TrimPrefix(p, "@")].Bot
+	}))
+}
+
+// slip is a message as the page shows it. Blocks stand for the text where
+// there are any (documented: chat.postMessage, text is then the fallback).
+func (b *builder) slip(m standin.Message) slip {
+	s := slip{
+		Place: b.place, Channel: m.Channel, TS: m.TS, Anchor: anchor(m.TS), Who: b.who(m.User), Role: "desk",
+		Mine: m.User == b.role.User, Edited: m.Edited, Private: m.For != "",
+	}
+	if i := slices.IndexFunc(roles, func(r role) bool { return r.User == m.User }); i >= 0 {
+		s.Role = roles[i].Key
+	}
+	at := moment(m.TS).In(b.zone)
+	s.Clock, s.Stamp = at.Format("15:04"), at.Format(time.RFC3339)
+	text := m.Text
+	if s.Role != "desk" {
+		text = strings.TrimSpace(strings.ReplaceAll(text, b.mention(), ""))
+		s.Raw = entities.Replace(text)
+	}
+	switch first, rest, more := strings.Cut(text, "\n"); {
+	case len(m.Blocks) > 0:
+		s.Blocks = b.blocks(m.Blocks, target{Channel: m.Channel, TS: m.TS})
+	case s.Role == "desk" && text != "":
+		s.Head = b.spans(first, m.Plain)
+		if more {
+			s.Body = b.spans(rest, m.Plain)
+		}
+	default:
+		s.Body = b.spans(text, m.Plain)
+	}
+	for _, f := range m.Files {
+		s.Pictures = append(s.Pictures, image{At: "/picture/" + f.ID, Alt: f.AltText})
+	}
+	for _, r := range m.Reactions {
+		s.Reactions = append(s.Reactions, strings.ReplaceAll(r.Name, "_", " "))
+	}
+	return s
+}
+
+// mention is how the desk is called in a message.
+func (b *builder) mention() string {
+	for _, u := range b.snap.Users {
+		if u.Bot {
+			return "<@" + u.ID + ">"
+		}
+	}
+	return ""
+}
+
+func anchor(ts string) string { return "t" + strings.ReplaceAll(ts, ".", "-") }
+
+// moment reads a stamp: seconds, a dot and six digits.
+func moment(ts string) time.Time {
+	micro, err := strconv.ParseInt(strings.ReplaceAll(ts, ".", ""), 10, 64)
+	if err != nil {
+		return time.Time{}
+	}
+	return time.UnixMicro(micro)
+}

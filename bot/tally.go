@@ -1,0 +1,63 @@
+package bot
+
+import (
+	"slices"
+
+	"heft/calc/piece"
+	"heft/parser"
+)
+
+// mostPicked is how many pieces a conversation counts: more than a day's work
+// on one tree.
+const mostPicked = 40
+
+// picked is a piece that was asked about.
+type picked struct {
+	name   string
+	weight piece.Weight
+}
+
+// tally are the pieces that a conversation asked about.
+type tally struct {
+	pieces []picked
+	full   bool // there were more than are counted
+	last   bool // the question before was about the last of them
+	again  bool // what was asked back is about the last of them
+}
+
+// countedIntents are the questions about a piece that comes off the tree.
+var countedIntents = map[parser.Intent]bool{
+	parser.AskWeight: true, parser.AskLower: true, parser.AskBlockLoad: true, parser.AskRope: true, parser.AskLift: true,
+	parser.AskRaise: true, parser.AskSwing: true, parser.AskDrop: true, parser.AskBalance: true, parser.AskTree: true,
+}
+
+// counting is the tally after an answer. A piece that leans on the one before
+// takes its place; any other is one more.
+func (t Turn) counting(a answer) tally {
+	now := t.tree
+	switch {
+	case slices.Contains(a.question.Notes, noteNewTree):
+		return tally{}
+	case a.status == Needs:
+		now.again = a.leaned && (t.pending == nil && now.last || now.again)
+		return now
+	case a.status != Answered || a.result == nil:
+		return now
+	case !countedIntents[a.question.Intent] || a.result.Weight.High <= 0:
+		now.last, now.again = false, false
+		return now
+	}
+	replaces := a.leaned && (t.pending == nil && now.last || t.pending != nil && now.again)
+	p := picked{a.piece(), a.result.Weight}
+	p.weight.Spread = nil // only the weight is kept
+	switch n := len(now.pieces); {
+	case replaces && n > 0:
+		now.pieces = append(slices.Clone(now.pieces[:n-1]), p)
+	case n == mostPicked:
+		now.full = true
+	default:
+		now.pieces = append(slices.Clone(now.pieces), p)
+	}
+	now.last, now.again = true, false
+	return now
+}

@@ -1,0 +1,81 @@
+package parser
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+)
+
+// jobWords are the labels of a message that tells what holds for a job:
+// "job: limit 600 lb, arborist @dana, site Birch Lane". The label before the
+// colon makes it one; behind the others stands a name, up to the next comma.
+type jobWords struct{ opening, arborist, site *regexp.Regexp }
+
+// Labels of the word file.
+const (
+	labelJob      = "job"
+	labelArborist = "arborist"
+	labelSite     = "site"
+)
+
+func newJobWords(labels map[string][]string) jobWords {
+	any := func(label string) string {
+		words := slices.Clone(labels[label])
+		for i, w := range words {
+			words[i] = regexp.QuoteMeta(w)
+		}
+		return "(?:" + strings.Join(words, "|") + ")"
+	}
+	named := func(label, name string) *regexp.Regexp {
+		return regexp.MustCompile(`(?i)(?:^|[,;:.\n]|\s)\s*(?:the\s+|our\s+|el\s+|la\s+)?` + any(label) + `(?:\s*[:=]\s*|\s+(?:is\s+|es\s+)?)(` + name + `)`)
+	}
+	return jobWords{
+		opening:  regexp.MustCompile(`(?i)(?:^|[^\pL\pN])` + any(labelJob) + `\s*:`),
+		arborist: named(labelArborist, `@?\pL[\pL\pN._'’ -]{0,39}`),
+		site:     named(labelSite, `[\pL\pN][\pL\pN .'’&/#-]{0,59}`),
+	}
+}
+
+// names takes the names out of a job's message: what is left is read as any
+// other, every byte in its place.
+func (j jobWords) names(text string) (rest string, arborist, site *Said[string]) {
+	arborist, text = cutName(j.arborist, text, text)
+	site, rest = cutName(j.site, text, text)
+	return rest, arborist, site
+}
+
+// cutName finds a label with its name, and blanks both.
+func cutName(label *regexp.Regexp, text, blanked string) (*Said[string], string) {
+	m := label.FindStringSubmatchIndex(text)
+	if m == nil {
+		return nil, blanked
+	}
+	words := text[m[2]:m[3]]
+	if cut := strings.Index(words, " and "); cut > 0 {
+		words = words[:cut]
+	}
+	words = strings.TrimRight(words, " .-")
+	end := m[2] + len(words)
+	name := Said[string]{Value: strings.Join(strings.Fields(strings.TrimPrefix(words, "@")), " "), Words: words, Start: m[2], End: end}
+	return &name, blanked[:m[0]] + "," + strings.Repeat(" ", end-m[0]-1) + blanked[end:]
+}
+
+// readJob reads a message that tells what holds for a job.
+func (r *Reader) readJob(text string, in *tongue, language string) (Question, error) {
+	rest, arborist, site := r.lex.job.names(text)
+	if at := r.lex.job.opening.FindStringIndex(rest); at != nil {
+		rest = rest[:at[0]] + strings.Repeat(" ", at[1]-at[0]) + rest[at[1]:]
+	}
+	tree, err := parse(rest, in)
+	if err != nil {
+		return Question{}, &Ask{Kind: Nonsense, Words: text, End: len(text)}
+	}
+	rd := r.elements(rest, in, tree)
+	rd.language = language
+	q, err := r.question(rd)
+	q.Intent, q.Arborist, q.Site = AskJob, arborist, site
+	if ask, ok := err.(*Ask); ok && ask.Kind == Nonsense && (arborist != nil || site != nil) {
+		err = nil
+	}
+	return q, err
+}

@@ -1,0 +1,103 @@
+package parser
+
+// unsaidStrength asks about a number that is rather gear's than the piece's,
+// and has no word for which of the two on its label it is: "carabiner 22 kN",
+// or "5/8 double braid, 16,000 lb" with no piece in sight.
+func (rd *reading) unsaidStrength(i int, used map[int]bool) {
+	fig, before := rd.elems[i].fig, rd.at(i-1)
+	if fig.dim == dimCount || rd.at(i+1).piece() || before.marked(markWhere) || before.term != nil && len(before.term.roles) > 0 && before.part() == "" {
+		return
+	}
+	p := before.part()
+	if p != partSling && p != partConnector {
+		if rd.pieceless() {
+			p, _ = rd.partOf(i-1, i, used)
+		} else {
+			p = ""
+		}
+	}
+	if p == "" {
+		return
+	}
+	a := fig.ask(WhichStrength, rd.text)
+	a.Fields = p.both()
+	rd.asks = append(rd.asks, a)
+	fig.elsewhere = true
+}
+
+// pieceless says whether the message is about gear and names no piece.
+func (rd *reading) pieceless() bool {
+	gear := false
+	for _, e := range rd.elems {
+		if e.piece() {
+			return false
+		}
+		gear = gear || e.term != nil && e.term.intent == AskGear
+	}
+	return gear
+}
+
+// ratingAsk asks what a number beside gear is, where it has no word for it.
+func (rd *reading) ratingAsk(i int) *Ask {
+	fig := rd.elems[i].fig
+	if !fig.rates() {
+		return nil
+	}
+	fields := []Field{fig.sure}
+	if fig.sure == "" {
+		p := rd.partBeside(i-1, i+1)
+		if p == "" {
+			return nil
+		}
+		fields = p.both()
+	}
+	a := fig.ask(WhichStrength, rd.text)
+	if fig.dim == dimCount {
+		a.Kind = NoUnit
+	}
+	a.Fields = fields
+	return a
+}
+
+// factors reads "at 5:1" beside a strength as a design factor. A ratio that
+// could be parts of line as well is asked about.
+func (rd *reading) factors() {
+	for i, e := range rd.elems {
+		if e.fig == nil || e.fig.dim != dimRatio {
+			continue
+		}
+		switch {
+		case rd.at(i - 1).marked(markAt):
+			e.fig.sure = DesignFactor
+		case rd.at(i+1).plays(DesignFactor) || rd.at(rd.past(i-1, -1, markIs)).plays(DesignFactor):
+		case e.fig.low < 5 || rd.lifts():
+		case rd.loaded():
+			a := e.fig.ask(TwoReadings, rd.text)
+			a.Fields = []Field{DesignFactor, Parts}
+			rd.asks = append(rd.asks, a)
+			e.fig.elsewhere = true
+		default:
+			e.fig.sure = DesignFactor
+		}
+	}
+}
+
+// lifts says whether the message speaks of lifting or of people on the rope.
+func (rd *reading) lifts() bool {
+	for _, e := range rd.elems {
+		if e.term != nil && (e.term.intent == AskLift || e.term.intent == AskRaise) || e.plays(People) {
+			return true
+		}
+	}
+	return false
+}
+
+// loaded says whether the message tells of a load besides the strengths.
+func (rd *reading) loaded() bool {
+	for _, e := range rd.elems {
+		if e.piece() || e.fig != nil && e.fig.rates() && e.fig.sure == "" {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,115 @@
+package parser
+
+import "slices"
+
+// The notes of how a sling is rigged.
+const (
+	noteChoker = "choker"
+	noteBasket = "basket"
+)
+
+// The notes of what an anchor is, where the piece on it is named too.
+const (
+	NoteAnchorLimb = "anchor-limb"
+	NoteAnchorSpar = "anchor-spar"
+)
+
+// slingAngles gives the angles beside the words of how a sling is rigged to
+// them: "choked at 100 degrees", "basket at 45°", "two legs at 60° from
+// level".
+func (rd *reading) slingAngles() {
+	for i, e := range rd.elems {
+		if e.fig == nil || e.fig.dim != dimAngle || rd.at(i+1).plays(BlockAngle) || rd.at(i+1).plays(StartAngle) {
+			continue
+		}
+		if f := rd.riggedAt(i); f != "" {
+			e.fig.sure = f
+		}
+	}
+}
+
+// riggedAt is the field of an angle by the nearest words, before it or else
+// behind, of how a sling is rigged.
+func (rd *reading) riggedAt(i int) Field {
+	for j := i - 1; j >= 0 && rd.elems[j].pause < 4; j-- {
+		if f := rd.elems[j].rigged(); f != "" {
+			return f
+		}
+	}
+	for j := i + 1; j < len(rd.elems) && rd.elems[j].pause < 4; j++ {
+		if f := rd.elems[j].rigged(); f != "" {
+			return f
+		}
+	}
+	return ""
+}
+
+// rigged is the angle that the words of how a sling is rigged can have.
+func (e element) rigged() Field {
+	switch {
+	case e.term == nil:
+		return ""
+	case e.term.note == noteChoker:
+		return ChokeAngle
+	case e.term.note == noteBasket, e.plays(Legs), e.plays(LegAngle):
+		return LegAngle
+	}
+	return ""
+}
+
+// onAnchor reads what is told of an anchor: "will the 8 in stub hold 600 lb
+// 2 ft out", where a mass is what hangs on it and "out" is how far.
+func (rd *reading) onAnchor() {
+	rd.bareAnchor()
+	if !rd.asksFor(AskAnchor) {
+		return
+	}
+	masses := 0
+	for _, e := range rd.elems {
+		if e.fig != nil && (e.fig.dim == dimMass || e.fig.dim == dimForce) && e.fig.sure == "" {
+			masses++
+		}
+	}
+	for i, e := range rd.elems {
+		switch {
+		case e.fig == nil || e.fig.sure != "":
+		case masses == 1 && (e.fig.dim == dimMass || e.fig.dim == dimForce) && !rd.at(i-1).plays(Limit) && !rd.at(i+1).plays(Limit):
+			e.fig.sure = Weight
+		case e.fig.dim == dimAngle && rd.at(i+1).plays(Sideways):
+			e.fig.sure = StartAngle // "30 degrees off plumb"
+		case e.fig.far() && rd.outAt(i+1):
+			e.fig.sure = Tie
+		}
+	}
+}
+
+// bareAnchor takes "anchor 9 in red oak limb" for a question about the anchor:
+// no hitch is as low as that.
+func (rd *reading) bareAnchor() {
+	for i, e := range rd.elems {
+		next := rd.at(rd.past(i+1, +1, markIs|markArticle)).fig
+		if rd.colon(i + 1) {
+			next = rd.at(i + 2).fig
+		}
+		if e.term == nil || fold(rd.text[e.start:e.end]) != "anchor" || next == nil || next.dim != dimLength || !next.unit.fine {
+			continue
+		}
+		t := *e.term
+		t.intent, t.besides, t.roles = AskAnchor, false, nil
+		rd.elems[i].term = &t
+	}
+}
+
+// outAt says whether the words at i are "out" along the limb, and no more:
+// "2 ft out of plumb" is something else.
+func (rd *reading) outAt(i int) bool {
+	e := rd.at(i)
+	return e.term != nil && fold(rd.text[e.start:e.end]) == "out"
+}
+
+// asksFor says whether any words ask for it, unless they give way.
+func (rd *reading) asksFor(in Intent) bool {
+	return slices.ContainsFunc(rd.elems, func(e element) bool {
+		return e.term != nil && e.term.intent == in && !e.term.besides
+	})
+}

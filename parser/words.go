@@ -1,0 +1,158 @@
+package parser
+
+import (
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+
+	"heft/calc/unit"
+)
+
+// Words writes a question as words that are read as that question again: what
+// a button stands for, and what a log can be asked anew by. The words that
+// were mended, and the places of all words, are not kept.
+func (q Question) Words() string {
+	parts := []string{explaining[q.Explain], asking[q.Intent], q.piece()}
+	for _, f := range told {
+		for _, x := range q.Quantities {
+			if x.Field == f {
+				parts = append(parts, x.phrase())
+			}
+		}
+	}
+	for _, n := range q.Notes {
+		parts = append(parts, noted[n])
+	}
+	if q.SaysUnits {
+		parts = append(parts, systems[q.Units])
+	}
+	parts = slices.DeleteFunc(parts, func(s string) bool { return s == "" })
+	return strings.Join(parts, ", ")
+}
+
+// explaining are the words that ask for an explanation.
+var explaining = map[string]string{ExplainNumbers: "show the numbers", ExplainAssumed: "what did you assume"}
+
+// systems are the words that ask for a system of units.
+var systems = map[System]string{Metric: "in metric", Imperial: "in imperial"}
+
+// asking are the words that ask for each intent, where its facts may not.
+var asking = map[Intent]string{
+	AskWeight: "how heavy", AskLower: "lower it", AskLift: "lift it", AskRaise: "stand it up",
+	AskBlockLoad: "what does the top block see", AskSwing: "swing", AskDrop: "negative rigging",
+	AskRope: "how much rope", AskCutPlan: "how long a piece", AskNotch: "notch", AskGear: "working load",
+	AskAnchor: "anchor check", AskBalance: "where does it balance", AskTree: "whole tree", AskJob: "job:",
+	AskHelp: "help", AskLog: "show the log",
+}
+
+// piece is what is cut: condition, tree and shape.
+func (q Question) piece() string {
+	var out []string
+	if q.Condition != nil {
+		out = append(out, string(q.Condition.Value))
+	}
+	if q.Species != nil {
+		name := q.Species.Value.Name
+		if sci := q.Species.Value.Scientific; strings.HasSuffix(sci, "spp.") {
+			name = sci // "oak" alone would be asked about
+		}
+		out = append(out, name)
+	}
+	if q.Shape != nil {
+		out = append(out, string(q.Shape.Value))
+	}
+	return strings.Join(out, " ")
+}
+
+// told are the fields with their phrases, in the order in which a crew would
+// tell them.
+var told, phrases = inOrder([]phrase{
+	{ButtDiameter, "# at the butt"}, {MidDiameter, "# in the middle"}, {TipDiameter, "# at the tip"},
+	{Diameter, "# across"}, {Length, "# long"}, {Weight, "weighs #"}, {HitchHeight, "hitched at #"},
+	{Parts, "# parts of line"}, {People, "# people"}, {WinchPull, "winch of #"}, {Efficiency, "sheave efficiency #"},
+	{BlockAngle, "# between the legs"}, {Wraps, "# wraps"},
+	{RopeLength, "rope length is #"}, {RopeDiameter, "# rope"}, {RopeBreak, "rope breaks at #"},
+	{RopeWorking, "rope wll #"}, {BlockBreak, "block breaks at #"}, {BlockWorking, "block wll #"},
+	{SlingBreak, "sling breaks at #"}, {SlingWorking, "sling wll #"}, {ConnectorBreak, "shackle breaks at #"},
+	{ConnectorWorking, "shackle wll #"}, {DrumBreak, "drum breaks at #"}, {DrumWorking, "drum wll #"},
+	{DesignFactor, "design factor #"}, {Legs, "# legs"}, {LegAngle, "sling angle #"}, {ChokeAngle, "choked at #"},
+	{Payload, "payload #"},
+	{DropHeight, "free fall of #"}, {RunLength, "let it run #"}, {Limit, "limit is #"},
+	{Tie, "# out from the cut"}, {BlockHeight, "# above the cut"}, {LimbAngle, "# above level"},
+	{LineOut, "# of line out"}, {Sideways, "# to the side"}, {StartAngle, "# from plumb"},
+})
+
+type phrase struct {
+	field Field
+	words string // # is the number with its unit
+}
+
+func inOrder(all []phrase) (order []Field, words map[Field]string) {
+	words = map[Field]string{}
+	for _, p := range all {
+		order, words[p.field] = append(order, p.field), p.words
+	}
+	return order, words
+}
+
+// noted are the words of each note.
+var noted = map[string]string{
+	"wet": "wet rope", "iced": "iced over", "natural-crotch": "natural crotch", "about": "about", "rigging-ring": "rigging ring",
+	"carabiner": "carabiner", "ball-bearing": "ball bearing", "worn": "used rope", "bowline": "bowline",
+	"clove-hitch": "clove hitch", "timber-hitch": "timber hitch", "two-half-hitches": "half hitches",
+	"eye-splice": "eye splice", "square-knot": "square knot", "overhand-knot": "overhand knot",
+	"figure-eight": "figure eight", noteChoker: "choked", noteBasket: "in a basket", "lean": "leaning",
+	NoteAnchorLimb: "anchor limb", NoteAnchorSpar: "anchor spar", "from-tip": "from the tip down", "new-tree": "new tree",
+}
+
+// phrase writes one quantity with the words for its place.
+func (x Quantity) phrase() string {
+	scale, name := x.unit()
+	number := figured(x.Low / scale)
+	if x.High != x.Low {
+		number += "-" + figured(x.High/scale)
+	}
+	return strings.Replace(phrases[x.Field], "#", strings.TrimSpace(number+" "+name), 1)
+}
+
+// unit is what the quantity is told in.
+func (x Quantity) unit() (scale float64, name string) {
+	metric := x.System == Metric
+	switch dim := dimensionOf[x.Field]; {
+	case dim == dimAngle:
+		return 1, "degrees"
+	case dim == dimLength && (thickness(x.Field) || x.Field == RopeDiameter):
+		if metric {
+			return float64(unit.Centimetre), "cm"
+		}
+		return float64(unit.Inch), "in"
+	case dim == dimLength && metric:
+		return float64(unit.Metre), "m"
+	case dim == dimLength:
+		return float64(unit.Foot), "ft"
+	case dim == dimMass && metric:
+		return float64(unit.Kilogram), "kg"
+	case dim == dimMass:
+		return float64(unit.Pound), "lb"
+	case dim == dimForce && metric:
+		return float64(unit.Kilonewton), "kN"
+	case dim == dimForce:
+		return float64(unit.PoundForce), "lb"
+	}
+	return 1, ""
+}
+
+// figured writes a number plainly, to ten digits: enough for every number
+// that was typed.
+func figured(v float64) string {
+	if v == 0 {
+		return "0"
+	}
+	digits := max(0, 9-int(math.Floor(math.Log10(math.Abs(v)))))
+	s := strconv.FormatFloat(v, 'f', digits, 64)
+	if strings.Contains(s, ".") {
+		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
+	}
+	return s
+}
