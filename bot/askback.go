@@ -61,6 +61,7 @@ var plainAsks = map[parser.Kind]string{
 	parser.OddNumber:  "I cannot read %s as one number. Type it plain: 1400 kg, 14.5 in, 2:1.",
 	parser.WhichAngle: "Angle of what? If %s is between the two legs of the rope at the block, type it so: “30° between the legs”.",
 	parser.WhichGear:  "Working load %s of what? Type it like “sling 4,000 lb WLL”, or rope, block, shackle, drum.",
+	parser.FromWhere:  "From what is %s? Type it from under the block, on the far side of the swing, like “roof 12 ft past the block, 14 ft high”.",
 	parser.Girth:      "%s is round the stem. Type the diameter: the girth divided by 3.14.",
 	parser.BreastHigh: "%s is the trunk at chest height. Type the diameter of the piece, at the cut.",
 	parser.Unknown:    "I do not know %s. Leave it out or say it another way.",
@@ -171,6 +172,7 @@ func (a *answer) askReading(ask *parser.Ask) {
 var hint = map[parser.Field]string{
 	parser.Diameter: "“%s across”", parser.ButtDiameter: "“%s butt”", parser.TipDiameter: "“%s tip”",
 	parser.MidDiameter: "“%s in the middle”", parser.Length: "“%s long”", parser.HitchHeight: "“hitched at %s”",
+	parser.ObstacleOut: "“%s past the block”", parser.ObstacleHeight: "“%s high”",
 	parser.DesignFactor: "“design factor %s”", parser.Parts: "“%s tackle”", parser.Limit: "“limit %s”", parser.Weight: "“weighs %s”", parser.RopeLength: "“%s of rope”",
 }
 

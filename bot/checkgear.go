@@ -38,6 +38,17 @@ func withGearNotes(notes, before []string) []string {
 	return out
 }
 
+// tells says whether a question tells a fact itself. Of gear, either figure of
+// its label is enough: the other one is of the gear that was there before.
+func tells(q parser.Question, f parser.Field) bool {
+	for _, k := range kit {
+		if f == k.breaks || f == k.marked {
+			return q.Has(k.breaks, k.marked)
+		}
+	}
+	return q.Has(f)
+}
+
 // usedBy says whether the answer to a question takes a fact into account.
 func usedBy(in parser.Intent, f parser.Field) bool {
 	return slices.Contains(ofPiece, f) || slices.Contains(uses[in], f) || (checked[in] || in == parser.AskGear) && slices.Contains(gearFacts, f)

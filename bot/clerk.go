@@ -44,6 +44,8 @@ type Clerk struct {
 	Journal Journal
 	Memory  Memory
 	Log     *slog.Logger
+	// Supervisors are the users who may confirm any answer and see the day.
+	Supervisors []string
 }
 
 // Take answers one event. The reply it returns may be posted: its entry is
@@ -66,7 +68,7 @@ func (c *Clerk) Take(ctx context.Context, ev Event) (Reply, error) {
 	case err != nil:
 		return c.notLogged(ctx, ev, reply.voice, err), nil
 	}
-	c.remember(ev, entry, turn)
+	c.remember(ev, entry, c.retold(ctx, ev, turn))
 	return reply, nil
 }
 
@@ -106,9 +108,10 @@ func (c *Clerk) again(ctx context.Context, ev Event) (Reply, error) {
 	return Late(old, ev.At), nil
 }
 
-// Delivered records what became of the reply to an event.
+// Delivered records what became of the reply to an event, and which message
+// shows it.
 func (c *Clerk) Delivered(ctx context.Context, ev Event, at time.Time, failure error) {
-	d := Delivery{Workspace: ev.Workspace, ID: ev.ID, At: at}
+	d := Delivery{Workspace: ev.Workspace, ID: ev.ID, At: at, Posted: ev.Shown}
 	if failure != nil {
 		d.Failure = failure.Error()
 	}

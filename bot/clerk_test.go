@@ -64,6 +64,28 @@ func (s *shelf) Job(_ context.Context, _, channel string) (bot.Entry, error) {
 	return bot.Entry{}, cmp.Or(s.err, bot.ErrNotLogged)
 }
 
+func (s *shelf) About(_ context.Context, workspace, channel, message string, since time.Time) (bot.Entry, error) {
+	for _, e := range slices.Backward(s.entries) {
+		if e.Workspace == workspace && e.Channel == channel && (e.Message == message || e.Posted == message) && !e.Asked.Before(since) {
+			return e, nil
+		}
+	}
+	return bot.Entry{}, bot.ErrNotLogged
+}
+
+func (s *shelf) Confirm(_ context.Context, c bot.Confirmation) error {
+	for i, e := range s.entries {
+		if e.Workspace == c.Workspace && e.ID == c.ID {
+			if e.Confirmed != nil {
+				return bot.ErrConfirmed
+			}
+			s.entries[i].Confirmed = &c
+			return nil
+		}
+	}
+	return bot.ErrNotLogged
+}
+
 func (s *shelf) Find(_ context.Context, _, id string) (bot.Entry, error) {
 	for _, e := range s.entries {
 		if e.ID == id {

@@ -19,6 +19,7 @@ type Desk struct{ reader reader }
 // reader reads a crew's words: a parser.Reader.
 type reader interface {
 	Read(text string) (parser.Question, error)
+	ReadAfter(text string, before parser.Question) (parser.Question, error)
 }
 
 // NewDesk returns a desk that knows every tree of the wood table.
@@ -42,12 +43,12 @@ func (d *Desk) Answer(ev Event, before Turn) (Reply, Entry, Turn) {
 	if parts, whole := d.parts(ev.Text); len(parts) > 1 {
 		all, turn := d.several(ev, before, parts)
 		all.whole = whole
-		reply := all.reply()
+		reply := ev.aside(all.reply())
 		return reply, entryOf(ev, all.summary(), reply), turn
 	}
 	a, turn := d.consider(ev, before)
 	turn.language, turn.tree = a.voice.language, before.counting(a)
-	reply := a.reply()
+	reply := ev.aside(a.reply())
 	return reply, entryOf(ev, a, reply), turn
 }
 
@@ -138,7 +139,7 @@ func entryOf(ev Event, a answer, r Reply) Entry {
 	e := Entry{
 		ID: ev.ID, Asked: ev.At, Workspace: ev.Workspace, Channel: ev.Channel, Thread: ev.Thread, User: ev.User,
 		Words: ev.Text, Status: r.status, Intent: string(a.question.Intent), Result: r.figures, Reply: r.Text(),
-		Calc: calc.Version, Schema: SchemaVersion,
+		Calc: calc.Version, Schema: SchemaVersion, Message: ev.Message, Posted: ev.Shown,
 	}
 	e.Question, _ = json.Marshal(a.question) // plain data: it cannot fail
 	if a.result != nil {
@@ -202,6 +203,7 @@ func (a answer) object() object {
 		Cautions: append(notNil(a.cautions), a.voice.word(reminder)),
 	}
 	a.into(&o)
+	o.OverLimit, o.Confirm = a.overSaid(), a.toConfirm()
 	return o
 }
 

@@ -1,8 +1,11 @@
 package bot
 
 import (
+	"slices"
+
 	"heft/calc/drop"
 	"heft/calc/gear"
+	"heft/calc/piece"
 	"heft/calc/unit"
 	"heft/parser"
 )
@@ -10,21 +13,15 @@ import (
 // workDrop answers what a piece that falls onto its line may pull.
 func (a *answer) workDrop() error {
 	q := a.question
+	if slices.Contains(q.Notes, "rope-no-stretch") {
+		a.refuse(a.voice.word("A line that hardly stretches: no figure. It pulls harder than any rope I have figures for; do not let a piece fall on it."))
+		return nil
+	}
 	res, err := a.weighed()
 	if err != nil {
 		return err
 	}
-	s := drop.Setup{
-		Weight: unit.Range[unit.Mass]{Low: res.Weight.Low, High: res.Weight.High},
-		Drop:   q.Length(parser.DropHeight).High,
-		Run:    q.Length(parser.RunLength).Low,
-		Break:  unit.Force(low(q, parser.RopeBreak)),
-		Rope:   q.Length(parser.RopeLength).Low,
-		Hitch:  q.Length(parser.HitchHeight).Low,
-	}
-	if s.Rope == 0 {
-		s.Rope = s.Hitch // the line comes down to a drum at the foot of the tree
-	}
+	s := fallOf(q, res.Weight)
 	fall, err := drop.Plan(s)
 	if err != nil {
 		return err
@@ -37,7 +34,7 @@ func (a *answer) workDrop() error {
 		working *= unit.Force(gear.Keeps(knotOf(q)).Kept.Low)
 	}
 	a.status, a.result = Answered, &res
-	o := &dropObject{Peak: float64(fall.Peak.High), Block: float64(fall.Block.High)}
+	o := &dropObject{PeakLow: float64(fall.Peak.Low), Peak: float64(fall.Peak.High), Block: float64(fall.Block.High)}
 	a.figures = func(all *object) { all.Drop = o }
 	a.strain = &strain{line: fall.Peak.High, block: fall.Block.High}
 	a.tellDrop(s, fall)
@@ -53,17 +50,39 @@ func (a *answer) workDrop() error {
 	return nil
 }
 
-// dropObject is a drop as scripts read it: the heavy ends.
+// fallOf is the fall as it was told.
+func fallOf(q parser.Question, w piece.Weight) drop.Setup {
+	s := drop.Setup{
+		Weight: unit.Range[unit.Mass]{Low: w.Low, High: w.High},
+		Drop:   q.Length(parser.DropHeight).High,
+		Run:    q.Length(parser.RunLength).Low,
+		Break:  unit.Force(low(q, parser.RopeBreak)),
+		Rope:   q.Length(parser.RopeLength).Low,
+		Hitch:  q.Length(parser.HitchHeight).Low,
+		Class:  classOf(q),
+	}
+	if s.Rope == 0 {
+		s.Rope = s.Hitch // the line comes down to a drum at the foot of the tree
+	}
+	return s
+}
+
+// dropObject is a drop as scripts read it: the heavy ends, and the light end of
+// the peak.
 type dropObject struct {
-	Peak  float64 `json:"peak_force_n"`
-	Block float64 `json:"block_peak_n"`
-	Run   float64 `json:"run_m,omitempty"`
+	PeakLow float64 `json:"peak_low_n"`
+	Peak    float64 `json:"peak_force_n"`
+	Block   float64 `json:"block_peak_n"`
+	Run     float64 `json:"run_m,omitempty"`
 }
 
 func (a *answer) tellDrop(s drop.Setup, f drop.Fall) {
 	v, q := a.voice, a.question
 	piece, falls := capital(a.piece()), v.along(q.Length(parser.DropHeight))
 	head := v.say("%s, falls %s, held fast: line up to %s, top block up to %s.", piece, falls, v.load(f.Peak.High), v.load(f.Block.High))
+	if slices.Contains(q.Notes, "snubbed") {
+		head = v.say("%s, falls %s, snubbed, held fast: line up to %s, top block up to %s.", piece, falls, v.load(f.Peak.High), v.load(f.Block.High))
+	}
 	if s.Run > 0 {
 		head = v.say("%s, falls %s, let run %s: line up to %s, top block up to %s.", piece, falls,
 			v.along(q.Length(parser.RunLength)), v.load(f.Peak.High), v.load(f.Block.High))
@@ -72,7 +91,10 @@ func (a *answer) tellDrop(s drop.Setup, f drop.Fall) {
 	a.tellWeight()
 	a.lines = append(a.lines,
 		v.say("A bound, no measurement: the line sees %s to %s, few forces in trees are published.", v.pullHad(f.Peak.Low), v.pull(f.Peak.High)),
-		v.say("That is up to %s%% of the rope's strength, before any knot.", trimmed(100*f.OfBreak+0.5, 0)),
-		v.say("Assumed: %s of rope stretches, the stiffest class, new and dry, legs side by side.", v.alongDown(s.Rope)))
+		v.say("That is up to %s%% of the rope's strength, before any knot.", trimmed(100*f.OfBreak+0.5, 0)))
+	if line := a.dropMovedBy(s, f.Peak.High); line != "" {
+		a.lines = append(a.lines, line)
+	}
+	a.lines = append(a.lines, a.ropePlanned(s))
 	a.cautions = append(a.cautions, v.word("A smaller piece is the surest way to less. Negative rigging is the worst case: ask whether it must be."))
 }

@@ -30,6 +30,9 @@ type Entry struct {
 	Schema    int
 	Delivered *time.Time // nil until the reply is known to have been posted
 	Failure   string     // why the last try to post it failed
+	Message   string     // the carrier's id of the message that asked
+	Posted    string     // the carrier's id of the message that shows the reply
+	Confirmed *Confirmation
 }
 
 // Delivery is what became of a reply.
@@ -37,6 +40,7 @@ type Delivery struct {
 	Workspace string
 	ID        string // Entry.ID
 	At        time.Time
+	Posted    string // the carrier's id of the message that shows the reply
 	Failure   string // empty when the reply was posted
 }
 
@@ -60,6 +64,13 @@ type Journal interface {
 	// Job returns the last entry that set, showed or cleared a channel's job,
 	// or ErrNotLogged.
 	Job(ctx context.Context, workspace, channel string) (Entry, error)
+	// About returns the last entry, asked since then, that a message of a
+	// channel asks or shows the answer to, or ErrNotLogged.
+	About(ctx context.Context, workspace, channel, message string, since time.Time) (Entry, error)
+	// Confirm puts a confirmation on disk before it returns. It fails with
+	// ErrConfirmed where there is one, and with ErrNotLogged where there is
+	// no such entry.
+	Confirm(context.Context, Confirmation) error
 	// Find returns one entry, or ErrNotLogged.
 	Find(ctx context.Context, workspace, id string) (Entry, error)
 	// Between returns the entries asked from the first time up to, not at,

@@ -16,6 +16,11 @@ type Event struct {
 	Direct    bool  // it was told to the bot alone: all of that is one conversation
 	Alone     bool  // it is a conversation by itself, outside any channel's job
 	Job       Job   // what holds for its channel
+
+	Message string    // the carrier's id of the message that asks
+	Shown   string    // the carrier's id of the message that shows the answer; set beforehand, that one gives way to it
+	Reached time.Time // when it reached us; zero for at once
+	was     *Entry    // what the same message asked before it was edited
 }
 
 // Conversation names the talk that a follow-up may lean on: a thread, or all

@@ -47,11 +47,12 @@ func (j Job) over(q parser.Question) (parser.Question, []parser.Field) {
 	if methods[q.Intent] == nil {
 		return q, nil
 	}
+	said := q
 	q.Quantities = slices.Clone(q.Quantities)
 	for _, x := range j.facts.Quantities {
 		serves := usedBy(q.Intent, x.Field)
 		hauling := x.Field != parser.People || q.Intent == parser.AskLift || q.Intent == parser.AskRaise
-		if serves && hauling && !q.Has(x.Field) && !(x.Field == parser.People && q.Has(parser.WinchPull)) {
+		if serves && hauling && !tells(said, x.Field) && !(x.Field == parser.People && q.Has(parser.WinchPull)) {
 			q.Quantities = append(q.Quantities, x)
 			used = append(used, x.Field)
 		}

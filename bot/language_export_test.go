@@ -22,6 +22,12 @@ func (s speaking) Read(text string) (parser.Question, error) {
 	return q, err
 }
 
+func (s speaking) ReadAfter(text string, before parser.Question) (parser.Question, error) {
+	q, err := s.reader.ReadAfter(text, before)
+	q.Language = s.language
+	return q, err
+}
+
 // Labels are all the words of a scene.
 func (s *Scene) Labels() []string {
 	all := append([]string{s.Title, s.Plan, s.Verdict, s.Bar.Label, s.Reminder()}, s.Notes...)

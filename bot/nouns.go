@@ -25,8 +25,12 @@ var noun = map[parser.Field]string{
 	parser.SlingBreak: "the sling's strength", parser.SlingWorking: "the sling's working load",
 	parser.ConnectorBreak: "the shackle's strength", parser.ConnectorWorking: "the shackle's working load",
 	parser.DrumBreak: "the drum's strength", parser.DrumWorking: "the drum's working load",
-	parser.DesignFactor: "the design factor", parser.Legs: "the sling's legs", parser.LegAngle: "the legs' angle",
+	parser.DesignFactor: "the design factor", parser.Legs: "the sling's legs",
 	parser.ChokeAngle: "the choke's angle", parser.Payload: "the payload",
+	parser.SecondTie: "the second tie from the cut", parser.LegAngle: "the legs' angle above level", parser.SecondLeg: "the second leg's angle",
+	parser.Lines: "how many lines", parser.Strands: "the rope's strands",
+	parser.SideBranch: "the side branch's weight", parser.SideBranchOut: "how far the side branch sticks out",
+	parser.ObstacleOut: "how far past the block it stands", parser.ObstacleHeight: "how high it reaches",
 }
 
 // called is what a crew calls a quantity of the calculator, also one that
@@ -63,8 +67,12 @@ var asTyped = map[parser.Field]string{
 	parser.Length: "22 ft long", parser.HitchHeight: "hitched at 35 ft",
 	parser.Parts: "2:1", parser.Limit: "limit 600 lb", parser.LimbAngle: "20° above level",
 	parser.Tie: "tied 12 ft from the cut", parser.BlockHeight: "block 20 ft above the cut",
+	parser.RunLength:  "let it run 6 ft",
 	parser.DropHeight: "drop 4 ft", parser.RopeBreak: "16,000 lb break", parser.RopeLength: "60 ft of rope",
 	parser.SlingBreak: "sling 10,000 lb break", parser.Payload: "truck takes 8,000 lb",
+	parser.SecondTie: "tip line at 15 ft", parser.LegAngle: "legs at 45°", parser.SideBranch: "150 lb side branch",
+	parser.SideBranchOut: "side branch sticking out 6 ft",
+	parser.ObstacleOut:   "roof 12 ft past the block", parser.ObstacleHeight: "roof 14 ft high",
 	parser.LineOut: "15 ft of line out", parser.Sideways: "8 ft to the side", parser.Weight: "600 lb",
 }
 
@@ -73,8 +81,12 @@ var asTypedMetric = map[parser.Field]string{
 	parser.Length: "7 m long", parser.HitchHeight: "hitched at 10 m",
 	parser.Parts: "2:1", parser.Limit: "limit 300 kg", parser.LimbAngle: "20° above level",
 	parser.Tie: "tied 4 m from the cut", parser.BlockHeight: "block 6 m above the cut",
+	parser.RunLength:  "let it run 2 m",
 	parser.DropHeight: "drop 1 m", parser.RopeBreak: "70 kN break", parser.RopeLength: "20 m of rope",
 	parser.SlingBreak: "sling 45 kN break", parser.Payload: "truck takes 3500 kg",
+	parser.SecondTie: "tip line at 5 m", parser.LegAngle: "legs at 45°", parser.SideBranch: "70 kg side branch",
+	parser.SideBranchOut: "side branch sticking out 2 m",
+	parser.ObstacleOut:   "roof 4 m past the block", parser.ObstacleHeight: "roof 4 m high",
 	parser.LineOut: "5 m of line out", parser.Sideways: "2 m to the side", parser.Weight: "300 kg",
 }
 

@@ -33,6 +33,8 @@ type object struct {
 	Problems   []string       `json:"problems"`
 	Cautions   []string       `json:"cautions"`
 	Tree       *treeObject    `json:"tree,omitempty"`
+	OverLimit  bool           `json:"over_limit,omitempty"`
+	Confirm    bool           `json:"confirm,omitempty"` // somebody on site has to stand by it
 	Also       []object       `json:"also,omitempty"`
 	Text       string         `json:"text,omitempty"` // last: see withText
 }

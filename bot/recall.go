@@ -25,6 +25,10 @@ func (c *Clerk) recall(ctx context.Context, ev Event) (Event, Turn, error) {
 	if ev.Opens {
 		return ev, Turn{}, nil
 	}
+	if ev.was != nil {
+		turn, err := c.beforeEdit(ctx, ev)
+		return ev, turn, err
+	}
 	if turn, ok := c.Memory.Recall(ev.Conversation()); ok {
 		return ev, turn, nil
 	}
@@ -70,7 +74,7 @@ func (c *Clerk) rebuilt(ctx context.Context, ev Event, said []Entry) (t Turn) {
 			t = Turn{}
 		}
 	}()
-	for _, e := range said {
+	for _, e := range lastWording(said) {
 		_, _, t = c.Desk.Answer(Event{ID: e.ID, Channel: e.Channel, Text: e.Words, At: e.Asked, Job: ev.Job}, t)
 	}
 	return t

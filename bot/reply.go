@@ -29,6 +29,8 @@ type Reply struct {
 	actions []Choice        // questions next to the one that was answered
 	figures json.RawMessage // the object that scripts read, without its text
 	scene   *Scene          // what a picture shows
+
+	confirmed *Confirmation // who stands by it, on site
 }
 
 // Status says what became of the question.

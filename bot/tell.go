@@ -68,6 +68,9 @@ func (a *answer) size() string {
 		}
 	}
 	if len(parts) == 0 {
+		if q.Has(parser.Length) {
+			return s.say("%s long", s.along(q.Length(parser.Length)))
+		}
 		return ""
 	}
 	size := strings.Join(parts, ", ")

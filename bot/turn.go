@@ -22,7 +22,7 @@ type Turn struct {
 // reread helps an answer to an ask-back: a single word completes the name that
 // was asked about ("silver", to "which maple?").
 func (t Turn) reread(r reader, text string) (parser.Question, error) {
-	q, err := r.Read(text)
+	q, err := r.ReadAfter(text, t.question)
 	if full, ok := t.filled(r, text, q, err); ok {
 		return full, nil
 	}
@@ -60,10 +60,11 @@ var ofJob = []parser.Field{parser.Limit, parser.RopeLength}
 // answer takes them into account.
 func (t Turn) carry(q parser.Question) (parser.Question, []string) {
 	var kept []string
+	said := q
 	q.Quantities = slices.Clone(q.Quantities)
 	for _, x := range t.question.Quantities {
 		job := slices.Contains(ofJob, x.Field) || slices.Contains(gearFacts, x.Field)
-		if job && usedBy(q.Intent, x.Field) && !q.Has(x.Field) {
+		if job && usedBy(q.Intent, x.Field) && !tells(said, x.Field) {
 			q.Quantities = append(q.Quantities, x)
 			kept = append(kept, string(x.Field))
 			if slices.Contains(gearFacts, x.Field) {
@@ -140,15 +141,14 @@ func merge(before, now parser.Question) (q parser.Question, kept, changed []stri
 	now.Shape = cmp.Or(now.Shape, before.Shape)
 	note(before.Condition != nil, now.Condition != nil, parser.ConditionField)
 	now.Condition = cmp.Or(now.Condition, before.Condition)
-	for _, n := range before.Notes { // a used rope stays used
-		if !slices.Contains(now.Notes, n) {
-			now.Notes = append(slices.Clone(now.Notes), n)
-		}
-	}
+	another := anotherObstacle(before, now)
+	now.Obstacle = cmp.Or(now.Obstacle, before.Obstacle)
+	now.Notes = mergedNotes(before.Notes, now.Notes)
 	now = settle(now) // a thickness takes its name before names are compared
+	said := now       // what is kept must not replace what else is kept
 	for _, x := range before.Quantities {
-		if replaced(x.Field, now) {
-			if now.Has(x.Field) {
+		if replaced(x.Field, said) || another && slices.Contains(ofObstacle, x.Field) {
+			if said.Has(x.Field) {
 				changed = append(changed, string(x.Field))
 			}
 			continue
@@ -161,6 +161,37 @@ func merge(before, now parser.Question) (q parser.Question, kept, changed []stri
 	return settle(now), kept, changed
 }
 
+// choices are notes of which a new one takes the place of another.
+var choices = [][]string{
+	{"snubbed", "let-run"}, {"hang-level", "hang-butt", "hang-tip"},
+	{"rope-static", "rope-low-stretch", "rope-stretchy", "rope-double-braid", "rope-three-strand", "rope-kernmantle", "rope-no-stretch"},
+}
+
+// mergedNotes keeps the notes of before: a used rope stays used.
+func mergedNotes(before, now []string) []string {
+	out := slices.Clone(now)
+	for _, n := range before {
+		if !slices.Contains(out, n) && !replacedNote(n, now) {
+			out = append(out, n)
+		}
+	}
+	return out
+}
+
+var ofObstacle = []parser.Field{parser.ObstacleOut, parser.ObstacleHeight}
+
+// anotherObstacle says whether a message names another thing than was swung
+// past before: its place is told anew.
+func anotherObstacle(before, now parser.Question) bool {
+	return now.Obstacle != nil && before.Obstacle != nil && !strings.EqualFold(now.Obstacle.Words, before.Obstacle.Words)
+}
+
+func replacedNote(n string, now []string) bool {
+	return slices.ContainsFunc(choices, func(of []string) bool {
+		return slices.Contains(of, n) && slices.ContainsFunc(now, func(m string) bool { return slices.Contains(of, m) })
+	})
+}
+
 var acrossFields = []parser.Field{parser.Diameter, parser.ButtDiameter, parser.MidDiameter, parser.TipDiameter}
 
 // replaced says whether what a message says takes the place of an earlier
@@ -169,6 +200,8 @@ func replaced(f parser.Field, now parser.Question) bool {
 	sizes := append(slices.Clone(acrossFields), parser.Length)
 	switch {
 	case now.Has(f):
+		return true
+	case f == parser.RunLength && slices.Contains(now.Notes, "snubbed"):
 		return true
 	case slices.Contains(acrossFields, f) && now.Has(acrossFields...):
 		return true

@@ -22,12 +22,13 @@ var uses = map[parser.Intent][]parser.Field{
 		parser.Efficiency, parser.HitchHeight},
 	parser.AskNotch:   {parser.LimbAngle},
 	parser.AskCutPlan: {parser.People},
-	parser.AskDrop:    {parser.DropHeight, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight},
+	parser.AskDrop:    {parser.DropHeight, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight, parser.RopeDiameter, parser.Strands},
 	parser.AskGear:    {parser.RopeDiameter, parser.BlockAngle},
-	parser.AskSwing:   {parser.LineOut, parser.Sideways, parser.StartAngle, parser.HitchHeight},
-	parser.AskBalance: {parser.LineOut, parser.Sideways},
-	parser.AskTree:    {parser.Payload},
-	parser.AskAnchor:  {parser.Tie, parser.HitchHeight, parser.StartAngle},
+	parser.AskSwing:   {parser.LineOut, parser.Sideways, parser.StartAngle, parser.HitchHeight, parser.ObstacleOut, parser.ObstacleHeight},
+	parser.AskBalance: {parser.LineOut, parser.Sideways, parser.Tie, parser.SecondTie, parser.LegAngle, parser.SecondLeg,
+		parser.BlockAngle, parser.People, parser.Lines, parser.SideBranch, parser.SideBranchOut},
+	parser.AskTree:   {parser.Payload},
+	parser.AskAnchor: {parser.Tie, parser.HitchHeight, parser.StartAngle},
 }
 
 var ofLowering = []parser.Field{

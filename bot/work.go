@@ -108,11 +108,16 @@ func pieceOf(q parser.Question) piece.Piece {
 		Tip:      q.Length(parser.TipDiameter),
 		Length:   q.Length(parser.Length),
 	}
-	if q.Shape != nil {
-		p.Shape = map[parser.Shape]piece.Shape{parser.Log: piece.Log, parser.Limb: piece.Limb}[q.Shape.Value]
-	}
+	p.Shape = shapeOf(q)
 	if q.Condition != nil && q.Condition.Value == parser.Dead {
 		p.Condition = piece.Dead
 	}
 	return p
+}
+
+func shapeOf(q parser.Question) piece.Shape {
+	if q.Shape == nil {
+		return piece.Unsaid
+	}
+	return map[parser.Shape]piece.Shape{parser.Log: piece.Log, parser.Limb: piece.Limb}[q.Shape.Value]
 }

@@ -21,6 +21,7 @@ const (
 	Unknown       Kind = "unknown"        // a word that is not in the vocabulary
 	Twist         Kind = "twist"          // a word that could turn the meaning round
 	Loose         Kind = "loose"          // a number with a unit but no place
+	FromWhere     Kind = "from-where"     // a distance of an obstacle, told from elsewhere than the block
 	TooMuch       Kind = "too-much"       // more than one question's worth of words
 	Missing       Kind = "missing"        // a fact that the answer needs
 

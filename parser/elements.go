@@ -26,6 +26,9 @@ type reading struct {
 	elems    []element
 	asks     []*Ask // what must be asked back, in the order of the text
 	fixes    []Fix
+
+	obstacle *Said[Obstacle] // what a swing may strike
+	struck   bool            // it is asked whether it does
 }
 
 // word is one word of a message, folded, and where it stands.

@@ -7,17 +7,19 @@ var dimensionOf = map[Field]dimension{
 	Length: dimLength, HitchHeight: dimLength, RopeLength: dimLength, DropHeight: dimLength,
 	RunLength: dimLength, BlockHeight: dimLength, Tie: dimLength,
 	LineOut: dimLength, Sideways: dimLength, RopeDiameter: dimLength,
+	ObstacleOut: dimLength, ObstacleHeight: dimLength,
+	SecondTie: dimLength, SideBranchOut: dimLength, SideBranch: dimMass, LegAngle: dimAngle, SecondLeg: dimAngle,
 	Weight: dimMass, Limit: dimMass,
 	WinchPull: dimForce, RopeBreak: dimForce, RopeWorking: dimForce, BlockBreak: dimForce, BlockWorking: dimForce,
 	SlingBreak: dimForce, SlingWorking: dimForce, ConnectorBreak: dimForce, ConnectorWorking: dimForce,
 	DrumBreak: dimForce, DrumWorking: dimForce, Payload: dimMass,
-	LegAngle: dimAngle, ChokeAngle: dimAngle, DesignFactor: dimRatio,
+	ChokeAngle: dimAngle, DesignFactor: dimRatio,
 	BlockAngle: dimAngle, LimbAngle: dimAngle, StartAngle: dimAngle,
 	Parts: dimRatio,
 }
 
 // counted are the fields whose number has no unit.
-var counted = map[Field]bool{People: true, Wraps: true, Efficiency: true, Legs: true}
+var counted = map[Field]bool{People: true, Wraps: true, Efficiency: true, Legs: true, Lines: true, Strands: true}
 
 // mentioned are the fields whose words are often said without a number.
 var mentioned = map[Field]bool{RopeLength: true, WinchPull: true, RopeBreak: true, DropHeight: true, RunLength: true}

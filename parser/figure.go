@@ -16,6 +16,8 @@ type figure struct {
 	elsewhere bool  // a number of the surroundings: "30 ft from the house"
 	rope      bool  // how thick a rope is: "5/8 double braid"
 	sure      Field // what it is, whatever other words stand around it
+	claimed   Field // taken by words that no role knows: the far side of a swing
+	unclear   Kind  // why a number of an obstacle must be asked about
 	start     int
 	end       int
 }

@@ -10,11 +10,13 @@ var fieldIntent = map[Field]Intent{
 	WinchPull: AskLift, Parts: AskLift, Efficiency: AskLift,
 	Payload: AskTree,
 	LineOut: AskSwing, Sideways: AskSwing, StartAngle: AskSwing,
+	ObstacleOut: AskSwing, ObstacleHeight: AskSwing,
+	SecondTie: AskBalance, LegAngle: AskBalance, SecondLeg: AskBalance, SideBranch: AskBalance, SideBranchOut: AskBalance,
 }
 
 // serves are the facts that another question makes use of too.
 var serves = map[Field][]Intent{
-	Parts: {AskRope}, LineOut: {AskBalance}, Sideways: {AskBalance}, Tie: {AskBalance, AskAnchor}, StartAngle: {AskAnchor},
+	LegAngle: {AskGear}, Parts: {AskRope}, LineOut: {AskBalance}, Sideways: {AskBalance}, Tie: {AskBalance, AskAnchor}, StartAngle: {AskAnchor},
 }
 
 // special are the intents that no other answer covers, the most particular
@@ -32,8 +34,14 @@ func intentOf(rd *reading, q Question) Intent {
 			asked = slices.DeleteFunc(asked, func(in Intent) bool { return in == AskTree })
 		}
 	}
+	if rd.has(markTug) && q.Has(Sideways) && !slices.Contains(asked, AskSwing) {
+		asked = append(asked, AskBalance) // "pull a limb 4 ft aside"
+	}
+	if q.Has(SecondTie) {
+		asked = append(asked, AskBalance) // the ties are those of two lines
+	}
 	for _, x := range q.Quantities {
-		if in, ok := fieldIntent[x.Field]; ok && !slices.ContainsFunc(serves[x.Field], func(s Intent) bool { return slices.Contains(asked, s) }) {
+		if in, ok := fieldIntent[x.Field]; ok && !(x.Field == LegAngle && rd.slung()) && !slices.ContainsFunc(serves[x.Field], func(s Intent) bool { return slices.Contains(asked, s) }) {
 			asked = append(asked, in)
 		}
 	}
@@ -42,6 +50,9 @@ func intentOf(rd *reading, q Question) Intent {
 	}
 	if q.Has(Limit) && q.Has(across...) && !q.Has(Length, Weight) {
 		asked = append(asked, AskCutPlan) // how long a piece stays under it
+	}
+	if rd.struck {
+		asked = append(asked, AskSwing)
 	}
 	for _, in := range special {
 		if slices.Contains(asked, in) {
@@ -55,7 +66,7 @@ func intentOf(rd *reading, q Question) Intent {
 // is lowered, lifted or the like, the answer to that checks the gear as well.
 func (rd *reading) onlyGear(asked []Intent, q Question) bool {
 	told := slices.ContainsFunc(rd.elems, func(e element) bool { return e.spent })
-	if !told && !q.Has(DesignFactor, Legs, LegAngle, ChokeAngle) || q.Has(HitchHeight, Wraps, People) {
+	if !told && !q.Has(DesignFactor, Legs, ChokeAngle) || q.Has(HitchHeight, Wraps, People) {
 		return false
 	}
 	other := func(in Intent) bool { return in != AskWeight && in != AskHelp }
@@ -69,6 +80,7 @@ func (rd *reading) intents() (asked, besides []Intent, hello bool) {
 	for _, e := range rd.elems {
 		switch {
 		case e.term == nil || e.term.intent == "" || e.spent:
+		case e.term.intent == AskBalance && e.marked(markBridle|markTwins) && rd.slung():
 		case e.term.besides:
 			besides = append(besides, e.term.intent)
 		default:

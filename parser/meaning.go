@@ -42,6 +42,18 @@ const (
 	markThick          // across a log, along a round
 	markClear          // "clear the job"
 	markUnit           // a unit without a number
+	markObstacle       // what a swing may strike: a roof, a fence
+	markStanding       // likewise, as tall as the block: a trunk
+	markPerson         // likewise: the climber
+	markOutward        // behind how far past the block: away, beyond
+	markUpward         // behind how high: high, up
+	markNearside       // on the side where the piece starts
+	markOverhead       // a power line, where a swing may meet it
+	markSide           // a branch that rolls the piece
+	markAside          // behind how far it sticks out
+	markBridle         // two lines to one point
+	markTwins          // before the places of two lines
+	markTug            // moves a hanging load
 	markCord           // a rope by its make, told with its thickness
 	markMade           // between a thing and its size behind it: "cuerda de 5/8"
 	markInches         // between the feet and the inches of a length: "6 pies y 4 pulgadas"
@@ -59,6 +71,8 @@ var markNamed = map[string]mark{
 	"relation": markRelation, "where": markWhere, "in": markIn | markWhere, "pronoun": markPronoun, "is": markIs, "at": markAt | markIs | markWhere,
 	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "clear": markClear, "unit": markUnit,
 	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh, "fine": markFine,
+	"obstacle": markObstacle, "standing": markStanding, "person": markPerson, "outward": markOutward, "upward": markUpward, "nearside": markNearside,
+	"overhead": markOverhead, "side": markSide, "aside": markAside, "bridle": markBridle, "twins": markTwins, "tug": markTug,
 }
 
 // meaningOf returns what a meaning of the word file does to a term.

@@ -37,12 +37,16 @@ func (q Question) Missing() []Field {
 		}
 		return q.MissingPiece()
 	}
+	if q.Intent == AskBalance {
+		return q.missingBalance()
+	}
 	out := q.MissingPiece()
 	if q.Intent == AskSwing && !q.Has(Sideways, StartAngle) {
 		out = append(out, Sideways)
 	}
-	if q.Intent == AskBalance && q.Has(Sideways) && !q.Has(LineOut) {
-		out = append(out, LineOut)
+	out = append(out, q.missingObstacle()...)
+	if q.Intent == AskDrop && q.noted(letRun) && !q.noted(snubbed) {
+		out = append(out, q.without([]Field{RunLength})...)
 	}
 	for _, f := range q.without(alsoNeeded[q.Intent]) {
 		if !slices.Contains(out, f) {
@@ -85,6 +89,34 @@ func (q Question) Pieceless() bool {
 	return q.Species == nil && !q.Has(across...) && !q.Has(Length, Weight)
 }
 
+// missingBalance lists what is missing of what a balance question tells: the
+// point itself needs no more than a length.
+func (q Question) missingBalance() []Field {
+	weighed := func(more ...Field) []Field {
+		return append(q.MissingPiece(), q.without(more)...)
+	}
+	switch {
+	case q.Has(SideBranch, SideBranchOut):
+		return q.without([]Field{SideBranch, SideBranchOut})
+	case q.Has(SecondTie):
+		out := weighed(Tie, SecondTie)
+		if !q.Has(Length) && !slices.Contains(out, Length) {
+			out = append(out, Length)
+		}
+		return out
+	case q.Has(SecondLeg, LegAngle):
+		return weighed(LegAngle)
+	case q.noted(bridled):
+		if q.Has(BlockAngle) {
+			return weighed()
+		}
+		return weighed(LegAngle)
+	case q.Has(Sideways):
+		return weighed(LineOut)
+	}
+	return q.without([]Field{Length})
+}
+
 // MissingPiece lists what a weight still needs: nothing where the crew gave
 // one.
 func (q Question) MissingPiece() []Field {
@@ -120,3 +152,13 @@ func (q Question) without(fields []Field) []Field {
 	}
 	return out
 }
+
+// Notes of the word file that decide what is missing or in doubt.
+const (
+	bridled = "bridle"  // two lines run to one point
+	snubbed = "snubbed" // the line is held fast
+	letRun  = "let-run"
+	newTree = "new-tree"
+)
+
+func (q Question) noted(n string) bool { return slices.Contains(q.Notes, n) }

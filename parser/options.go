@@ -36,7 +36,7 @@ func (rd *reading) level(options []option, at int) {
 	var left, right *option
 	for i := range options {
 		switch o := &options[i]; {
-		case o.fig == at+1, rd.made(at, o.fig):
+		case o.fig == rd.past(at+1, +1, markIs):
 			right = o
 		case o.fig < at && (left == nil || o.fig > left.fig):
 			left = o

@@ -14,6 +14,8 @@ func (rd *reading) place(claimed bound) (full bound, loose []int) {
 		switch f := alone[e.fig.dim]; {
 		case e.fig.sure != "" && takes(e.fig.sure, e.fig):
 			full[i] = e.fig.sure
+		case e.fig.claimed != "":
+			full[i] = e.fig.claimed
 		case e.fig.rope && !full.has(RopeDiameter):
 			full[i] = RopeDiameter
 		case e.fig.elsewhere || e.fig.falling || e.fig.rope || e.fig.sure != "":
@@ -43,6 +45,9 @@ func (rd *reading) atPlace(i int) bool {
 // and 40 ft", and has no words of its own: what the one is should be what the
 // other is.
 func (rd *reading) listed(i int, f Field) bool {
+	if rd.elems[i].fig.claimed != "" {
+		return false
+	}
 	twin := rd.at(i-1).marked(markAnd) && rd.alike(i, i-2) || rd.at(i+1).marked(markAnd) && rd.alike(i, i+2)
 	words := rd.at(rd.past(i+1, +1, markIs|markWhere)).plays(f) || rd.at(rd.past(i-1, -1, markIs)).plays(f)
 	return twin && !words
@@ -100,7 +105,7 @@ func (rd *reading) placeOne(full bound, i int, thick, long bool) []int {
 	fig := rd.elems[i].fig
 	slender := fig.high <= roundest
 	switch {
-	case (full.has(Weight) || rd.onlyRope()) && !thick && !fig.unit.fine && !rd.at(i+1).piece():
+	case (full.has(Weight) || rd.onlyRope()) && !thick && !fig.unit.fine && !rd.at(i+1).piece() && !rd.howLong(i):
 		return []int{i} // the weight is known, or does not matter: why tell the length?
 	case thick && fig.unit.fine && fig.low < 3*rd.thickest(full):
 		return []int{i} // a second thickness, or a short length

@@ -84,6 +84,8 @@ func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 		return a
 	}
 	switch {
+	case fig.unclear != "":
+		return fig.obstacleAsk(rd.text)
 	case fig.dim == dimCount && !fig.elsewhere:
 		a := fig.ask(NoUnit, rd.text)
 		if a.Fields = rd.heavyRole(i); a.Fields != nil {

@@ -46,9 +46,19 @@ const (
 	DrumWorking      Field = "drum_wll_n"
 	DesignFactor     Field = "design_factor"
 	Legs             Field = "legs"            // of a sling, that share the load
-	LegAngle         Field = "leg_angle_deg"   // of a leg, from level
+	LegAngle         Field = "leg_angle_deg"   // of a leg, above level
 	ChokeAngle       Field = "choke_angle_deg" // of a choker, at its own eye
 	Payload          Field = "payload_kg"      // of the truck
+
+	SecondTie     Field = "second_tie_m" // of the second line, from the cut
+	SecondLeg     Field = "second_leg_deg"
+	Lines         Field = "lines"   // that share a piece
+	Strands       Field = "strands" // of a laid rope
+	SideBranch    Field = "side_branch_kg"
+	SideBranchOut Field = "side_branch_out_m" // from the axis of the piece
+
+	ObstacleOut    Field = "obstacle_out_m"    // from under the block, on the far side of a swing
+	ObstacleHeight Field = "obstacle_height_m" // above the ground
 
 	// The three that are no quantities, named where one is missing.
 	SpeciesField   Field = "species"
@@ -99,6 +109,16 @@ const (
 	Dead  Condition = "dead"
 )
 
+// Obstacle is the kind of thing that a swing may strike.
+type Obstacle string
+
+// The obstacles.
+const (
+	Thing    Obstacle = "thing"    // has a height of its own: a roof, a fence
+	Standing Obstacle = "standing" // as tall as the block: a trunk
+	Person   Obstacle = "person"
+)
+
 // System is a system of units.
 type System string
 
@@ -140,6 +160,7 @@ type Question struct {
 	Species    *Said[Species]
 	Shape      *Said[Shape]
 	Condition  *Said[Condition]
+	Obstacle   *Said[Obstacle] // what a swing may strike
 	Quantities []Quantity
 	Language   string // tag of the language of most of its words, "" where no word tells
 	Units      System // the system asked for, or else that of most numbers

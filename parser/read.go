@@ -33,7 +33,11 @@ func New(known []Species) (*Reader, error) {
 // Read reads one message. The error is an *Ask: what must be asked back, or
 // the reason not to read on. The question then holds what could be placed
 // all the same, so that an answer to the ask can complete it.
-func (r *Reader) Read(text string) (Question, error) {
+func (r *Reader) Read(text string) (Question, error) { return r.ReadAfter(text, Question{}) }
+
+// ReadAfter reads a message of a conversation that stands at a question. Only
+// what a swing may strike is read by it: "what about 15 ft away".
+func (r *Reader) ReadAfter(text string, before Question) (Question, error) {
 	if len(text) > longest {
 		return Question{}, &Ask{Kind: TooMuch}
 	}
@@ -45,6 +49,8 @@ func (r *Reader) Read(text string) (Question, error) {
 	}
 	rd := r.elements(text, in, tree)
 	rd.language = language
+	rd.claims()
+	rd.obstacles(before)
 	if a := rd.stop(); a != nil {
 		return Question{Intent: rd.stopIntent(a), Language: rd.language}, a
 	}
@@ -74,8 +80,11 @@ func valid(text string) string {
 // unsound wood.
 func (rd *reading) stop() *Ask {
 	for _, k := range []Kind{Emergency, PowerLine, Unsound} {
-		for _, e := range rd.elems {
+		for i, e := range rd.elems {
 			if e.term != nil && e.term.stop == k {
+				return askAt(k, rd.text, e.start, e.end-e.start)
+			}
+			if k == PowerLine && rd.overhead(i) {
 				return askAt(k, rd.text, e.start, e.end-e.start)
 			}
 		}
@@ -100,6 +109,10 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	treeAsk := r.fillSpecies(rd, &q)
 	numberAsks, boundAsk := rd.fillQuantities(&q)
 	q.Intent = intentOf(rd, q)
+	numberAsks = append(numberAsks, rd.obstacleOnly(&q)...)
+	if q.noted(snubbed) && q.Has(RunLength) {
+		numberAsks = append(numberAsks, rd.snubbedRun())
+	}
 	q.Hello = q.Intent == AskHelp && !rd.wantsHelp()
 	if rd.nonsense(q, asks) {
 		return q, &Ask{Kind: Nonsense, Words: rd.text, End: len(rd.text)}
@@ -231,11 +244,22 @@ func (rd *reading) clash(e element, f Field) *Ask {
 	return a
 }
 
+// snubbedRun asks about a line that is held fast and let run as well.
+func (rd *reading) snubbedRun() *Ask {
+	for _, e := range rd.elems {
+		if e.term != nil && e.term.note == snubbed {
+			return rd.clash(e, RunLength)
+		}
+	}
+	return nil
+}
+
 // notes are what the message said besides, such as a wet rope.
 func (rd *reading) notes() []string {
 	var out []string
 	for i, e := range rd.elems {
-		if e.term != nil && e.term.near && rd.at(i+1).fig == nil {
+		bridle := e.term != nil && e.term.note == bridled && rd.slung()
+		if bridle || e.term != nil && e.term.near && rd.at(i+1).fig == nil {
 			continue
 		}
 		if e.term != nil && e.term.note != "" && !slices.Contains(out, e.term.note) {

@@ -113,3 +113,14 @@ func (rd *reading) asksFor(in Intent) bool {
 		return e.term != nil && e.term.intent == in && !e.term.besides
 	})
 }
+
+// slung says whether the strength of a sling is told: then its legs and their
+// angle say how it is rigged, not how a piece hangs on two lines.
+func (rd *reading) slung() bool {
+	sling, told := false, false
+	for _, e := range rd.elems {
+		sling = sling || e.part() == partSling
+		told = told || e.term != nil && e.term.strength != ""
+	}
+	return sling && told
+}

@@ -163,7 +163,7 @@ func (rd *reading) behindPlace(i int) bool {
 	case fig.dim == dimCount:
 		return false
 	case place.marked(markMoving):
-		return fig.far()
+		return fig.far() && !rd.at(i+1).plays(Sideways) // "pull it 4 ft aside"
 	case !place.marked(markPlace | markStation):
 		return false
 	case !rd.at(rd.past(k-1, -1, markAdjective|markArticle)).marked(markRelation | markWhere):

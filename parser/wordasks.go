@@ -62,7 +62,7 @@ func (rd *reading) boundAsk(full bound, limb bool) *Ask {
 		}
 		j := rd.past(i+1, +1, markIs|markBound|markArticle)
 		fig := rd.at(j).fig
-		if fig == nil || fig.elsewhere || full[j] == Limit || full[j] == Length && rd.has(markTaper) {
+		if fig == nil || fig.elsewhere && fig.claimed == "" || rd.at(j+1).obstacle() != "" || full[j] == Limit || full[j] == Length && rd.has(markTaper) {
 			continue
 		}
 		a := askAt(Twist, rd.text, e.start, fig.end-e.start)

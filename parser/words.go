@@ -16,11 +16,12 @@ func (q Question) Words() string {
 	parts := []string{explaining[q.Explain], asking[q.Intent], q.piece()}
 	for _, f := range told {
 		for _, x := range q.Quantities {
-			if x.Field == f {
+			if second := f == LegAngle && q.Has(SecondLeg); x.Field == f && !second {
 				parts = append(parts, x.phrase())
 			}
 		}
 	}
+	parts = append(parts, q.swungPast(), q.onTwoLegs())
 	for _, n := range q.Notes {
 		parts = append(parts, noted[n])
 	}
@@ -29,6 +30,16 @@ func (q Question) Words() string {
 	}
 	parts = slices.DeleteFunc(parts, func(s string) bool { return s == "" })
 	return strings.Join(parts, ", ")
+}
+
+// onTwoLegs tells the angles of both legs in one breath.
+func (q Question) onTwoLegs() string {
+	a, one := q.Get(LegAngle)
+	b, two := q.Get(SecondLeg)
+	if !one || !two {
+		return ""
+	}
+	return a.as("legs at #") + b.as(" and #")
 }
 
 // explaining are the words that ask for an explanation.
@@ -76,11 +87,13 @@ var told, phrases = inOrder([]phrase{
 	{RopeWorking, "rope wll #"}, {BlockBreak, "block breaks at #"}, {BlockWorking, "block wll #"},
 	{SlingBreak, "sling breaks at #"}, {SlingWorking, "sling wll #"}, {ConnectorBreak, "shackle breaks at #"},
 	{ConnectorWorking, "shackle wll #"}, {DrumBreak, "drum breaks at #"}, {DrumWorking, "drum wll #"},
-	{DesignFactor, "design factor #"}, {Legs, "# legs"}, {LegAngle, "sling angle #"}, {ChokeAngle, "choked at #"},
+	{DesignFactor, "design factor #"}, {Legs, "# legs"}, {ChokeAngle, "choked at #"},
 	{Payload, "payload #"},
-	{DropHeight, "free fall of #"}, {RunLength, "let it run #"}, {Limit, "limit is #"},
+	{DropHeight, "free fall of #"}, {RunLength, "# of run"}, {Limit, "limit is #"},
 	{Tie, "# out from the cut"}, {BlockHeight, "# above the cut"}, {LimbAngle, "# above level"},
 	{LineOut, "# of line out"}, {Sideways, "# to the side"}, {StartAngle, "# from plumb"},
+	{SecondTie, "tip line at #"}, {Lines, "# ropes at"}, {LegAngle, "leg angle #"},
+	{SideBranch, "# side branch"}, {SideBranchOut, "sticking out #"}, {Strands, "# strand"},
 })
 
 type phrase struct {
@@ -96,24 +109,43 @@ func inOrder(all []phrase) (order []Field, words map[Field]string) {
 	return order, words
 }
 
+// swungPast is what a swing may strike, with its place right behind it.
+func (q Question) swungPast() string {
+	if q.Obstacle == nil {
+		return ""
+	}
+	out := []string{q.Obstacle.Words}
+	for _, p := range []phrase{{ObstacleOut, "# past the block"}, {ObstacleHeight, "# high"}} {
+		if x, ok := q.Get(p.field); ok {
+			out = append(out, x.as(p.words))
+		}
+	}
+	return strings.Join(out, " ")
+}
+
 // noted are the words of each note.
 var noted = map[string]string{
 	"wet": "wet rope", "iced": "iced over", "natural-crotch": "natural crotch", "about": "about", "rigging-ring": "rigging ring",
 	"carabiner": "carabiner", "ball-bearing": "ball bearing", "worn": "used rope", "bowline": "bowline",
 	"clove-hitch": "clove hitch", "timber-hitch": "timber hitch", "two-half-hitches": "half hitches",
+	"snubbed": "snubbed", "let-run": "let it run", "bridle": "bridle", "hang-level": "hang level", "hang-butt": "butt down", "hang-tip": "tip down",
+	"rope-static": "static", "rope-low-stretch": "low stretch", "rope-stretchy": "stretchy", "rope-double-braid": "double braid",
+	"rope-three-strand": "laid rope", "rope-kernmantle": "kernmantle", "rope-no-stretch": "no stretch",
 	"eye-splice": "eye splice", "square-knot": "square knot", "overhand-knot": "overhand knot",
 	"figure-eight": "figure eight", noteChoker: "choked", noteBasket: "in a basket", "lean": "leaning",
-	NoteAnchorLimb: "anchor limb", NoteAnchorSpar: "anchor spar", "from-tip": "from the tip down", "new-tree": "new tree",
+	NoteAnchorLimb: "anchor limb", NoteAnchorSpar: "anchor spar", "from-tip": "from the tip down", newTree: "new tree",
 }
 
 // phrase writes one quantity with the words for its place.
-func (x Quantity) phrase() string {
+func (x Quantity) phrase() string { return x.as(phrases[x.Field]) }
+
+func (x Quantity) as(words string) string {
 	scale, name := x.unit()
 	number := figured(x.Low / scale)
 	if x.High != x.Low {
 		number += "-" + figured(x.High/scale)
 	}
-	return strings.Replace(phrases[x.Field], "#", strings.TrimSpace(number+" "+name), 1)
+	return strings.Replace(words, "#", strings.TrimSpace(number+" "+name), 1)
 }
 
 // unit is what the quantity is told in.

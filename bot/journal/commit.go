@@ -122,13 +122,17 @@ func (w *writer) apply(ctx context.Context, r *request) error {
 		_, err := w.deliver.ExecContext(ctx, r.args...)
 		return err
 	}
-	res, err := w.insert.ExecContext(ctx, r.args...)
+	insert, there := w.insert, bot.ErrLogged
+	if r.stands {
+		insert, there = w.confirm, bot.ErrConfirmed
+	}
+	res, err := insert.ExecContext(ctx, r.args...)
 	if err != nil {
 		return err
 	}
 	n, err := res.RowsAffected()
 	if n == 0 {
-		r.err = bot.ErrLogged
+		r.err = there
 	}
 	return err
 }

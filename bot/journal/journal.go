@@ -34,6 +34,16 @@ func (j *Journal) Deliver(ctx context.Context, d bot.Delivery) error {
 	return j.w.note(ctx, d)
 }
 
+// Confirm puts it on disk, before it returns, that somebody stands by an
+// answer. It fails with bot.ErrConfirmed where somebody does already, and
+// with bot.ErrNotLogged where there is no such answer.
+func (j *Journal) Confirm(ctx context.Context, c bot.Confirmation) error {
+	if _, err := j.Find(ctx, c.Workspace, c.ID); err != nil {
+		return err
+	}
+	return j.w.wait(ctx, &request{stands: true, args: []any{c.User, c.At.UnixMicro(), c.Note, c.Workspace, c.ID}})
+}
+
 // Close writes what is waiting and lets go of the file. Nothing can be
 // appended or read afterwards. The writer's connection goes last, so that it
 // folds the write-ahead log into the file.

@@ -18,7 +18,7 @@ const readers = 2
 // Reader looks things up in a journal, beside whoever writes it.
 type Reader struct {
 	db                   *sql.DB
-	find, job            *sql.Stmt
+	find, job, about     *sql.Stmt
 	conversation         *sql.Stmt
 	between, undelivered *sql.Stmt
 	settle               func(context.Context) error // has what was noted written first
@@ -63,7 +63,7 @@ func (r *Reader) prepare(ctx context.Context) error {
 		into *(*sql.Stmt)
 		text string
 	}{
-		{&r.find, findSQL}, {&r.job, jobSQL}, {&r.conversation, conversationSQL},
+		{&r.find, findSQL}, {&r.job, jobSQL}, {&r.about, aboutSQL}, {&r.conversation, conversationSQL},
 		{&r.between, betweenSQL}, {&r.undelivered, undeliveredSQL},
 	} {
 		stmt, err := r.db.PrepareContext(ctx, p.text)
@@ -78,7 +78,7 @@ func (r *Reader) prepare(ctx context.Context) error {
 // Close lets go of the file.
 func (r *Reader) Close() error {
 	var errs []error
-	for _, s := range []*sql.Stmt{r.find, r.job, r.conversation, r.between, r.undelivered} {
+	for _, s := range []*sql.Stmt{r.find, r.job, r.about, r.conversation, r.between, r.undelivered} {
 		if s != nil {
 			errs = append(errs, s.Close())
 		}
@@ -95,6 +95,12 @@ func (r *Reader) Find(ctx context.Context, workspace, id string) (bot.Entry, err
 // bot.ErrNotLogged.
 func (r *Reader) Job(ctx context.Context, workspace, channel string) (bot.Entry, error) {
 	return r.one(ctx, r.job, workspace, channel)
+}
+
+// About returns the last entry, asked since then, that a message of a channel
+// asks or shows the answer to, or bot.ErrNotLogged.
+func (r *Reader) About(ctx context.Context, workspace, channel, message string, since time.Time) (bot.Entry, error) {
+	return r.one(ctx, r.about, since.UnixMicro(), workspace, channel, message)
 }
 
 func (r *Reader) one(ctx context.Context, stmt *sql.Stmt, args ...any) (bot.Entry, error) {

@@ -24,6 +24,7 @@ type request struct {
 	ctx    context.Context
 	args   []any
 	update bool       // a note on an entry that is there
+	stands bool       // a confirmation of one
 	done   chan error // nil where nobody waits
 	err    error
 }
@@ -35,6 +36,7 @@ type writer struct {
 	conn                    *sql.Conn
 	begin, commit, rollback *sql.Stmt
 	insert, deliver         *sql.Stmt
+	confirm                 *sql.Stmt
 	lag                     time.Duration
 
 	mu     sync.RWMutex // held to queue, so that nothing is queued behind close
@@ -71,7 +73,7 @@ func (w *writer) prepare(ctx context.Context) error {
 		text string
 	}{
 		{&w.begin, `BEGIN IMMEDIATE`}, {&w.commit, `COMMIT`}, {&w.rollback, `ROLLBACK`},
-		{&w.insert, insertSQL}, {&w.deliver, deliverSQL},
+		{&w.insert, insertSQL}, {&w.deliver, deliverSQL}, {&w.confirm, confirmSQL},
 	} {
 		stmt, err := w.conn.PrepareContext(ctx, p.text)
 		if err != nil {
@@ -122,7 +124,7 @@ func (w *writer) note(ctx context.Context, d bot.Delivery) error {
 	w.noted.Add(1)
 	err := w.enqueue(ctx, &request{
 		ctx: context.Background(), update: true,
-		args: []any{at, d.Failure, d.Workspace, d.ID},
+		args: []any{at, d.Failure, d.Posted, d.Workspace, d.ID},
 	})
 	if err != nil {
 		w.noted.Add(-1)
@@ -167,7 +169,7 @@ func (w *writer) stop() {
 // stay open under them.
 func (w *writer) release() error {
 	var errs []error
-	for _, s := range []*sql.Stmt{w.begin, w.commit, w.rollback, w.insert, w.deliver} {
+	for _, s := range []*sql.Stmt{w.begin, w.commit, w.rollback, w.insert, w.deliver, w.confirm} {
 		if s != nil {
 			errs = append(errs, s.Close())
 		}

@@ -23,7 +23,7 @@ type act struct {
 
 // acting does what a form asks for and leads back to the page, to the ticket
 // it was about and with a note where something was wrong.
-func (p *Page) acting(do func(*http.Request, act) (anchor, note string)) http.HandlerFunc {
+func (p *page) acting(do func(*http.Request, act) (anchor, note string)) http.HandlerFunc {
 	return func(w http.ResponseWriter, r *http.Request) {
 		r.Body = http.MaxBytesReader(w, r.Body, maxForm)
 		if err := r.ParseForm(); err != nil {
@@ -58,7 +58,7 @@ func words(r *http.Request) (text, note string) {
 // say hangs up a ticket, or adds to one. The tick for the desk puts its
 // mention in front, which a message in a channel needs; what a person typed
 // is escaped, so that it pings nobody.
-func (p *Page) say(r *http.Request, a act) (string, string) {
+func (p *page) say(r *http.Request, a act) (string, string) {
 	text, note := words(r)
 	if note != "" {
 		return "write", note
@@ -103,7 +103,7 @@ func (a act) has(ts string) bool {
 }
 
 // correct rewrites what the role said.
-func (p *Page) correct(r *http.Request, a act) (string, string) {
+func (p *page) correct(r *http.Request, a act) (string, string) {
 	text, note := words(r)
 	if note != "" {
 		return "", note
@@ -123,7 +123,7 @@ func (p *Page) correct(r *http.Request, a act) (string, string) {
 }
 
 // press uses a part of a message or of the front sheet.
-func (p *Page) press(r *http.Request, a act) (string, string) {
+func (p *page) press(r *http.Request, a act) (string, string) {
 	ts := r.PostFormValue("ts")
 	_, err := p.space.Press(standin.Press{
 		User: a.user, Channel: r.PostFormValue("channel"), TS: ts, View: r.PostFormValue("view"),
@@ -139,7 +139,7 @@ func (p *Page) press(r *http.Request, a act) (string, string) {
 }
 
 // submit sends the form on the role's screen.
-func (p *Page) submit(r *http.Request, a act) (string, string) {
+func (p *page) submit(r *http.Request, a act) (string, string) {
 	entered := map[string]map[string]string{}
 	for name, values := range r.PostForm {
 		block, action, ok := strings.Cut(name, "/")
@@ -158,13 +158,13 @@ func (p *Page) submit(r *http.Request, a act) (string, string) {
 }
 
 // dismiss puts the form on the role's screen away.
-func (p *Page) dismiss(_ *http.Request, a act) (string, string) {
+func (p *page) dismiss(_ *http.Request, a act) (string, string) {
 	p.space.Dismiss(a.user)
 	return "", ""
 }
 
 // front looks at the front sheet, which the desk is told of.
-func (p *Page) front(_ *http.Request, a act) (string, string) {
+func (p *page) front(_ *http.Request, a act) (string, string) {
 	a.place.Front = true
 	p.space.OpenHome(a.user)
 	return "", ""

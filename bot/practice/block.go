@@ -9,11 +9,26 @@ import (
 // block is a block of a message, a front sheet or a form.
 type block struct {
 	Kind     string
+	Head     []span // the first line of the desk's message, which alone is the answer
 	Text     []span
 	Fields   [][]span
 	Elements []element
 	Image    *image
 	Input    *input
+}
+
+// lead takes the first line of a message out of its first block: it is shown
+// as the answer.
+func (b *builder) lead(list []standin.Block, shown []block) {
+	if len(list) == 0 || list[0].Text == nil {
+		return
+	}
+	first, rest, _ := strings.Cut(list[0].Text.Text, "\n")
+	plain := list[0].Text.Plain()
+	shown[0].Head, shown[0].Text = b.spans(first, plain), nil
+	if rest != "" {
+		shown[0].Text = b.spans(rest, plain)
+	}
 }
 
 // image is a picture with its description. Only the workspace's own are
@@ -42,7 +57,6 @@ type target struct{ Channel, TS, View, Block, Action string }
 // form is a modal.
 type form struct {
 	Place               place
-	ID                  string
 	Title, Submit, Deny string
 	Blocks              []block
 }
@@ -132,7 +146,7 @@ func (b *builder) modal() *form {
 	if !open {
 		return nil
 	}
-	f := &form{Place: b.place, ID: v.ID, Submit: b.Say("send"), Deny: b.Say("close"), Blocks: b.blocks(v.Blocks, target{View: v.ID})}
+	f := &form{Place: b.place, Submit: b.Say("send"), Deny: b.Say("close"), Blocks: b.blocks(v.Blocks, target{View: v.ID})}
 	for to, text := range map[*string]*standin.Text{&f.Title: v.Title, &f.Submit: v.Submit, &f.Deny: v.Close} {
 		if text != nil {
 			*to = text.Shown()

@@ -30,7 +30,7 @@ func (b *builder) sheet() *sheet {
 	for i, l := range lessons {
 		to := place{Lang: b.place.Lang, Who: roles[l.Role].Key, Job: jobs[l.Job]}
 		s.Lessons = append(s.Lessons, try{
-			Number: strconv.Itoa(i + 1), Ask: b.texts.lesson(i, "ask"), Why: b.texts.lesson(i, "why"), Role: roles[l.Role].Key,
+			Ask: b.texts.lesson(i, "ask"), Why: b.texts.lesson(i, "why"), Role: roles[l.Role].Key,
 			Follows: l.Follows, To: "/?" + to.Query() + "&draft=" + strconv.Itoa(i+1) + "#write",
 		})
 	}

@@ -9,7 +9,7 @@ import (
 // changes tells a page that there is something newer to see than what it
 // has, as server-sent events (WHATWG HTML, server-sent events). The page then
 // asks for itself anew; nothing is told twice that way.
-func (p *Page) changes(w http.ResponseWriter, r *http.Request) {
+func (p *page) changes(w http.ResponseWriter, r *http.Request) {
 	after := r.Header.Get("Last-Event-ID") // where a connection was lost
 	if after == "" {
 		after = r.FormValue("after")

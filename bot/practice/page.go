@@ -27,8 +27,8 @@ var templates = template.Must(template.New("").Funcs(template.FuncMap{
 	"in": func(s *sheet, of any) cell { return cell{s, of} },
 }).ParseFS(files, "page/*.html"))
 
-// Page is the practice page of one workspace.
-type Page struct {
+// page is the practice page of one workspace.
+type page struct {
 	space *standin.Workspace
 	sheet func(context.Context, io.Writer) error
 	zone  *time.Location
@@ -37,7 +37,7 @@ type Page struct {
 // New returns the page as a handler. The day sheet is written by the
 // function; where it is nil, the page offers none.
 func New(space *standin.Workspace, daySheet func(context.Context, io.Writer) error) http.Handler {
-	p := &Page{space: space, sheet: daySheet, zone: time.Local}
+	p := &page{space: space, sheet: daySheet, zone: time.Local}
 	mux := http.NewServeMux()
 	mux.HandleFunc("GET /{$}", p.show)
 	mux.HandleFunc("GET /changes", p.changes)
@@ -54,7 +54,7 @@ func New(space *standin.Workspace, daySheet func(context.Context, io.Writer) err
 		mux.HandleFunc("POST "+path, p.acting(do))
 	}
 	// A form of some other page must not speak for the crew.
-	return ownHost(guarded(http.NewCrossOriginProtection().Handler(mux)))
+	return guarded(ownHost(http.NewCrossOriginProtection().Handler(mux)))
 }
 
 // policy lets the page load what this address serves, and nothing else.
@@ -89,8 +89,8 @@ func asset(name, kind string) http.HandlerFunc {
 
 // builder reads who is where off a request; what it does not know is the
 // first of its kind.
-func (p *Page) builder(r *http.Request) *builder {
-	b := &builder{snap: p.space.Snapshot(), users: map[string]standin.User{}, botID: p.space.BotID(), zone: p.zone, role: roles[0]}
+func (p *page) builder(r *http.Request) *builder {
+	b := &builder{snap: p.space.Snapshot(), users: map[string]standin.User{}, zone: p.zone, role: roles[0]}
 	b.place.Lang, b.texts = speaking(r)
 	if i := slices.IndexFunc(roles, func(o role) bool { return o.Key == r.FormValue("who") }); i >= 0 {
 		b.role = roles[i]
@@ -106,7 +106,7 @@ func (p *Page) builder(r *http.Request) *builder {
 }
 
 // show renders the page.
-func (p *Page) show(w http.ResponseWriter, r *http.Request) {
+func (p *page) show(w http.ResponseWriter, r *http.Request) {
 	b := p.builder(r)
 	s := b.sheet()
 	s.Day = p.sheet != nil
@@ -129,7 +129,7 @@ func (p *Page) show(w http.ResponseWriter, r *http.Request) {
 
 // picture serves a file of the workspace, as what its bytes are where that
 // is a picture, and as nothing to look at otherwise.
-func (p *Page) picture(w http.ResponseWriter, r *http.Request) {
+func (p *page) picture(w http.ResponseWriter, r *http.Request) {
 	f, ok := p.space.File(r.PathValue("id"))
 	kind := http.DetectContentType(f.Content)
 	if !ok || !slices.Contains([]string{"image/png", "image/jpeg", "image/gif", "image/webp"}, kind) {
@@ -141,7 +141,7 @@ func (p *Page) picture(w http.ResponseWriter, r *http.Request) {
 }
 
 // day shows the day's sheet, which stands alone and brings its own style.
-func (p *Page) day(w http.ResponseWriter, r *http.Request) {
+func (p *page) day(w http.ResponseWriter, r *http.Request) {
 	var out bytes.Buffer
 	if err := p.sheet(r.Context(), &out); err != nil {
 		http.Error(w, "The day sheet cannot be made: "+err.Error(), http.StatusInternalServerError)

@@ -71,7 +71,6 @@ type ticket struct {
 // slip is one message.
 type slip struct {
 	Place     place
-	Channel   string
 	TS        string
 	Anchor    string
 	Who       string
@@ -91,8 +90,8 @@ type slip struct {
 
 // try is one of the questions to try.
 type try struct {
-	Number, Ask, Why, Role, To string
-	Follows                    bool
+	Ask, Why, Role, To string
+	Follows            bool
 }
 
 // builder makes a sheet out of a snapshot.
@@ -102,7 +101,6 @@ type builder struct {
 	place place
 	role  role
 	users map[string]standin.User
-	botID string
 	zone  *time.Location
 }
 
@@ -160,7 +158,7 @@ func (b *builder) calls(m standin.Message) bool {
 // there are any (documented: chat.postMessage, text is then the fallback).
 func (b *builder) slip(m standin.Message) slip {
 	s := slip{
-		Place: b.place, Channel: m.Channel, TS: m.TS, Anchor: anchor(m.TS), Who: b.who(m.User), Role: "desk",
+		Place: b.place, TS: m.TS, Anchor: anchor(m.TS), Who: b.who(m.User), Role: "desk",
 		Mine: m.User == b.role.User, Edited: m.Edited, Private: m.For != "",
 	}
 	if i := slices.IndexFunc(roles, func(r role) bool { return r.User == m.User }); i >= 0 {
@@ -176,6 +174,7 @@ func (b *builder) slip(m standin.Message) slip {
 	switch first, rest, more := strings.Cut(text, "\n"); {
 	case len(m.Blocks) > 0:
 		s.Blocks = b.blocks(m.Blocks, target{Channel: m.Channel, TS: m.TS})
+		b.lead(m.Blocks, s.Blocks)
 	case s.Role == "desk" && text != "":
 		s.Head = b.spans(first, m.Plain)
 		if more {

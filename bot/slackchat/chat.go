@@ -30,13 +30,18 @@ type Chat struct {
 	easel   chan struct{} // bounds those drawn side by side
 	limited queues
 	pause   func(context.Context, time.Duration) error
+	after   func(time.Duration, func()) (stop func() bool)
+	slowest time.Duration // that a request may take
 
 	mu   sync.Mutex
 	self identity
 }
 
 // identity is who the bot is in its workspace.
-type identity struct{ user, team string }
+type identity struct {
+	user, team string
+	url        string // of the workspace, with a slash at its end
+}
 
 // Limits of one connection.
 const (
@@ -57,7 +62,7 @@ func New(cfg Config, clerk *bot.Clerk, log *slog.Logger) (*Chat, error) {
 	log = slog.New(Masked(log.Handler()))
 	c := &Chat{
 		cfg: cfg, clerk: clerk, log: log, sent: newFrames(),
-		slots: make(chan struct{}, cfg.Workers), easel: make(chan struct{}, easels), pause: pause,
+		slots: make(chan struct{}, cfg.Workers), easel: make(chan struct{}, easels), pause: pause, after: after, slowest: slowest,
 	}
 	c.api = slack.New(cfg.BotToken, c.apiOptions()...)
 	c.socket = socketmode.New(c.api,
@@ -110,7 +115,7 @@ func (c *Chat) identify(ctx context.Context) (identity, error) {
 			err = errNoReason
 		}
 		if err == nil {
-			c.self = identity{user: who.UserID, team: who.TeamID}
+			c.self = identity{user: who.UserID, team: who.TeamID, url: who.URL}
 		}
 		return err
 	})

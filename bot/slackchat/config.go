@@ -15,6 +15,7 @@ import (
 const (
 	BotTokenVar = "SLACK_BOT_TOKEN"
 	AppTokenVar = "SLACK_APP_TOKEN"
+	SecretVar   = "SLACK_SIGNING_SECRET"
 	APIURLVar   = "SLACK_API_URL"
 )
 
@@ -22,9 +23,16 @@ const (
 type Config struct {
 	BotToken string // with it the bot posts
 	AppToken string // with it the app opens its socket
-	APIURL   string // another workspace than the platform's; ends in a slash
+	// SigningSecret proves requests; without an AppToken they are how the
+	// workspace speaks, and Listen is where.
+	SigningSecret, Listen string
+	APIURL                string // another workspace than the platform's; ends in a slash
 	// Picture draws what a reply shows, as a PNG; nil posts no pictures.
 	Picture func(bot.Scene) ([]byte, error)
+	// Zone is where the crew's clock hangs; nil is this machine's.
+	Zone *time.Location
+	// Now is the clock; nil is time.Now.
+	Now func() time.Time
 	// Workers is the most events in hand at any time; 0 is taken as 256.
 	// What comes beyond waits on the socket.
 	Workers int
@@ -40,6 +48,12 @@ func (c Config) withDefaults() Config {
 	if c.Grace <= 0 {
 		c.Grace = 20 * time.Second
 	}
+	if c.Now == nil {
+		c.Now = time.Now
+	}
+	if c.Zone == nil {
+		c.Zone = time.Local
+	}
 	return c
 }
 
@@ -48,10 +62,34 @@ func (c Config) withDefaults() Config {
 func (c Config) check() error {
 	return errors.Join(
 		checkToken(BotTokenVar, c.BotToken, "xoxb-", "the bot token from the app's page on installing it"),
-		checkToken(AppTokenVar, c.AppToken, "xapp-", "the app-level token with connections:write"),
+		c.checkWayIn(),
 		checkURL(c.APIURL),
 	)
 }
+
+// checkWayIn wants one of the two ways in which a workspace speaks: a socket,
+// or signed requests.
+func (c Config) checkWayIn() error {
+	switch {
+	case c.AppToken != "":
+		return checkToken(AppTokenVar, c.AppToken, "xapp-", "the app-level token with connections:write")
+	case c.SigningSecret == "":
+		return fmt.Errorf("neither %s nor %s is set: the first holds the app-level token with connections:write, "+
+			"for a socket; the second the signing secret from the app's page, for requests", AppTokenVar, SecretVar)
+	case len(c.SigningSecret) < minSecret || strings.Trim(c.SigningSecret, alnum) != "":
+		return fmt.Errorf("%s holds no signing secret: copy it anew, without spaces or quotes", SecretVar)
+	case c.Listen == "":
+		return errors.New("no address to listen on for the workspace's requests")
+	}
+	return nil
+}
+
+// The shape of a signing secret: 32 hexadecimal digits as handed out (from
+// memory), and nothing much shorter.
+const (
+	minSecret = 16
+	alnum     = "0123456789abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ"
+)
 
 func checkToken(name, token, prefix, what string) error {
 	switch {

@@ -3,13 +3,32 @@ package slackchat
 import (
 	"context"
 	"time"
+
+	"heft/bot"
 )
 
 // Typed is what a test of the markup looks at.
 var Typed = typed
 
+// What the manifest has to call the same.
+const (
+	Command    = command
+	ShortcutID = shortcut
+)
+
 // SetPause replaces the waiting between tries.
 func SetPause(c *Chat, f func(context.Context, time.Duration) error) { c.pause = f }
+
+// SetAfter replaces the waiting before a sign of work is put.
+func SetAfter(c *Chat, f func(time.Duration, func()) func() bool) { c.after = f }
+
+// SetSlowest replaces the longest that a request may take.
+func SetSlowest(c *Chat, d time.Duration) { c.slowest = d }
+
+// Answer posts a reply as if it answered the event.
+func Answer(ctx context.Context, c *Chat, ev bot.Event, reply bot.Reply) bool {
+	return c.answer(ctx, &asked{ev: ev}, reply)
+}
 
 // Queued is how many posts a slow channel has, the one under way included.
 func Queued(c *Chat, channel string) int {

@@ -3,7 +3,11 @@ package slackchat_test
 import (
 	"bytes"
 	"context"
+	"encoding/json"
 	"log/slog"
+	"net/http"
+	"net/url"
+	"regexp"
 	"slices"
 	"sync"
 	"testing"
@@ -23,6 +27,8 @@ type rig struct {
 	chat    *slackchat.Chat
 	journal *journal
 	logs    *logs
+	clerk   *bot.Clerk
+	cfg     slackchat.Config
 	stop    context.CancelFunc
 	ended   chan error
 }
@@ -41,24 +47,31 @@ func prepare(t *testing.T, o standin.Options, change ...func(*slackchat.Config))
 	}
 	r := &rig{T: t, Workspace: w, journal: &journal{changed: w.Wake}, logs: &logs{changed: w.Wake}}
 	log := slog.New(slog.NewJSONHandler(r.logs, &slog.HandlerOptions{Level: slog.LevelDebug}))
-	clerk := &bot.Clerk{Desk: desk, Journal: r.journal, Memory: &memory{}, Log: log}
+	r.clerk = &bot.Clerk{Desk: desk, Journal: r.journal, Memory: &memory{}, Log: log}
 	cfg := slackchat.Config{BotToken: w.BotToken(), AppToken: w.AppToken(), APIURL: w.URL()}
 	for _, c := range change {
 		c(&cfg)
 	}
-	if r.chat, err = slackchat.New(cfg, clerk, log); err != nil {
+	r.cfg = cfg
+	if r.chat, err = slackchat.New(cfg, r.clerk, log); err != nil {
 		t.Fatal(err)
 	}
 	return r
 }
 
-// run starts the bot and waits for its socket.
+// run starts the bot and waits for its socket, or has requests sent to it.
 func (r *rig) run() *rig {
 	r.Helper()
 	ctx, cancel := context.WithCancel(r.Context())
 	r.stop, r.ended = cancel, make(chan error, 1)
 	go func() { r.ended <- r.chat.Run(ctx) }()
-	r.await(func() bool { return r.Sockets() == 1 })
+	if r.cfg.AppToken == "" {
+		if err := r.Request(r.Context(), standin.RequestURLs{Events: r.address()}); err != nil {
+			r.Fatal(err)
+		}
+	} else {
+		r.await(func() bool { return r.Sockets() == 1 })
+	}
 	r.Cleanup(func() {
 		cancel()
 		if err := <-r.ended; err != nil {
@@ -66,6 +79,15 @@ func (r *rig) run() *rig {
 		}
 	})
 	return r
+}
+
+var listening = regexp.MustCompile(`"msg":"listening","at":"([^"]+)"`)
+
+// address is where the bot takes requests.
+func (r *rig) address() string {
+	r.Helper()
+	r.await(func() bool { return listening.MatchString(r.logs.text()) })
+	return "http://" + listening.FindStringSubmatch(r.logs.text())[1] + "/"
 }
 
 // halt stops the bot and waits until the workspace has read all it wrote.
@@ -198,4 +220,31 @@ func (m *memory) Remember(conversation string, t bot.Turn) {
 	m.mu.Lock()
 	defer m.mu.Unlock()
 	m.turns[conversation] = t
+}
+
+// forge puts blocks of nobody's making into a message of the bot's.
+func (r *rig) forge(m standin.Message, blocks string) error {
+	resp, err := http.PostForm(r.URL()+"chat.update", url.Values{
+		"token": {r.BotToken()}, "channel": {m.Channel}, "ts": {m.TS}, "text": {"forged"}, "blocks": {blocks},
+	})
+	if err != nil {
+		return err
+	}
+	return resp.Body.Close()
+}
+
+func quiet() *slog.Logger { return slog.New(slog.DiscardHandler) }
+
+// link is the address of a message.
+func (r *rig) link(m standin.Message) (string, error) {
+	resp, err := http.PostForm(r.URL()+"chat.getPermalink", url.Values{
+		"token": {r.BotToken()}, "channel": {m.Channel}, "message_ts": {m.TS},
+	})
+	if err != nil {
+		return "", err
+	}
+	defer resp.Body.Close()
+	var a struct{ Permalink string }
+	err = json.NewDecoder(resp.Body).Decode(&a)
+	return a.Permalink, err
 }

@@ -53,6 +53,9 @@ func (j *journal) Deliver(ctx context.Context, d bot.Delivery) error {
 	if i < 0 {
 		return bot.ErrNotLogged
 	}
+	if d.Posted != "" {
+		j.entries[i].Posted = d.Posted
+	}
 	if j.entries[i].Failure = d.Failure; d.Failure == "" {
 		j.entries[i].Delivered = &d.At
 	}
@@ -80,6 +83,32 @@ func (j *journal) Job(_ context.Context, workspace, channel string) (bot.Entry, 
 		}
 	}
 	return bot.Entry{}, bot.ErrNotLogged
+}
+
+func (j *journal) About(_ context.Context, workspace, channel, message string, since time.Time) (bot.Entry, error) {
+	j.mu.Lock()
+	defer j.mu.Unlock()
+	for _, e := range slices.Backward(j.entries) {
+		if e.Workspace == workspace && e.Channel == channel && (e.Message == message || e.Posted == message) && !e.Asked.Before(since) {
+			return e, nil
+		}
+	}
+	return bot.Entry{}, bot.ErrNotLogged
+}
+
+func (j *journal) Confirm(_ context.Context, c bot.Confirmation) error {
+	j.mu.Lock()
+	defer j.mu.Unlock()
+	for i, e := range j.entries {
+		if e.Workspace == c.Workspace && e.ID == c.ID {
+			if e.Confirmed != nil {
+				return bot.ErrConfirmed
+			}
+			j.entries[i].Confirmed = &c
+			return nil
+		}
+	}
+	return bot.ErrNotLogged
 }
 
 func (j *journal) Find(_ context.Context, workspace, id string) (bot.Entry, error) {

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/slack-go/slack"
 	"go.yaml.in/yaml/v3"
@@ -32,7 +33,7 @@ func manifest(t *testing.T) slack.Manifest {
 func TestManifest(t *testing.T) {
 	m := manifest(t)
 	s, f := m.Settings, m.Features
-	if !s.SocketModeEnabled || s.Interactivity == nil || s.Interactivity.IsEnabled || s.TokenRotationEnabled {
+	if !s.SocketModeEnabled || s.Interactivity == nil || !s.Interactivity.IsEnabled || s.TokenRotationEnabled {
 		t.Errorf("settings: %+v", s)
 	}
 	if !f.AppHome.MessagesTabEnabled || f.AppHome.MessagesTabReadOnlyEnabled || f.BotUser.DisplayName == "" {
@@ -42,6 +43,10 @@ func TestManifest(t *testing.T) {
 		t.Errorf("scopes over people: %q", m.OAuthConfig.Scopes.User)
 	}
 	// Limits from memory: 35 and 140 characters, and 174 to 4,000.
+	if len(f.SlashCommands) != 1 || f.SlashCommands[0].Command != slackchat.Command || !f.SlashCommands[0].ShouldEscape ||
+		len(f.Shortcuts) != 1 || f.Shortcuts[0].CallbackID != slackchat.ShortcutID {
+		t.Errorf("commands and shortcuts: %+v, %+v", f.SlashCommands, f.Shortcuts)
+	}
 	d := m.Display
 	if len(d.Name) > 35 || len(d.Description) > 140 || len(d.LongDescription) < 174 || len(d.LongDescription) > 4000 {
 		t.Errorf("lengths: %d, %d, %d", len(d.Name), len(d.Description), len(d.LongDescription))
@@ -53,8 +58,15 @@ func TestManifest(t *testing.T) {
 func TestManifestAsksForTheLeast(t *testing.T) {
 	m := manifest(t)
 	scopes, events := m.OAuthConfig.Scopes.Bot, m.Settings.EventSubscriptions.BotEvents
-	r := prepare(t, standin.Options{Scopes: scopes, Events: events}, drawing).run()
+	r := prepare(t, standin.Options{Scopes: scopes, Events: events}, drawing)
+	slackchat.SetAfter(r.chat, atOnce)
+	r.run()
 	r.pictured(r.ask(standin.Yard, seen))
+	for _, call := range r.Calls("reactions.add") {
+		if call.Error != "" {
+			t.Error(call.Error)
+		}
+	}
 	r.answered(r.Say(standin.Direct, crew, question))
 
 	for _, gone := range slices.Concat(scopes, events) {
@@ -65,9 +77,11 @@ func TestManifestAsksForTheLeast(t *testing.T) {
 				Events: slices.DeleteFunc(slices.Clone(events), other),
 			}, drawing)
 			slackchat.SetPause(r.chat, (&waits{}).pause)
+			slackchat.SetAfter(r.chat, atOnce)
 			r.run()
 			mention, direct := r.ask(standin.Yard, seen), r.Say(standin.Direct, crew, question)
-			whole := len(mention.Events) > 0 && len(direct.Events) > 0
+			_, refused := r.Command(standin.Yard, crew, "/heft", question)
+			whole := len(mention.Events) > 0 && len(direct.Events) > 0 && refused == nil && r.Join(standin.Away, r.BotUser()) != ""
 			for _, asked := range []standin.Message{mention, direct} {
 				if len(asked.Events) > 0 {
 					whole = r.settled(asked).Failure == "" && whole
@@ -78,9 +92,18 @@ func TestManifestAsksForTheLeast(t *testing.T) {
 				r.await(func() bool { return len(r.own(mention)) == 2 || lost() })
 				whole = !lost()
 			}
+			for _, call := range r.Calls("reactions.add") {
+				whole = whole && call.Error == ""
+			}
 			if whole {
 				t.Errorf("%s is not needed", gone)
 			}
 		})
 	}
+}
+
+// atOnce takes every answer for one that is long in coming.
+func atOnce(_ time.Duration, f func()) func() bool {
+	f()
+	return func() bool { return false }
 }

@@ -24,6 +24,7 @@ var (
 // the bot's own mention taken off.
 func typed(raw, self string) string {
 	raw = strings.ReplaceAll(raw, ownMention, "")
+	raw = namedArborist.ReplaceAllString(raw, "$1@$2")
 	text := marked.ReplaceAllStringFunc(raw, func(m string) string {
 		parts := marked.FindStringSubmatch(m)
 		if parts[1] == "@"+self {
@@ -37,6 +38,10 @@ func typed(raw, self string) string {
 	}
 	return text
 }
+
+// namedArborist is a person named as the arborist: their id is kept, for it
+// says who may confirm, and anybody can take a name.
+var namedArborist = regexp.MustCompile(`(?i)(\barborista?\b(?:\s+(?:is|es))?\s*[:=]?\s*)<@([A-Z0-9]+)(?:\|[^<>]*)?>`)
 
 // shown is how the platform shows a piece of markup; names it does not send
 // along are left general.
@@ -71,13 +76,11 @@ const ownMention = "\x00"
 // of an address.
 var aroundOwn = regexp.MustCompile(`\s*\x00[:,]*\s*`)
 
-// options say how a reply is posted: in its thread, and every letter as it
-// is. The three signs that begin markup are escaped; formatting, the search
+// options say how a reply is posted: every letter as it is. The three signs that begin markup are escaped; formatting, the search
 // for names and links, and previews are off. So nothing that a person typed
 // and the reply repeats can ping a channel or dress itself up.
-func options(thread, text string) []slack.MsgOption {
+func options(text string) []slack.MsgOption {
 	return []slack.MsgOption{
-		slack.MsgOptionTS(thread),
 		slack.MsgOptionText(text, true),
 		slack.MsgOptionDisableMarkdown(),
 		slack.MsgOptionParse(false),

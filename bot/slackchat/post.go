@@ -4,9 +4,11 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"slices"
 	"time"
 	"unicode/utf8"
 
+	"github.com/slack-go/slack"
 	"github.com/slack-go/slack/slackutilsx"
 
 	"heft/bot"
@@ -22,30 +24,69 @@ const recordTimeout = 5 * time.Second
 
 // answer posts a reply in its thread, records what became of it and says
 // whether it is there.
-func (c *Chat) answer(ctx context.Context, ev bot.Event, reply bot.Reply) bool {
-	err := hide(c.post(ctx, ev.Channel, ev.Thread, reply.Text()))
+func (c *Chat) answer(ctx context.Context, q *asked, reply bot.Reply) bool {
+	stamp, err := c.show(ctx, *q, reply)
+	if err = hide(err); err == nil {
+		q.ev.Shown = stamp
+	}
+	ev := q.ev
 	if err != nil {
 		c.log.ErrorContext(ctx, "the reply was not posted", bot.KeyEvent, ev.ID, bot.KeyErr, err)
 	}
 	// Recorded even where the shutdown cut the posting short.
 	ctx, cancel := context.WithTimeout(context.WithoutCancel(ctx), recordTimeout)
 	defer cancel()
-	c.clerk.Delivered(ctx, ev, time.Now(), err)
+	c.clerk.Delivered(ctx, ev, c.cfg.Now(), err)
 	return err == nil
 }
 
-// post puts text into a thread, trying again where that may help.
-func (c *Chat) post(ctx context.Context, channel, thread, text string) error {
-	if n := utf8.RuneCountInString(slackutilsx.EscapeMessage(text)); n > maxText {
-		return fmt.Errorf("the reply has %d characters, more than the %d a message may have", n, maxText)
+// show puts a reply where the one before it stands or else into its thread,
+// and returns the stamp of the message that shows it.
+func (c *Chat) show(ctx context.Context, q asked, reply bot.Reply) (string, error) {
+	ev, with := q.ev, slack.MsgOptionBlocks(blocks(reply, q.ev.ID, false)...)
+	if q.private {
+		return "", c.respond(ctx, q, reply)
 	}
-	return c.persist(ctx, channel, func() error {
-		_, stamp, err := c.api.PostMessageContext(ctx, channel, options(thread, text)...)
-		if err == nil && stamp == "" {
+	if ev.Shown != "" && length(reply.Text()) <= maxUpdate {
+		stamp, err := c.send(ctx, ev.Channel, reply.Text(), with, slack.MsgOptionUpdate(ev.Shown))
+		if answer, ok := errors.AsType[slack.SlackErrorResponse](err); !ok || !slices.Contains(fixed, answer.Err) {
+			return stamp, err
+		}
+	}
+	stamp, err := c.send(ctx, ev.Channel, reply.Text(), with, slack.MsgOptionTS(ev.Thread))
+	if outside(err) && ev.User != "" {
+		return "", c.uninvited(ctx, q, reply)
+	}
+	return stamp, err
+}
+
+// maxUpdate is the longest text that an edited message takes (platform
+// documentation, chat.update, errors: msg_too_long; the number is from
+// memory).
+const maxUpdate = 4_000
+
+// fixed are the codes for a message that cannot be edited any more: what
+// would stand there is posted anew (platform documentation, chat.update,
+// errors).
+var fixed = []string{"message_not_found", "cant_update_message", "edit_window_closed", "msg_too_long"}
+
+// length counts characters as the platform does.
+func length(text string) int { return utf8.RuneCountInString(slackutilsx.EscapeMessage(text)) }
+
+// send posts text, or edits what is posted, trying again where that may help.
+func (c *Chat) send(ctx context.Context, channel, text string, with ...slack.MsgOption) (stamp string, err error) {
+	if n := length(text); n > maxText {
+		return "", fmt.Errorf("the reply has %d characters, more than the %d a message may have", n, maxText)
+	}
+	err = c.persist(ctx, channel, func() error {
+		_, at, err := c.api.PostMessageContext(ctx, channel, append(options(text), with...)...)
+		if err == nil && at == "" {
 			return errNoReason
 		}
+		stamp = at
 		return err
 	})
+	return stamp, err
 }
 
 // recent is how far back a restart looks for replies that nobody saw: past
@@ -73,11 +114,14 @@ func (c *Chat) Recover(ctx context.Context, now time.Time) error {
 		if limit.Err() != nil {
 			break
 		}
-		if e.Workspace != self.team || e.Channel == "" {
+		if e.Workspace != self.team || e.Channel == "" || e.Thread == "" {
 			continue
 		}
-		ev := bot.Event{ID: e.ID, Workspace: e.Workspace, Channel: e.Channel, Thread: e.Thread, User: e.User, At: now}
-		c.answer(limit, ev, bot.Late(e, now))
+		ev := bot.Event{ID: e.ID, Workspace: e.Workspace, Channel: e.Channel, Thread: e.Thread, User: e.User, At: now, Shown: e.Posted}
+		late := bot.Late(e, now)
+		if q := (asked{ev: ev}); c.answer(limit, &q, late) && late.OverLimit() {
+			c.raise(limit, q.ev, late)
+		}
 	}
 	return ctx.Err()
 }

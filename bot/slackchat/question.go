@@ -17,39 +17,54 @@ const platformUser = "USLACKBOT"
 // about (platform documentation, message subtypes: file_share).
 const withPhoto = "file_share"
 
+// changed marks the news that a message was edited (platform documentation,
+// message subtypes: message_changed).
+const changed = "message_changed"
+
 // question turns what a person asked into an event. It is false for what is
-// not for the bot to answer: its own words, other bots, edits, deletions and
-// messages of a special kind.
-func question(outer slackevents.EventsAPIEvent, self identity) (bot.Event, bool) {
+// not for the bot to answer: its own words, other bots, deletions, messages
+// of a special kind and those that changed without anybody editing them.
+func question(outer slackevents.EventsAPIEvent, self identity) (q asked, ours bool) {
 	callback, ok := outer.Data.(*slackevents.EventsAPICallbackEvent)
 	if !ok {
-		return bot.Event{}, false
+		return asked{}, false
 	}
-	ev := bot.Event{ID: callback.EventID, Workspace: self.team}
-	var raw, stamp, author string
+	var raw, author, edited string
 	switch m := outer.InnerEvent.Data.(type) {
 	case *slackevents.AppMentionEvent:
-		ok = m.Edited == nil
-		ev.Channel, ev.Thread, ev.User = m.Channel, m.ThreadTimeStamp, m.User
-		raw, stamp, author = m.Text, m.TimeStamp, m.BotID
+		q.ev = bot.Event{Channel: m.Channel, Thread: m.ThreadTimeStamp, User: m.User, Message: m.TimeStamp}
+		raw, author = m.Text, m.BotID
+		if m.Edited != nil {
+			edited = m.Edited.TimeStamp
+		}
 	case *slackevents.MessageEvent:
-		ok = m.IsIM() && (m.SubType == "" || m.SubType == withPhoto)
-		ev.Channel, ev.Thread, ev.User = m.Channel, m.ThreadTimeStamp, m.User
-		ev.Direct = true
-		raw, stamp, author = m.Text, m.TimeStamp, m.BotID
+		said := m.Message
+		if !m.IsIM() || said == nil || m.SubType != "" && m.SubType != withPhoto && m.SubType != changed {
+			return asked{}, false
+		}
+		q.ev = bot.Event{Channel: m.Channel, Thread: said.ThreadTimestamp, User: said.User, Message: said.Timestamp, Direct: true}
+		raw, author = said.Text, said.BotID
+		if m.SubType == changed {
+			if said.Edited == nil {
+				return asked{}, false
+			}
+			edited = said.Edited.Timestamp
+		}
 	default:
-		ok = false
+		return asked{}, false
 	}
-	person := author == "" && ev.User != "" && ev.User != self.user && ev.User != platformUser
-	if !ok || !person || ev.ID == "" || stamp == "" {
-		return bot.Event{}, false
+	ev := &q.ev
+	ev.ID, ev.Workspace = callback.EventID, self.team
+	if author != "" || ev.User == "" || ev.User == self.user || ev.User == platformUser || ev.ID == "" || ev.Message == "" {
+		return asked{}, false
 	}
-	if ev.Thread == "" {
-		ev.Thread, ev.Opens = stamp, !ev.Direct
+	if ev.Thread == "" || ev.Thread == ev.Message {
+		ev.Thread, ev.Opens = ev.Message, !ev.Direct
 	}
-	ev.At = moment(stamp, callback.EventTime)
+	q.edited = edited != ""
+	ev.At = moment(or(edited, ev.Message), callback.EventTime)
 	ev.Text = typed(raw, self.user)
-	return ev, true
+	return q, true
 }
 
 // moment reads a message stamp, seconds and a fraction; one that is no number

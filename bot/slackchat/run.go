@@ -2,7 +2,6 @@ package slackchat
 
 import (
 	"context"
-	"errors"
 	"time"
 
 	"github.com/slack-go/slack"
@@ -17,6 +16,8 @@ const (
 	keyKind    = "kind"
 	keyAttempt = "attempt"
 	keyReason  = "reason"
+	keyAt      = "at"
+	keyStatus  = "status"
 )
 
 // Run answers until the context ends, and then returns nil once everything
@@ -29,6 +30,9 @@ func (c *Chat) Run(ctx context.Context) error {
 		return nil
 	case err != nil:
 		return err
+	}
+	if c.cfg.AppToken == "" {
+		return c.answerRequests(ctx, self)
 	}
 	// The socket and the work outlive the context: both are needed to finish
 	// what is in hand.
@@ -67,8 +71,8 @@ func (c *Chat) intake(ctx, work context.Context, self identity, ended <-chan err
 // unacknowledged.
 func (c *Chat) handle(ctx, work context.Context, self identity, ev socketmode.Event) error {
 	switch data := ev.Data.(type) {
-	case slackevents.EventsAPIEvent:
-		c.receive(ctx, work, self, ev.Request, data)
+	case slackevents.EventsAPIEvent, slack.InteractionCallback, slack.SlashCommand:
+		c.receive(ctx, work, self, c.enveloped(ev.Request), data)
 	case *slack.ConnectionErrorEvent:
 		c.log.WarnContext(ctx, "no connection to the workspace", keyAttempt, data.Attempt, bot.KeyErr, data.ErrorObj)
 		if refused(data.ErrorObj) {
@@ -84,69 +88,7 @@ func (c *Chat) handle(ctx, work context.Context, self identity, ev socketmode.Ev
 	return nil
 }
 
-// receive gives an event to its conversation's lane, waiting for a free slot.
-func (c *Chat) receive(ctx, work context.Context, self identity, req *socketmode.Request, outer slackevents.EventsAPIEvent) {
-	if req.RetryAttempt > 0 {
-		c.log.InfoContext(ctx, "delivered again", keyAttempt, req.RetryAttempt, keyReason, req.RetryReason)
-	}
-	select {
-	case c.slots <- struct{}{}:
-	case <-ctx.Done():
-		return // not acknowledged, so it comes again
-	}
-	ev, ours := question(outer, self)
-	if !ours {
-		c.taking.add(req.EnvelopeID, func() {
-			defer c.release()
-			c.acknowledge(work, req.EnvelopeID)
-		})
-		return
-	}
-	c.taking.add(ev.Conversation(), func() { c.take(work, req.EnvelopeID, ev) })
-}
-
-// take has the clerk answer, then acknowledges, then leaves the reply to the
-// conversation's posting lane: a post that has to wait keeps no
-// acknowledgement waiting.
-func (c *Chat) take(ctx context.Context, envelope string, ev bot.Event) {
-	reply, err := c.clerk.Take(ctx, ev)
-	switch {
-	case ctx.Err() != nil: // dropped half-way and not acknowledged, so it comes again
-		c.release()
-	case errors.Is(err, bot.ErrRepeated):
-		defer c.release()
-		c.acknowledge(ctx, envelope)
-	case err != nil: // not acknowledged, so it comes again
-		defer c.release()
-		c.log.ErrorContext(ctx, "the event was not taken", bot.KeyEvent, ev.ID, bot.KeyErr, err)
-	default:
-		c.acknowledge(ctx, envelope)
-		c.posting.add(ev.Conversation(), func() {
-			if !c.answer(ctx, ev, reply) || !c.pictured(reply) {
-				c.release()
-				return
-			}
-			c.drawing.add(ev.Conversation(), func() {
-				defer c.release()
-				c.illustrate(ctx, ev, reply)
-			})
-		})
-	}
-}
-
 func (c *Chat) release() { <-c.slots }
-
-// acknowledge tells the platform that the event is ours now. The library only
-// queues it, and with no socket its queue fills up: hence the limit.
-func (c *Chat) acknowledge(ctx context.Context, envelope string) {
-	ctx, cancel := context.WithTimeout(ctx, ackTimeout)
-	defer cancel()
-	if err := c.socket.AckCtx(ctx, envelope, nil); err != nil {
-		c.log.WarnContext(ctx, "an acknowledgement did not go out", bot.KeyErr, err)
-		return
-	}
-	c.sent.expect()
-}
 
 // finish waits for what is in hand and for its acknowledgements. When the
 // grace is over it drops the rest, which is recorded as not posted.

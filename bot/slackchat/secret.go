@@ -10,9 +10,10 @@ import (
 	"strings"
 )
 
-// secret matches a token of the platform, the ticket in a socket's address
-// and the address that takes one file from whoever knows it.
-var secret = regexp.MustCompile(`x(?:ox[a-z]|app)-[A-Za-z0-9-]+|ticket=[^&\s"']+|upload\\?/v1\\?/[^&\s"']+`)
+// secret matches a token of the platform, the ticket in a socket's address,
+// the address that takes one file from whoever knows it and the one that
+// speaks to a person.
+var secret = regexp.MustCompile(`x(?:ox[a-z]|app)-[A-Za-z0-9-]+|ticket=[^&\s"']+|upload\\?/v1\\?/[^&\s"']+|(?:hooks\.slack\.com|response)\\?/[^&\s"']+`)
 
 const hidden = "[hidden]"
 

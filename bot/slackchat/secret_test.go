@@ -134,7 +134,7 @@ func TestConfigIsChecked(t *testing.T) {
 	}{
 		{"as it should be", func(*slackchat.Config) {}, ""},
 		{"no bot token", func(c *slackchat.Config) { c.BotToken = "" }, "SLACK_BOT_TOKEN is not set"},
-		{"no app token", func(c *slackchat.Config) { c.AppToken = "" }, "SLACK_APP_TOKEN is not set"},
+		{"no app token", func(c *slackchat.Config) { c.AppToken = "" }, "neither SLACK_APP_TOKEN nor SLACK_SIGNING_SECRET is set"},
 		{"exchanged", func(c *slackchat.Config) { c.BotToken, c.AppToken = c.AppToken, c.BotToken }, "SLACK_BOT_TOKEN must begin"},
 		{"quoted", func(c *slackchat.Config) { c.AppToken += `"` }, "SLACK_APP_TOKEN holds characters"},
 		{"line end", func(c *slackchat.Config) { c.BotToken += "\n" }, "SLACK_BOT_TOKEN holds characters"},

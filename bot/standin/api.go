@@ -2,12 +2,9 @@ package standin
 
 import (
 	"encoding/json"
-	"io"
-	"mime"
 	"net/http"
 	"net/url"
 	"slices"
-	"strconv"
 	"strings"
 	"time"
 )
@@ -120,47 +117,6 @@ func (p *platform) serveAPI(rw http.ResponseWriter, r *http.Request) {
 	p.finish(rw, c, http.StatusOK, m.run(c.team, c.args))
 }
 
-// arguments reads a form or a JSON body. The token travels in the
-// Authorization header or as an argument of the form, never in JSON
-// (documented: Web API, authentication).
-func arguments(rw http.ResponseWriter, r *http.Request) (url.Values, string, error) {
-	r.Body = http.MaxBytesReader(rw, r.Body, maxBody)
-	token, _ := strings.CutPrefix(r.Header.Get("Authorization"), "Bearer ")
-	kind, _, _ := mime.ParseMediaType(r.Header.Get("Content-Type"))
-	if kind != "application/json" {
-		if err := r.ParseForm(); err != nil {
-			return url.Values{}, "", err
-		}
-		if token == "" {
-			token = r.PostForm.Get("token")
-		}
-		return r.PostForm, token, nil
-	}
-	args := url.Values{}
-	body := map[string]json.RawMessage{}
-	if err := json.NewDecoder(r.Body).Decode(&body); err != nil && err != io.EOF {
-		return args, token, err
-	}
-	for k, v := range body {
-		args.Set(k, argument(v))
-	}
-	args.Del("token")
-	return args, token, nil
-}
-
-// argument is a JSON value as a form would have it: a string as it is, all
-// else as JSON.
-func argument(v json.RawMessage) string {
-	var s string
-	switch {
-	case string(v) == "null":
-		return ""
-	case json.Unmarshal(v, &s) == nil:
-		return s
-	}
-	return string(v)
-}
-
 // authorise checks the token and its scopes, and finds whose it is
 // (documented: Web API, errors common to all methods).
 func (p *platform) authorise(m method, token string, args url.Values) (*Workspace, answer) {
@@ -216,31 +172,4 @@ func (p *platform) finish(rw http.ResponseWriter, c call, status int, a answer) 
 	rw.Header().Set("Content-Type", "application/json; charset=utf-8")
 	rw.WriteHeader(status)
 	_ = json.NewEncoder(rw).Encode(a)
-}
-
-// number reads a number of a call; left out or unreadable, it has the
-// page's default.
-func number(args url.Values, name string, byDefault int) int {
-	if n, err := strconv.Atoi(args.Get(name)); err == nil {
-		return n
-	}
-	return byDefault
-}
-
-// on reads a switch of a call; left out, it has the page's default.
-func on(args url.Values, name string, byDefault bool) bool {
-	if v, err := strconv.ParseBool(args.Get(name)); err == nil {
-		return v
-	}
-	return byDefault
-}
-
-// first returns the first refusal there is.
-func first(refusals ...answer) answer {
-	for _, r := range refusals {
-		if r != nil {
-			return r
-		}
-	}
-	return nil
 }

@@ -39,50 +39,54 @@ func choice(kind string, n int) string {
 		strings.Join(many(n, func(i int) string { return option("a", fmt.Sprint(i)) }), ","))
 }
 
-// The limits are those of the platform documentation: Block Kit, the page of
-// each block, element and object. Each is tried on both of its sides.
+// blockLimits are those of the platform documentation: Block Kit, the page of
+// each block, element and object. Each has both of its sides.
+var blockLimits = []struct{ name, good, bad string }{
+	{"blocks of a message", strings.Join(many(50, plainSection), ","), strings.Join(many(51, plainSection), ",")},
+	{"section text", section(words(3000)), section(words(3001))},
+	{"section without text or fields", section("x"), `{"type":"section"}`},
+	{"empty text", section("x"), section("")},
+	{"fields", `{"type":"section","fields":[` + strings.Join(many(10, func(int) string { return `{"type":"mrkdwn","text":"x"}` }), ",") + `]}`,
+		`{"type":"section","fields":[` + strings.Join(many(11, func(int) string { return `{"type":"mrkdwn","text":"x"}` }), ",") + `]}`},
+	{"field text", `{"type":"section","fields":[{"type":"mrkdwn","text":"` + words(2000) + `"}]}`,
+		`{"type":"section","fields":[{"type":"mrkdwn","text":"` + words(2001) + `"}]}`},
+	{"header", `{"type":"header","text":{"type":"plain_text","text":"` + words(150) + `"}}`,
+		`{"type":"header","text":{"type":"plain_text","text":"` + words(151) + `"}}`},
+	{"header in markup", `{"type":"header","text":{"type":"plain_text","text":"x"}}`,
+		`{"type":"header","text":{"type":"mrkdwn","text":"x"}}`},
+	{"elements of actions", actions(many(25, numbered)...), actions(many(26, numbered)...)},
+	{"no elements", actions(numbered(0)), actions()},
+	{"an input among actions", actions(numbered(0)), actions(`{"type":"plain_text_input","action_id":"a"}`)},
+	{"action_id twice", actions(numbered(0), numbered(1)), actions(numbered(0), numbered(0))},
+	{"button text", actions(`{"type":"button","text":{"type":"plain_text","text":"` + words(75) + `"}}`),
+		actions(`{"type":"button","text":{"type":"plain_text","text":"` + words(76) + `"}}`)},
+	{"button text in markup", actions(button("")), actions(`{"type":"button","text":{"type":"mrkdwn","text":"x"}}`)},
+	{"button value", actions(button(`,"value":"` + words(2000) + `"`)), actions(button(`,"value":"` + words(2001) + `"`))},
+	{"action_id", actions(button(`,"action_id":"` + words(255) + `"`)), actions(button(`,"action_id":"` + words(256) + `"`))},
+	{"button style", actions(button(`,"style":"danger"`)), actions(button(`,"style":"pink"`))},
+	{"button label", actions(button(`,"accessibility_label":"` + words(75) + `"`)), actions(button(`,"accessibility_label":"` + words(76) + `"`))},
+	{"confirm title", actions(button(confirm(100))), actions(button(confirm(101)))},
+	{"block_id", `{"type":"divider","block_id":"` + words(255) + `"}`, `{"type":"divider","block_id":"` + words(256) + `"}`},
+	{"block_id twice", `{"type":"divider","block_id":"a"},{"type":"divider","block_id":"b"}`,
+		`{"type":"divider","block_id":"a"},{"type":"divider","block_id":"a"}`},
+	{"select options", actions(choice("static_select", 100)), actions(choice("static_select", 101))},
+	{"overflow options", actions(choice("overflow", 5)), actions(choice("overflow", 6))},
+	{"radio options", actions(choice("radio_buttons", 10)), actions(choice("radio_buttons", 11))},
+	{"no options", actions(choice("static_select", 1)), actions(choice("static_select", 0))},
+	{"context elements", contextOf(10), contextOf(11)},
+	{"image", `{"type":"image","image_url":"https://a.example/a.png","alt_text":"a"}`, `{"type":"image","alt_text":"a"}`},
+	{"image without words", `{"type":"image","slack_file":{"id":"F1"},"alt_text":"a"}`, `{"type":"image","slack_file":{"id":"F1"}}`},
+	{"unknown block", `{"type":"divider"}`, `{"type":"hologram"}`},
+	{"unknown field", `{"type":"divider"}`, `{"type":"divider","colour":"red"}`},
+}
+
+func numbered(i int) string { return button(fmt.Sprintf(`,"action_id":"a%d"`, i)) }
+
+func plainSection(int) string { return section("x") }
+
 func TestBlockLimits(t *testing.T) {
 	w := start(t, standin.Options{})
-	numbered := func(i int) string { return button(fmt.Sprintf(`,"action_id":"a%d"`, i)) }
-	plainSection := func(int) string { return section("x") }
-	for _, c := range []struct{ name, good, bad string }{
-		{"blocks of a message", strings.Join(many(50, plainSection), ","), strings.Join(many(51, plainSection), ",")},
-		{"section text", section(words(3000)), section(words(3001))},
-		{"section without text or fields", section("x"), `{"type":"section"}`},
-		{"empty text", section("x"), section("")},
-		{"fields", `{"type":"section","fields":[` + strings.Join(many(10, func(int) string { return `{"type":"mrkdwn","text":"x"}` }), ",") + `]}`,
-			`{"type":"section","fields":[` + strings.Join(many(11, func(int) string { return `{"type":"mrkdwn","text":"x"}` }), ",") + `]}`},
-		{"field text", `{"type":"section","fields":[{"type":"mrkdwn","text":"` + words(2000) + `"}]}`,
-			`{"type":"section","fields":[{"type":"mrkdwn","text":"` + words(2001) + `"}]}`},
-		{"header", `{"type":"header","text":{"type":"plain_text","text":"` + words(150) + `"}}`,
-			`{"type":"header","text":{"type":"plain_text","text":"` + words(151) + `"}}`},
-		{"header in markup", `{"type":"header","text":{"type":"plain_text","text":"x"}}`,
-			`{"type":"header","text":{"type":"mrkdwn","text":"x"}}`},
-		{"elements of actions", actions(many(25, numbered)...), actions(many(26, numbered)...)},
-		{"no elements", actions(numbered(0)), actions()},
-		{"an input among actions", actions(numbered(0)), actions(`{"type":"plain_text_input","action_id":"a"}`)},
-		{"action_id twice", actions(numbered(0), numbered(1)), actions(numbered(0), numbered(0))},
-		{"button text", actions(`{"type":"button","text":{"type":"plain_text","text":"` + words(75) + `"}}`),
-			actions(`{"type":"button","text":{"type":"plain_text","text":"` + words(76) + `"}}`)},
-		{"button text in markup", actions(button("")), actions(`{"type":"button","text":{"type":"mrkdwn","text":"x"}}`)},
-		{"button value", actions(button(`,"value":"` + words(2000) + `"`)), actions(button(`,"value":"` + words(2001) + `"`))},
-		{"action_id", actions(button(`,"action_id":"` + words(255) + `"`)), actions(button(`,"action_id":"` + words(256) + `"`))},
-		{"button style", actions(button(`,"style":"danger"`)), actions(button(`,"style":"pink"`))},
-		{"button label", actions(button(`,"accessibility_label":"` + words(75) + `"`)), actions(button(`,"accessibility_label":"` + words(76) + `"`))},
-		{"confirm title", actions(button(confirm(100))), actions(button(confirm(101)))},
-		{"block_id", `{"type":"divider","block_id":"` + words(255) + `"}`, `{"type":"divider","block_id":"` + words(256) + `"}`},
-		{"block_id twice", `{"type":"divider","block_id":"a"},{"type":"divider","block_id":"b"}`,
-			`{"type":"divider","block_id":"a"},{"type":"divider","block_id":"a"}`},
-		{"select options", actions(choice("static_select", 100)), actions(choice("static_select", 101))},
-		{"overflow options", actions(choice("overflow", 5)), actions(choice("overflow", 6))},
-		{"radio options", actions(choice("radio_buttons", 10)), actions(choice("radio_buttons", 11))},
-		{"no options", actions(choice("static_select", 1)), actions(choice("static_select", 0))},
-		{"context elements", contextOf(10), contextOf(11)},
-		{"image", `{"type":"image","image_url":"https://a.example/a.png","alt_text":"a"}`, `{"type":"image","alt_text":"a"}`},
-		{"image without words", `{"type":"image","slack_file":{"id":"F1"},"alt_text":"a"}`, `{"type":"image","slack_file":{"id":"F1"}}`},
-		{"unknown block", `{"type":"divider"}`, `{"type":"hologram"}`},
-		{"unknown field", `{"type":"divider"}`, `{"type":"divider","colour":"red"}`},
-	} {
+	for _, c := range blockLimits {
 		t.Run(c.name, func(t *testing.T) {
 			for blocks, want := range map[string]string{c.good: "", c.bad: "invalid_blocks"} {
 				a := form(t, w, "chat.postMessage", "channel", standin.Yard, "text", "x", "blocks", "["+blocks+"]")

@@ -19,8 +19,8 @@ const (
 func (w *Workspace) room(id string) (Channel, answer) {
 	c, ok := w.channels[id]
 	if !ok && strings.HasPrefix(id, "U") {
-		for _, other := range w.channels {
-			if other.direct() && slices.Contains(other.Members, id) {
+		for _, name := range w.order {
+			if other := w.channels[name]; other.direct() && slices.Contains(other.Members, id) {
 				c, ok = other, true
 			}
 		}

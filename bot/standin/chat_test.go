@@ -63,6 +63,9 @@ func TestDeleteAndPermalink(t *testing.T) {
 	if !strings.Contains(link, standin.Yard+"/p"+strings.ReplaceAll(ours, ".", "")) || !strings.Contains(link, "thread_ts="+theirs.TS) {
 		t.Errorf("permalink %q", link)
 	}
+	if got := get(t, w, "chat.getPermalink?channel="+standin.Yard+"&message_ts="+ours); got["permalink"] != link {
+		t.Errorf("asked by a query: %v", got)
+	}
 	for _, c := range []struct{ method, channel, ts, want string }{
 		{"chat.delete", standin.Yard, theirs.TS, "cant_delete_message"},
 		{"chat.delete", standin.Yard, "1.000001", "message_not_found"},
@@ -145,11 +148,6 @@ func TestLookups(t *testing.T) {
 	if a := form(t, w, "conversations.info", "channel", standin.Away); at(a, "channel.is_member") != false || at(a, "channel.name") != "away" {
 		t.Errorf("away: %v", a)
 	}
-	one := form(t, w, "conversations.members", "channel", standin.Yard, "limit", "2")
-	rest := form(t, w, "conversations.members", "channel", standin.Yard, "limit", "2", "cursor", at(one, "response_metadata.next_cursor").(string))
-	if at(one, "members.0") != crew || at(rest, "members.0") != standin.BotUser || at(rest, "response_metadata.next_cursor") != "" {
-		t.Errorf("members: %v, %v", one, rest)
-	}
 	for _, c := range []struct{ method, name, value, want string }{
 		{"users.info", "user", "U0NOBODY01", "user_not_found"},
 		{"conversations.info", "channel", "C0NOWHERE1", "channel_not_found"},
@@ -159,15 +157,25 @@ func TestLookups(t *testing.T) {
 			t.Errorf("%+v: %v", c, a)
 		}
 	}
-	for _, bad := range []string{"x", "0", "9"} {
-		if a := form(t, w, "conversations.members", "channel", standin.Yard, "cursor", bad); a["error"] != "invalid_cursor" {
-			t.Errorf("cursor %q: %v", bad, a)
-		}
-	}
 	bare := start(t, standin.Options{})
 	for channel, want := range map[string]string{standin.Yard: "channels:read", standin.Direct: "im:read"} {
 		if a := form(t, bare, "conversations.info", "channel", channel); a["error"] != "missing_scope" || a["needed"] != want {
 			t.Errorf("%s without the scope: %v", channel, a)
+		}
+	}
+}
+
+// Platform documentation: conversations.members, pagination.
+func TestMembers(t *testing.T) {
+	w := start(t, standin.Options{Scopes: []string{"channels:read"}})
+	one := form(t, w, "conversations.members", "channel", standin.Yard, "limit", "2")
+	rest := form(t, w, "conversations.members", "channel", standin.Yard, "limit", "2", "cursor", at(one, "response_metadata.next_cursor").(string))
+	if at(one, "members.0") != crew || at(rest, "members.0") != standin.BotUser || at(rest, "response_metadata.next_cursor") != "" {
+		t.Errorf("members: %v, %v", one, rest)
+	}
+	for _, bad := range []string{"x", "0", "9"} {
+		if a := form(t, w, "conversations.members", "channel", standin.Yard, "cursor", bad); a["error"] != "invalid_cursor" {
+			t.Errorf("cursor %q: %v", bad, a)
 		}
 	}
 }

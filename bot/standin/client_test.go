@@ -65,6 +65,26 @@ func form(t *testing.T, w *standin.Workspace, method string, args ...string) map
 	return a
 }
 
+// get calls a method that reads, as the bot, with a query.
+func get(t *testing.T, w *standin.Workspace, call string) map[string]any {
+	t.Helper()
+	req, err := http.NewRequestWithContext(t.Context(), http.MethodGet, w.URL()+call, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	req.Header.Set("Authorization", "Bearer "+w.BotToken())
+	resp, err := http.DefaultClient.Do(req)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer resp.Body.Close()
+	var a map[string]any
+	if err := json.NewDecoder(resp.Body).Decode(&a); err != nil {
+		t.Fatal(err)
+	}
+	return a
+}
+
 // client is an app at the other end of a socket.
 type client struct {
 	*testing.T

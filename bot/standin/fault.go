@@ -9,7 +9,7 @@ import (
 
 // Fault is how a call is to fail.
 type Fault struct {
-	Method     string // such as chat.postMessage, or upload for the address that takes files
+	Method     string // such as chat.postMessage; upload for the address that takes files, or response_url
 	Channel    string // only there; empty for all
 	Times      int    // how many calls; 0 is taken as 1
 	Status     int    // of HTTP; 0 is taken as 200 with "ok":false

@@ -38,10 +38,14 @@ func (p *platform) exchange(r *http.Request, args url.Values) answer {
 	}
 	delete(p.codes, args.Get("code"))
 	w.installed = true
+	var who string // agreed to it
+	if len(w.opts.Users) > 0 {
+		who = w.opts.Users[0].ID
+	}
 	return answer{
 		"ok": true, "access_token": w.opts.BotToken, "token_type": "bot", "scope": strings.Join(w.opts.Scopes, ","),
 		"bot_user_id": w.botUser, "app_id": AppID, "team": answer{"id": w.opts.Team, "name": "crew"},
-		"enterprise": nil, "is_enterprise_install": false, "authed_user": answer{"id": w.opts.Users[0].ID},
+		"enterprise": nil, "is_enterprise_install": false, "authed_user": answer{"id": who},
 	}
 }
 

@@ -52,10 +52,9 @@ func (w *Workspace) Press(p Press) (Interaction, error) {
 	}
 	i := w.interaction(payload, p.User)
 	payload["type"], payload["actions"] = "block_actions", []answer{act}
-	if _, inMessage := payload["message_ts"]; inMessage {
+	if p.View == "" {
 		i.ResponseURL = w.respondAt(p.Channel, p.User, p.TS)
 		payload["response_url"] = i.ResponseURL
-		delete(payload, "message_ts")
 	}
 	return w.tellOf(i, interactive, payload, nil)
 }
@@ -81,7 +80,7 @@ func (w *Workspace) container(p Press) (answer, []Block, bool) {
 	if m.ThreadTS != "" {
 		box["thread_ts"] = m.ThreadTS
 	}
-	a := answer{"container": box, "channel": answer{"id": c.ID, "name": c.Name}, "state": answer{"values": answer{}}, "message_ts": m.TS}
+	a := answer{"container": box, "channel": answer{"id": c.ID, "name": c.Name}, "state": answer{"values": answer{}}}
 	if m.For == "" { // documented: a message for one person is not sent along
 		a["message"] = m.wire(w)
 	}

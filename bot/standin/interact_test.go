@@ -92,15 +92,15 @@ func TestPressInTheHomeTabAndInPrivate(t *testing.T) {
 	}
 }
 
-// Platform documentation: interactivity, message responses; five times
-// within thirty minutes.
-func TestResponseURL(t *testing.T) {
-	var tick clock
-	w := interacting(t, func(o *standin.Options) { o.Now = tick.now })
+// presser is a workspace with one button in it, and what presses it and
+// returns the response_url.
+func presser(t *testing.T, tick *clock) (w *standin.Workspace, ts string, press func() string) {
+	t.Helper()
+	w = interacting(t, func(o *standin.Options) { o.Now = tick.now })
 	c, _ := connect(t, w)
 	a := form(t, w, "chat.postMessage", "channel", standin.Yard, "text", "x", "blocks", "["+actions(button(`,"action_id":"go"`))+"]")
-	ts, _ := a["ts"].(string)
-	press := func() string {
+	ts, _ = a["ts"].(string)
+	return w, ts, func() string {
 		t.Helper()
 		i, err := w.Press(standin.Press{User: crew, Channel: standin.Yard, TS: ts, Action: "go"})
 		if err != nil {
@@ -109,6 +109,12 @@ func TestResponseURL(t *testing.T) {
 		c.told()
 		return i.ResponseURL
 	}
+}
+
+// Platform documentation: interactivity, message responses; five times
+// within thirty minutes.
+func TestResponseURL(t *testing.T) {
+	w, _, press := presser(t, &clock{})
 	to := press()
 	for i, body := range []string{
 		`{"text":"for you"}`, `{"text":"for all","response_type":"in_channel"}`,
@@ -123,7 +129,21 @@ func TestResponseURL(t *testing.T) {
 	if len(got) != 3 || got[1].For != crew || got[1].Text != "for you" || got[2].For != "" || got[2].Text != "for all" {
 		t.Errorf("said %+v", got)
 	}
+	if status, _ := respond(t, to+"0", `{"text":"x"}`); status != http.StatusNotFound {
+		t.Errorf("made up: %d", status)
+	}
+}
+
+// Platform documentation: interactivity, message responses, replacing and
+// deleting the original.
+func TestResponseReplaces(t *testing.T) {
+	var tick clock
+	w, ts, press := presser(t, &tick)
 	late := press()
+	w.Fail(standin.Fault{Method: "response_url", Status: 503})
+	if status, _ := respond(t, late, `{"text":"x"}`); status != 503 {
+		t.Errorf("made to fail: %d", status)
+	}
 	if status, says := respond(t, late, `{"text":"two","replace_original":true}`); status != 200 || w.Messages(standin.Yard)[0].Text != "two" {
 		t.Errorf("%d %s: %+v", status, says, w.Messages(standin.Yard)[0])
 	}
@@ -132,11 +152,8 @@ func TestResponseURL(t *testing.T) {
 		t.Errorf("too late: %d %s", status, says)
 	}
 	form(t, w, "chat.update", "channel", standin.Yard, "ts", ts, "text", "x", "blocks", "["+actions(button(`,"action_id":"go"`))+"]")
-	if status, _ := respond(t, press(), `{"delete_original":true}`); status != 200 || len(w.Messages(standin.Yard)) != 2 {
+	if status, _ := respond(t, press(), `{"delete_original":true}`); status != 200 || len(w.Messages(standin.Yard)) != 0 {
 		t.Errorf("not deleted: %d", status)
-	}
-	if status, _ := respond(t, to+"0", `{"text":"x"}`); status != http.StatusNotFound {
-		t.Errorf("made up: %d", status)
 	}
 }
 

@@ -22,6 +22,9 @@ type response struct {
 }
 
 const (
+	// responding is the name under which posts to a response_url are kept and
+	// made to fail.
+	responding   = "response_url"
 	responsePath = "/response/"
 	responseLife = 30 * time.Minute
 	responseUses = 5
@@ -48,6 +51,10 @@ type answered struct {
 // serveResponse takes a message for a response_url (documented:
 // interactivity, message responses; the words of refusals are from memory).
 func (p *platform) serveResponse(rw http.ResponseWriter, r *http.Request) {
+	if f := p.fault(responding, ""); f != nil {
+		p.fail(rw, call{name: responding}, *f)
+		return
+	}
 	var a answered
 	err := json.NewDecoder(http.MaxBytesReader(rw, r.Body, maxBody)).Decode(&a)
 	p.mu.Lock()
@@ -73,7 +80,7 @@ func (p *platform) serveResponse(rw http.ResponseWriter, r *http.Request) {
 		}
 	}
 	p.mu.Lock()
-	p.calls = append(p.calls, Call{Method: "response_url", At: time.Now(), Status: status, Error: refusal})
+	p.calls = append(p.calls, Call{Method: responding, At: time.Now(), Status: status, Error: refusal})
 	p.bump()
 	p.mu.Unlock()
 	rw.WriteHeader(status)

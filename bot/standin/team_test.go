@@ -49,13 +49,11 @@ func TestTwoWorkspaces(t *testing.T) {
 	}
 }
 
-// Platform documentation: oauth.v2.access; apps.uninstall, app_uninstalled
-// and tokens_revoked.
-func TestInstallAndUninstall(t *testing.T) {
+// Platform documentation: oauth.v2.access.
+func TestInstall(t *testing.T) {
 	w := interacting(t, func(o *standin.Options) {
 		o.NotInstalled, o.ClientID, o.ClientSecret = true, "1.2", "hush"
 	})
-	c, _ := connect(t, w)
 	if a := form(t, w, "auth.test"); a["error"] != "account_inactive" {
 		t.Errorf("before: %v", a)
 	}
@@ -80,6 +78,12 @@ func TestInstallAndUninstall(t *testing.T) {
 	if a := form(t, w, "auth.test"); a["ok"] != true {
 		t.Errorf("after: %v", a)
 	}
+}
+
+// Platform documentation: apps.uninstall, app_uninstalled, tokens_revoked.
+func TestUninstall(t *testing.T) {
+	w := interacting(t, func(o *standin.Options) { o.ClientID, o.ClientSecret = "1.2", "hush" })
+	c, _ := connect(t, w)
 	if a := form(t, w, "apps.uninstall", "client_id", "1.2", "client_secret", "loud"); a["error"] != "bad_client_secret" {
 		t.Errorf("uninstalled by a stranger: %v", a)
 	}

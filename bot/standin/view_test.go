@@ -70,13 +70,12 @@ func TestHomeTab(t *testing.T) {
 	}
 }
 
-// Platform documentation, interactivity: a trigger is good for three seconds
-// and for one modal.
-func TestTriggers(t *testing.T) {
-	var tick clock
-	w := interacting(t, func(o *standin.Options) { o.Now = tick.now })
+// commander is an app that is called by a command, and hands out its
+// triggers.
+func commander(t *testing.T, w *standin.Workspace) (*client, func() string) {
+	t.Helper()
 	c, _ := connect(t, w)
-	trigger := func() string {
+	return c, func() string {
 		t.Helper()
 		i, err := w.Command(standin.Yard, crew, "/job", "")
 		if err != nil {
@@ -85,6 +84,14 @@ func TestTriggers(t *testing.T) {
 		c.told()
 		return i.TriggerID
 	}
+}
+
+// Platform documentation, interactivity: a trigger is good for three seconds
+// and for one modal.
+func TestTriggers(t *testing.T) {
+	var tick clock
+	w := interacting(t, func(o *standin.Options) { o.Now = tick.now })
+	_, trigger := commander(t, w)
 	one := trigger()
 	if a := form(t, w, "views.open", "trigger_id", one, "view", modal); a["ok"] != true {
 		t.Fatal(a)
@@ -103,6 +110,12 @@ func TestTriggers(t *testing.T) {
 	if a := form(t, w, "views.open", "trigger_id", "made up", "view", modal); a["error"] != "invalid_arguments" {
 		t.Errorf("made up: %v", a)
 	}
+}
+
+// Platform documentation: views, fields of a view object.
+func TestModalLimits(t *testing.T) {
+	w := interacting(t)
+	_, trigger := commander(t, w)
 	title := `"title":{"type":"plain_text","text":"Job"},`
 	for name, view := range map[string]string{
 		"a home tab":             `{"type":"home","blocks":[]}`,
@@ -121,15 +134,10 @@ func TestTriggers(t *testing.T) {
 // Platform documentation: views, handling view_submission.
 func TestSubmit(t *testing.T) {
 	w := interacting(t)
-	c, _ := connect(t, w)
+	c, trigger := commander(t, w)
 	open := func() {
 		t.Helper()
-		i, err := w.Command(standin.Yard, crew, "/job", "")
-		if err != nil {
-			t.Fatal(err)
-		}
-		c.told()
-		if a := form(t, w, "views.open", "trigger_id", i.TriggerID, "view", modal); a["ok"] != true {
+		if a := form(t, w, "views.open", "trigger_id", trigger(), "view", modal); a["ok"] != true {
 			t.Fatal(a)
 		}
 	}

@@ -15,6 +15,7 @@ type Setup struct {
 	Drop    unit.Length // before the line is tight
 	Run     unit.Length // let run from there, braked all the way
 	Break   unit.Force  // strength of the line, on its label
+	Class   Class       // how much it stretches
 	Rope    unit.Length // from the piece over the block to what holds it
 	Hitch   unit.Length // height of the block above the ground
 	Between unit.Angle  // the legs of the line at the block, 0 parallel
@@ -35,7 +36,7 @@ type Fall struct {
 //	high = Peak, of the heavy end on the stiffest line;
 //	       with a run, no more than 2·W·(1 + h/s)
 //
-// in N, with the lines of Soft and Stiff, the latter shortened by the friction
+// in N, with the ends of its Class, the latter shortened by the friction
 // of a block. Twice the average is the peak of a pull that rises evenly from
 // nothing over the run. The block carries both legs: see block.Load. It holds
 // within the ranges of Braked and Of.
@@ -108,7 +109,7 @@ func (s *Setup) check() (soft, stiff Stiffness, err error) {
 				Got: float64(s.Run), Limit: float64(s.Hitch), Why: "the piece would be on the ground first"}
 		}
 	}
-	return ends(s.Break, s.Rope)
+	return s.Class.ends(s.Break, s.Rope)
 }
 
 // Domains lists the ranges of validity.

@@ -57,12 +57,48 @@ func Of(breaking unit.Force, length unit.Length, m float64) (Stiffness, error) {
 	return k, Stiffnesses.Check(limits.Stiffness, k)
 }
 
-// ends are the softest and the stiffest a line can be. At its stiffest the
-// friction of the block keeps a tenth of the stretch from it.
-func ends(breaking unit.Force, rope unit.Length) (soft, stiff Stiffness, err error) {
-	if soft, err = Of(breaking, rope, Soft); err != nil {
+// Class is how soft and how stiff the lines of a kind are, as Soft and Stiff.
+// A zero class was not said: any line.
+type Class struct{ Soft, Stiff float64 }
+
+// The kinds of line. Where a kind is sold stiff, or is called so by people who
+// mean a stiff one, its stiff end is that of any line.
+//
+// Static stretches less than 6 % at a tenth of its break strength, low-stretch
+// 6 to 10 % (Cordage Institute); but crews call a double braid low-stretch
+// too. A double braid was found to stretch 3.5 to 5 % at 30 % (a rope history
+// text), less than Stiff by makers' sheets. A stretchy line is softer than any
+// double braid. Three-strand and kernmantle say how a line is made, and not of
+// what: they may be any.
+var (
+	Any         = Class{Soft, Stiff}
+	Static      = Class{0.10 / 0.06, Stiff}
+	LowStretch  = Any
+	DoubleBraid = Class{softestBraid, Stiff}
+	Stretchy    = Class{Soft, softestBraid}
+	ThreeStrand = Any
+	Kernmantle  = Any
+)
+
+const softestBraid = 0.30 / 0.05
+
+// With is a line that may be of either class.
+func (c Class) With(d Class) Class {
+	if c == (Class{}) {
+		return d
+	}
+	return Class{min(c.Soft, d.Soft), max(c.Stiff, d.Stiff)}
+}
+
+// ends are the softest and the stiffest a line of the class can be. At its
+// stiffest the friction of the block keeps a tenth of the stretch from it.
+func (c Class) ends(breaking unit.Force, rope unit.Length) (soft, stiff Stiffness, err error) {
+	if c == (Class{}) {
+		c = Any
+	}
+	if soft, err = Of(breaking, rope, c.Soft); err != nil {
 		return 0, 0, err
 	}
-	stiff, err = Of(breaking, rope, Stiff/block.Efficiency)
+	stiff, err = Of(breaking, rope, c.Stiff/block.Efficiency)
 	return soft, stiff, err
 }

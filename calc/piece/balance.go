@@ -57,3 +57,32 @@ func NewtonBalance(butt, mid, tip, length unit.Length) unit.Length {
 func LimbBalance(length unit.Length) unit.Length {
 	return unit.Length(float64(length) * LikelyForm / (1 + LikelyForm))
 }
+
+// BalancePoints are where the balance point may lie, from the cut in m, with
+// the point of the likely shape among them:
+//
+//	a limb, or a piece of no said shape  L/4 to L/2
+//	a log by one diameter                0.39·L to L/2
+//	a log by two or three                x − L/20 to x + L/20
+//
+// L/4 is a full cone, L/2 a cylinder, 0.39·L the frustum whose tip is half its
+// butt (FrustumBalance). It holds for the sizes of LimbButts and Lengths.
+//
+// Errors: a limb with its brush at the very end, or a log with a swelling
+// there, balances beyond L/2.
+//
+// Source: geometry; the twentieth is common practice, no source.
+func BalancePoints(shape Shape, tapered bool, likely, length unit.Length) unit.Range[unit.Length] {
+	half, play := length/2, length/20
+	switch {
+	case shape == Log && tapered:
+		return unit.Range[unit.Length]{Low: likely - play, High: likely + play}
+	case shape == Log:
+		return unit.Range[unit.Length]{Low: leastLog * length, High: half}
+	}
+	return unit.Range[unit.Length]{Low: min(likely, length/4), High: max(likely, half)}
+}
+
+// leastLog is the share of its length at which a log balances whose tip is
+// half as thick as its butt: FrustumBalance(2, 1, 1) is 11/28.
+const leastLog = 0.39

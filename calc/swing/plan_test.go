@@ -129,7 +129,7 @@ func TestMoreOfAnythingNeverClearsMore(t *testing.T) {
 		case 0:
 			more.Line += draw(0, 3, "longer")
 		case 1:
-			more.Hung += draw(0, float64(line), "bigger")
+			more.Hung = min(swing.Hangs.High, s.Hung+draw(0, float64(line), "bigger"))
 		case 2:
 			more.Start += degrees(rapid.Float64Range(0, 10).Draw(t, "further"))
 		case 3:

@@ -5,6 +5,8 @@ import (
 	"errors"
 	"fmt"
 	"log/slog"
+	"strings"
+	"unicode"
 
 	"golang.org/x/sync/errgroup"
 
@@ -15,10 +17,12 @@ import (
 	"heft/bot/slackchat"
 )
 
-type serve struct{}
+type serve struct {
+	Listen string `default:"127.0.0.1:8421" placeholder:"HOST:PORT" help:"Where the workspace's requests are taken, with a signing secret instead of an app-level token."`
+}
 
 // Run answers in the team workspace until it is told to stop.
-func (*serve) Run(ctx context.Context, s *session) (err error) {
+func (o *serve) Run(ctx context.Context, s *session) (err error) {
 	var desk *bot.Desk
 	var ready errgroup.Group // both take their time, and neither needs the other
 	ready.Go(func() (err error) { desk, err = bot.NewDesk(); return err })
@@ -35,12 +39,16 @@ func (*serve) Run(ctx context.Context, s *session) (err error) {
 		}
 	}()
 	log := slog.New(slackchat.Masked(s.log.Handler()))
-	clerk := &bot.Clerk{Desk: desk, Journal: j, Memory: seen.New(), Log: log}
+	clerk := &bot.Clerk{Desk: desk, Journal: j, Memory: seen.New(), Log: log, Supervisors: named(s.env("HEFT_SUPERVISORS"))}
 	chat, err := slackchat.New(slackchat.Config{
 		BotToken: s.env(slackchat.BotTokenVar),
 		AppToken: s.env(slackchat.AppTokenVar),
 		APIURL:   s.env(slackchat.APIURLVar),
 		Picture:  picture.PNG,
+		Now:      s.now,
+
+		SigningSecret: s.env(slackchat.SecretVar),
+		Listen:        o.Listen,
 	}, clerk, log)
 	if err != nil {
 		return err
@@ -49,4 +57,9 @@ func (*serve) Run(ctx context.Context, s *session) (err error) {
 		return err
 	}
 	return chat.Run(ctx)
+}
+
+// named reads a list of people's ids, parted by commas.
+func named(list string) []string {
+	return strings.FieldsFunc(list, func(r rune) bool { return r == ',' || unicode.IsSpace(r) })
 }

@@ -7,6 +7,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"sync"
 	"syscall"
@@ -53,19 +54,64 @@ func program(t *testing.T) string {
 // served is the program at work in a workspace.
 type served struct {
 	cmd *exec.Cmd
-	err bytes.Buffer
+	err heard
 }
 
-func serveAt(t *testing.T, w *standin.Workspace, journal string) *served {
+// The two ways in which a workspace speaks.
+const (
+	overSocket   = "socket"
+	overRequests = "requests"
+)
+
+func serveAt(t *testing.T, w *standin.Workspace, journal, over string, env ...string) *served {
 	t.Helper()
-	s := &served{cmd: exec.Command(program(t), "serve", "--journal", journal)}
-	s.cmd.Env = []string{"SLACK_BOT_TOKEN=" + botToken, "SLACK_APP_TOKEN=" + appToken, "SLACK_API_URL=" + w.URL(), "HOME=" + t.TempDir()}
+	s := &served{cmd: exec.Command(program(t), "serve", "--journal", journal, "--listen", "127.0.0.1:0"), err: heard{at: make(chan string, 1)}}
+	s.cmd.Env = append(env, "SLACK_BOT_TOKEN="+botToken, "SLACK_API_URL="+w.URL(), "HOME="+t.TempDir())
+	if over == overSocket {
+		s.cmd.Env = append(s.cmd.Env, "SLACK_APP_TOKEN="+appToken)
+	} else {
+		s.cmd.Env = append(s.cmd.Env, "SLACK_SIGNING_SECRET="+w.SigningSecret())
+	}
 	s.cmd.Stderr = &s.err
 	if err := s.cmd.Start(); err != nil {
 		t.Fatal(err)
 	}
 	t.Cleanup(func() { _ = s.cmd.Process.Kill() })
+	if over == overRequests {
+		select {
+		case at := <-s.err.at:
+			if err := w.Request(t.Context(), standin.RequestURLs{Events: "http://" + at + "/"}); err != nil {
+				t.Fatal(err)
+			}
+		case <-time.After(time.Minute):
+			t.Fatalf("it does not listen:\n%s", s.err.String())
+		}
+	}
 	return s
+}
+
+// heard keeps what the program says, and passes on where it listens.
+type heard struct {
+	mu  sync.Mutex
+	buf bytes.Buffer
+	at  chan string
+}
+
+var listening = regexp.MustCompile(`msg=listening at=(\S+)`)
+
+func (h *heard) Write(p []byte) (int, error) {
+	h.mu.Lock()
+	defer h.mu.Unlock()
+	if m := listening.FindSubmatch(p); m != nil {
+		h.at <- string(m[1])
+	}
+	return h.buf.Write(p)
+}
+
+func (h *heard) String() string {
+	h.mu.Lock()
+	defer h.mu.Unlock()
+	return h.buf.String()
 }
 
 // stop asks it to end and waits until it has.
@@ -77,7 +123,7 @@ func (s *served) stop(t *testing.T) {
 	if err := s.cmd.Wait(); err != nil {
 		t.Fatalf("it did not end well: %v\n%s", err, s.err.String())
 	}
-	if strings.Contains(s.err.String(), "xoxb-") || strings.Contains(s.err.String(), "xapp-") {
+	if said := s.err.String(); strings.Contains(said, "xoxb-") || strings.Contains(said, "xapp-") || strings.Contains(said, "0123456789abcdef") {
 		t.Errorf("a token in the log:\n%s", s.err.String())
 	}
 }
@@ -93,8 +139,15 @@ func workspace(t *testing.T) *standin.Workspace {
 }
 
 // TestServe drives the built program over a stand-in workspace, through a
-// restart, as three people of a crew would.
+// restart, as three people of a crew would, in both ways in which a workspace
+// speaks.
 func TestServe(t *testing.T) {
+	for _, over := range []string{overSocket, overRequests} {
+		t.Run(over, func(t *testing.T) { story(t, over) })
+	}
+}
+
+func story(t *testing.T, over string) {
 	ctx, cancel := context.WithTimeout(t.Context(), 2*time.Minute)
 	defer cancel()
 	w := workspace(t)
@@ -111,7 +164,7 @@ func TestServe(t *testing.T) {
 		return r.Shown()
 	}
 
-	s := serveAt(t, w, journal)
+	s := serveAt(t, w, journal, over)
 	first := w.Say(standin.Yard, "U0GROUND01", "<@"+standin.BotUser+"> 14 in red oak limb 22 ft, hitched at 35 ft")
 	if got := reply(first); !strings.Contains(got, "plan on") || !strings.Contains(got, "wraps") || !strings.Contains(got, "qualified arborist") {
 		t.Errorf("the groundworker reads %q", got)
@@ -134,7 +187,7 @@ func TestServe(t *testing.T) {
 	}
 	s.stop(t)
 
-	again := serveAt(t, w, journal)
+	again := serveAt(t, w, journal, over)
 	if err := w.Redeliver(first.Events[0], 1, "timeout"); err != nil {
 		t.Fatal(err)
 	}

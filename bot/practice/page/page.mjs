@@ -6,8 +6,9 @@ const main = document.querySelector("main");
 const said = document.getElementById("said");
 const lost = document.getElementById("lost");
 let version = Number(main.dataset.version);
-let busy = false;
-let stale = false;
+let busy = false; // the page is being asked for
+let again = false; // and has changed since
+let held = false; // something newer waits until nobody types in its place
 
 document.querySelector(".again")?.remove();
 
@@ -15,7 +16,7 @@ document.querySelector(".again")?.remove();
 function take(now, then) {
   if (!now || !then || now.outerHTML === then.outerHTML) return false;
   if (now.contains(document.activeElement) && document.activeElement.matches("textarea, input, select")) {
-    stale = true;
+    held = true;
     return false;
   }
   const open = [...now.querySelectorAll("details")].map((d) => d.open);
@@ -58,12 +59,14 @@ function tickets(list, page) {
 }
 
 function show(html) {
-  stale = false;
   const page = new DOMParser().parseFromString(html, "text/html");
   const next = page.querySelector("main");
   if (!next) return;
-  version = Math.max(version, Number(next.dataset.version));
-  for (const id of ["note", "modal", "home"]) {
+  take(document.getElementById("note"), page.getElementById("note"));
+  if (Number(next.dataset.version) < version) return; // overtaken
+  version = Number(next.dataset.version);
+  held = false;
+  for (const id of ["modal", "home"]) {
     take(document.getElementById(id), page.getElementById(id));
   }
   const list = document.getElementById("tickets");
@@ -71,24 +74,24 @@ function show(html) {
 }
 
 async function refresh() {
-  if (busy) {
-    stale = true;
-    return;
-  }
+  again = true;
+  if (busy) return;
   busy = true;
   try {
-    const at = new URL(location.href);
-    at.searchParams.delete("note");
-    at.searchParams.delete("draft");
-    const answer = await fetch(at);
-    if (answer.ok) show(await answer.text());
+    while (again) {
+      again = false;
+      const at = new URL(location.href);
+      at.searchParams.delete("note");
+      at.searchParams.delete("draft");
+      const answer = await fetch(at);
+      if (answer.ok) show(await answer.text());
+    }
   } finally {
     busy = false;
-    if (stale && !document.activeElement?.matches("textarea, input, select")) refresh();
   }
 }
 
-document.addEventListener("focusout", () => { if (stale) setTimeout(refresh); });
+document.addEventListener("focusout", () => { if (held) setTimeout(refresh); });
 
 // A form is sent without leaving the page; where that fails, it is sent the
 // plain way.

@@ -1,0 +1,205 @@
+package slackchat
+
+import (
+	"bytes"
+	"context"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"io"
+	"log/slog"
+	"mime"
+	"net"
+	"net/http"
+	"net/url"
+	"strconv"
+	"sync"
+	"sync/atomic"
+	"time"
+
+	"github.com/slack-go/slack"
+	"github.com/slack-go/slack/slackevents"
+
+	"heft/bot"
+)
+
+// Limits of one request.
+const (
+	maxRequest = 1 << 20 // bytes; real ones have a few thousand
+	maxHeader  = 16 << 10
+	// slowest is the longest that a request may take to come in, and its
+	// answer to go out.
+	slowest  = 10 * time.Second
+	idleTime = 2 * time.Minute
+)
+
+// The headers of a delivery (platform documentation, Events API, retries).
+const (
+	retryHeader   = "X-Slack-Retry-Num"
+	reasonHeader  = "X-Slack-Retry-Reason"
+	noRetryHeader = "X-Slack-No-Retry"
+)
+
+// requests takes what the platform sends to request URLs: the same things as
+// down a socket, each proved by its signature before anything in it is read.
+type requests struct {
+	chat      *Chat
+	ctx, work context.Context
+	self      identity
+
+	gate   sync.RWMutex // held while a delivery is given to its lane
+	closed bool
+	serial atomic.Uint64
+}
+
+// answerRequests takes requests until the context or the listener ends, and
+// then returns once everything in hand is answered.
+func (c *Chat) answerRequests(ctx context.Context, self identity) error {
+	l, err := net.Listen("tcp", c.cfg.Listen)
+	if err != nil {
+		return fmt.Errorf("listen for the workspace: %w", err)
+	}
+	live, hangUp := context.WithCancel(context.WithoutCancel(ctx))
+	defer hangUp()
+	work, drop := context.WithCancel(live)
+	q := &requests{chat: c, ctx: ctx, work: work, self: self}
+	server := &http.Server{
+		Handler: q, ReadHeaderTimeout: c.slowest, ReadTimeout: c.slowest, WriteTimeout: 2 * c.slowest,
+		IdleTimeout: idleTime, MaxHeaderBytes: maxHeader,
+		ErrorLog: slog.NewLogLogger(c.log.Handler(), slog.LevelDebug),
+	}
+	ended := make(chan error, 1)
+	go func() { ended <- server.Serve(l) }()
+	c.log.InfoContext(ctx, "listening", keyAt, l.Addr().String())
+	select {
+	case <-ctx.Done():
+		err = nil
+	case err = <-ended:
+		err = fmt.Errorf("listen for the workspace: %w", err)
+	}
+	q.close()
+	c.log.InfoContext(ctx, "finishing what is in hand")
+	c.finish(drop)
+	limit, cancel := context.WithTimeout(live, drainTimeout)
+	defer cancel()
+	if server.Shutdown(limit) != nil {
+		_ = server.Close() // whoever still reads has been answered
+	}
+	return err
+}
+
+// close lets nothing more in.
+func (q *requests) close() {
+	q.gate.Lock()
+	defer q.gate.Unlock()
+	q.closed = true
+}
+
+// ServeHTTP takes one request.
+func (q *requests) ServeHTTP(rw http.ResponseWriter, r *http.Request) {
+	body, status := q.proved(rw, r)
+	if status != http.StatusOK {
+		q.chat.log.WarnContext(r.Context(), "a request that is not the workspace's", keyStatus, status)
+		rw.Header().Set("Connection", "close")
+		rw.WriteHeader(status)
+		return
+	}
+	data, err := opened(r, body)
+	if err != nil {
+		q.chat.log.WarnContext(r.Context(), "a message nobody here understands", bot.KeyErr, err)
+		rw.Header().Set(noRetryHeader, "1")
+		rw.WriteHeader(http.StatusBadRequest)
+		return
+	}
+	if event, ok := data.(slackevents.EventsAPIEvent); ok {
+		if check, ok := event.Data.(*slackevents.EventsAPIURLVerificationEvent); ok {
+			rw.Header().Set("Content-Type", "text/plain; charset=utf-8")
+			_, _ = io.WriteString(rw, check.Challenge) // whoever asked has gone otherwise
+			return
+		}
+	}
+	q.answer(rw, r, data)
+}
+
+// proved reads a body that the workspace signed within the last five minutes.
+func (q *requests) proved(rw http.ResponseWriter, r *http.Request) ([]byte, int) {
+	if r.Method != http.MethodPost {
+		return nil, http.StatusMethodNotAllowed
+	}
+	proof, err := slack.NewSecretsVerifier(r.Header, q.chat.cfg.SigningSecret)
+	if err != nil {
+		return nil, http.StatusUnauthorized
+	}
+	body, err := io.ReadAll(http.MaxBytesReader(rw, r.Body, maxRequest))
+	if _, long := errors.AsType[*http.MaxBytesError](err); long {
+		return nil, http.StatusRequestEntityTooLarge
+	}
+	if err != nil {
+		return nil, http.StatusBadRequest
+	}
+	_, _ = proof.Write(body) // a hash never fails
+	if proof.Ensure() != nil {
+		return nil, http.StatusUnauthorized
+	}
+	return body, http.StatusOK
+}
+
+// opened reads what a body holds: an event as JSON, an interaction as JSON in
+// a form, a command as a form (platform documentation, Events API;
+// interactivity, payloads; slash commands).
+func opened(r *http.Request, body []byte) (any, error) {
+	kind, _, _ := mime.ParseMediaType(r.Header.Get("Content-Type"))
+	if kind != "application/x-www-form-urlencoded" {
+		return slackevents.ParseEvent(body, slackevents.OptionNoVerifyToken())
+	}
+	form, err := url.ParseQuery(string(body))
+	if err != nil {
+		return nil, err
+	}
+	if form.Has("payload") {
+		var pressed slack.InteractionCallback
+		err := json.Unmarshal([]byte(form.Get("payload")), &pressed)
+		return pressed, err
+	}
+	r.Body = io.NopCloser(bytes.NewReader(body))
+	return slack.SlashCommandParse(r)
+}
+
+// answer gives a delivery to its lane and answers once it is taken, or not.
+func (q *requests) answer(rw http.ResponseWriter, r *http.Request, data any) {
+	done := make(chan func(), 1)
+	again, _ := strconv.Atoi(r.Header.Get(retryHeader)) // what is no number is the first try
+	d := delivery{
+		id: "request/" + strconv.FormatUint(q.serial.Add(1), 10), again: again, reason: r.Header.Get(reasonHeader),
+		take:  func(_ context.Context, shown any) { done <- func() { acknowledged(rw, shown) } },
+		leave: func() { done <- func() { rw.WriteHeader(http.StatusServiceUnavailable) } },
+	}
+	if !q.admit(d, data) {
+		rw.WriteHeader(http.StatusServiceUnavailable)
+		return
+	}
+	select {
+	case write := <-done:
+		write()
+	case <-r.Context().Done(): // the workspace has hung up, and tries again
+	}
+}
+
+func (q *requests) admit(d delivery, data any) bool {
+	q.gate.RLock()
+	defer q.gate.RUnlock()
+	if q.closed || q.ctx.Err() != nil {
+		return false
+	}
+	q.chat.receive(q.ctx, q.work, q.self, d, data)
+	return true
+}
+
+func acknowledged(rw http.ResponseWriter, shown any) {
+	if shown == nil {
+		rw.WriteHeader(http.StatusOK)
+		return
+	}
+	rw.Header().Set("Content-Type", "application/json; charset=utf-8")
+	_ = json.NewEncoder(rw).Encode(shown) // whoever asked has gone otherwise
+}
