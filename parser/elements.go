@@ -63,6 +63,8 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 	}
 	r.terms(out, run)
 	r.figureEights(out)
+	out.passes()
+	out.tops()
 	out.halves()
 	out.compounds()
 	out.betweens()

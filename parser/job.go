@@ -51,8 +51,10 @@ func cutName(label *regexp.Regexp, text, blanked string) (*Said[string], string)
 		return nil, blanked
 	}
 	words := text[m[2]:m[3]]
-	if cut := strings.Index(words, " and "); cut > 0 {
-		words = words[:cut]
+	for _, and := range []string{" and ", " y "} {
+		if cut := strings.Index(words, and); cut > 0 {
+			words = words[:cut]
+		}
 	}
 	words = strings.TrimRight(words, " .-")
 	end := m[2] + len(words)

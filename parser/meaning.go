@@ -60,6 +60,7 @@ const (
 	markHalf           // a half: "2 vueltas y media"
 	markTrailing       // between a thing and its number: "barda vieja de 6 pies"
 	markFine           // names a thickness, and an end to measure from: "de la punta"
+	markPasses         // asks about a swing right before what it may strike: "¿pasa el techo?"
 	markHigh           // how high a thing is, or how high it is hitched: "de alto"
 )
 
@@ -70,7 +71,7 @@ var markNamed = map[string]mark{
 	"loaded": markLoaded, "deflects": markDeflects, "rating": markRating, "adverb": markAdverb, "article": markArticle,
 	"relation": markRelation, "where": markWhere, "in": markIn | markWhere, "pronoun": markPronoun, "is": markIs, "at": markAt | markIs | markWhere,
 	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "clear": markClear, "unit": markUnit,
-	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh, "fine": markFine,
+	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh, "fine": markFine, "passes": markPasses,
 	"obstacle": markObstacle, "standing": markStanding, "person": markPerson, "outward": markOutward, "upward": markUpward, "nearside": markNearside,
 	"overhead": markOverhead, "side": markSide, "aside": markAside, "bridle": markBridle, "twins": markTwins, "tug": markTug,
 }

@@ -3,7 +3,7 @@ package parser
 import "slices"
 
 // aside are the words that say a block is off, and not which way.
-var aside = []string{"out", "off", "over", "back", "away", "offset", "horizontally", "out from it", "forward"}
+var aside = []string{"out", "off", "over", "back", "away", "offset", "horizontally", "out from it", "forward", "afuera", "fuera", "atras", "corrida", "corrido", "hacia afuera"}
 
 // blockOffsets finds how far the top block is off the plumb of the hinge where
 // it was not said which way: "block 20 ft above the cut and 3 ft out". It must
