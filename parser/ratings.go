@@ -97,7 +97,7 @@ func (rd *reading) strengthBeside(left, right int) (strength, int) {
 			}
 			return s, j
 		}
-		if !passed && e.part() != "" && rd.at(rd.past(j-1, -1, markArticle)).marked(markMade) {
+		if !passed && e.part() != "" && rd.at(rd.past(j-1, -1, markArticle)).marked(markIs) {
 			passed = true
 			continue
 		}
