@@ -72,6 +72,7 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		return a, before.offering(a.choices, before)
 	case q.Explain != "" && q.Empty() && before.known:
 		a.question = before.question
+		a.leaned = true // the same piece, counted already
 	case before.leans(q, ask, ev.Job):
 		if before.answersGear(q) {
 			q.Intent = parser.AskWeight // the strength of a rope changes nothing of what was asked
