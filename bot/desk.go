@@ -71,7 +71,7 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		d.takeJob(&a, ev, text, ask)
 		return a, before.offering(a.choices, before)
 	case q.Explain != "" && q.Empty() && before.known:
-		a.question = before.question
+		a.question, a.leaned = before.question, true
 	case before.leans(q, ask, ev.Job):
 		if before.answersGear(q) {
 			q.Intent = parser.AskWeight // the strength of a rope changes nothing of what was asked

@@ -202,3 +202,14 @@ func TestTheLastAnswerIsExplained(t *testing.T) {
 		t.Errorf("with nothing to explain: %s", r.Text())
 	}
 }
+
+// An explanation is of the piece before, and no piece of its own.
+func TestAnExplanationIsNoPiece(t *testing.T) {
+	k := &talk{Clerk: newClerk(t, &shelf{}), t: t}
+	for _, text := range []string{"14 in red oak limb, 22 ft", "why?", "what did you assume?", "600 lb log"} {
+		k.say(text, "1")
+	}
+	if r, o := k.say("total so far?", "1"); o.Tree == nil || o.Tree.Pieces != 2 {
+		t.Errorf("%s", r.Text())
+	}
+}
