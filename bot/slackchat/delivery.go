@@ -112,6 +112,8 @@ func (c *Chat) news(self identity, outer slackevents.EventsAPIEvent) task {
 	switch data := outer.InnerEvent.Data.(type) {
 	case *slackevents.AppHomeOpenedEvent:
 		return c.opened(self, data)
+	case *slackevents.AppUninstalledEvent, *slackevents.TokensRevokedEvent:
+		return c.takenOut(data)
 	case *slackevents.MemberJoinedChannelEvent:
 		return c.joined(self, data, callback.EventID)
 	}
