@@ -40,6 +40,7 @@ const (
 	markBound          // makes a number a bound: over, at least, up to
 	markRound          // a round: wider than long
 	markThick          // across a log, along a round
+	markDroops         // below level
 	markClear          // "clear the job"
 	markUnit           // a unit without a number
 	markObstacle       // what a swing may strike: a roof, a fence
@@ -69,7 +70,7 @@ var markNamed = map[string]mark{
 	"station": markStation, "part": markPart, "moving": markMoving,
 	"loaded": markLoaded, "deflects": markDeflects, "rating": markRating, "adverb": markAdverb, "article": markArticle,
 	"relation": markRelation, "where": markWhere, "in": markIn | markWhere, "pronoun": markPronoun, "is": markIs, "at": markAt | markIs | markWhere,
-	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "clear": markClear, "unit": markUnit,
+	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "clear": markClear, "droops": markDroops, "unit": markUnit,
 	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh, "fine": markFine,
 	"obstacle": markObstacle, "standing": markStanding, "person": markPerson, "outward": markOutward, "upward": markUpward, "nearside": markNearside,
 	"overhead": markOverhead, "side": markSide, "aside": markAside, "bridle": markBridle, "twins": markTwins, "tug": markTug,

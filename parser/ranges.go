@@ -99,6 +99,19 @@ func (rd *reading) thicknessBeside(f *figure) bool {
 	return false
 }
 
+// drooping turns the angle of a limb that hangs below level into one above it:
+// "20° below level", "drooping 20°".
+func (rd *reading) drooping() {
+	for i, e := range rd.elems {
+		if e.fig == nil || e.fig.dim != dimAngle {
+			continue
+		}
+		if rd.at(i+1).marked(markDroops) || rd.at(rd.past(i-1, -1, markIs|markAdverb)).marked(markDroops) {
+			e.fig.low, e.fig.high = -e.fig.high, -e.fig.low
+		}
+	}
+}
+
 // betweens reads "between 14 and 16 in" as one range.
 func (rd *reading) betweens() {
 	for i := 0; i+3 < len(rd.elems); i++ {
