@@ -44,10 +44,7 @@ var otherUnits = map[parser.System]string{parser.Metric: "In metric", parser.Imp
 // thicker is the question with all thicknesses two inches, or five
 // centimetres, larger, and the thickest of them.
 func (a *answer) thicker(q parser.Question) (parser.Question, string, bool) {
-	step := 2 * unit.Inch
-	if a.voice.metric {
-		step = 5 * unit.Centimetre
-	}
+	step := a.voice.step()
 	thickest := unit.Length(0)
 	for _, f := range acrossFields {
 		q = with(q, f, func(x *parser.Quantity) {

@@ -204,10 +204,10 @@ func (a *answer) unitHint(ask *parser.Ask) string {
 	v, words, bare := a.voice, quote(ask.Words), trimQuote(ask.Words)
 	switch {
 	case gearAsk(ask) && len(ask.Fields) == 1:
-		return v.say("%s has no unit. Type “%s”.", words, v.strengthOf(ask.Fields[0], bare+v.heavyUnit()))
+		return v.say("%s has no unit. Type “%s”.", words, v.strengthOf(ask.Fields[0], bare+v.heavyUnit(bare)))
 	case gearAsk(ask):
-		return v.say("%s has no unit. Type “%s”, or “%s”.", words, v.strengthOf(ask.Fields[0], bare+v.heavyUnit()),
-			v.strengthOf(ask.Fields[len(ask.Fields)-1], bare+v.heavyUnit()))
+		return v.say("%s has no unit. Type “%s”, or “%s”.", words, v.strengthOf(ask.Fields[0], bare+v.heavyUnit(bare)),
+			v.strengthOf(ask.Fields[len(ask.Fields)-1], bare+v.heavyUnit(bare)))
 	case slices.ContainsFunc(ask.Fields, isAngle):
 		return v.say("%s has no unit. Type “%s°”.", words, bare)
 	}

@@ -2,6 +2,8 @@ package bot
 
 import (
 	"slices"
+	"strconv"
+	"strings"
 
 	"heft/calc/gear"
 	"heft/parser"
@@ -71,12 +73,21 @@ func (a *answer) askTonOfGear(ask *parser.Ask) {
 	}
 }
 
-// heavyUnit is the unit of a strength in the system that is being spoken.
-func (s speaker) heavyUnit() string {
-	if s.metric {
+// mostKilonewtons is more than any gear of a crew breaks at: past it a bare
+// number is kilograms.
+const mostKilonewtons = 500
+
+// heavyUnit is the unit that a bare strength most likely has, in the system
+// that is being spoken.
+func (s speaker) heavyUnit(number string) string {
+	v, err := strconv.ParseFloat(strings.ReplaceAll(number, ",", ""), 64)
+	switch {
+	case !s.metric:
+		return " lb"
+	case err == nil && v <= mostKilonewtons:
 		return " kN"
 	}
-	return " lb"
+	return " kg"
 }
 
 // answersGear says whether a message tells the strength that was asked about.

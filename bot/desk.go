@@ -71,8 +71,8 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		d.takeJob(&a, ev, text, ask)
 		return a, before.offering(a.choices, before)
 	case q.Explain != "" && q.Empty() && before.known:
-		a.question = before.question
-	case before.leans(q, ask):
+		a.question, a.leaned = before.question, true
+	case before.leans(q, ask, ev.Job):
 		if before.answersGear(q) {
 			q.Intent = parser.AskWeight // the strength of a rope changes nothing of what was asked
 		}
@@ -188,7 +188,7 @@ func (a answer) text() []string {
 	if len(a.ofJob) > 0 && a.status == Answered {
 		lines = slices.Insert(lines, 1, a.voice.say("From the job: %s.", a.voice.and(nouns(a.voice, a.ofJob))))
 	}
-	if said := a.voice.leaning(a.kept, a.changed); said != "" {
+	if said := a.voice.leaning(a.kept, a.changed); said != "" && a.question.Intent != parser.AskJob {
 		lines = slices.Insert(lines, 1, said)
 	}
 	return lines

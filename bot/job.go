@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"heft/calc/gear"
 	"heft/calc/limits"
 	"heft/parser"
 )
@@ -172,12 +173,17 @@ func (a *answer) jobWords(j Job) []string {
 	for _, field := range ofWork {
 		q := limits.Quantity(field)
 		if x, ok := f.Get(field); ok {
-			out = append(out, strings.TrimPrefix(v.called(q), "the ")+" "+v.of(q, x.Low))
+			out = append(out, v.asTold(q, x))
 		}
 	}
 	for _, n := range f.Notes {
-		if w := noteWords[n]; w != "" {
-			out = append(out, v.word(w))
+		switch {
+		case noteWords[n] != "":
+			out = append(out, v.word(noteWords[n]))
+		case kindName[n] != "":
+			out = append(out, v.word(kindName[n]))
+		case knots[n] != gear.None:
+			out = append(out, strings.TrimPrefix(v.word(knotNames[knots[n]]), "the "))
 		}
 	}
 	if f.SaysUnits {
@@ -187,6 +193,15 @@ func (a *answer) jobWords(j Job) []string {
 		out = append(out, v.say("arborist %s", quote(f.Arborist.Value)))
 	}
 	return out
+}
+
+// asTold says a fact of a job in the words that told it: no unit and no
+// rounding comes between the crew and its own figure.
+func (s speaker) asTold(q limits.Quantity, x parser.Quantity) string {
+	if x.Field == parser.People {
+		return s.people(int(x.Low))
+	}
+	return strings.TrimPrefix(s.called(q), "the ") + " " + trimQuote(x.Words)
 }
 
 var unitWords = map[parser.System]string{parser.Metric: "metric units", parser.Imperial: "feet and pounds"}

@@ -122,7 +122,7 @@ func (a *answer) headline() string {
 // overLimit says the crew's limit, and whether the heavy end is over it.
 func (a *answer) overLimit() (limit string, over bool) {
 	said := a.question.Mass(parser.Limit)
-	return a.voice.masses(said.Low, said.Low), said.High > 0 && a.result.Weight.High > said.Low
+	return a.voice.atMost(said.Low), said.High > 0 && a.result.Weight.High > said.Low
 }
 
 // wrapsHead says the wraps to start with, and what becomes of those that the

@@ -37,8 +37,10 @@ func (t Turn) reread(r reader, text string) (parser.Question, error) {
 
 // leans says whether a message is to be read together with what was said
 // before: it asks for that, or answers an ask-back, or is no question by
-// itself. One with a word that must be asked about first stands alone.
-func (t Turn) leans(q parser.Question, ask *parser.Ask) bool {
+// itself and with what its channel's job adds. One with a word that must be asked about first stands alone.
+func (t Turn) leans(q parser.Question, ask *parser.Ask, job Job) bool {
+	whole, _ := job.over(q)
+	lacks := len(whole.Missing()) > 0
 	switch {
 	case !t.known || q.Intent == parser.AskHelp || q.Intent == parser.AskLog:
 		return false
@@ -46,10 +48,10 @@ func (t Turn) leans(q parser.Question, ask *parser.Ask) bool {
 		return false // of all the pieces, not of the last
 	case t.answersGear(q):
 		return true
-	case q.FollowUp || t.pending != nil && len(q.Missing()) > 0:
+	case q.FollowUp || t.pending != nil && lacks:
 		return true
 	}
-	return ask == nil && len(q.Missing()) > 0
+	return ask == nil && lacks
 }
 
 // ofJob are the facts of the job rather than of a piece: they hold for the
@@ -87,7 +89,7 @@ func (a *answer) noteLimit() {
 	a.status = Answered
 	a.question.Intent = parser.AskJob
 	limit := a.question.Mass(parser.Limit)
-	a.lines = []string{a.voice.say("Limit %s, kept for this conversation. What piece?", a.voice.masses(limit.Low, limit.Low))}
+	a.lines = []string{a.voice.say("Limit %s, kept for this conversation. What piece?", a.voice.atMost(limit.Low))}
 }
 
 // asked is the turn after an ask-back. What the ask is about is dropped, so

@@ -5,8 +5,8 @@
 // The path is text → tongue, the languages that it is read by (tongue.go) →
 // tokens (tokens.go, scan.go, scanwords.go) → tree (grammar.go) → elements:
 // figures (figure.go, join.go, ranges.go), terms and pauses (elements.go) →
-// numbers of the surroundings set apart (surroundings.go), and those that
-// their neighbours claim (claims.go) or that a swing may strike (obstacle.go,
+// numbers of the surroundings set apart (surroundings.go), and those that their
+// neighbours claim (claims.go) or that a swing may strike (obstacle.go,
 // told.go) → placed quantities (assign.go binds words to numbers, place.go
 // places bare ones) → Question (read.go).
 //

@@ -60,6 +60,9 @@ func (rd *reading) laid() {
 	for _, e := range rd.elems {
 		trunk = trunk || e.term != nil && e.term.note == DeadEndOnTrunk
 	}
+	if !trunk && !rd.has(markStation) {
+		return // it speaks of neither: most messages
+	}
 	for i, e := range rd.elems {
 		fig := e.fig
 		if fig == nil || fig.dim != dimLength || fig.told != "" || fig.pair || fig.falling {
