@@ -170,16 +170,16 @@ func (c *Chat) example(self identity, data slack.InteractionCallback, act *slack
 		User: data.User.ID, Text: act.Value, At: moment(act.ActionTs, 0), Direct: true,
 	}}
 	return task{lane: q.ev.ID, keeps: true, do: func(ctx context.Context, d delivery) {
+		d.take(ctx, nil)
 		err := c.persist(ctx, "", func() (err error) {
 			q.ev.Channel, q.ev.Thread, err = c.api.PostMessageContext(ctx, q.ev.User, options(q.ev.Text)...)
 			return err
 		})
 		if err != nil {
 			defer c.release()
-			d.take(ctx, nil)
 			c.log.WarnContext(ctx, "the example was not asked", bot.KeyEvent, q.ev.ID, bot.KeyErr, hide(err))
 			return
 		}
-		c.take(ctx, d, q)
+		c.take(ctx, already, q)
 	}}
 }

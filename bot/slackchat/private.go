@@ -111,6 +111,7 @@ func (c *Chat) sharing(self identity, data slack.InteractionCallback, act *slack
 		At: moment(act.ActionTs, 0), Opens: true,
 	}}
 	return task{lane: q.ev.ID, keeps: true, do: func(ctx context.Context, d delivery) {
+		d.take(ctx, nil)
 		e, err := c.clerk.Shareable(ctx, q.ev, id)
 		if err == nil {
 			q.ev.Text = e.Words
@@ -118,11 +119,10 @@ func (c *Chat) sharing(self identity, data slack.InteractionCallback, act *slack
 		}
 		if err != nil {
 			defer c.release()
-			d.take(ctx, nil)
 			c.tell(ctx, q, e.Voice().Unshared(err, outside(err), command))
 			return
 		}
-		c.take(ctx, d, q)
+		c.take(ctx, already, q)
 	}}
 }
 
