@@ -61,6 +61,12 @@ const (
 	markTrailing       // between a thing and its number: "barda vieja de 6 pies"
 	markFine           // names a thickness, and an end to measure from: "de la punta"
 	markHigh           // how high a thing is, or how high it is hitched: "de alto"
+	markAttribute      // tells one limb from another behind an article: "the lower limb"
+	markUpends         // what is done to a limb, before it: "stand the limb up"
+	markErect          // how it ends up: up, upright
+	markContrast       // before what is not wanted: instead of
+	markSelf           // who speaks, and others: "me and one other guy"
+	markList           // before pieces that are told one behind the other
 )
 
 var markNamed = map[string]mark{
@@ -72,6 +78,7 @@ var markNamed = map[string]mark{
 	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "clear": markClear, "unit": markUnit,
 	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh, "fine": markFine,
 	"obstacle": markObstacle, "standing": markStanding, "person": markPerson, "outward": markOutward, "upward": markUpward, "nearside": markNearside,
+	"attribute": markAttribute, "upends": markUpends, "erect": markErect, "contrast": markContrast, "self": markSelf, "list": markList,
 	"overhead": markOverhead, "side": markSide, "aside": markAside, "bridle": markBridle, "twins": markTwins, "tug": markTug,
 }
 

@@ -109,6 +109,7 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	treeAsk := r.fillSpecies(rd, &q)
 	numberAsks, boundAsk := rd.fillQuantities(&q)
 	q.Intent = intentOf(rd, q)
+	asks = append(asks, rd.peakOfAnother(q)...)
 	numberAsks = append(numberAsks, rd.obstacleOnly(&q)...)
 	if q.noted(snubbed) && q.Has(RunLength) {
 		numberAsks = append(numberAsks, rd.snubbedRun())

@@ -77,3 +77,17 @@ func (rd *reading) boundAsk(full bound, limb bool) *Ask {
 	}
 	return nil
 }
+
+// peakOfAnother asks about "the peak" where the answer tells what a load does
+// that moves smoothly.
+func (rd *reading) peakOfAnother(q Question) (out []*Ask) {
+	if q.Intent == AskDrop || q.Intent == AskSwing {
+		return nil
+	}
+	for _, e := range rd.elems {
+		if e.term != nil && e.term.intent == AskDrop && e.term.besides {
+			out = append(out, askAt(Unknown, rd.text, e.start, e.end-e.start))
+		}
+	}
+	return out
+}
