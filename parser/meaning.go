@@ -66,6 +66,7 @@ const (
 	markErect          // how it ends up: up, upright
 	markContrast       // before what is not wanted: instead of
 	markSelf           // who speaks, and others: "me and one other guy"
+	markTreetop        // the top of a tree before its name: "punta de abeto"
 	markList           // before pieces that are told one behind the other
 )
 
@@ -78,7 +79,7 @@ var markNamed = map[string]mark{
 	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "clear": markClear, "unit": markUnit,
 	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh, "fine": markFine,
 	"obstacle": markObstacle, "standing": markStanding, "person": markPerson, "outward": markOutward, "upward": markUpward, "nearside": markNearside,
-	"attribute": markAttribute, "upends": markUpends, "erect": markErect, "contrast": markContrast, "self": markSelf, "list": markList,
+	"attribute": markAttribute, "upends": markUpends, "erect": markErect, "contrast": markContrast, "self": markSelf, "treetop": markTreetop, "list": markList,
 	"overhead": markOverhead, "side": markSide, "aside": markAside, "bridle": markBridle, "twins": markTwins, "tug": markTug,
 }
 

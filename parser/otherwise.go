@@ -18,6 +18,8 @@ func (rd *reading) otherwise() {
 			rd.contrast(i)
 		case e.marked(markSelf):
 			rd.withSelf(i)
+		case e.marked(markTreetop):
+			rd.treetop(i)
 		}
 	}
 	rd.sizesAtHitch()
@@ -41,6 +43,16 @@ func (rd *reading) attribute(i int) {
 	if rd.at(i-1).marked(markArticle) && rd.termAt(j).shape != "" {
 		rd.alter(i, func(t *term) { t.roles, t.intent = nil, "" })
 	}
+}
+
+// treetop reads "punta de abeto" as a top: behind a number, or without the
+// name of a tree, the word is the thin end.
+func (rd *reading) treetop(i int) {
+	j := rd.past(i+1, +1, markMade|markIs|markArticle)
+	if j == i+1 || rd.termAt(j).tree == nil || rd.at(i-1).fig != nil || rd.at(i-1).marked(markMade|markAt) {
+		return
+	}
+	rd.alter(i, func(t *term) { t.roles, t.shape = nil, Limb })
 }
 
 // upends reads "stand that red oak limb up" and "tip the limb upright" as what
