@@ -79,8 +79,17 @@ var markNamed = map[string]mark{
 	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "clear": markClear, "unit": markUnit,
 	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh, "fine": markFine,
 	"obstacle": markObstacle, "standing": markStanding, "person": markPerson, "outward": markOutward, "upward": markUpward, "nearside": markNearside,
-	"attribute": markAttribute, "upends": markUpends, "erect": markErect, "contrast": markContrast, "self": markSelf, "treetop": markTreetop, "list": markList,
+	"attribute": markAttribute, "upends": markUpends, "erect": markErect, "treetop": markTreetop, "list": markList,
 	"overhead": markOverhead, "side": markSide, "aside": markAside, "bridle": markBridle, "twins": markTwins, "tug": markTug,
+}
+
+// inDoubt are the words that are asked about, unless what stands around them
+// says what they are.
+var inDoubt = map[string]struct {
+	ask  Kind
+	mark mark
+}{
+	"half": {Twist, markHalf}, "contrast": {Twist, markContrast}, "self": {Twist, markSelf}, "stand": {Unknown, markUpends},
 }
 
 // meaningOf returns what a meaning of the word file does to a term.
@@ -118,8 +127,9 @@ func meaningOf(words []string) (func(*term), error) {
 		set = func(t *term) { t.block = arg }
 	case "gear-part", "strength":
 		set = ratingOf(&err, what, arg)
-	case "half":
-		set = func(t *term) { t.ask, t.marks = Twist, t.marks|markHalf }
+	case "half", "contrast", "self", "stand":
+		doubt := inDoubt[what]
+		set = func(t *term) { t.ask, t.marks = doubt.ask, t.marks|doubt.mark }
 	case "explain":
 		v := oneOf(&err, arg, ExplainNumbers, ExplainAssumed)
 		set = func(t *term) { t.explain = v }

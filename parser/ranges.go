@@ -1,9 +1,6 @@
 package parser
 
-import (
-	"slices"
-	"strings"
-)
+import "slices"
 
 // compounds joins feet and inches that stand apart: 6'4", 6 ft 4 in. With a
 // space between them they are one length only where the message has another
@@ -38,6 +35,19 @@ func (rd *reading) compounds() {
 		rd.elems[i] = element{start: whole.start, end: whole.end, fig: &whole}
 		rd.elems = append(rd.elems[:i+1], rd.elems[i+2:]...)
 	}
+}
+
+// halfAt finds the half that goes on from a number at j, "y media" or "and a
+// half", -1 where there is none: "and half of the brush" is another.
+func (rd *reading) halfAt(j int) int {
+	e, next := rd.at(j), rd.at(j+1)
+	switch {
+	case e.marked(markAnd) && next.marked(markHalf):
+		return j + 1
+	case e.marked(markHalf) && fold(rd.text[e.start:e.end]) == "and a half" && !next.marked(markIs|markArticle) && !next.piece():
+		return j
+	}
+	return -1
 }
 
 // lengthElsewhere says whether another number than those at i and i+1 is told
@@ -76,13 +86,8 @@ func (rd *reading) halves() {
 		} else {
 			continue
 		}
-		k := j + 1 // the half, behind "and" or with it in one
-		if e := rd.at(j); e.marked(markHalf) {
-			if k = j; !strings.HasSuffix(fold(rd.text[e.start:e.end]), "a half") || rd.at(j+1).marked(markIs|markArticle) || rd.at(j+1).piece() {
-				continue // "and half of the brush"
-			}
-		}
-		if !rd.at(j).marked(markAnd) || !rd.at(k).marked(markHalf) {
+		k := rd.halfAt(j)
+		if k < 0 {
 			continue
 		}
 		more := *fig
