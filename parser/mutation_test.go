@@ -102,6 +102,11 @@ func covered(i int, q parser.Question) bool {
 			return true
 		}
 	}
+	for _, p := range q.Pieces {
+		if p.Start <= i && i < p.End {
+			return true
+		}
+	}
 	for _, x := range q.Quantities {
 		if x.Start <= i && i < x.End {
 			return true

@@ -57,6 +57,11 @@ func (r *Reader) ReadAfter(text string, before Question) (Question, error) {
 	if r.lex.job.opening.MatchString(text) {
 		return r.readJob(text, in, language)
 	}
+	if q, a, ok := r.readList(rd); a != nil {
+		return q, a
+	} else if ok {
+		return q, nil
+	}
 	return r.question(rd)
 }
 
