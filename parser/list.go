@@ -105,3 +105,25 @@ func (r *Reader) whole(text string) bool {
 	missing := q.MissingPiece()
 	return len(missing) == 0 || asks && slices.Equal(missing, []Field{SpeciesField})
 }
+
+// twoPieces says that the numbers without a place are the sizes of two pieces:
+// asking about one of them would only bring up the next.
+func (rd *reading) twoPieces(asks []*Ask) *Ask {
+	thick, long := 0, 0
+	for _, a := range asks {
+		for _, e := range rd.elems {
+			if a.Kind != Loose || e.fig == nil || e.fig.dim != dimLength || e.fig.elsewhere || e.start != a.Start {
+				continue
+			}
+			if e.fig.unit.fine {
+				thick++
+			} else {
+				long++
+			}
+		}
+	}
+	if thick < 2 || long < 2 {
+		return nil
+	}
+	return &Ask{Kind: TooMuch, Words: rd.text, End: len(rd.text)}
+}

@@ -126,6 +126,9 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	if boundAsk != nil {
 		asks = append(asks, boundAsk)
 	}
+	if two := rd.twoPieces(numberAsks); two != nil && len(asks) == 0 {
+		return Question{Intent: q.Intent, Language: q.Language, Units: q.Units}, two
+	}
 	slices.SortStableFunc(asks, gravest)
 	asks = append(append(asks, numberAsks...), shapeAsk, treeAsk)
 	q.withoutDoubtful(asks)
