@@ -15,8 +15,10 @@ const (
 // 14 in 22 ft, red oak log 24 in 8 ft". Every piece must be whole by itself:
 // else it is no list, and the numbers are asked about.
 func (r *Reader) readList(rd *reading) (Question, *Ask, bool) {
-	at := strings.IndexAny(rd.text, ":\n")
-	if at < 0 || !r.heads(rd.text[:at], rd.in) {
+	text := strings.TrimLeft(rd.text, " \t\r\n")
+	head := strings.IndexAny(text, ":\n")
+	at := len(rd.text) - len(text) + head
+	if head < 0 || !r.heads(rd.text[:at], rd.in) {
 		return Question{}, nil, false
 	}
 	parts := r.listed(rd, at+1)

@@ -1,6 +1,9 @@
 package parser
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // compounds joins feet and inches that stand apart: 6'4", 6 ft 4 in. With a
 // space between them they are one length only where the message has another
@@ -44,11 +47,13 @@ func (rd *reading) halfAt(j int) int {
 	switch {
 	case e.marked(markAnd) && next.marked(markHalf):
 		return j + 1
-	case e.marked(markHalf) && fold(rd.text[e.start:e.end]) == "and a half" && !next.marked(markIs|markArticle) && !next.piece():
+	case e.marked(markHalf) && strings.HasSuffix(oneSpaced(rd.text[e.start:e.end]), "and a half") && !next.marked(markIs|markArticle) && !next.piece():
 		return j
 	}
 	return -1
 }
+
+func oneSpaced(words string) string { return strings.Join(strings.Fields(fold(words)), " ") }
 
 // lengthElsewhere says whether another number than those at i and i+1 is told
 // to be the length, so that "1 ft 2 in thick, 22 ft long" is one thickness.

@@ -65,6 +65,9 @@ func (rd *reading) boundAsk(full bound, limb bool) *Ask {
 		if fig == nil || fig.elsewhere && fig.claimed == "" || rd.at(j+1).obstacle() != "" || full[j] == Limit || full[j] == Redirects || full[j] == Length && rd.has(markTaper) {
 			continue
 		}
+		if e.term.intent == AskCutPlan && thickness(full[j]) {
+			continue // "max length of a 20 in log"
+		}
 		a := askAt(Twist, rd.text, e.start, fig.end-e.start)
 		switch f := full[j]; f {
 		case "":
