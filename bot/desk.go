@@ -70,17 +70,8 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	case q.Intent == parser.AskJob:
 		d.takeJob(&a, ev, text, ask)
 		return a, before.offering(a.choices, before)
-	case q.Explain != "" && q.Empty() && before.known:
-		a.question, a.leaned = before.question, true
-	case before.leans(q, ask, ev.Job):
-		if before.answersGear(q) {
-			q.Intent = parser.AskWeight // the strength of a rope changes nothing of what was asked
-		}
-		a.question, a.kept, a.changed = merge(before.question, q)
-		a.leaned = true
-	case methods[q.Intent] != nil && q.Intent != parser.AskTree:
-		a.question, a.kept = before.carry(q)
 	}
+	a.lean(before, q, ask, ev.Job)
 	said := a.question // what this talk established; the channel's job may change under it
 	a.question, a.ofJob = ev.Job.over(said)
 	a.voice = voiceFor(ev, a.question)
@@ -107,10 +98,24 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		return a, before
 	}
 	a.explain(q.Explain)
-	said.Explain = q.Explain
-	a.actions = a.variations(said)
-	said.Explain = ""
+	a.actions = a.variations(said, q.Explain)
 	return a, Turn{question: said, known: true}
+}
+
+// lean makes the question whole with what its talk had established before.
+func (a *answer) lean(before Turn, q parser.Question, ask *parser.Ask, job Job) {
+	switch {
+	case q.Explain != "" && q.Empty() && before.known:
+		a.question, a.leaned = before.question, true
+	case before.leans(q, ask, job):
+		if before.answersGear(q) {
+			q.Intent = parser.AskWeight // the strength of a rope changes nothing of what was asked
+		}
+		a.question, a.kept, a.changed = merge(before.question, q)
+		a.leaned = true
+	case methods[q.Intent] != nil && q.Intent != parser.AskTree:
+		a.question, a.kept = before.carry(q)
+	}
 }
 
 // missing turns the facts that a question lacks into an ask: two at the most.
