@@ -91,6 +91,9 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	case q.Intent == parser.AskHelp:
 		a.help()
 		return a, before
+	case q.Intent == parser.AskLog && ask == nil:
+		a.whereLog()
+		return a, before
 	case limitAlone(said) && !before.known:
 		a.noteLimit()
 		return a, Turn{question: said, known: true}
