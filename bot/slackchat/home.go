@@ -167,7 +167,7 @@ func (c *Chat) rows(v bot.Voice, d bot.Day) []slack.Block {
 func (c *Chat) example(self identity, data slack.InteractionCallback, act *slack.BlockAction) task {
 	q := asked{ev: bot.Event{
 		ID: strings.Join([]string{"example", data.User.ID, act.ActionTs}, "/"), Workspace: self.team,
-		User: data.User.ID, Text: act.Value, At: moment(act.ActionTs, 0), Direct: true,
+		User: data.User.ID, Text: act.Value, At: moment(act.ActionTs, int(c.cfg.Now().Unix())), Direct: true,
 	}}
 	return task{lane: q.ev.ID, keeps: true, do: func(ctx context.Context, d delivery) {
 		d.take(ctx, nil)
