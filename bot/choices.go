@@ -29,7 +29,7 @@ func (a *answer) offer(text string, ask *parser.Ask) {
 	}
 	a.choices = nil
 	for _, l := range labels {
-		a.choices = append(a.choices, Choice{l.Label, text[:ask.Start] + l.Message + text[ask.End:]})
+		a.choices = append(a.choices, Choice{l.Label, strings.TrimSpace(text[:ask.Start] + l.Message + text[ask.End:])})
 	}
 }
 
