@@ -24,7 +24,7 @@ type reader interface {
 
 // NewDesk returns a desk that knows every tree of the wood table.
 func NewDesk() (*Desk, error) {
-	rows := wood.All()
+	rows := append(wood.All(), wood.Groups()...)
 	known := make([]parser.Species, len(rows))
 	for i, r := range rows {
 		known[i] = parser.Species{Scientific: r.Scientific, Name: r.Common}
