@@ -23,6 +23,7 @@ func (rd *reading) otherwise() {
 		}
 	}
 	rd.sizesAtHitch()
+	rd.upBetween()
 }
 
 // alter gives the element at i a changed copy of its term: the term itself is
@@ -118,4 +119,49 @@ func (rd *reading) sizesAtHitch() {
 		rd.asks = append(rd.asks, a)
 		fig.elsewhere = true
 	}
+}
+
+// upBetween asks about "12 in x 20 ft, up 35 ft": how high mostly stands before
+// the word, but here another height stands right behind it.
+func (rd *reading) upBetween() {
+	for i, e := range rd.elems {
+		j := i - 1
+		if rd.at(j).pause == 2 {
+			j--
+		}
+		if !e.looksBack(HitchHeight) || !rd.far(j) || !rd.far(i+1) || rd.at(i+2).plays(Length) || rd.at(i+2).piece() {
+			continue
+		}
+		fig := rd.elems[j].fig
+		a := fig.ask(TwoReadings, rd.text)
+		a.Fields = []Field{Length, HitchHeight}
+		rd.asks = append(rd.asks, a)
+		fig.elsewhere = true
+	}
+}
+
+// looksBack says whether the words take the number before them for the field,
+// and never the one behind.
+func (e element) looksBack(f Field) bool {
+	back := false
+	for _, r := range e.term.rolesOf(f) {
+		if r.side != before {
+			return false
+		}
+		back = true
+	}
+	return back
+}
+
+// rolesOf are the roles of a term for a field.
+func (t *term) rolesOf(f Field) (out []role) {
+	if t == nil {
+		return nil
+	}
+	for _, r := range t.roles {
+		if r.field == f {
+			out = append(out, r)
+		}
+	}
+	return out
 }
