@@ -12,13 +12,13 @@ const mostParts = 6
 
 // variations are the questions next to the one that was answered, each whole
 // in itself: a button that stands for one needs no memory of the talk.
-func (a *answer) variations(said parser.Question) []Choice {
+func (a *answer) variations(said parser.Question, explained string) []Choice {
 	if a.status != Answered || methods[said.Intent] == nil {
 		return nil
 	}
 	var out []Choice
 	add := func(label string, q parser.Question) { out = append(out, Choice{label, q.Words()}) }
-	if said.Explain == "" {
+	if explained == "" {
 		why := said
 		why.Explain = parser.ExplainNumbers
 		add(a.voice.word("Show the working"), why)
@@ -44,10 +44,7 @@ var otherUnits = map[parser.System]string{parser.Metric: "In metric", parser.Imp
 // thicker is the question with all thicknesses two inches, or five
 // centimetres, larger, and the thickest of them.
 func (a *answer) thicker(q parser.Question) (parser.Question, string, bool) {
-	step := 2 * unit.Inch
-	if a.voice.metric {
-		step = 5 * unit.Centimetre
-	}
+	step := a.voice.step()
 	thickest := unit.Length(0)
 	for _, f := range acrossFields {
 		q = with(q, f, func(x *parser.Quantity) {

@@ -104,6 +104,10 @@ func (a *answer) tellRaise(r hinge.Raising, s hinge.Setup) {
 		a.lines = append(a.lines, v.say("Rope %s end to end, tail in it.", v.ropeNeeded(r.Rope)))
 	}
 	a.tellOffset(s)
+	if heavy, thick, ok := a.ifThicker(); ok { // every force of a raise goes with the weight
+		a.lines = append(a.lines, v.say("If the butt is %s: %s on the line.", v.across(unit.Exactly(thick)),
+			v.load(r.Line*unit.Force(heavy/s.Weight))))
+	}
 	a.cautions = append(a.cautions, v.word("Haul tight before the hinge parts. Nobody under it, climber clear of its swing."))
 }
 

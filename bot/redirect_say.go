@@ -27,7 +27,7 @@ func (a *answer) workBlockLoad() error {
 	if p.plumb {
 		res.Block = p.still[0].Force
 	}
-	a.status, a.result = Answered, &res
+	a.status, a.result, a.strain = Answered, &res, p.strain()
 	a.figures = func(o *object) { o.Redirects = p.objects() }
 	a.lines = []string{a.pathHead(p)}
 	a.tellWeight()
@@ -39,6 +39,15 @@ func (a *answer) workBlockLoad() error {
 		a.scene.Notes = append(a.scene.Notes, a.voice.say("Only the turn is known: turn the view as your rope runs."))
 	}
 	return nil
+}
+
+// strain is the most that any leg of the rope and any block carries: lifting.
+func (p path) strain() *strain {
+	var s strain
+	for _, l := range p.lifting {
+		s.line, s.block = max(s.line, l.In, l.Out), max(s.block, l.Force)
+	}
+	return &s
 }
 
 // pathHead is the line that serves alone: what each block carries.

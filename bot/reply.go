@@ -31,6 +31,7 @@ type Reply struct {
 	scene   *Scene          // what a picture shows
 
 	confirmed *Confirmation // who stands by it, on site
+	unlogged  bool          // the journal does not hold it
 }
 
 // Status says what became of the question.
@@ -79,5 +80,10 @@ func Late(e Entry, now time.Time) Reply {
 func unlogged(v speaker) Reply {
 	a := answer{voice: v}
 	a.refuse(v.word("I cannot write to my log, so I give no figures. Work it out with the qualified arborist, and tell whoever runs me."))
-	return a.reply()
+	r := a.reply()
+	r.unlogged = true
+	return r
 }
+
+// Unlogged says that the journal does not hold the reply.
+func (r Reply) Unlogged() bool { return r.unlogged }

@@ -176,32 +176,29 @@ func (a *answer) tellAssumed() {
 // the eye costs in the size that moves it most: all thicknesses two inches, or
 // five centimetres, larger.
 func (a *answer) rangeFrom(spread string) string {
-	v, j := a.voice, jobOf(a.question)
+	heavy, thick, ok := a.ifThicker()
+	if !ok {
+		return a.voice.say("Range: %s.", spread)
+	}
+	return a.voice.say("Range: %s. At %s: %s.", spread, a.voice.across(unit.Exactly(thick)), a.voice.heavy(heavy))
+}
+
+// ifThicker is the heavy end with all thicknesses a step of the eye larger,
+// and the thickest of them; false where the weight is the crew's own.
+func (a *answer) ifThicker() (heavy unit.Mass, thickest unit.Length, ok bool) {
+	j := jobOf(a.question)
 	if j.Piece == nil || a.result.Weight.Method == piece.ByCrew {
-		return v.say("Range: %s.", spread)
+		return 0, 0, false
 	}
-	step := 2 * unit.Inch
-	if v.metric {
-		step = 5 * unit.Centimetre
-	}
-	thickest := unit.Length(0)
-	for _, d := range []*unit.Range[unit.Length]{&j.Piece.Diameter, &j.Piece.Butt, &j.Piece.Mid, &j.Piece.Tip} {
-		if !d.IsZero() {
-			d.Low, d.High = d.Low+step, d.High+step
-			thickest = max(thickest, d.High)
-		}
-	}
-	w, err := piece.Weigh(*j.Piece)
-	if err != nil {
-		return v.say("Range: %s.", spread)
-	}
-	return v.say("Range: %s. At %s: %s.", spread, v.across(unit.Exactly(thickest)), v.heavy(w.High))
+	thicker, thickest := thickened(*j.Piece, a.voice.step())
+	w, err := piece.Weigh(thicker)
+	return w.High, thickest, err == nil
 }
 
 var spreadWords = map[piece.Source]string{
 	piece.TreeToTree: "tree to tree", piece.ByEye: "sizes by eye", piece.GenusAverage: "genus average only",
 	piece.GroupDefault: "no figures for this tree's genus", piece.SecondTable: "two tables differ",
-	piece.SpeciesOfGenus: "any tree of the genus", piece.SaidRange: "the range you gave",
+	piece.SpeciesOfGenus: "any tree of the genus", piece.AnyOfGroup: "any tree of the kind: name it and the range narrows", piece.SaidRange: "the range you gave",
 	piece.LimbForm: "taper and brush (only small branches were weighed)", piece.Brush: "brush", piece.ShapeUnsaid: "log or limb not said",
 	piece.MaybeDry: "dry or not",
 }

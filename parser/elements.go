@@ -63,9 +63,9 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 	}
 	r.terms(out, run)
 	r.figureEights(out)
-	out.passes()
-	out.tops()
+	out.otherwise()
 	out.halves()
+	out.drooping()
 	out.compounds()
 	out.betweens()
 	if out.has(markTaper) {

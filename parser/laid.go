@@ -60,9 +60,13 @@ const thickestDrum = 0.6
 
 // laid finds the numbers of the layout.
 func (rd *reading) laid() {
-	trunk := false
+	trunk, drummed := false, false
 	for _, e := range rd.elems {
 		trunk = trunk || e.term != nil && e.term.note == DeadEndOnTrunk
+		drummed = drummed || e.marked(markStation) || e.part() == partDrum
+	}
+	if !trunk && !drummed {
+		return // it speaks of neither: most messages
 	}
 	for i, e := range rd.elems {
 		fig := e.fig

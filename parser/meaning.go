@@ -40,6 +40,7 @@ const (
 	markBound          // makes a number a bound: over, at least, up to
 	markRound          // a round: wider than long
 	markThick          // across a log, along a round
+	markDroops         // below level
 	markClear          // "clear the job"
 	markUnit           // a unit without a number
 	markObstacle       // what a swing may strike: a roof, a fence
@@ -62,6 +63,13 @@ const (
 	markFine           // names a thickness, and an end to measure from: "de la punta"
 	markPasses         // asks about a swing right before what it may strike: "¿pasa el techo?"
 	markHigh           // how high a thing is, or how high it is hitched: "de alto"
+	markAttribute      // tells one limb from another behind an article: "the lower limb"
+	markUpends         // what is done to a limb, before it: "stand the limb up"
+	markErect          // how it ends up: up, upright
+	markContrast       // before what is not wanted: instead of
+	markSelf           // who speaks, and others: "me and one other guy"
+	markTreetop        // the top of a tree before its name: "punta de abeto"
+	markList           // before pieces that are told one behind the other
 )
 
 var markNamed = map[string]mark{
@@ -70,10 +78,20 @@ var markNamed = map[string]mark{
 	"station": markStation, "part": markPart, "moving": markMoving,
 	"loaded": markLoaded, "deflects": markDeflects, "rating": markRating, "adverb": markAdverb, "article": markArticle,
 	"relation": markRelation, "where": markWhere, "in": markIn | markWhere, "pronoun": markPronoun, "is": markIs, "at": markAt | markIs | markWhere,
-	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "clear": markClear, "unit": markUnit,
+	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "clear": markClear, "droops": markDroops, "unit": markUnit,
 	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh, "fine": markFine, "passes": markPasses,
 	"obstacle": markObstacle, "standing": markStanding, "person": markPerson, "outward": markOutward, "upward": markUpward, "nearside": markNearside,
+	"attribute": markAttribute, "upends": markUpends, "erect": markErect, "treetop": markTreetop, "list": markList,
 	"overhead": markOverhead, "side": markSide, "aside": markAside, "bridle": markBridle, "twins": markTwins, "tug": markTug,
+}
+
+// inDoubt are the words that are asked about, unless what stands around them
+// says what they are.
+var inDoubt = map[string]struct {
+	ask  Kind
+	mark mark
+}{
+	"half": {Twist, markHalf}, "contrast": {Twist, markContrast}, "self": {Twist, markSelf}, "stand": {Unknown, markUpends},
 }
 
 // meaningOf returns what a meaning of the word file does to a term.
@@ -111,8 +129,9 @@ func meaningOf(words []string) (func(*term), error) {
 		set = func(t *term) { t.block = arg }
 	case "gear-part", "strength":
 		set = ratingOf(&err, what, arg)
-	case "half":
-		set = func(t *term) { t.ask, t.marks = Twist, t.marks|markHalf }
+	case "half", "contrast", "self", "stand":
+		doubt := inDoubt[what]
+		set = func(t *term) { t.ask, t.marks = doubt.ask, t.marks|doubt.mark }
 	case "explain":
 		v := oneOf(&err, arg, ExplainNumbers, ExplainAssumed)
 		set = func(t *term) { t.explain = v }

@@ -109,11 +109,9 @@ func (rd *reading) verbBefore(i int) bool {
 
 // passes makes a question about a swing of a word that asks for one only right
 // before what may be struck: "pasa" says much else.
-func (rd *reading) passes() {
-	for i, e := range rd.elems {
-		if e.marked(markPasses) && rd.at(rd.past(i+1, +1, markArticle|markAdjective)).obstacle() != "" {
-			rd.elems[i].term = &term{intent: AskSwing, besides: true}
-		}
+func (rd *reading) passes(i int) {
+	if rd.at(rd.past(i+1, +1, markArticle|markAdjective)).obstacle() != "" {
+		rd.elems[i].term = &term{intent: AskSwing, besides: true}
 	}
 }
 

@@ -13,6 +13,7 @@ import (
 // it in fact.
 var unsaid = map[string]map[string]string{
 	"es": {
+		"attribute":   "no verb names a limb: “la rama de abajo”",
 		"join to":     "“a” says much else besides: it is a “to?”",
 		"number x100": "doscientos, trescientos … are words of their own",
 		"tall":        "“de alto” stands behind its number: it is a “high”",

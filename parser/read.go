@@ -54,8 +54,13 @@ func (r *Reader) ReadAfter(text string, before Question) (Question, error) {
 	if a := rd.stop(); a != nil {
 		return Question{Intent: rd.stopIntent(a), Language: rd.language}, a
 	}
-	if r.lex.job.opening.MatchString(text) {
+	if strings.Contains(text, ":") && r.lex.job.opening.MatchString(text) {
 		return r.readJob(text, in, language)
+	}
+	if q, a, ok := r.readList(rd); a != nil {
+		return q, a
+	} else if ok {
+		return q, nil
 	}
 	return r.question(rd)
 }
@@ -109,6 +114,7 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	treeAsk := r.fillSpecies(rd, &q)
 	numberAsks, boundAsk := rd.fillQuantities(&q)
 	q.Intent = intentOf(rd, q)
+	asks = append(asks, rd.peakOfAnother(q)...)
 	numberAsks = append(numberAsks, rd.obstacleOnly(&q)...)
 	if q.noted(snubbed) && q.Has(RunLength) {
 		numberAsks = append(numberAsks, rd.snubbedRun())
@@ -119,6 +125,9 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	}
 	if boundAsk != nil {
 		asks = append(asks, boundAsk)
+	}
+	if two := rd.twoPieces(numberAsks); two != nil && len(asks) == 0 {
+		return Question{Intent: q.Intent, Language: q.Language, Units: q.Units}, two
 	}
 	slices.SortStableFunc(asks, gravest)
 	asks = append(append(asks, numberAsks...), shapeAsk, treeAsk)

@@ -21,6 +21,9 @@ var roles = []role{
 	{"supervisor", "U0SAM00004", "D0SAM00004"},
 }
 
+// Supervisor is who sees the day and is told of what is over a limit.
+func Supervisor() string { return roles[3].User }
+
 // jobs are the three sites of the scenario. Their names and what is to be
 // done there are strings, under these ids.
 var jobs = []string{"C0MILLLANE", "C0SCHOOLYD", "C0QUARRYRD"}

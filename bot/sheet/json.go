@@ -29,10 +29,18 @@ type object struct {
 	Reply     string          `json:"reply"`
 	Delivered *time.Time      `json:"delivered,omitempty"`
 	Failure   string          `json:"failure,omitempty"`
+	Confirmed *confirmation   `json:"confirmed,omitempty"`
 	Calc      string          `json:"calc,omitempty"`
 	Schema    int             `json:"schema"`
 	Question  json.RawMessage `json:"question,omitempty"`
 	Result    json.RawMessage `json:"result,omitempty"`
+}
+
+// confirmation is that somebody stands by an answer, on site.
+type confirmation struct {
+	By   string    `json:"by"`
+	At   time.Time `json:"at"`
+	Note string    `json:"note,omitempty"`
 }
 
 func writeJSON(w io.Writer, day Day, entries []bot.Entry) error {
@@ -70,6 +78,9 @@ func newObject(day Day, e bot.Entry) object {
 	if e.Delivered != nil {
 		at := e.Delivered.In(day.From.Location())
 		o.Delivered = &at
+	}
+	if c := e.Confirmed; c != nil {
+		o.Confirmed = &confirmation{By: c.User, At: c.At.In(day.From.Location()), Note: c.Note}
 	}
 	return o
 }

@@ -15,7 +15,7 @@ const (
 	nameWidth    = 12
 	wordsWidth   = 42
 	answerWidth  = 42
-	outcomeWidth = 24
+	outcomeWidth = 36
 )
 
 func writeTable(w io.Writer, day Day, entries []bot.Entry) error {

@@ -79,5 +79,14 @@ func outcome(e bot.Entry) string {
 	if e.Delivered == nil {
 		said += ", not delivered"
 	}
+	if e.OverLimit() {
+		said += ", over limit"
+	}
+	switch {
+	case e.Confirmed != nil:
+		said += ", confirmed"
+	case e.ToConfirm():
+		said += ", not confirmed"
+	}
 	return said
 }

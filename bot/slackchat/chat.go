@@ -33,6 +33,7 @@ type Chat struct {
 	after   func(time.Duration, func()) (stop func() bool)
 	slowest time.Duration // that a request may take
 	wait    func(context.Context, time.Time) error
+	gone    func() // the workspace took the bot out; nil where it is the only one
 
 	mu   sync.Mutex
 	self identity
@@ -104,8 +105,17 @@ func pause(ctx context.Context, d time.Duration) error {
 	}
 }
 
-// identify asks once who the bot is.
+// identify asks once who the bot is, with an error for whoever set the
+// variables.
 func (c *Chat) identify(ctx context.Context) (identity, error) {
+	self, err := c.identified(ctx)
+	if err != nil {
+		return identity{}, explain(BotTokenVar, err)
+	}
+	return self, nil
+}
+
+func (c *Chat) identified(ctx context.Context) (identity, error) {
 	c.mu.Lock()
 	defer c.mu.Unlock()
 	if c.self != (identity{}) {
@@ -121,8 +131,5 @@ func (c *Chat) identify(ctx context.Context) (identity, error) {
 		}
 		return err
 	})
-	if err != nil {
-		return identity{}, explain(BotTokenVar, err)
-	}
-	return c.self, nil
+	return c.self, err
 }

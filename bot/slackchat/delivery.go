@@ -22,6 +22,10 @@ type delivery struct {
 	leave func()
 }
 
+// already is a delivery that was taken before the work on it is done: what a
+// person does is not told twice, and they wait for its acknowledgement.
+var already = delivery{take: func(context.Context, any) {}, leave: func() {}}
+
 // enveloped is a delivery off the socket: what is not acknowledged comes
 // again.
 func (c *Chat) enveloped(req *socketmode.Request) delivery {
@@ -112,6 +116,8 @@ func (c *Chat) news(self identity, outer slackevents.EventsAPIEvent) task {
 	switch data := outer.InnerEvent.Data.(type) {
 	case *slackevents.AppHomeOpenedEvent:
 		return c.opened(self, data)
+	case *slackevents.AppUninstalledEvent, *slackevents.TokensRevokedEvent:
+		return c.takenOut(data)
 	case *slackevents.MemberJoinedChannelEvent:
 		return c.joined(self, data, callback.EventID)
 	}

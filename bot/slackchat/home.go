@@ -167,19 +167,19 @@ func (c *Chat) rows(v bot.Voice, d bot.Day) []slack.Block {
 func (c *Chat) example(self identity, data slack.InteractionCallback, act *slack.BlockAction) task {
 	q := asked{ev: bot.Event{
 		ID: strings.Join([]string{"example", data.User.ID, act.ActionTs}, "/"), Workspace: self.team,
-		User: data.User.ID, Text: act.Value, At: moment(act.ActionTs, 0), Direct: true,
+		User: data.User.ID, Text: act.Value, At: moment(act.ActionTs, int(c.cfg.Now().Unix())), Direct: true,
 	}}
 	return task{lane: q.ev.ID, keeps: true, do: func(ctx context.Context, d delivery) {
+		d.take(ctx, nil)
 		err := c.persist(ctx, "", func() (err error) {
 			q.ev.Channel, q.ev.Thread, err = c.api.PostMessageContext(ctx, q.ev.User, options(q.ev.Text)...)
 			return err
 		})
 		if err != nil {
 			defer c.release()
-			d.take(ctx, nil)
 			c.log.WarnContext(ctx, "the example was not asked", bot.KeyEvent, q.ev.ID, bot.KeyErr, hide(err))
 			return
 		}
-		c.take(ctx, d, q)
+		c.take(ctx, already, q)
 	}}
 }

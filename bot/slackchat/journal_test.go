@@ -67,7 +67,7 @@ func (j *journal) Conversation(_ context.Context, ev bot.Event, since time.Time)
 	defer j.mu.Unlock()
 	var out []bot.Entry
 	for _, e := range j.entries {
-		if e.Channel == ev.Channel && (e.Thread == ev.Thread || ev.Direct) && !e.Asked.Before(since) {
+		if e.Workspace == ev.Workspace && e.Channel == ev.Channel && (e.Thread == ev.Thread || ev.Direct) && !e.Asked.Before(since) {
 			out = append(out, e)
 		}
 	}

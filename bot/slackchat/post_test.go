@@ -173,6 +173,7 @@ func TestRetryAfterIsWaitedFor(t *testing.T) {
 	r := prepare(t, standin.Options{}).run()
 	r.Fail(standin.Fault{Method: "chat.postMessage", Status: 429, RetryAfter: 1})
 	r.answered(r.ask(standin.Yard, question))
+	r.await(func() bool { return len(r.Calls("chat.postMessage")) == 2 })
 	c := r.Calls("chat.postMessage")
 	if len(c) != 2 || c[1].At.Sub(c[0].At) < time.Second {
 		t.Errorf("calls: %+v", c)

@@ -1,7 +1,9 @@
 package slackchat_test
 
 import (
+	"errors"
 	"strings"
+	"sync/atomic"
 	"testing"
 
 	"heft/bot"
@@ -136,5 +138,28 @@ func TestUnfamiliarButtons(t *testing.T) {
 	}
 	if n := len(r.journal.all()); n != 1 {
 		t.Errorf("%d entries", n)
+	}
+}
+
+// With the journal out a button's answer does not take the place of one that
+// still holds.
+func TestAGoodAnswerOutlastsTheJournal(t *testing.T) {
+	r := prepare(t, standin.Options{})
+	var out atomic.Bool
+	r.journal.before = func(bot.Entry) error {
+		if out.Load() {
+			return errors.New("disk full")
+		}
+		return nil
+	}
+	r.run()
+	m := r.ask(standin.Yard, question)
+	answer := r.answered(m)
+	r.settled(m)
+	out.Store(true)
+	r.press(crew, answer, "In metric")
+	r.await(func() bool { return len(r.own(m)) == 2 })
+	if got := r.own(m); got[0].Shown() != answer.Shown() || !strings.Contains(got[1].Shown(), "cannot write to my log") {
+		t.Errorf("the thread reads %q and %q", got[0].Shown(), got[1].Shown())
 	}
 }

@@ -43,34 +43,51 @@ const (
 // requests takes what the platform sends to request URLs: the same things as
 // down a socket, each proved by its signature before anything in it is read.
 type requests struct {
-	chat      *Chat
-	ctx, work context.Context
-	self      identity
+	ctx    context.Context
+	log    *slog.Logger
+	secret string
+	find   func(team string) (member, bool)
+	pages  http.Handler // what people look at besides; nil for nothing
 
 	gate   sync.RWMutex // held while a delivery is given to its lane
 	closed bool
 	serial atomic.Uint64
 }
 
-// answerRequests takes requests until the context or the listener ends, and
-// then returns once everything in hand is answered.
+// member is the bot in one workspace, and the work it has in hand there.
+type member struct {
+	chat *Chat
+	self identity
+	work context.Context
+	drop context.CancelFunc
+}
+
+// answerRequests takes one workspace's requests.
 func (c *Chat) answerRequests(ctx context.Context, self identity) error {
-	l, err := net.Listen("tcp", c.cfg.Listen)
+	work, drop := context.WithCancel(context.WithoutCancel(ctx))
+	defer drop()
+	q := &requests{ctx: ctx, log: c.log, secret: c.cfg.SigningSecret, find: func(string) (member, bool) {
+		return member{chat: c, self: self, work: work}, true
+	}}
+	return q.run(c.cfg.Listen, c.slowest, func() { c.finish(drop) })
+}
+
+// run takes requests until the context or the listener ends, and then returns
+// once everything in hand is finished.
+func (q *requests) run(listen string, slowest time.Duration, finish func()) error {
+	l, err := net.Listen("tcp", listen)
 	if err != nil {
 		return fmt.Errorf("listen for the workspace: %w", err)
 	}
-	live, hangUp := context.WithCancel(context.WithoutCancel(ctx))
-	defer hangUp()
-	work, drop := context.WithCancel(live)
-	q := &requests{chat: c, ctx: ctx, work: work, self: self}
 	server := &http.Server{
-		Handler: q, ReadHeaderTimeout: c.slowest, ReadTimeout: c.slowest, WriteTimeout: 2 * c.slowest,
+		Handler: q, ReadHeaderTimeout: slowest, ReadTimeout: slowest, WriteTimeout: 2 * slowest,
 		IdleTimeout: idleTime, MaxHeaderBytes: maxHeader,
-		ErrorLog: slog.NewLogLogger(c.log.Handler(), slog.LevelDebug),
+		ErrorLog: slog.NewLogLogger(q.log.Handler(), slog.LevelDebug),
 	}
 	ended := make(chan error, 1)
 	go func() { ended <- server.Serve(l) }()
-	c.log.InfoContext(ctx, "listening", keyAt, l.Addr().String())
+	ctx := q.ctx
+	q.log.InfoContext(ctx, "listening", keyAt, l.Addr().String())
 	select {
 	case <-ctx.Done():
 		err = nil
@@ -78,9 +95,9 @@ func (c *Chat) answerRequests(ctx context.Context, self identity) error {
 		err = fmt.Errorf("listen for the workspace: %w", err)
 	}
 	q.close()
-	c.log.InfoContext(ctx, "finishing what is in hand")
-	c.finish(drop)
-	limit, cancel := context.WithTimeout(live, drainTimeout)
+	q.log.InfoContext(ctx, "finishing what is in hand")
+	finish()
+	limit, cancel := context.WithTimeout(context.WithoutCancel(ctx), drainTimeout)
 	defer cancel()
 	if server.Shutdown(limit) != nil {
 		_ = server.Close() // whoever still reads has been answered
@@ -97,16 +114,20 @@ func (q *requests) close() {
 
 // ServeHTTP takes one request.
 func (q *requests) ServeHTTP(rw http.ResponseWriter, r *http.Request) {
+	if r.Method == http.MethodGet && q.pages != nil {
+		q.pages.ServeHTTP(rw, r)
+		return
+	}
 	body, status := q.proved(rw, r)
 	if status != http.StatusOK {
-		q.chat.log.WarnContext(r.Context(), "a request that is not the workspace's", keyStatus, status)
+		q.log.WarnContext(r.Context(), "a request that is not the workspace's", keyStatus, status)
 		rw.Header().Set("Connection", "close")
 		rw.WriteHeader(status)
 		return
 	}
 	data, err := opened(r, body)
 	if err != nil {
-		q.chat.log.WarnContext(r.Context(), "a message nobody here understands", bot.KeyErr, err)
+		q.log.WarnContext(r.Context(), "a message nobody here understands", bot.KeyErr, err)
 		rw.Header().Set(noRetryHeader, "1")
 		rw.WriteHeader(http.StatusBadRequest)
 		return
@@ -126,7 +147,7 @@ func (q *requests) proved(rw http.ResponseWriter, r *http.Request) ([]byte, int)
 	if r.Method != http.MethodPost {
 		return nil, http.StatusMethodNotAllowed
 	}
-	proof, err := slack.NewSecretsVerifier(r.Header, q.chat.cfg.SigningSecret)
+	proof, err := slack.NewSecretsVerifier(r.Header, q.secret)
 	if err != nil {
 		return nil, http.StatusUnauthorized
 	}
@@ -191,8 +212,26 @@ func (q *requests) admit(d delivery, data any) bool {
 	if q.closed || q.ctx.Err() != nil {
 		return false
 	}
-	q.chat.receive(q.ctx, q.work, q.self, d, data)
+	m, ok := q.find(teamOf(data))
+	if !ok { // it has taken the bot out since
+		d.take(q.ctx, nil)
+		return true
+	}
+	m.chat.receive(q.ctx, m.work, m.self, d, data)
 	return true
+}
+
+// teamOf is the workspace that a delivery comes from.
+func teamOf(data any) string {
+	switch data := data.(type) {
+	case slackevents.EventsAPIEvent:
+		return data.TeamID
+	case slack.InteractionCallback:
+		return data.Team.ID
+	case slack.SlashCommand:
+		return data.TeamID
+	}
+	return ""
 }
 
 func acknowledged(rw http.ResponseWriter, shown any) {

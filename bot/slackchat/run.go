@@ -19,6 +19,7 @@ const (
 	keyReason  = "reason"
 	keyAt      = "at"
 	keyStatus  = "status"
+	keyTeam    = "team"
 )
 
 // Run answers until the context ends, and then returns nil once everything

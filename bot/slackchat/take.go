@@ -80,5 +80,9 @@ func (c *Chat) ask(ctx context.Context, q *asked) (reply bot.Reply, err error) {
 			q.ev.Shown = "" // what somebody stands by stays as it is
 		}
 	}
-	return c.clerk.Take(ctx, q.ev)
+	reply, err = c.clerk.Take(ctx, q.ev)
+	if reply.Unlogged() && !q.edited {
+		q.ev.Shown = "" // the answer that is there still holds
+	}
+	return reply, err
 }

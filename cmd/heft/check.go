@@ -6,6 +6,7 @@ import (
 	"log/slog"
 	"strings"
 
+	"heft/bot"
 	"heft/bot/journal"
 	"heft/bot/picture"
 	"heft/bot/slackchat"
@@ -39,7 +40,11 @@ func (o *check) Run(ctx context.Context, s *session) error {
 	if err != nil {
 		found = append(found, slackchat.Finding{What: "zone", Err: err})
 	}
-	found = append(found, slackchat.Look(ctx, cfg, slog.New(slog.DiscardHandler))...)
+	if s.env(slackchat.ClientIDVar) != "" {
+		found = append(found, s.lookAtInstall(cfg))
+	} else {
+		found = append(found, slackchat.Look(ctx, cfg, slog.New(slog.DiscardHandler))...)
+	}
 	found = append(found, s.lookAtJournal(ctx), lookAtSupervisors(s))
 	for _, f := range found {
 		if f.Err != nil {
@@ -50,6 +55,22 @@ func (o *check) Run(ctx context.Context, s *session) error {
 		fmt.Fprintf(s.out, "ok       %s: %s\n", f.What, f.Note)
 	}
 	return nil
+}
+
+// lookAtInstall says whether workspaces could install the bot, and which have.
+func (s *session) lookAtInstall(cfg slackchat.Config) slackchat.Finding {
+	f := slackchat.Finding{What: "installing"}
+	install, err := s.install()
+	if err == nil {
+		_, err = slackchat.NewTeams(cfg, install, bot.Clerk{}, slog.New(slog.DiscardHandler))
+	}
+	if err != nil {
+		f.Err = err
+		return f
+	}
+	tokens, err := install.Ring.All()
+	f.Err, f.Note = err, fmt.Sprintf("at %sinstall; so far by %d", install.PublicURL, len(tokens))
+	return f
 }
 
 // lookAtJournal opens the journal as serving would: it is made where there is

@@ -52,6 +52,8 @@ var law = []rule{
 	{"heft/bot/slackchat", "heft/parser", true, "transports know no grammar"},
 	{"heft/bot/slackchat", "heft/calc", true, "transports know no formulas"},
 	{"heft/bot/slackchat", "heft/bot/journal", false, "a transport meets the journal through the clerk"},
+	{"heft/bot/slackchat", "heft/bot/keyring", false, "a transport is handed its tokens"},
+	{"heft/bot/keyring", "github.com/slack-go/slack", false, "the tokens' keeper knows no transport"},
 	{"heft/bot/slackchat", "heft/bot/picture", false, "a transport is handed its drawer"},
 	{"heft/bot/picture", "heft/parser", true, "the drawer knows no grammar"},
 	{"heft/bot/picture", "heft/calc", true, "the drawer knows no formulas"},

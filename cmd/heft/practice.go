@@ -99,6 +99,8 @@ func (s *session) within(space *standin.Workspace) world {
 			return space.AppToken()
 		case slackchat.APIURLVar:
 			return space.URL()
+		case "HEFT_SUPERVISORS":
+			return practice.Supervisor()
 		}
 		if strings.HasPrefix(name, "SLACK_") {
 			return ""

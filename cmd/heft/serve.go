@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"log/slog"
+	"path/filepath"
 	"strings"
 	"time"
 	_ "time/tzdata" // HEFT_ZONE is known on a machine without the zones' files, too
@@ -14,6 +15,7 @@ import (
 
 	"heft/bot"
 	"heft/bot/journal"
+	"heft/bot/keyring"
 	"heft/bot/seen"
 	"heft/bot/slackchat"
 )
@@ -45,6 +47,9 @@ func (o *serve) Run(ctx context.Context, s *session) (err error) {
 		return err
 	}
 	clerk := &bot.Clerk{Desk: desk, Journal: j, Memory: seen.New(), Log: log, Supervisors: named(s.env("HEFT_SUPERVISORS"))}
+	if s.env(slackchat.ClientIDVar) != "" {
+		return s.serveTeams(ctx, cfg, *clerk, log)
+	}
 	chat, err := slackchat.New(cfg, clerk, log)
 	if err != nil {
 		return err
@@ -53,6 +58,32 @@ func (o *serve) Run(ctx context.Context, s *session) (err error) {
 		return err
 	}
 	return chat.Run(ctx)
+}
+
+// serveTeams answers in every workspace that installs the bot.
+func (s *session) serveTeams(ctx context.Context, cfg slackchat.Config, clerk bot.Clerk, log *slog.Logger) error {
+	install, err := s.install()
+	if err != nil {
+		return err
+	}
+	teams, err := slackchat.NewTeams(cfg, install, clerk, log)
+	if err != nil {
+		return err
+	}
+	return teams.Run(ctx)
+}
+
+// install is what the environment says of being installed. The workspaces'
+// tokens lie beside the journal, sealed.
+func (s *session) install() (slackchat.Install, error) {
+	ring, err := keyring.Open(filepath.Join(filepath.Dir(s.path()), "workspaces"), s.env("HEFT_KEY"))
+	if err != nil {
+		return slackchat.Install{}, fmt.Errorf("HEFT_KEY: %w", err)
+	}
+	return slackchat.Install{
+		ClientID: s.env(slackchat.ClientIDVar), ClientSecret: s.env(slackchat.ClientSecretVar),
+		PublicURL: s.env(slackchat.PublicURLVar), Ring: ring, Supervisors: named(s.env("HEFT_SUPERVISORS")),
+	}, nil
 }
 
 // named reads a list of people's ids, parted by commas.

@@ -1,0 +1,51 @@
+package slackchat_test
+
+import (
+	"encoding/json"
+	"net/http"
+	"net/url"
+
+	"heft/bot/slackchat"
+	"heft/bot/standin"
+)
+
+// forge puts blocks of nobody's making into a message of the bot's.
+func (r *rig) forge(m standin.Message, blocks string) error {
+	resp, err := http.PostForm(r.URL()+"chat.update", url.Values{
+		"token": {r.BotToken()}, "channel": {m.Channel}, "ts": {m.TS}, "text": {"forged"}, "blocks": {blocks},
+	})
+	if err != nil {
+		return err
+	}
+	return resp.Body.Close()
+}
+
+// link is the address of a message.
+func (r *rig) link(m standin.Message) (string, error) {
+	resp, err := http.PostForm(r.URL()+"chat.getPermalink", url.Values{
+		"token": {r.BotToken()}, "channel": {m.Channel}, "message_ts": {m.TS},
+	})
+	if err != nil {
+		return "", err
+	}
+	defer resp.Body.Close()
+	var a struct{ Permalink string }
+	err = json.NewDecoder(resp.Body).Decode(&a)
+	return a.Permalink, err
+}
+
+// forgePress tells the bot of a button that the workspace did not show.
+func (r *rig) forgePress(user, block, action, value string) {
+	r.Helper()
+	payload, err := json.Marshal(map[string]any{
+		"type": "block_actions", "user": map[string]string{"id": user}, "team": map[string]string{"id": standin.TeamID},
+		"container": map[string]string{"type": "view"}, "trigger_id": "1.2.3",
+		"actions": []map[string]string{{"type": "button", "block_id": block, "action_id": action, "value": value, "action_ts": "1795637575.000100"}},
+	})
+	if err != nil {
+		r.Fatal(err)
+	}
+	if err := slackchat.Hear(r.Context(), r.chat, payload); err != nil {
+		r.Fatal(err)
+	}
+}
