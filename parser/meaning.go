@@ -61,6 +61,7 @@ const (
 	markHalf           // a half: "2 vueltas y media"
 	markTrailing       // between a thing and its number: "barda vieja de 6 pies"
 	markFine           // names a thickness, and an end to measure from: "de la punta"
+	markPasses         // asks about a swing right before what it may strike: "¿pasa el techo?"
 	markHigh           // how high a thing is, or how high it is hitched: "de alto"
 	markAttribute      // tells one limb from another behind an article: "the lower limb"
 	markUpends         // what is done to a limb, before it: "stand the limb up"
@@ -78,7 +79,7 @@ var markNamed = map[string]mark{
 	"loaded": markLoaded, "deflects": markDeflects, "rating": markRating, "adverb": markAdverb, "article": markArticle,
 	"relation": markRelation, "where": markWhere, "in": markIn | markWhere, "pronoun": markPronoun, "is": markIs, "at": markAt | markIs | markWhere,
 	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "clear": markClear, "droops": markDroops, "unit": markUnit,
-	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh, "fine": markFine,
+	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh, "fine": markFine, "passes": markPasses,
 	"obstacle": markObstacle, "standing": markStanding, "person": markPerson, "outward": markOutward, "upward": markUpward, "nearside": markNearside,
 	"attribute": markAttribute, "upends": markUpends, "erect": markErect, "treetop": markTreetop, "list": markList,
 	"overhead": markOverhead, "side": markSide, "aside": markAside, "bridle": markBridle, "twins": markTwins, "tug": markTug,
