@@ -101,6 +101,9 @@ func meaningOf(words []string) (func(*term), error) {
 	if m := markNamed[what]; m != 0 {
 		return func(t *term) { t.marks |= m }, nil
 	}
+	if doubt, ok := inDoubt[what]; ok {
+		return func(t *term) { t.ask, t.marks = doubt.ask, t.marks|doubt.mark }, nil
+	}
 	var err error
 	set := func(*term) {}
 	switch what {
@@ -129,22 +132,25 @@ func meaningOf(words []string) (func(*term), error) {
 		set = func(t *term) { t.block = arg }
 	case "gear-part", "strength":
 		set = ratingOf(&err, what, arg)
-	case "half", "contrast", "self", "stand":
-		doubt := inDoubt[what]
-		set = func(t *term) { t.ask, t.marks = doubt.ask, t.marks|doubt.mark }
 	case "explain":
 		v := oneOf(&err, arg, ExplainNumbers, ExplainAssumed)
 		set = func(t *term) { t.explain = v }
 	case "alone":
 		set = func(t *term) { t.count = 1 }
-	case "own":
-		set = func(t *term) { t.ask = Unknown }
 	case "filler":
 	default:
-		v := oneOf(&err, what, Twist, Girth, BreastHigh)
-		set = func(t *term) { t.ask = v }
+		set = askedOf(&err, what)
 	}
 	return set, err
+}
+
+// askedOf is a meaning that must be asked about.
+func askedOf(err *error, what string) func(*term) {
+	if what == "own" {
+		return func(t *term) { t.ask = Unknown }
+	}
+	v := oneOf(err, what, Twist, Girth, BreastHigh)
+	return func(t *term) { t.ask = v }
 }
 
 // ratingOf is a meaning of gear's: a part of it, or a figure of its label.
