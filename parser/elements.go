@@ -73,7 +73,7 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 	}
 	out.turns()
 	out.eachPulls()
-	out.laid()
+	out.laid(&r.lex.layout)
 	out.movingBlock()
 	out.blockOffsets()
 	out.ratings()

@@ -172,50 +172,6 @@ func (q *Question) withoutDoubtful(asks []*Ask) {
 	q.Quantities = slices.DeleteFunc(q.Quantities, func(x Quantity) bool { return drop[x.Field] })
 }
 
-// nonsense says whether nothing in the message is of the trade.
-func (rd *reading) nonsense(q Question, asks []*Ask) bool {
-	if len(asks) == 0 || !q.Empty() || slices.ContainsFunc(asks, func(a *Ask) bool { return a.Kind != Unknown }) {
-		return false
-	}
-	for _, e := range rd.elems {
-		t := e.term
-		if e.fig != nil || t != nil && (t.intent != "" || t.units != "" || t.tree != nil || t.marks&markFollow != 0) {
-			return false
-		}
-	}
-	return true
-}
-
-// wantsHelp says whether help was asked for in so many words.
-func (rd *reading) wantsHelp() bool {
-	return slices.ContainsFunc(rd.elems, func(e element) bool { return e.term != nil && e.term.intent == AskHelp })
-}
-
-// saysUnits says whether a system was asked for, rather than used.
-func (rd *reading) saysUnits() bool {
-	return slices.ContainsFunc(rd.elems, func(e element) bool { return e.term != nil && e.term.units != "" })
-}
-
-// units is the system asked for, or else that of most numbers.
-func (rd *reading) units() System {
-	count := map[System]int{}
-	for _, e := range rd.elems {
-		switch {
-		case e.term != nil && e.term.units != "":
-			return e.term.units
-		case e.fig != nil && e.fig.unit != nil:
-			count[e.fig.unit.system]++
-		}
-	}
-	switch {
-	case count[Imperial] > count[Metric]:
-		return Imperial
-	case count[Metric] > 0:
-		return Metric
-	}
-	return ""
-}
-
 func said[T any](rd *reading, e element, v T) *Said[T] {
 	return &Said[T]{Value: v, Words: rd.text[e.start:e.end], Start: e.start, End: e.end}
 }
@@ -263,20 +219,4 @@ func (rd *reading) snubbedRun() *Ask {
 		}
 	}
 	return nil
-}
-
-// notes are what the message said besides, such as a wet rope.
-func (rd *reading) notes() []string {
-	var out []string
-	for i, e := range rd.elems {
-		if e.term == nil || e.term.note == bridled && rd.slung() || e.term.near && rd.at(i+1).fig == nil {
-			continue
-		}
-		for _, n := range []string{e.term.note, redirecting[e.term.block]} {
-			if n != "" && !slices.Contains(out, n) {
-				out = append(out, n)
-			}
-		}
-	}
-	return out
 }
