@@ -44,6 +44,9 @@ func (j jobWords) names(text string) (rest string, arborist, site *Said[string])
 	return rest, arborist, site
 }
 
+// nextLabel is what a name ends at: "arborist Dana and site Birch Lane".
+var nextLabel = regexp.MustCompile(`(?i) (?:and|y) `)
+
 // cutName finds a label with its name, and blanks both.
 func cutName(label *regexp.Regexp, text, blanked string) (*Said[string], string) {
 	m := label.FindStringSubmatchIndex(text)
@@ -51,8 +54,8 @@ func cutName(label *regexp.Regexp, text, blanked string) (*Said[string], string)
 		return nil, blanked
 	}
 	words := text[m[2]:m[3]]
-	if cut := strings.Index(words, " and "); cut > 0 {
-		words = words[:cut]
+	if and := nextLabel.FindStringIndex(words); and != nil {
+		words = words[:and[0]]
 	}
 	words = strings.TrimRight(words, " .-")
 	end := m[2] + len(words)

@@ -20,16 +20,20 @@ const (
 
 // What stands right behind a number, or right before it.
 var (
-	offTheTree = spaced(`^ *(?:set |away |out |back |off )*(?:from|off|of) (?:the )?(?:(?:foot|base|bottom|butt) of the )?(?:tree|trunk|stem|spar|base|foot)\b`)
-	offAtAll   = spaced(`^ *(?:away|out|back|off)\b`)
-	elsewhere  = spaced(`^ *(?:from|of|to|toward|towards|over|above|up|in|on|at|past|near)\b`)
-	toTheDrum  = spaced(`^ *(?:out |away |over |(?:from|off) (?:the )?(?:tree|trunk|stem|base) )*to (?:the |a |my )?` + aDrum)
-	ofDrum     = spaced(`^ *(?:diameter |dia |wide |thick |across )?` + aDrum)
-	isAcross   = spaced(`^ *(?:diameter|dia|across|wide|thick|through)\b`)
-	drumIs     = spaced(aDrum + `(?: +(?:diameter|dia|is|of|at|set|sits|stands|mounted|about|around|=))*[\s:=]*$`)
-	drumWide   = spaced(aDrum + ` *(?:(?:diameter|dia|is|of|about|around|=) *)*(?:diameter|dia|is|=)(?: +(?:of|about|around|is))*[\s:=]*$`)
-	ofTrunk    = spaced(`^ *(?:diameter |dia |thick |wide |across )?` + aTrunk)
-	trunkIs    = spaced(aTrunk + `(?: +(?:diameter|dia|is|of|de|there|up|about|around|at|the|that|block|hitch|height))*[\s:=]*$`)
+	offTheTree = spaced(`^ *(?:set |away |out |back |off )*(?:from|off|of) (?:the )?(?:(?:foot|base|bottom|butt) of the )?(?:tree|trunk|stem|spar|base|foot)\b` +
+		`|^ *(?:lejos |afuera |retirado |retirada )*del? (?:(?:pie|base) del )?(?:tronco|árbol|arbol|fuste|pie|base)(?:$|[^\pL])`)
+	offAtAll  = spaced(`^ *(?:away|out|back|off|lejos|afuera|retirado|retirada)\b`)
+	elsewhere = spaced(`^ *(?:from|of|to|toward|towards|over|above|up|in|on|at|past|near|de|del|a|al|hacia|sobre|en|desde)\b`)
+	toTheDrum = spaced(`^ *(?:out |away |over |(?:from|off) (?:the )?(?:tree|trunk|stem|base) )*to (?:the |a |my )?` + aDrum +
+		`|^ *(?:del (?:tronco|árbol|arbol|pie) )*(?:al|hasta el) ` + aDrum)
+	ofDrum   = spaced(`^ *(?:diameter |dia |wide |thick |across )?` + aDrum)
+	isAcross = spaced(`^ *(?:diameter|dia|across|wide|thick|through|(?:de )?(?:diámetro|diametro|grueso|ancho))(?:$|[^\pL])`)
+	drumIs   = spaced(aDrum + `(?: +(?:diameter|dia|is|of|at|set|sits|stands|mounted|about|around|=|está|esta|queda|puesto|montado|a|de|diámetro|diametro|es|unos|como))*[\s:=]*$`)
+	drumWide = spaced(aDrum + ` *(?:(?:diameter|dia|is|of|about|around|=) *)*(?:diameter|dia|is|=)(?: +(?:of|about|around|is))*[\s:=]*$` +
+		`|` + aDrum + ` +(?:(?:es|mide|de|diámetro|diametro) +)*(?:de|mide)[\s:=]*$`)
+	drumOf  = spaced(aDrum + ` +de *$`)
+	ofTrunk = spaced(`^ *(?:diameter |dia |thick |wide |across |de diámetro |de diametro |de grueso )?` + aTrunk)
+	trunkIs = spaced(aTrunk + `(?: +(?:diameter|dia|is|of|de|there|up|about|around|at|the|that|block|hitch|height|mide|es|tiene|ahí|ahi|arriba|unos|como))*[\s:=]*$`)
 )
 
 // spaced compiles an expression in which a space is any white space.
@@ -56,11 +60,12 @@ const thickestDrum = 0.6
 
 // laid finds the numbers of the layout.
 func (rd *reading) laid() {
-	trunk := false
+	trunk, drummed := false, false
 	for _, e := range rd.elems {
 		trunk = trunk || e.term != nil && e.term.note == DeadEndOnTrunk
+		drummed = drummed || e.marked(markStation) || e.part() == partDrum
 	}
-	if !trunk && !rd.has(markStation) {
+	if !trunk && !drummed {
 		return // it speaks of neither: most messages
 	}
 	for i, e := range rd.elems {
@@ -78,6 +83,8 @@ func (rd *reading) laid() {
 		case !fig.unit.fine:
 		case ofDrum.MatchString(after) && fig.high <= thickestDrum:
 			rd.tell(i, DrumAcross, ofDrum.FindString(after))
+		case drumOf.MatchString(before) && fig.high <= thickestDrum && !rd.at(i+1).piece():
+			rd.tell(i, DrumAcross, isAcross.FindString(after)) // "3 vueltas en el tambor de 8 pulgadas"
 		case fig.high <= thickestDrum && rd.plainDrum(drumWide.FindStringIndex(before)) && !rd.at(i+1).piece():
 			rd.silence(fig.start-len(drumWide.FindString(before)), fig.start)
 			rd.tell(i, DrumAcross, isAcross.FindString(after))

@@ -61,6 +61,7 @@ const (
 	markHalf           // a half: "2 vueltas y media"
 	markTrailing       // between a thing and its number: "barda vieja de 6 pies"
 	markFine           // names a thickness, and an end to measure from: "de la punta"
+	markPasses         // asks about a swing right before what it may strike: "¿pasa el techo?"
 	markHigh           // how high a thing is, or how high it is hitched: "de alto"
 	markAttribute      // tells one limb from another behind an article: "the lower limb"
 	markUpends         // what is done to a limb, before it: "stand the limb up"
@@ -78,7 +79,7 @@ var markNamed = map[string]mark{
 	"loaded": markLoaded, "deflects": markDeflects, "rating": markRating, "adverb": markAdverb, "article": markArticle,
 	"relation": markRelation, "where": markWhere, "in": markIn | markWhere, "pronoun": markPronoun, "is": markIs, "at": markAt | markIs | markWhere,
 	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "clear": markClear, "droops": markDroops, "unit": markUnit,
-	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh, "fine": markFine,
+	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh, "fine": markFine, "passes": markPasses,
 	"obstacle": markObstacle, "standing": markStanding, "person": markPerson, "outward": markOutward, "upward": markUpward, "nearside": markNearside,
 	"attribute": markAttribute, "upends": markUpends, "erect": markErect, "treetop": markTreetop, "list": markList,
 	"overhead": markOverhead, "side": markSide, "aside": markAside, "bridle": markBridle, "twins": markTwins, "tug": markTug,
@@ -99,6 +100,9 @@ func meaningOf(words []string) (func(*term), error) {
 	what, arg := words[0], words[1]
 	if m := markNamed[what]; m != 0 {
 		return func(t *term) { t.marks |= m }, nil
+	}
+	if doubt, ok := inDoubt[what]; ok {
+		return func(t *term) { t.ask, t.marks = doubt.ask, t.marks|doubt.mark }, nil
 	}
 	var err error
 	set := func(*term) {}
@@ -128,22 +132,25 @@ func meaningOf(words []string) (func(*term), error) {
 		set = func(t *term) { t.block = arg }
 	case "gear-part", "strength":
 		set = ratingOf(&err, what, arg)
-	case "half", "contrast", "self", "stand":
-		doubt := inDoubt[what]
-		set = func(t *term) { t.ask, t.marks = doubt.ask, t.marks|doubt.mark }
 	case "explain":
 		v := oneOf(&err, arg, ExplainNumbers, ExplainAssumed)
 		set = func(t *term) { t.explain = v }
 	case "alone":
 		set = func(t *term) { t.count = 1 }
-	case "own":
-		set = func(t *term) { t.ask = Unknown }
 	case "filler":
 	default:
-		v := oneOf(&err, what, Twist, Girth, BreastHigh)
-		set = func(t *term) { t.ask = v }
+		set = askedOf(&err, what)
 	}
 	return set, err
+}
+
+// askedOf is a meaning that must be asked about.
+func askedOf(err *error, what string) func(*term) {
+	if what == "own" {
+		return func(t *term) { t.ask = Unknown }
+	}
+	v := oneOf(err, what, Twist, Girth, BreastHigh)
+	return func(t *term) { t.ask = v }
 }
 
 // ratingOf is a meaning of gear's: a part of it, or a figure of its label.

@@ -20,6 +20,8 @@ func (rd *reading) otherwise() {
 			rd.withSelf(i)
 		case e.marked(markTreetop):
 			rd.treetop(i)
+		case e.marked(markPasses):
+			rd.passes(i)
 		}
 	}
 	rd.sizesAtHitch()

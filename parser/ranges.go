@@ -122,7 +122,7 @@ func (rd *reading) thicknessWord(i int) bool {
 // besides f.
 func (rd *reading) thicknessBeside(f *figure) bool {
 	for _, e := range rd.elems {
-		if e.fig != nil && e.fig != f && e.fig.unit != nil && e.fig.unit.fine {
+		if e.fig != nil && e.fig != f && e.fig.told == "" && e.fig.unit != nil && e.fig.unit.fine {
 			return true
 		}
 	}

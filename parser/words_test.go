@@ -95,6 +95,8 @@ func contradiction(a, b string) string {
 		return "is there twice"
 	case ka == kb && slices.Contains(one, ka):
 		return "is two of a kind"
+	case ka == "overhead" && kb == "own", ka == "own" && kb == "overhead":
+		return "" // asked about, but where a swing may meet it: then it is taken for a power line
 	case slices.Contains(alone, ka) || slices.Contains(alone, kb):
 		return "ends or turns the meaning, and has another"
 	case ka == "filler" && slices.Contains(empty, kb), kb == "filler" && slices.Contains(empty, ka):
