@@ -182,6 +182,7 @@ type Question struct {
 	Hello      bool           // small talk, and no more
 	Clear      bool           // "clear the job"
 	Explain    string         // what the crew wants explained of the last answer: "numbers", "assumed"
+	Asks       bool           // words ask for the intent, rather than facts
 	FollowUp   bool           // it leans on what was said before: "what about", "same but"
 }
 

@@ -119,6 +119,8 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	if q.noted(snubbed) && q.Has(RunLength) {
 		numberAsks = append(numberAsks, rd.snubbedRun())
 	}
+	asked, _, _ := rd.intents()
+	q.Asks = len(asked) > 0
 	q.Hello = q.Intent == AskHelp && !rd.wantsHelp()
 	if rd.nonsense(q, asks) {
 		return q, &Ask{Kind: Nonsense, Words: rd.text, End: len(rd.text)}
