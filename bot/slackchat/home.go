@@ -16,6 +16,7 @@ import (
 // Rows of a home tab, by the beginning of their blocks' ids.
 const (
 	rowHome    = "home"
+	rowSheet   = "sheet"
 	rowExample = "example"
 )
 
@@ -43,22 +44,27 @@ func (c *Chat) looked(self identity, data slack.InteractionCallback, act *slack.
 	return c.homely(self, data.User.ID, l)
 }
 
-// homely publishes a home tab. Whether the person supervises is looked up
-// each time, whatever their program asks for.
+// homely publishes a home tab, in its turn.
 func (c *Chat) homely(self identity, user string, l bot.Look) task {
 	return task{lane: rowHome + "/" + user, do: func(ctx context.Context, d delivery) {
 		d.take(ctx, nil)
-		shown := c.home(ctx, self, user, l)
-		err := c.persist(ctx, "", func() error {
-			_, err := c.api.PublishViewContext(ctx, slack.PublishViewContextRequest{
-				UserID: user, View: slack.HomeTabViewRequest{Type: slack.VTHomeTab, Blocks: slack.Blocks{BlockSet: shown}},
-			})
-			return err
-		})
-		if err != nil {
-			c.log.WarnContext(ctx, "the home tab was not shown", bot.KeyErr, hide(err))
-		}
+		c.publish(ctx, self, user, l)
 	}}
+}
+
+// publish shows a person their home tab. Whether they supervise is looked up
+// each time, whatever their program asks for.
+func (c *Chat) publish(ctx context.Context, self identity, user string, l bot.Look) {
+	shown := c.home(ctx, self, user, l)
+	err := c.persist(ctx, "", func() error {
+		_, err := c.api.PublishViewContext(ctx, slack.PublishViewContextRequest{
+			UserID: user, View: slack.HomeTabViewRequest{Type: slack.VTHomeTab, Blocks: slack.Blocks{BlockSet: shown}},
+		})
+		return err
+	})
+	if err != nil {
+		c.log.WarnContext(ctx, "the home tab was not shown", bot.KeyErr, hide(err))
+	}
 }
 
 // home is what a person sees: supervisors the day, everybody else how to ask.
@@ -75,6 +81,7 @@ func (c *Chat) home(ctx context.Context, self identity, user string, l bot.Look)
 	}
 	out := []slack.Block{slack.NewHeaderBlock(plain(v.DayTitle(d)))}
 	out = append(out, narrowing(v, d)...)
+	out = append(out, c.sheets(v, d)...)
 	channels, people := d.Worst()
 	out = append(out, c.groups(v, channels, func(g bot.Group) (string, bot.Look) {
 		l := d.Look
