@@ -53,10 +53,10 @@ func (d *dialect) takes(meaning, spellings []string) (bool, error) {
 	case "counted":
 		each = func(s string) { d.counted[s] = true }
 	case "decimal":
-		if len(spellings) != 1 || strings.TrimSpace(spellings[0]) != "comma" {
+		if d.comma = len(spellings) == 1 && strings.TrimSpace(spellings[0]) == "comma"; !d.comma {
 			return true, fmt.Errorf("no such decimal: %q", spellings)
 		}
-		each = func(string) { d.comma = true }
+		return true, nil
 	case "ending":
 		each = func(s string) { d.endings = append(d.endings, ending{s, arg}) }
 	case "join":
