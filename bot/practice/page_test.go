@@ -179,8 +179,10 @@ func TestDaySheet(t *testing.T) {
 		_, _ = io.WriteString(w, "<h1>Rigging questions</h1>")
 		return fault
 	})
-	_, page := r.get("/")
+	_, page := r.get("/?who=supervisor")
 	r.want(page, `href="/day"`)
+	_, page = r.get("/?who=climber")
+	r.without(page, `href="/day"`)
 	if _, day := r.get("/day"); day != "<h1>Rigging questions</h1>" {
 		t.Errorf("the day: %q", day)
 	}
@@ -189,8 +191,8 @@ func TestDaySheet(t *testing.T) {
 		t.Errorf("%d: %q", resp.StatusCode, day)
 	}
 	bare := open(t, nil)
-	_, page = bare.get("/")
-	bare.without(page, `href="/day"`)
+	_, page = bare.get("/?who=supervisor")
+	bare.without(page, `href="/day"`, `action="/restart"`)
 	if resp, _ := bare.get("/day"); resp.StatusCode != http.StatusNotFound {
 		t.Errorf("without one: %d", resp.StatusCode)
 	}

@@ -1,10 +1,6 @@
 package practice
 
-import (
-	"crypto/rand"
-
-	"heft/bot/standin"
-)
+import "heft/bot/standin"
 
 // role is who somebody is on the page. Its name is a key of the strings.
 type role struct {
@@ -18,19 +14,20 @@ var roles = []role{
 	{"groundworker", "U0ROSA0001", "D0ROSA0001"},
 	{"climber", "U0TEO00002", "D0TEO00002"},
 	{"arborist", "U0INGE0003", "D0INGE0003"},
-	{"supervisor", "U0SAM00004", "D0SAM00004"},
+	{"supervisor", Supervisor, "D0SAM00004"},
 }
+
+// Supervisor is the user who sees the day and may confirm any answer.
+const Supervisor = "U0SAM00004"
 
 // jobs are the three sites of the scenario. Their names and what is to be
 // done there are strings, under these ids.
 var jobs = []string{"C0MILLLANE", "C0SCHOOLYD", "C0QUARRYRD"}
 
-// Scenario is the workspace the page plays in. Each has an id of its own, so
-// that a journal kept over several days takes no event for one of another
-// day.
+// Scenario is the workspace the page plays in: always the same one, so that
+// what a kept journal holds for a job goes on to hold.
 func Scenario() standin.Options {
 	o := standin.Options{
-		Team:    "T" + rand.Text()[:10],
 		BotName: "heft",
 		HomeTab: true,
 		Scopes: []string{

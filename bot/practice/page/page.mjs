@@ -102,7 +102,7 @@ document.addEventListener("submit", async (event) => {
   if (form.dataset.sending) return;
   form.dataset.sending = "yes";
   try {
-    const answer = await fetch(form.action, { method: "post", body: new URLSearchParams(new FormData(form)) });
+    const answer = await fetch(form.action, { method: "post", body: new URLSearchParams(new FormData(form, event.submitter)) });
     if (!answer.ok) throw new Error(answer.statusText);
     const note = new URL(answer.url).searchParams.get("note");
     for (const area of form.querySelectorAll("textarea")) {
