@@ -85,14 +85,23 @@ func (c *Clerk) day(ctx context.Context, workspace string, l Look, now time.Time
 		return Day{}, fmt.Errorf("read the day: %w", err)
 	}
 	entries = slices.DeleteFunc(entries, func(e Entry) bool { return e.Workspace != workspace })
-	for i, e := range entries {
-		a := Asked{Entry: e, Flags: flagsOf(e, entries[i+1:])}
+	for _, a := range Flagged(entries) {
 		if l.holds(a) {
 			d.add(a)
 		}
 	}
 	slices.Reverse(d.Asked)
 	return d, nil
+}
+
+// Flagged are the entries of a day, oldest first, with the reasons to look at
+// them again.
+func Flagged(entries []Entry) []Asked {
+	out := make([]Asked, 0, len(entries))
+	for i, e := range entries {
+		out = append(out, Asked{Entry: e, Flags: flagsOf(e, entries[i+1:])})
+	}
+	return out
 }
 
 // holds says whether a question is looked at.

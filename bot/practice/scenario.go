@@ -49,6 +49,21 @@ func Scenario() standin.Options {
 	return o
 }
 
+// Names are the people and jobs, by their ids.
+func Names() map[string]string {
+	names := map[string]string{}
+	for _, u := range Scenario().Users {
+		names[u.ID] = u.RealName
+	}
+	for _, c := range Scenario().Channels {
+		names[c.ID] = c.Name
+	}
+	for _, r := range roles {
+		names[r.Direct] = "Direct message"
+	}
+	return names
+}
+
 // lesson is one of the questions to try: who asks it, at which job, and
 // whether it follows up on the last answer there. Its words are strings,
 // under its number.

@@ -3,15 +3,19 @@ package sheet
 import (
 	"encoding/csv"
 	"io"
+	"math"
 	"strconv"
+	"strings"
 	"time"
 
 	"heft/bot"
+	"heft/calc/unit"
 )
 
 var header = []string{
 	"asked", "user", "channel", "thread", "workspace", "id", "status", "intent",
 	"plan_kg", "plan_lb", "words", "reply", "delivered", "failure", "calc",
+	"site", "reading", "flags", "confirmed", "confirmed_by", "note", "changed_from",
 }
 
 func writeCSV(w io.Writer, day Day, entries []bot.Entry) error {
@@ -19,8 +23,8 @@ func writeCSV(w io.Writer, day Day, entries []bot.Entry) error {
 	if err := out.Write(header); err != nil {
 		return err
 	}
-	for _, e := range entries {
-		if err := out.Write(record(day, e)); err != nil {
+	for _, f := range facts(entries) {
+		if err := out.Write(record(day, f)); err != nil {
 			return err
 		}
 	}
@@ -28,7 +32,14 @@ func writeCSV(w io.Writer, day Day, entries []bot.Entry) error {
 	return out.Error()
 }
 
-func record(day Day, e bot.Entry) []string {
+// up rounds to the next whole unit above: a plan weight is never shown
+// lighter than it is. What is closer to a whole than any weighing is whole.
+func up(x float64) int64 { return int64(math.Ceil(x - 1e-6)) }
+
+func pounds(kg float64) int64 { return up(unit.Mass(kg).Pounds()) }
+
+func record(day Day, f fact) []string {
+	e := f.Entry
 	stamp := func(t time.Time) string { return t.In(day.From.Location()).Format(time.RFC3339) }
 	var kg, lb, delivered string
 	if e.PlanKg > 0 {
@@ -40,6 +51,17 @@ func record(day Day, e bot.Entry) []string {
 	cells := []string{
 		stamp(e.Asked), e.User, e.Channel, e.Thread, e.Workspace, e.ID, string(e.Status), e.Intent,
 		kg, lb, e.Words, e.Reply, delivered, e.Failure, e.Calc,
+	}
+	o := newObject(day, f)
+	flags := make([]string, len(o.Flags))
+	for i, flag := range o.Flags {
+		flags[i] = string(flag)
+	}
+	cells = append(cells, o.Site, o.Reading, strings.Join(flags, " "))
+	if c := o.Confirmed; c != nil {
+		cells = append(cells, stamp(c.At), c.By, c.Note, o.ChangedFrom)
+	} else {
+		cells = append(cells, "", "", "", o.ChangedFrom)
 	}
 	for i := range cells {
 		cells[i] = cell(cells[i])

@@ -101,7 +101,7 @@ func zoned(name string) (*time.Location, error) {
 	}
 	zone, err := time.LoadLocation(name)
 	if err != nil {
-		return nil, fmt.Errorf("HEFT_ZONE is a zone like America/Denver, not %q", name)
+		return nil, fmt.Errorf("a zone (HEFT_ZONE) is one like America/Denver, not %q", name)
 	}
 	return zone, nil
 }
