@@ -128,7 +128,7 @@ func (p *page) show(w http.ResponseWriter, r *http.Request) {
 			s.Note, s.Good = words, note == "restarted"
 		}
 	}
-	if n, err := strconv.Atoi(r.FormValue("draft")); err == nil && n >= 1 && n <= len(lessons) {
+	if n, err := strconv.Atoi(r.FormValue("draft")); err == nil && n >= 1 && n <= len(lessons) && !lessons[n-1].Tap {
 		s.draft(n - 1)
 	}
 	var out bytes.Buffer

@@ -161,14 +161,14 @@ func TestChanges(t *testing.T) {
 func TestLessonsFillTheTicket(t *testing.T) {
 	r := open(t, nil)
 	_, page := r.get("/?draft=3&who=climber&job=" + mill)
-	r.want(page, "autofocus>600 lb limb, 1 wrap</textarea>")
+	r.want(page, "autofocus>maple limb 12 in 15 ft</textarea>")
 	_, page = r.get("/?draft=2&job=" + mill)
 	r.want(page, `name="text" rows="3" maxlength="3000" required aria-describedby="hint" enterkeyhint="send" autofocus>what about 16 ft`)
 	asked := r.space.Say(mill, rosa, r.space.Mention()+" 14 in")
 	r.call("chat.postMessage", "channel", mill, "thread_ts", asked.TS, "text", "Plan on it.")
 	_, page = r.get("/?draft=2&job=" + mill)
 	r.want(page, `<details class="more" open>`, `rows="2" maxlength="3000" required enterkeyhint="send" autofocus>what about 16 ft`)
-	if n := strings.Count(page, `draft=`); n != 10 {
+	if n := strings.Count(page, `<li><a href="/?job=`); n != 10 {
 		t.Errorf("%d lessons", n)
 	}
 }

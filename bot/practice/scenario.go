@@ -64,26 +64,28 @@ func Names() map[string]string {
 	return names
 }
 
-// lesson is one of the questions to try: who asks it, at which job, and
-// whether it follows up on the last answer there. Its words are strings,
-// under its number.
+// lesson is one of the questions to try: who asks it, at which job, whether it
+// follows up on the last answer there, and whether it is no question but a
+// button to tap. Its words are strings, under its number.
 type lesson struct {
 	Role    int
 	Job     int
 	Follows bool
+	Tap     bool
 }
 
-// lessons are in the order of a day: first a plain lower, at last what the
-// desk refuses and what it is asked together.
+// lessons are in the order of a day: a plain lower and what it may ask back,
+// the job, a lift and who stands by it, a swing, what is refused, and the
+// other language.
 var lessons = []lesson{
 	{Role: 0, Job: 0},
 	{Role: 0, Job: 0, Follows: true},
-	{Role: 1, Job: 0},
-	{Role: 0, Job: 1},
-	{Role: 1, Job: 1},
-	{Role: 1, Job: 2},
-	{Role: 2, Job: 2},
-	{Role: 2, Job: 1},
 	{Role: 0, Job: 1},
 	{Role: 3, Job: 2},
+	{Role: 1, Job: 2},
+	{Role: 0, Job: 2, Tap: true},
+	{Role: 2, Job: 2, Tap: true},
+	{Role: 1, Job: 2},
+	{Role: 0, Job: 1},
+	{Role: 1, Job: 0},
 }

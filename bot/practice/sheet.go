@@ -94,7 +94,7 @@ type slip struct {
 // try is one of the questions to try.
 type try struct {
 	Ask, Why, Role, To string
-	Follows            bool
+	Follows, Tap       bool
 }
 
 // builder makes a sheet out of a snapshot.
