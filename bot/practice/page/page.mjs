@@ -67,9 +67,11 @@ function show(html) {
   if (Number(next.dataset.version) < version) return; // overtaken
   version = Number(next.dataset.version);
   held = false;
+  const asked = document.querySelector("#modal [role=dialog]");
   for (const id of ["modal", "home"]) {
     take(document.getElementById(id), page.getElementById(id));
   }
+  if (!asked) document.querySelector("#modal")?.querySelector("textarea, input:not([type=hidden]), select")?.focus();
   const list = document.getElementById("tickets");
   if (list && page.getElementById("tickets")) tickets(list, page);
 }
