@@ -12,13 +12,13 @@ const mostParts = 6
 
 // variations are the questions next to the one that was answered, each whole
 // in itself: a button that stands for one needs no memory of the talk.
-func (a *answer) variations(said parser.Question) []Choice {
+func (a *answer) variations(said parser.Question, explained string) []Choice {
 	if a.status != Answered || methods[said.Intent] == nil {
 		return nil
 	}
 	var out []Choice
 	add := func(label string, q parser.Question) { out = append(out, Choice{label, q.Words()}) }
-	if said.Explain == "" {
+	if explained == "" {
 		why := said
 		why.Explain = parser.ExplainNumbers
 		add(a.voice.word("Show the working"), why)

@@ -210,6 +210,8 @@ func (a *answer) unitHint(ask *parser.Ask) string {
 			v.strengthOf(ask.Fields[len(ask.Fields)-1], bare+v.heavyUnit(bare)))
 	case slices.ContainsFunc(ask.Fields, isAngle):
 		return v.say("%s has no unit. Type “%s°”.", words, bare)
+	case onlyLong(ask):
+		return v.say("%s has no unit. Type “%s ft” or “%s m”.", words, bare, bare)
 	}
 	if slices.Contains(ask.Fields, parser.HitchHeight) {
 		return v.say("%s has no unit. Type “hitched at %s ft”, “%s wraps” or “%s on the rope”. One piece a message.", words, bare, bare, bare)

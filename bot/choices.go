@@ -29,7 +29,7 @@ func (a *answer) offer(text string, ask *parser.Ask) {
 	}
 	a.choices = nil
 	for _, l := range labels {
-		a.choices = append(a.choices, Choice{l.Label, text[:ask.Start] + l.Message + text[ask.End:]})
+		a.choices = append(a.choices, Choice{l.Label, strings.TrimSpace(text[:ask.Start] + l.Message + text[ask.End:])})
 	}
 }
 
@@ -39,9 +39,9 @@ func (a *answer) likely(ask *parser.Ask) []Choice {
 	bare := trimQuote(ask.Words)
 	switch ask.Kind {
 	case parser.NoUnit:
-		return a.withUnits(bare, ask.Fields)
+		return a.withUnits(bare, ask)
 	case parser.WhichAngle:
-		return []Choice{plain(a.voice.say("%s between the legs", bare))}
+		return []Choice{plain(a.voice.say("%s between the legs", bare)), plain(a.voice.say("rope turns %s", bare))}
 	case parser.Unknown:
 		if !strings.ContainsAny(bare, "0123456789") {
 			return []Choice{{a.voice.say("leave out “%s”", bare), " "}}
@@ -52,10 +52,15 @@ func (a *answer) likely(ask *parser.Ask) []Choice {
 
 // withUnits are a number with the units it may have been meant in: those of
 // the asker's system.
-func (a *answer) withUnits(bare string, fields []parser.Field) []Choice {
+func (a *answer) withUnits(bare string, ask *parser.Ask) []Choice {
+	fields := ask.Fields
 	switch {
+	case onlyLong(ask):
+		return []Choice{plain(bare + " ft"), plain(bare + " m")}
 	case slices.Contains(fields, parser.HitchHeight):
 		return nil // a count, a height or a part of a list: no two words settle it
+	case !a.voice.metric && tooLong(bare):
+		return []Choice{plain(bare + " lb"), plain(bare + " kg")}
 	case slices.ContainsFunc(fields, isAngle):
 		return []Choice{plain(bare + "°")}
 	case slices.ContainsFunc(fields, isHeavy):
@@ -90,6 +95,23 @@ func (t Turn) offering(choices []Choice, before Turn) Turn {
 		t.choices, t.before = choices, &before
 	}
 	return t
+}
+
+// onlyLong says whether only the unit of a length is in doubt, and none that a
+// crew tells in inches.
+func onlyLong(ask *parser.Ask) bool {
+	if len(ask.Choices) != 1 {
+		return false
+	}
+	f := string(ask.Choices[0].Field)
+	return strings.HasSuffix(f, "_m") && !strings.HasSuffix(f, "diameter_m")
+}
+
+// tooLong says whether a bare number is more than any size of a piece is told
+// in: it is rather a weight.
+func tooLong(bare string) bool {
+	v, err := strconv.ParseFloat(strings.ReplaceAll(bare, ",", ""), 64)
+	return err == nil && v >= 150
 }
 
 // isAngle says whether a field is told in degrees.

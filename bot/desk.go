@@ -24,7 +24,7 @@ type reader interface {
 
 // NewDesk returns a desk that knows every tree of the wood table.
 func NewDesk() (*Desk, error) {
-	rows := wood.All()
+	rows := append(wood.All(), wood.Groups()...)
 	known := make([]parser.Species, len(rows))
 	for i, r := range rows {
 		known[i] = parser.Species{Scientific: r.Scientific, Name: r.Common}
@@ -70,17 +70,8 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	case q.Intent == parser.AskJob:
 		d.takeJob(&a, ev, text, ask)
 		return a, before.offering(a.choices, before)
-	case q.Explain != "" && q.Empty() && before.known:
-		a.question, a.leaned = before.question, true
-	case before.leans(q, ask, ev.Job):
-		if before.answersGear(q) {
-			q.Intent = parser.AskWeight // the strength of a rope changes nothing of what was asked
-		}
-		a.question, a.kept, a.changed = merge(before.question, q)
-		a.leaned = true
-	case methods[q.Intent] != nil && q.Intent != parser.AskTree:
-		a.question, a.kept = before.carry(q)
 	}
+	a.lean(before, q, ask, ev.Job)
 	said := a.question // what this talk established; the channel's job may change under it
 	a.question, a.ofJob = ev.Job.over(said)
 	a.voice = voiceFor(ev, a.question)
@@ -90,6 +81,9 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	switch {
 	case q.Intent == parser.AskHelp:
 		a.help()
+		return a, before
+	case q.Intent == parser.AskLog && ask == nil:
+		a.whereLog()
 		return a, before
 	case limitAlone(said) && !before.known:
 		a.noteLimit()
@@ -104,10 +98,24 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		return a, before
 	}
 	a.explain(q.Explain)
-	said.Explain = q.Explain
-	a.actions = a.variations(said)
-	said.Explain = ""
+	a.actions = a.variations(said, q.Explain)
 	return a, Turn{question: said, known: true}
+}
+
+// lean makes the question whole with what its talk had established before.
+func (a *answer) lean(before Turn, q parser.Question, ask *parser.Ask, job Job) {
+	switch {
+	case q.Explain != "" && q.Empty() && before.known:
+		a.question, a.leaned = before.question, true
+	case before.leans(q, ask, job):
+		if before.answersGear(q) {
+			q.Intent = parser.AskWeight // the strength of a rope changes nothing of what was asked
+		}
+		a.question, a.kept, a.changed = merge(before.question, q)
+		a.leaned = true
+	case methods[q.Intent] != nil && q.Intent != parser.AskTree:
+		a.question, a.kept = before.carry(q)
+	}
 }
 
 // missing turns the facts that a question lacks into an ask: two at the most.

@@ -72,6 +72,21 @@ func (v Voice) NoDay() string {
 	return v.s.word("I cannot read my log just now. Look again in a minute.")
 }
 
+// The buttons that have a day sent as a file.
+
+func (v Voice) DaySheet() string { return v.s.word("Day sheet") }
+func (v Voice) CSV() string      { return v.s.word("CSV") }
+
+// SheetTitle names the file of a day: all of it, however it was narrowed down.
+func (v Voice) SheetTitle(d Day) string {
+	return v.s.say("%s, the whole day. Questions: %s.", d.From.Format(dateForm), count(len(d.Asked)))
+}
+
+// NoSheet says that the file of a day did not come.
+func (v Voice) NoSheet(d Day) string {
+	return v.s.say("The file of %s did not go through. Press again in a minute, or see `heft log`.", d.From.Format(dateForm))
+}
+
 // Worst are a day's channels or people, those with most to look at first.
 func (d Day) Worst() (channels, people []Group) { return worst(d.Channels), worst(d.People) }
 

@@ -43,7 +43,7 @@ var trade = map[parser.Intent]string{
 	parser.AskLift: "lifts", parser.AskRaise: "standing a limb up", parser.AskSwing: "swings",
 	parser.AskDrop: "drops and negative rigging", parser.AskCutPlan: "cut plans", parser.AskNotch: "notches",
 	parser.AskGear: "gear", parser.AskAnchor: "anchors", parser.AskBalance: "balance and roll",
-	parser.AskTree: "whole trees", parser.AskJob: "job facts", parser.AskLog: "the log in a message",
+	parser.AskTree: "whole trees", parser.AskJob: "job facts",
 }
 
 // refuse closes the answer without a figure.
@@ -68,6 +68,18 @@ func (a *answer) help() {
 		v.word("“600 lb limb, 3 wraps, two on the rope”"),
 		v.word("“block load for 600 lb, 60° between the legs”"),
 		v.word("“how much rope for a hitch at 45 ft”")}
+}
+
+// whereLog says where the log is. It holds the questions of everybody, so that
+// no message reads it out.
+func (a *answer) whereLog() {
+	if !a.question.Empty() {
+		a.refuse(a.voice.word("The log or the piece? Ask for one a message."))
+		return
+	}
+	a.status = Answered
+	a.lines = []string{a.voice.word("The log is with the supervisor: on their home tab in the workspace, or “heft log” on the machine."),
+		a.voice.word("I do not show one person's questions to another.")}
 }
 
 // senseless says which number can be no size, or no count; empty where none

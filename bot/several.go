@@ -21,11 +21,12 @@ const mostPartsRead = 12
 // of all of them, "how many loads", it returns by itself.
 func (d *Desk) parts(text string) (parts []string, whole parser.Question) {
 	split := strings.FieldsFunc(text, func(r rune) bool { return r == '\n' || r == ';' || r == '?' })
-	if len(split) < 2 {
+	if len(split) < 2 && !strings.Contains(text, ":") {
 		return nil, whole
 	}
-	if _, err := d.reader.Read(text); stops(err) {
-		return nil, whole
+	all, err := d.reader.Read(text)
+	if len(split) < 2 || stops(err) || len(all.Pieces) > 0 {
+		return piecesOf(all), whole
 	}
 	for _, s := range split {
 		q, err := d.reader.Read(s)
@@ -45,6 +46,14 @@ func (d *Desk) parts(text string) (parts []string, whole parser.Question) {
 		return nil, whole
 	}
 	return parts, whole
+}
+
+// piecesOf are the messages of a list of pieces.
+func piecesOf(q parser.Question) (parts []string) {
+	for _, p := range q.Pieces {
+		parts = append(parts, p.Value)
+	}
+	return parts
 }
 
 // stops says whether the words end all arithmetic.

@@ -41,3 +41,24 @@ func TestTalliesAreNotShared(t *testing.T) {
 		t.Error(r.Headline())
 	}
 }
+
+// To ask why, or what was assumed, tells of no other piece.
+func TestAnExplainedPieceIsCountedOnce(t *testing.T) {
+	d := newDesk(t)
+	for _, talk := range [][]string{
+		{"600 lb log", "why?", "what did you assume?", "total so far?"},
+		{"troza de 600 lb", "¿por qué?", "qué supusiste", "total hasta ahora"},
+	} {
+		var turn bot.Turn
+		var r bot.Reply
+		for _, text := range talk {
+			r, _, turn = d.Answer(event(text), turn)
+		}
+		var o struct {
+			Tree struct{ Pieces int } `json:"tree"`
+		}
+		if err := json.Unmarshal(r.JSON(), &o); err != nil || o.Tree.Pieces != 1 {
+			t.Errorf("%q: %d pieces, %v: %s", talk, o.Tree.Pieces, err, r.Headline())
+		}
+	}
+}

@@ -118,10 +118,16 @@ func asked(q parser.Question, ask *parser.Ask) Turn {
 	return Turn{question: q, known: true, pending: ask}
 }
 
+// allUsed says whether an answer takes into account all that a message tells:
+// "what about 3 guys", after a lift, is about the lift.
+func allUsed(in parser.Intent, now parser.Question) bool {
+	return len(now.Quantities) > 0 && !slices.ContainsFunc(now.Quantities, func(x parser.Quantity) bool { return !usedBy(in, x.Field) })
+}
+
 // merge lays a message over what was said before. It names what it kept and
 // what it changed.
 func merge(before, now parser.Question) (q parser.Question, kept, changed []string) {
-	if now.Intent == parser.AskWeight {
+	if now.Intent == parser.AskWeight || !now.Asks && allUsed(before.Intent, now) {
 		now.Intent = before.Intent
 	}
 	if now.Units == "" {

@@ -46,6 +46,9 @@ func (a *answer) tellUnused() {
 	q := a.question
 	var left []parser.Field
 	for _, x := range q.Quantities {
+		if x.Field == parser.LegAngle && q.Intent == parser.AskBalance {
+			continue // two lines to one point, not a sling's legs
+		}
 		if !usedBy(q.Intent, x.Field) && !a.isGears(x.Field) || slices.Contains(gearFacts, x.Field) && a.unchecked() || a.idleAngle(x.Field) {
 			left = append(left, x.Field)
 		}

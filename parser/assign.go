@@ -23,9 +23,9 @@ const (
 
 // Bounds of the search.
 const (
-	farthest  = 3     // numbers that a role looks past
-	manyRoles = 12    // more than this in one message is no question
-	manyTries = 20000 // readings that are weighed before giving up
+	farthest  = 3    // numbers that a role looks past
+	manyRoles = 12   // more than this in one message is no question
+	manyTries = 1500 // readings that are weighed before giving up
 )
 
 // option is one way to bind the words of a role.

@@ -1,6 +1,7 @@
 package parser_test
 
 import (
+	"strconv"
 	"strings"
 	"testing"
 
@@ -38,5 +39,20 @@ func BenchmarkNew(b *testing.B) {
 		if _, err := parser.New(known); err != nil {
 			b.Fatal(err)
 		}
+	}
+}
+
+// A long paste costs no more than its length: the figures are per byte.
+func BenchmarkPaste(b *testing.B) {
+	r := newReader(b)
+	piece := "14 in red oak limb 22 ft over the garage roof, hitched at 35 ft, two guys on the rope, "
+	for _, n := range []int{500, 1000, 2000, 4000} {
+		text := strings.Repeat(piece, n/len(piece)+1)[:n]
+		b.Run(strconv.Itoa(n), func(b *testing.B) {
+			b.SetBytes(int64(n))
+			for b.Loop() {
+				_, _ = r.Read(text)
+			}
+		})
 	}
 }

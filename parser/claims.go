@@ -170,7 +170,7 @@ func (rd *reading) lineOn() {
 }
 
 // howLong says whether the number behind the piece's name is its length though
-// its weight is told: a swing and a balance ask for both.
+// its weight is told: a swing, a raise and a balance ask for both.
 func (rd *reading) howLong(i int) bool {
 	if rd.termAt(i-1).shape == "" {
 		return false
@@ -179,6 +179,6 @@ func (rd *reading) howLong(i int) bool {
 		if e.fig != nil {
 			return e.fig.claimed == SecondTie || e.fig.claimed == ObstacleOut
 		}
-		return e.term != nil && (e.term.intent == AskBalance || e.term.intent == AskSwing)
+		return e.term != nil && (e.term.intent == AskBalance || e.term.intent == AskSwing || e.term.intent == AskRaise)
 	})
 }

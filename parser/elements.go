@@ -63,7 +63,9 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 	}
 	r.terms(out, run)
 	r.figureEights(out)
+	out.otherwise()
 	out.halves()
+	out.drooping()
 	out.compounds()
 	out.betweens()
 	if out.has(markTaper) {
@@ -71,7 +73,7 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 	}
 	out.turns()
 	out.eachPulls()
-	out.laid()
+	out.laid(&r.lex.layout)
 	out.movingBlock()
 	out.blockOffsets()
 	out.ratings()

@@ -63,6 +63,9 @@ func checkSpans(t *testing.T, text string, q parser.Question) {
 			checkSpan(t, text, name.Words, name.Start, name.End)
 		}
 	}
+	for _, p := range q.Pieces {
+		checkSpan(t, text, p.Words, p.Start, p.End)
+	}
 	for _, x := range q.Quantities {
 		checkSpan(t, text, x.Words, x.Start, x.End)
 		if !(x.Low <= x.High) {

@@ -7,14 +7,12 @@ func (r *Reader) figureEights(rd *reading) {
 		if fig == nil || fig.dim != dimCount || fig.unit != nil || fig.low != 8 || fig.high != 8 || isDigit(rd.text[fig.start]) {
 			continue // digits are asked about: none of them is ever passed over
 		}
-		if rd.at(before).marked(markIs) {
-			before-- // "figure of eight"
+		if rd.at(before).marked(markIs | markIn) {
+			before-- // "figure of eight", "nudo en ocho"
 		}
 		e := rd.at(before)
-		if e.term == nil || fold(rd.text[e.start:e.end]) != "figure" {
-			continue
-		}
-		if t, n := r.lex.find([]string{"figure", "eight"}, rd.in); n == 2 {
+		words := []string{rd.word(e), fold(rd.text[fig.start:fig.end])}
+		if t, n := r.lex.find(words, rd.in); n == 2 && t.note == "figure-eight" {
 			rd.elems[before] = element{start: e.start, end: fig.end, term: t}
 			rd.elems = append(rd.elems[:before+1], rd.elems[i+1:]...)
 		}

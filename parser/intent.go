@@ -31,6 +31,9 @@ func intentOf(rd *reading, q Question) Intent {
 	asked, besides, hello := rd.intents()
 	if len(asked) == 0 && !q.Has(HitchHeight, Wraps, Turn) {
 		asked = besides
+		if q.Has(Parts) && q.Has(People, WinchPull) && !q.Has(RopeLength) {
+			asked = slices.DeleteFunc(asked, func(in Intent) bool { return in == AskRope }) // "somos dos con un 2:1, ¿alcanza?"
+		}
 		if !q.Empty() { // "22 ft total" tells of a piece
 			asked = slices.DeleteFunc(asked, func(in Intent) bool { return in == AskTree })
 		}

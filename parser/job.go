@@ -44,6 +44,9 @@ func (j jobWords) names(text string) (rest string, arborist, site *Said[string])
 	return rest, arborist, site
 }
 
+// nextLabel is what a name ends at: "arborist Dana and site Birch Lane".
+var nextLabel = regexp.MustCompile(`(?i) (?:and|y) `)
+
 // cutName finds a label with its name, and blanks both.
 func cutName(label *regexp.Regexp, text, blanked string) (*Said[string], string) {
 	m := label.FindStringSubmatchIndex(text)
@@ -51,8 +54,8 @@ func cutName(label *regexp.Regexp, text, blanked string) (*Said[string], string)
 		return nil, blanked
 	}
 	words := text[m[2]:m[3]]
-	if cut := strings.Index(words, " and "); cut > 0 {
-		words = words[:cut]
+	if and := nextLabel.FindStringIndex(words); and != nil {
+		words = words[:and[0]]
 	}
 	words = strings.TrimRight(words, " .-")
 	end := m[2] + len(words)
@@ -60,9 +63,30 @@ func cutName(label *regexp.Regexp, text, blanked string) (*Said[string], string)
 	return &name, blanked[:m[0]] + "," + strings.Repeat(" ", end-m[0]-1) + blanked[end:]
 }
 
+// cutAtWord ends a person's name before the first word that means something to
+// a crew: "arborist dana limit 600 lb".
+func (lx *lexicon) cutAtWord(name *Said[string], text, rest string) string {
+	if name == nil {
+		return rest
+	}
+	at := 0
+	for i, w := range strings.Fields(name.Words) {
+		at += strings.Index(name.Words[at:], w)
+		if i > 0 && lx.root.next[fold(w)] != nil {
+			end := name.Start + len(strings.TrimRight(name.Words[:at], " "))
+			rest = rest[:end] + text[end:name.End] + rest[name.End:]
+			*name = Said[string]{Value: strings.TrimPrefix(text[name.Start:end], "@"), Words: text[name.Start:end], Start: name.Start, End: end}
+			return rest
+		}
+		at += len(w)
+	}
+	return rest
+}
+
 // readJob reads a message that tells what holds for a job.
 func (r *Reader) readJob(text string, in *tongue, language string) (Question, error) {
 	rest, arborist, site := r.lex.job.names(text)
+	rest = r.lex.cutAtWord(arborist, text, rest)
 	if at := r.lex.job.opening.FindStringIndex(rest); at != nil {
 		rest = rest[:at[0]] + strings.Repeat(" ", at[1]-at[0]) + rest[at[1]:]
 	}

@@ -60,7 +60,26 @@ func (t *tongue) figures(text string, it *item) (a, b *figure, ask *Ask) {
 	if ask != nil || ask2 != nil {
 		return a, b, firstAsk(ask, ask2)
 	}
+	if it.Unit == nil && (how == to || how == or) {
+		t.shareScale(text, it, a)
+	}
 	return join(text, how, a, b, it.Unit != nil)
+}
+
+// shareScale reads "six to seven hundred pounds" as from six hundred on: who
+// says both in words says the hundred once.
+func (t *tongue) shareScale(text string, it *item, a *figure) {
+	if !letterAt(text, a.start) || !letterAt(text, it.Second.Number.Pos.Offset) {
+		return
+	}
+	from, _ := t.value(it.Number.Value)
+	upTo, _ := t.value(it.Second.Number.Value)
+	for _, scale := range []float64{100, 1000} {
+		if n := upTo / scale; 1 < n && n < 10 && n == math.Trunc(n) && 1 <= from && from < n {
+			a.low, a.high = a.low*scale, a.high*scale
+			return
+		}
+	}
 }
 
 func firstAsk(asks ...*Ask) *Ask {

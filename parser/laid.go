@@ -1,6 +1,7 @@
 package parser
 
 import (
+	"fmt"
 	"regexp"
 	"slices"
 	"strings"
@@ -13,39 +14,45 @@ import (
 // DeadEndOnTrunk is the note that the dead end goes round the trunk.
 const DeadEndOnTrunk = "dead-end-trunk"
 
-const (
-	aDrum  = `(?:lowering |friction )?(?:drum|bollard|capstan|device|tambor|bolardo)\b`
-	aTrunk = `(?:trunk|stem|spar|tronco|fuste)\b`
-)
+// layout are the patterns of the word files for what stands right behind a
+// number, or right before it, each of all languages.
+type layout struct {
+	offTheTree, offAtAll, offElsewhere, toTheDrum, ofDrum, isAcross *regexp.Regexp
+	drumIs, drumWide, drumOf, ofTrunk, trunkIs                      *regexp.Regexp
+}
 
-// What stands right behind a number, or right before it.
-var (
-	offTheTree = spaced(`^ *(?:set |away |out |back |off )*(?:from|off|of) (?:the )?(?:(?:foot|base|bottom|butt) of the )?(?:tree|trunk|stem|spar|base|foot)\b`)
-	offAtAll   = spaced(`^ *(?:away|out|back|off)\b`)
-	elsewhere  = spaced(`^ *(?:from|of|to|toward|towards|over|above|up|in|on|at|past|near)\b`)
-	toTheDrum  = spaced(`^ *(?:out |away |over |(?:from|off) (?:the )?(?:tree|trunk|stem|base) )*to (?:the |a |my )?` + aDrum)
-	ofDrum     = spaced(`^ *(?:diameter |dia |wide |thick |across )?` + aDrum)
-	isAcross   = spaced(`^ *(?:diameter|dia|across|wide|thick|through)\b`)
-	drumIs     = spaced(aDrum + `(?: +(?:diameter|dia|is|of|at|set|sits|stands|mounted|about|around|=))*[\s:=]*$`)
-	drumWide   = spaced(aDrum + ` *(?:(?:diameter|dia|is|of|about|around|=) *)*(?:diameter|dia|is|=)(?: +(?:of|about|around|is))*[\s:=]*$`)
-	ofTrunk    = spaced(`^ *(?:diameter |dia |thick |wide |across )?` + aTrunk)
-	trunkIs    = spaced(aTrunk + `(?: +(?:diameter|dia|is|of|de|there|up|about|around|at|the|that|block|hitch|height))*[\s:=]*$`)
-)
-
-// spaced compiles an expression in which a space is any white space.
-func spaced(expr string) *regexp.Regexp {
-	expr = strings.NewReplacer(" *", `\s*`, " +", `\s+`, " ", `\s+`).Replace(expr)
-	return regexp.MustCompile("(?i)" + expr)
+// newLayout compiles the patterns. One that is malformed, or missing in every
+// language, is an error.
+func newLayout(patterns map[string][]string) (layout, error) {
+	var l layout
+	things := strings.NewReplacer(
+		"{drum}", `(?:`+strings.Join(patterns["drum"], "|")+`)\b`, "{trunk}", `(?:`+strings.Join(patterns["trunk"], "|")+`)\b`)
+	spaces := strings.NewReplacer(" *", `\s*`, " +", `\s+`, " ", `\s+`)
+	for name, to := range map[string]**regexp.Regexp{
+		"off-the-tree": &l.offTheTree, "off-at-all": &l.offAtAll, "off-elsewhere": &l.offElsewhere, "to-the-drum": &l.toTheDrum,
+		"of-drum": &l.ofDrum, "is-across": &l.isAcross, "drum-is": &l.drumIs, "drum-wide": &l.drumWide, "drum-of": &l.drumOf,
+		"of-trunk": &l.ofTrunk, "trunk-is": &l.trunkIs,
+	} {
+		if len(patterns[name]) == 0 {
+			return l, fmt.Errorf("no language has the pattern %s", name)
+		}
+		re, err := regexp.Compile("(?i)(?:" + spaces.Replace(things.Replace(strings.Join(patterns[name], "|"))) + ")")
+		if err != nil {
+			return l, fmt.Errorf("pattern %s: %w", name, err)
+		}
+		*to = re
+	}
+	return l, nil
 }
 
 // awayFromTree returns the words behind a number that set it off the tree:
 // "from the tree", "away"; not "away from the house".
-func awayFromTree(after string) string {
-	if words := offTheTree.FindString(after); words != "" {
+func (l *layout) awayFromTree(after string) string {
+	if words := l.offTheTree.FindString(after); words != "" {
 		return words
 	}
-	words := offAtAll.FindString(after)
-	if elsewhere.MatchString(after[len(words):]) {
+	words := l.offAtAll.FindString(after)
+	if l.offElsewhere.MatchString(after[len(words):]) {
 		return ""
 	}
 	return words
@@ -55,12 +62,13 @@ func awayFromTree(after string) string {
 const thickestDrum = 0.6
 
 // laid finds the numbers of the layout.
-func (rd *reading) laid() {
-	trunk := false
+func (rd *reading) laid(l *layout) {
+	trunk, drummed := false, false
 	for _, e := range rd.elems {
 		trunk = trunk || e.term != nil && e.term.note == DeadEndOnTrunk
+		drummed = drummed || e.marked(markStation) || e.part() == partDrum
 	}
-	if !trunk && !rd.has(markStation) {
+	if !trunk && !drummed {
 		return // it speaks of neither: most messages
 	}
 	for i, e := range rd.elems {
@@ -69,25 +77,27 @@ func (rd *reading) laid() {
 			continue
 		}
 		before, after := rd.text[:fig.start], rd.text[fig.end:]
-		drum := drumIs.MatchString(before)
+		drum := l.drumIs.MatchString(before)
 		switch {
-		case fig.far() && drum && awayFromTree(after) != "":
-			rd.tell(i, DrumAway, awayFromTree(after))
-		case fig.far() && toTheDrum.MatchString(after):
-			rd.tell(i, DrumAway, toTheDrum.FindString(after))
+		case fig.far() && drum && l.awayFromTree(after) != "":
+			rd.tell(i, DrumAway, l.awayFromTree(after))
+		case fig.far() && l.toTheDrum.MatchString(after):
+			rd.tell(i, DrumAway, l.toTheDrum.FindString(after))
 		case !fig.unit.fine:
-		case ofDrum.MatchString(after) && fig.high <= thickestDrum:
-			rd.tell(i, DrumAcross, ofDrum.FindString(after))
-		case fig.high <= thickestDrum && rd.plainDrum(drumWide.FindStringIndex(before)) && !rd.at(i+1).piece():
-			rd.silence(fig.start-len(drumWide.FindString(before)), fig.start)
-			rd.tell(i, DrumAcross, isAcross.FindString(after))
-		case fig.high <= thickestDrum && rd.at(rd.pastIs(i-1)).marked(markStation) && isAcross.MatchString(after):
-			rd.tell(i, DrumAcross, isAcross.FindString(after))
-		case trunk && ofTrunk.MatchString(after):
-			rd.tell(i, TrunkAcross, ofTrunk.FindString(after))
-		case trunk && trunkIs.MatchString(before):
-			rd.tell(i, TrunkAcross, isAcross.FindString(after))
-			rd.silence(fig.start-len(trunkIs.FindString(before)), fig.start)
+		case l.ofDrum.MatchString(after) && fig.high <= thickestDrum:
+			rd.tell(i, DrumAcross, l.ofDrum.FindString(after))
+		case l.drumOf.MatchString(before) && fig.high <= thickestDrum && !rd.at(i+1).piece():
+			rd.tell(i, DrumAcross, l.isAcross.FindString(after)) // "3 vueltas en el tambor de 8 pulgadas"
+		case fig.high <= thickestDrum && rd.plainDrum(l.drumWide.FindStringIndex(before)) && !rd.at(i+1).piece():
+			rd.silence(fig.start-len(l.drumWide.FindString(before)), fig.start)
+			rd.tell(i, DrumAcross, l.isAcross.FindString(after))
+		case fig.high <= thickestDrum && rd.at(rd.pastIs(i-1)).marked(markStation) && l.isAcross.MatchString(after):
+			rd.tell(i, DrumAcross, l.isAcross.FindString(after))
+		case trunk && l.ofTrunk.MatchString(after):
+			rd.tell(i, TrunkAcross, l.ofTrunk.FindString(after))
+		case trunk && l.trunkIs.MatchString(before):
+			rd.tell(i, TrunkAcross, l.isAcross.FindString(after))
+			rd.silence(fig.start-len(l.trunkIs.FindString(before)), fig.start)
 		}
 	}
 }

@@ -55,6 +55,8 @@ type lexicon struct {
 	tongues  map[[2]int]*tongue // by the slots of their languages, the leading one first
 	labels   map[string][]string
 	job      jobWords
+	patterns map[string][]string
+	layout   layout
 
 	now *dialect // whose spellings are being added; nil for what is no language's
 }
@@ -82,7 +84,7 @@ type sense struct {
 // caller knows trees by.
 func newLexicon(known []Species) (*lexicon, error) {
 	lx := &lexicon{root: &node{}, starts: map[int][]start{}, words: map[string]langSet{}, tongues: map[[2]int]*tongue{},
-		labels: map[string][]string{}}
+		labels: map[string][]string{}, patterns: map[string][]string{}}
 	languages, err := language.All()
 	if err != nil {
 		return nil, err
@@ -102,6 +104,9 @@ func newLexicon(known []Species) (*lexicon, error) {
 		}
 	}
 	lx.job = newJobWords(lx.labels)
+	if lx.layout, err = newLayout(lx.patterns); err != nil {
+		return nil, err
+	}
 	if err := lx.addNames(namesCSV, known); err != nil {
 		return nil, fmt.Errorf("names.csv: %w", err)
 	}
@@ -133,6 +138,10 @@ func (lx *lexicon) addLine(line string) error {
 	words := strings.Fields(meaning)
 	if !ok || len(words) == 0 {
 		return fmt.Errorf("no meaning and bar in %q", line)
+	}
+	if words[0] == "pattern" && len(words) == 2 {
+		lx.patterns[words[1]] = append(lx.patterns[words[1]], strings.TrimSpace(list))
+		return nil
 	}
 	spellings := strings.Split(list, ",")
 	for _, s := range spellings {

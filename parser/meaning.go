@@ -40,6 +40,7 @@ const (
 	markBound          // makes a number a bound: over, at least, up to
 	markRound          // a round: wider than long
 	markThick          // across a log, along a round
+	markDroops         // below level
 	markClear          // "clear the job"
 	markUnit           // a unit without a number
 	markObstacle       // what a swing may strike: a roof, a fence
@@ -60,7 +61,15 @@ const (
 	markHalf           // a half: "2 vueltas y media"
 	markTrailing       // between a thing and its number: "barda vieja de 6 pies"
 	markFine           // names a thickness, and an end to measure from: "de la punta"
+	markPasses         // asks about a swing right before what it may strike: "¿pasa el techo?"
 	markHigh           // how high a thing is, or how high it is hitched: "de alto"
+	markAttribute      // tells one limb from another behind an article: "the lower limb"
+	markUpends         // what is done to a limb, before it: "stand the limb up"
+	markErect          // how it ends up: up, upright
+	markContrast       // before what is not wanted: instead of
+	markSelf           // who speaks, and others: "me and one other guy"
+	markTreetop        // the top of a tree before its name: "punta de abeto"
+	markList           // before pieces that are told one behind the other
 )
 
 var markNamed = map[string]mark{
@@ -69,10 +78,20 @@ var markNamed = map[string]mark{
 	"station": markStation, "part": markPart, "moving": markMoving,
 	"loaded": markLoaded, "deflects": markDeflects, "rating": markRating, "adverb": markAdverb, "article": markArticle,
 	"relation": markRelation, "where": markWhere, "in": markIn | markWhere, "pronoun": markPronoun, "is": markIs, "at": markAt | markIs | markWhere,
-	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "clear": markClear, "unit": markUnit,
-	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh, "fine": markFine,
+	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "clear": markClear, "droops": markDroops, "unit": markUnit,
+	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh, "fine": markFine, "passes": markPasses,
 	"obstacle": markObstacle, "standing": markStanding, "person": markPerson, "outward": markOutward, "upward": markUpward, "nearside": markNearside,
+	"attribute": markAttribute, "upends": markUpends, "erect": markErect, "treetop": markTreetop, "list": markList,
 	"overhead": markOverhead, "side": markSide, "aside": markAside, "bridle": markBridle, "twins": markTwins, "tug": markTug,
+}
+
+// inDoubt are the words that are asked about, unless what stands around them
+// says what they are.
+var inDoubt = map[string]struct {
+	ask  Kind
+	mark mark
+}{
+	"half": {Twist, markHalf}, "contrast": {Twist, markContrast}, "self": {Twist, markSelf}, "stand": {Unknown, markUpends},
 }
 
 // meaningOf returns what a meaning of the word file does to a term.
@@ -81,6 +100,9 @@ func meaningOf(words []string) (func(*term), error) {
 	what, arg := words[0], words[1]
 	if m := markNamed[what]; m != 0 {
 		return func(t *term) { t.marks |= m }, nil
+	}
+	if doubt, ok := inDoubt[what]; ok {
+		return func(t *term) { t.ask, t.marks = doubt.ask, t.marks|doubt.mark }, nil
 	}
 	var err error
 	set := func(*term) {}
@@ -110,21 +132,25 @@ func meaningOf(words []string) (func(*term), error) {
 		set = func(t *term) { t.block = arg }
 	case "gear-part", "strength":
 		set = ratingOf(&err, what, arg)
-	case "half":
-		set = func(t *term) { t.ask, t.marks = Twist, t.marks|markHalf }
 	case "explain":
 		v := oneOf(&err, arg, ExplainNumbers, ExplainAssumed)
 		set = func(t *term) { t.explain = v }
 	case "alone":
 		set = func(t *term) { t.count = 1 }
-	case "own":
-		set = func(t *term) { t.ask = Unknown }
 	case "filler":
 	default:
-		v := oneOf(&err, what, Twist, Girth, BreastHigh)
-		set = func(t *term) { t.ask = v }
+		set = askedOf(&err, what)
 	}
 	return set, err
+}
+
+// askedOf is a meaning that must be asked about.
+func askedOf(err *error, what string) func(*term) {
+	if what == "own" {
+		return func(t *term) { t.ask = Unknown }
+	}
+	v := oneOf(err, what, Twist, Girth, BreastHigh)
+	return func(t *term) { t.ask = v }
 }
 
 // ratingOf is a meaning of gear's: a part of it, or a figure of its label.

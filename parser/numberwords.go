@@ -10,7 +10,7 @@ const half = 0.5
 // "that one" and "one more thing" are no numbers. So is a half.
 func (t *tongue) numberWordsIn(s string) int {
 	v, n := t.numberWords(s)
-	if n == 0 || v <= 1 && !t.countsOne(s[:n], s[n:]) || v == 2 && twoBlock(s[n:]) {
+	if n == 0 || v <= 1 && !t.countsOne(v, s[:n], s[n:]) || v == 2 && twoBlock(s[n:]) {
 		return 0
 	}
 	return n
@@ -25,7 +25,7 @@ func twoBlock(rest string) bool {
 // countsOne says whether what follows "one" makes it a number. Behind "one"
 // another number makes it doubtful ("one fifty"), so that it is asked about;
 // a word that is an article too is one there.
-func (t *tongue) countsOne(one, rest string) bool {
+func (t *tongue) countsOne(v float64, one, rest string) bool {
 	next, end := nextWord(rest)
 	if next == "in" {
 		return false // "one in the tree"
@@ -40,7 +40,7 @@ func (t *tongue) countsOne(one, rest string) bool {
 	if t.optional[after] {
 		after, _ = nextWord(rest[end+n:])
 	}
-	return t.counted[next+" "+after] // "one of us", "one on the rope"
+	return v == 1 && t.counted[next+" "+after] // "one of us", "one on the rope"
 }
 
 // adds says whether the word is a number that is no multiple of another.

@@ -107,6 +107,14 @@ func (rd *reading) verbBefore(i int) bool {
 	return e.term != nil && e.term.intent == AskSwing
 }
 
+// passes makes a question about a swing of a word that asks for one only right
+// before what may be struck: "pasa" says much else.
+func (rd *reading) passes(i int) {
+	if rd.at(rd.past(i+1, +1, markArticle|markAdjective)).obstacle() != "" {
+		rd.elems[i].term = &term{intent: AskSwing, besides: true}
+	}
+}
+
 // settle marks the numbers.
 func (rd *reading) settle(told []toldOf) {
 	for _, t := range told {

@@ -1,9 +1,12 @@
 package parser
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // aside are the words that say a block is off, and not which way.
-var aside = []string{"out", "off", "over", "back", "away", "offset", "horizontally", "out from it", "forward"}
+var aside = []string{"out", "off", "over", "back", "away", "offset", "horizontally", "out from it", "forward", "afuera", "fuera", "atras", "corrida", "corrido", "hacia afuera"}
 
 // blockOffsets finds how far the top block is off the plumb of the hinge where
 // it was not said which way: "block 20 ft above the cut and 3 ft out". It must
@@ -28,5 +31,5 @@ func (rd *reading) word(e element) string {
 	if e.term == nil {
 		return ""
 	}
-	return fold(rd.text[e.start:e.end])
+	return strings.Join(splitWords(rd.text[e.start:e.end]), " ")
 }

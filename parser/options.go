@@ -44,6 +44,8 @@ func (rd *reading) level(options []option, at int) {
 	}
 	switch {
 	case left == nil || right == nil || left.field != right.field:
+	case left.fig == at-1 && rd.at(at-2).cross:
+		left.cost = right.cost + costPiece // "12 in x 18 ft hitch height 28 ft": both sizes are the piece's
 	case left.fig == at-1:
 		left.cost = max(left.cost, right.cost)
 		right.cost = left.cost

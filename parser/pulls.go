@@ -1,11 +1,15 @@
 package parser
 
+import "slices"
+
+// each are the words that give a pull to every one of the people.
+var each = []string{"each", "apiece", "cada uno", "cada quien", "cada cual"}
+
 // eachPulls reads what each of the people pulls: "3 guys, 40 lb each". "Each"
 // behind any other number is asked about: "3 logs, 400 lb each".
 func (rd *reading) eachPulls() {
 	for i := range rd.elems {
-		e := rd.elems[i]
-		if word := fold(rd.text[e.start:e.end]); word != "each" && word != "apiece" || !rd.pullBefore(i) {
+		if !slices.Contains(each, rd.word(rd.elems[i])) || !rd.pullBefore(i) {
 			continue
 		}
 		rd.elems[i].term = &term{} // it is placed, and no more to be asked about

@@ -92,7 +92,8 @@ func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 		return a
 	case fig.dim == dimCount && !fig.elsewhere:
 		a := fig.ask(NoUnit, rd.text)
-		if a.Fields = rd.heavyRole(i); a.Fields != nil {
+		if a.Fields = rd.roleBeside(i); a.Fields != nil {
+			a.Choices = []Choice{{Field: a.Fields[0]}} // only the unit is in doubt
 			return a
 		}
 		if f := rd.at(rd.past(i-1, -1, markIs)).rigged(); f != "" {
@@ -122,13 +123,17 @@ func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 	return a
 }
 
-// heavyRole is the mass or force that a bare number right beside the words for
-// it must be: "limit 700", "700 limit".
-func (rd *reading) heavyRole(i int) []Field {
+// roleBeside is the field that a bare number right beside the words for it
+// must be, where only its unit is missing: "limit 700", "hitch 70".
+func (rd *reading) roleBeside(i int) []Field {
 	for _, at := range []int{rd.past(i-1, -1, markIs|markBound), i + 1} {
 		if t := rd.at(at).term; t != nil {
 			for _, r := range t.roles {
-				if dim := dimensionOf[r.field]; dim == dimMass || dim == dimForce {
+				facing := r.side&before != 0
+				if at < i {
+					facing = r.side&after != 0
+				}
+				if dim := dimensionOf[r.field]; facing && (dim == dimMass || dim == dimForce || dim == dimLength) {
 					return []Field{r.field}
 				}
 			}

@@ -174,14 +174,16 @@ type Question struct {
 	Language   string // tag of the language of most of its words, "" where no word tells
 	Units      System // the system asked for, or else that of most numbers
 	Fixes      []Fix
-	Notes      []string      // what was said besides: "wet", "about"
-	SaysUnits  bool          // the system was asked for
-	Arborist   *Said[string] // of a job: who confirms
-	Site       *Said[string] // of a job: where it is
-	Hello      bool          // small talk, and no more
-	Clear      bool          // "clear the job"
-	Explain    string        // what the crew wants explained of the last answer: "numbers", "assumed"
-	FollowUp   bool          // it leans on what was said before: "what about", "same but"
+	Notes      []string       // what was said besides: "wet", "about"
+	SaysUnits  bool           // the system was asked for
+	Arborist   *Said[string]  // of a job: who confirms
+	Site       *Said[string]  // of a job: where it is
+	Pieces     []Said[string] `json:",omitempty"` // of a list: each is a message by itself
+	Hello      bool           // small talk, and no more
+	Clear      bool           // "clear the job"
+	Explain    string         // what the crew wants explained of the last answer: "numbers", "assumed"
+	Asks       bool           // words ask for the intent, rather than facts
+	FollowUp   bool           // it leans on what was said before: "what about", "same but"
 }
 
 // Get returns the quantity of a field.

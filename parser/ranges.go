@@ -1,6 +1,9 @@
 package parser
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // compounds joins feet and inches that stand apart: 6'4", 6 ft 4 in. With a
 // space between them they are one length only where the message has another
@@ -26,7 +29,7 @@ func (rd *reading) compounds() {
 		}
 		whole := *a
 		whole.low, whole.high, whole.end = a.low+inches.low, a.low+inches.low, b.end
-		if across || !tight && !rd.thicknessBeside(b) {
+		if across && !rd.lengthElsewhere(i) || !across && !tight && !rd.thicknessBeside(b) {
 			ask := whole.ask(TwoReadings, rd.text)
 			ask.Fields = []Field{Length}
 			whole.elsewhere = true
@@ -35,6 +38,32 @@ func (rd *reading) compounds() {
 		rd.elems[i] = element{start: whole.start, end: whole.end, fig: &whole}
 		rd.elems = append(rd.elems[:i+1], rd.elems[i+2:]...)
 	}
+}
+
+// halfAt finds the half that goes on from a number at j, "y media" or "and a
+// half", -1 where there is none: "and half of the brush" is another.
+func (rd *reading) halfAt(j int) int {
+	e, next := rd.at(j), rd.at(j+1)
+	switch {
+	case e.marked(markAnd) && next.marked(markHalf):
+		return j + 1
+	case e.marked(markHalf) && strings.HasSuffix(oneSpaced(rd.text[e.start:e.end]), "and a half") && !next.marked(markIs|markArticle) && !next.piece():
+		return j
+	}
+	return -1
+}
+
+func oneSpaced(words string) string { return strings.Join(strings.Fields(fold(words)), " ") }
+
+// lengthElsewhere says whether another number than those at i and i+1 is told
+// to be the length, so that "1 ft 2 in thick, 22 ft long" is one thickness.
+func (rd *reading) lengthElsewhere(i int) bool {
+	for j, e := range rd.elems {
+		if j != i && j != i+1 && e.fig.far() && (rd.at(j+1).plays(Length) || j > i && rd.at(j-1).plays(Length)) {
+			return true
+		}
+	}
+	return false
 }
 
 // joinInches takes out what stands between the feet and the inches of one
@@ -49,7 +78,7 @@ func (rd *reading) joinInches(i int) {
 // halves adds the half behind a number and its thing: "14 pulgadas y media",
 // "2 vueltas y media". Any other half is asked about.
 func (rd *reading) halves() {
-	for i := 0; i+2 < len(rd.elems); i++ {
+	for i := 0; i+1 < len(rd.elems); i++ {
 		fig, j := rd.elems[i].fig, i+1
 		if fig == nil || fig.low != fig.high {
 			continue
@@ -62,13 +91,14 @@ func (rd *reading) halves() {
 		} else {
 			continue
 		}
-		if !rd.at(j).marked(markAnd) || !rd.at(j+1).marked(markHalf) {
+		k := rd.halfAt(j)
+		if k < 0 {
 			continue
 		}
 		more := *fig
-		more.low, more.high, more.end = fig.low+step, fig.high+step, rd.elems[j+1].end
+		more.low, more.high, more.end = fig.low+step, fig.high+step, rd.elems[k].end
 		rd.elems[i] = element{start: more.start, end: more.end, fig: &more}
-		rd.elems = slices.Delete(rd.elems, j, j+2)
+		rd.elems = slices.Delete(rd.elems, j, k+1)
 	}
 }
 
@@ -92,11 +122,24 @@ func (rd *reading) thicknessWord(i int) bool {
 // besides f.
 func (rd *reading) thicknessBeside(f *figure) bool {
 	for _, e := range rd.elems {
-		if e.fig != nil && e.fig != f && e.fig.unit != nil && e.fig.unit.fine {
+		if e.fig != nil && e.fig != f && e.fig.told == "" && e.fig.unit != nil && e.fig.unit.fine {
 			return true
 		}
 	}
 	return false
+}
+
+// drooping turns the angle of a limb that hangs below level into one above it:
+// "20° below level", "drooping 20°".
+func (rd *reading) drooping() {
+	for i, e := range rd.elems {
+		if e.fig == nil || e.fig.dim != dimAngle {
+			continue
+		}
+		if rd.at(i+1).marked(markDroops) || rd.at(rd.past(i-1, -1, markIs|markAdverb)).marked(markDroops) {
+			e.fig.low, e.fig.high = -e.fig.high, -e.fig.low
+		}
+	}
 }
 
 // betweens reads "between 14 and 16 in" as one range.

@@ -5,6 +5,10 @@ package parser
 // or "5/8 double braid, 16,000 lb" with no piece in sight.
 func (rd *reading) unsaidStrength(i int, used map[int]bool) {
 	fig, before := rd.elems[i].fig, rd.at(i-1)
+	if rd.wantsWorking(i) {
+		fig.sure = RopeBreak
+		return
+	}
 	if fig.dim == dimCount || rd.at(i+1).piece() || before.marked(markWhere) || before.term != nil && len(before.term.roles) > 0 && before.part() == "" {
 		return
 	}
@@ -23,6 +27,14 @@ func (rd *reading) unsaidStrength(i int, used map[int]bool) {
 	a.Fields = p.both()
 	rd.asks = append(rd.asks, a)
 	fig.elsewhere = true
+}
+
+// wantsWorking reads "working load for a 70 kN rope": whoever asks for the one
+// figure of a rope names the rope by the other.
+func (rd *reading) wantsWorking(i int) bool {
+	j := rd.past(i-1, -1, markArticle)
+	return rd.elems[i].fig.dim != dimCount && j < i-1 && rd.at(j).marked(markWhere|markIs) && rd.at(j-1).strength() == working &&
+		!rd.at(j-1).spent && rd.at(i+1).part() == partRope
 }
 
 // pieceless says whether the message is about gear and names no piece.

@@ -88,6 +88,7 @@ func (f *figure) rates() bool {
 // neighbours are given. The one before it goes first, unless it belongs to
 // the number before.
 func (rd *reading) strengthBeside(left, right int) (strength, int) {
+	passed := false // a part: "carga de trabajo de la eslinga 4,000 lb"
 	for j := left; j >= 0; j-- {
 		e := rd.elems[j]
 		if s := e.strength(); s != "" {
@@ -95,6 +96,13 @@ func (rd *reading) strengthBeside(left, right int) (strength, int) {
 				break
 			}
 			return s, j
+		}
+		if !passed && e.part() != "" && rd.at(rd.past(j-1, -1, markArticle)).marked(markIs) {
+			passed = true
+			continue
+		}
+		if passed && e.marked(markArticle) {
+			continue
 		}
 		about := e.term != nil && e.term.note == "about"
 		if !e.marked(markIs|markRating|markAdjective|markAt) && !rd.colon(j) && !about {

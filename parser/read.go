@@ -57,6 +57,11 @@ func (r *Reader) ReadAfter(text string, before Question) (Question, error) {
 	if strings.Contains(text, ":") && r.lex.job.opening.MatchString(text) {
 		return r.readJob(text, in, language)
 	}
+	if q, a, ok := r.readList(rd); a != nil {
+		return q, a
+	} else if ok {
+		return q, nil
+	}
 	return r.question(rd)
 }
 
@@ -109,16 +114,22 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	treeAsk := r.fillSpecies(rd, &q)
 	numberAsks, boundAsk := rd.fillQuantities(&q)
 	q.Intent = intentOf(rd, q)
+	asks = append(asks, rd.peakOfAnother(q)...)
 	numberAsks = append(numberAsks, rd.obstacleOnly(&q)...)
 	if q.noted(snubbed) && q.Has(RunLength) {
 		numberAsks = append(numberAsks, rd.snubbedRun())
 	}
+	asked, _, _ := rd.intents()
+	q.Asks = len(asked) > 0
 	q.Hello = q.Intent == AskHelp && !rd.wantsHelp()
 	if rd.nonsense(q, asks) {
 		return q, &Ask{Kind: Nonsense, Words: rd.text, End: len(rd.text)}
 	}
 	if boundAsk != nil {
 		asks = append(asks, boundAsk)
+	}
+	if two := rd.twoPieces(numberAsks); two != nil && len(asks) == 0 {
+		return Question{Intent: q.Intent, Language: q.Language, Units: q.Units}, two
 	}
 	slices.SortStableFunc(asks, gravest)
 	asks = append(append(asks, numberAsks...), shapeAsk, treeAsk)
@@ -159,50 +170,6 @@ func (q *Question) withoutDoubtful(asks []*Ask) {
 		}
 	}
 	q.Quantities = slices.DeleteFunc(q.Quantities, func(x Quantity) bool { return drop[x.Field] })
-}
-
-// nonsense says whether nothing in the message is of the trade.
-func (rd *reading) nonsense(q Question, asks []*Ask) bool {
-	if len(asks) == 0 || !q.Empty() || slices.ContainsFunc(asks, func(a *Ask) bool { return a.Kind != Unknown }) {
-		return false
-	}
-	for _, e := range rd.elems {
-		t := e.term
-		if e.fig != nil || t != nil && (t.intent != "" || t.units != "" || t.tree != nil || t.marks&markFollow != 0) {
-			return false
-		}
-	}
-	return true
-}
-
-// wantsHelp says whether help was asked for in so many words.
-func (rd *reading) wantsHelp() bool {
-	return slices.ContainsFunc(rd.elems, func(e element) bool { return e.term != nil && e.term.intent == AskHelp })
-}
-
-// saysUnits says whether a system was asked for, rather than used.
-func (rd *reading) saysUnits() bool {
-	return slices.ContainsFunc(rd.elems, func(e element) bool { return e.term != nil && e.term.units != "" })
-}
-
-// units is the system asked for, or else that of most numbers.
-func (rd *reading) units() System {
-	count := map[System]int{}
-	for _, e := range rd.elems {
-		switch {
-		case e.term != nil && e.term.units != "":
-			return e.term.units
-		case e.fig != nil && e.fig.unit != nil:
-			count[e.fig.unit.system]++
-		}
-	}
-	switch {
-	case count[Imperial] > count[Metric]:
-		return Imperial
-	case count[Metric] > 0:
-		return Metric
-	}
-	return ""
 }
 
 func said[T any](rd *reading, e element, v T) *Said[T] {
@@ -252,20 +219,4 @@ func (rd *reading) snubbedRun() *Ask {
 		}
 	}
 	return nil
-}
-
-// notes are what the message said besides, such as a wet rope.
-func (rd *reading) notes() []string {
-	var out []string
-	for i, e := range rd.elems {
-		if e.term == nil || e.term.note == bridled && rd.slung() || e.term.near && rd.at(i+1).fig == nil {
-			continue
-		}
-		for _, n := range []string{e.term.note, redirecting[e.term.block]} {
-			if n != "" && !slices.Contains(out, n) {
-				out = append(out, n)
-			}
-		}
-	}
-	return out
 }

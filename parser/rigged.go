@@ -77,6 +77,9 @@ func (rd *reading) onAnchor() {
 			e.fig.sure = Weight
 		case e.fig.dim == dimAngle && rd.at(i+1).plays(Sideways):
 			e.fig.sure = StartAngle // "30 degrees off plumb"
+		case e.fig.far() && rd.fromTrunk(i):
+			e.fig.sure = Tie
+			rd.elems[i+2].term = &term{}
 		case e.fig.far() && rd.outAt(i+1):
 			e.fig.sure = Tie
 		}
@@ -91,7 +94,7 @@ func (rd *reading) bareAnchor() {
 		if rd.colon(i + 1) {
 			next = rd.at(i + 2).fig
 		}
-		if e.term == nil || fold(rd.text[e.start:e.end]) != "anchor" || next == nil || next.dim != dimLength || !next.unit.fine {
+		if e.term == nil || !slices.Contains(bareAnchors, fold(rd.text[e.start:e.end])) || next == nil || next.dim != dimLength || !next.unit.fine {
 			continue
 		}
 		t := *e.term
@@ -100,11 +103,25 @@ func (rd *reading) bareAnchor() {
 	}
 }
 
+// fromTrunk reads "a 2 pies del tronco" of a limb: the trunk is no log there.
+func (rd *reading) fromTrunk(i int) bool {
+	limb := slices.ContainsFunc(rd.elems, func(e element) bool {
+		return e.term != nil && (e.term.shape == Limb || e.term.note == NoteAnchorLimb)
+	})
+	return limb && rd.at(i-1).fig == nil && rd.at(i+1).marked(markRelation) && rd.at(i+2).marked(markStanding)
+}
+
+// The words of an anchor by itself, and of what is out along one.
+var (
+	bareAnchors = []string{"anchor", "anclaje"}
+	alongLimb   = []string{"out", "afuera", "hacia afuera"}
+)
+
 // outAt says whether the words at i are "out" along the limb, and no more:
 // "2 ft out of plumb" is something else.
 func (rd *reading) outAt(i int) bool {
 	e := rd.at(i)
-	return e.term != nil && fold(rd.text[e.start:e.end]) == "out"
+	return slices.Contains(alongLimb, rd.word(e))
 }
 
 // asksFor says whether any words ask for it, unless they give way.

@@ -30,13 +30,28 @@ func (s *scanner) special(i, end int) (lexer.TokenType, int) {
 		if i == s.at && s.behindNumber() || s.numberAhead(end) {
 			return tokBreak, end
 		}
-	case i == s.at && s.behindNumber() && s.joins(run) && s.numberAhead(end):
+	case i == s.at && s.behindNumber() && s.joins(run) && (s.numberAhead(end) || s.toOne(run, end)):
 		return tokJoin, end
 	}
 	if n := s.tongue.numberWordsIn(s.text[i:]); n > 0 {
 		return tokNumber, i + n
 	}
+	if s.last == tokJoin && i == s.at && s.tongue.numbers[fold(s.text[i:end])].value == 1 {
+		return tokNumber, end // "tres a uno"
+	}
 	return tokWords, end
+}
+
+// toOne says whether "to one" follows a number without a unit: "three to one"
+// is a ratio, "three to one guy" is not.
+func (s *scanner) toOne(word string, i int) bool {
+	j := s.tongue.joins[fold(word)]
+	one, n := nextWord(s.text[i:])
+	if s.last != tokNumber || j != to && j != upTo || s.tongue.numbers[one].value != 1 || s.tongue.optional[one] {
+		return false
+	}
+	next, _ := nextWord(s.text[i+n:])
+	return s.tongue.units[next] == nil && !s.tongue.counted[next]
 }
 
 // joins says whether the word joins the number before it to another. A word

@@ -61,7 +61,7 @@ func (rd *reading) towardsPlace(i int) bool {
 // led says whether the words only lead over to the gear: "600 lb with a redirect".
 func (rd *reading) led(j int) bool {
 	switch e := rd.at(j); fold(rd.text[e.start:e.end]) {
-	case "with", "w/", "using", "through":
+	case "with", "w/", "using", "through", "con", "usando", "por":
 		return rd.termAt(rd.past(j+1, +1, markArticle|markAdjective)).block != ""
 	}
 	return false

@@ -27,7 +27,7 @@ var around = map[string][]string{"en": {
 	"sobre una barda de 6 pies", "una cerca de 6 pies", "sobre una cerca de madera de 6 pies", "la casa está a 30 pies", "a 20 pies de la casa",
 	"20 pies de mi casa", "a 30 pies del garaje", "zona de caída a 30 pies", "la zona de caída está a 30 pies", "la entrada mide 12 pies",
 	"el árbol mide 80 pies", "árbol de 80 pies", "un árbol de 80 pies de alto", "altura del árbol 80 pies", "10 pies de follaje", "3 pies de espacio",
-	"tambor de 8 pulgadas", "espada de 24 pulgadas", "el trepador pesa 200 libras", "trepador de 200 libras", "la cuerda aguanta 5000 libras",
+	"espada de 24 pulgadas", "el trepador pesa 200 libras", "trepador de 200 libras", "la cuerda aguanta 5000 libras",
 	"tambor con capacidad de 2000 libras", "puedo aguantar 60 libras", "5 pies arriba de mí", "10 pies debajo de él", "bajarla 30 pies", "5 kn en la polea",
 	"redirección a 45 pies", "2 hombres en el árbol", "1 pulgada de corteza", "grúa de 30 pies", "a 5 pies de la punta", "tambor a 3 pies",
 	"4 pies arriba de la rama", "con una eslinga de 200 libras", "yo peso 180 libras", "1 pie abajo del corte", "la astilladora pesa 5000 libras",

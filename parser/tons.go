@@ -50,7 +50,7 @@ func (rd *reading) truck(i int) bool {
 		return false
 	}
 	switch fold(rd.text[e.start:e.end]) {
-	case "truck", "trucks", "trailer", "trailers", "chip truck", "loads":
+	case "truck", "trucks", "trailer", "trailers", "chip truck", "loads", "camion", "camiones", "troca", "camioneta", "remolque", "traila":
 		return true
 	}
 	return false

@@ -36,5 +36,6 @@ func knownTrees(t testing.TB) []parser.Species {
 	for _, r := range rows[1:] {
 		out = append(out, parser.Species{Name: r[0], Scientific: r[1]})
 	}
-	return out
+	return append(out, parser.Species{Name: "hardwood", Scientific: "Magnoliopsida spp."},
+		parser.Species{Name: "softwood", Scientific: "Pinopsida spp."})
 }

@@ -161,7 +161,7 @@ func (rd *reading) blockRight(i int) string {
 		case e.term == nil:
 			return ""
 		case e.term.block != "":
-			if !led && !strings.HasPrefix(fold(rd.text[e.start:e.end]), "at ") {
+			if words := fold(rd.text[e.start:e.end]); !led && !strings.HasPrefix(words, "at ") && !strings.HasPrefix(words, "en ") {
 				return ""
 			}
 			return e.term.block

@@ -65,6 +65,9 @@ func (rd *reading) boundAsk(full bound, limb bool) *Ask {
 		if fig == nil || fig.elsewhere && fig.claimed == "" || rd.at(j+1).obstacle() != "" || full[j] == Limit || full[j] == Redirects || full[j] == Length && rd.has(markTaper) {
 			continue
 		}
+		if e.term.intent == AskCutPlan && thickness(full[j]) {
+			continue // "max length of a 20 in log"
+		}
 		a := askAt(Twist, rd.text, e.start, fig.end-e.start)
 		switch f := full[j]; f {
 		case "":
@@ -76,4 +79,18 @@ func (rd *reading) boundAsk(full bound, limb bool) *Ask {
 		return a
 	}
 	return nil
+}
+
+// peakOfAnother asks about "the peak" where the answer tells what a load does
+// that moves smoothly.
+func (rd *reading) peakOfAnother(q Question) (out []*Ask) {
+	if q.Intent == AskDrop || q.Intent == AskSwing {
+		return nil
+	}
+	for _, e := range rd.elems {
+		if e.term != nil && e.term.intent == AskDrop && e.term.besides {
+			out = append(out, askAt(Unknown, rd.text, e.start, e.end-e.start))
+		}
+	}
+	return out
 }

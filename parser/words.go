@@ -13,6 +13,9 @@ import (
 // a button stands for, and what a log can be asked anew by. The words that
 // were mended, and the places of all words, are not kept.
 func (q Question) Words() string {
+	if len(q.Pieces) > 0 {
+		return q.listed()
+	}
 	parts := []string{explaining[q.Explain], asking[q.Intent], q.piece()}
 	if q.Intent == AskBlockLoad && q.Has(Turn) {
 		parts[1] = "" // the turn asks, and names its own block
@@ -38,6 +41,15 @@ func (q Question) Words() string {
 	}
 	parts = slices.DeleteFunc(parts, func(s string) bool { return s == "" })
 	return strings.Join(parts, ", ")
+}
+
+// listed writes a list of pieces as it was told, a piece a line.
+func (q Question) listed() string {
+	lines := []string{asking[AskTree] + ":"}
+	for _, p := range q.Pieces {
+		lines = append(lines, p.Value)
+	}
+	return strings.Join(lines, "\n")
 }
 
 // onTwoLegs tells the angles of both legs in one breath.

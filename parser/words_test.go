@@ -53,7 +53,7 @@ func spellings(t testing.TB) []*spelling {
 }
 
 // forms begin the lines of a word file that are about form.
-var forms = []string{"optional", "leads", "counted", "decimal", "ending", "join", "number", "unit"}
+var forms = []string{"pattern", "optional", "leads", "counted", "decimal", "ending", "join", "number", "unit"}
 
 var unaccented = strings.NewReplacer("á", "a", "é", "e", "í", "i", "ó", "o", "ú", "u", "ü", "u", "ñ", "n")
 
@@ -88,13 +88,15 @@ func contradiction(a, b string) string {
 	kind := func(m string) string { return strings.Fields(m)[0] }
 	ka, kb := kind(a), kind(b)
 	one := []string{"shape", "condition", "ask", "units", "stop", "note"}
-	alone := []string{"stop", "twist", "half", "girth", "breast-high", "own"}
+	alone := []string{"stop", "twist", "half", "contrast", "self", "stand", "girth", "breast-high", "own"}
 	empty := []string{"role", "shape", "condition", "stop", "twist", "girth", "breast-high", "own", "units", "note", "ask"}
 	switch {
 	case a == b:
 		return "is there twice"
 	case ka == kb && slices.Contains(one, ka):
 		return "is two of a kind"
+	case ka == "overhead" && kb == "own", ka == "own" && kb == "overhead":
+		return "" // asked about, but where a swing may meet it: then it is taken for a power line
 	case slices.Contains(alone, ka) || slices.Contains(alone, kb):
 		return "ends or turns the meaning, and has another"
 	case ka == "filler" && slices.Contains(empty, kb), kb == "filler" && slices.Contains(empty, ka):
@@ -154,7 +156,7 @@ func TestEveryWordIsKnown(t *testing.T) {
 	r := newReader(t)
 	for _, x := range spellings(t) {
 		s := x.words
-		if slices.Contains(x.meanings, "own") {
+		if slices.Contains(x.meanings, "own") || slices.Contains(x.meanings, "stand") {
 			continue
 		}
 		if _, err := r.Read(s); err != nil && strings.HasPrefix(fmt.Sprint(err), "unknown") {
@@ -186,7 +188,7 @@ func TestTurningWordsAreNeverRead(t *testing.T) {
 	r := newReader(t)
 	want := map[string]parser.Kind{
 		"stop power-line": parser.PowerLine, "stop emergency": parser.Emergency, "stop unsound": parser.Unsound,
-		"twist": parser.Twist, "half": parser.Twist, "girth": parser.Girth, "breast-high": parser.BreastHigh, "own": parser.Unknown,
+		"twist": parser.Twist, "half": parser.Twist, "contrast": parser.Twist, "self": parser.Twist, "stand": parser.Unknown, "girth": parser.Girth, "breast-high": parser.BreastHigh, "own": parser.Unknown,
 	}
 	for _, x := range spellings(t) {
 		kind, ok := want[x.meanings[0]]

@@ -100,6 +100,9 @@ func (r *Ring) All() (map[string]string, error) {
 			continue
 		}
 		sealed, err := os.ReadFile(r.path(id))
+		if errors.Is(err, fs.ErrNotExist) {
+			continue // dropped meanwhile
+		}
 		if err != nil {
 			return nil, fmt.Errorf("read the tokens: %w", err)
 		}

@@ -51,6 +51,7 @@ func New(space *standin.Workspace, desk Desk) http.Handler {
 	mux.HandleFunc("GET /{$}", p.show)
 	mux.HandleFunc("GET /changes", p.changes)
 	mux.HandleFunc("GET /picture/{id}", p.picture)
+	mux.HandleFunc("GET /file/{id}", p.file)
 	mux.HandleFunc("GET /page.css", asset("page/page.css", "text/css; charset=utf-8"))
 	mux.HandleFunc("GET /page.mjs", asset("page/page.mjs", "text/javascript; charset=utf-8"))
 	mux.HandleFunc("GET /icon.svg", asset("page/icon.svg", "image/svg+xml"))
@@ -140,19 +141,6 @@ func (p *page) show(w http.ResponseWriter, r *http.Request) {
 	_, _ = out.WriteTo(w) // who hung up reads nothing
 }
 
-// picture serves a file of the workspace, as what its bytes are where that
-// is a picture, and as nothing to look at otherwise.
-func (p *page) picture(w http.ResponseWriter, r *http.Request) {
-	f, ok := p.space.File(r.PathValue("id"))
-	kind := http.DetectContentType(f.Content)
-	if !ok || !slices.Contains([]string{"image/png", "image/jpeg", "image/gif", "image/webp"}, kind) {
-		http.NotFound(w, r)
-		return
-	}
-	w.Header().Set("Content-Type", kind)
-	_, _ = w.Write(f.Content) // who hung up sees nothing
-}
-
 // day shows the day's sheet, which stands alone and brings its own style.
 func (p *page) day(w http.ResponseWriter, r *http.Request) {
 	var out bytes.Buffer
@@ -160,7 +148,7 @@ func (p *page) day(w http.ResponseWriter, r *http.Request) {
 		http.Error(w, "The day sheet cannot be made: "+err.Error(), http.StatusInternalServerError)
 		return
 	}
-	w.Header().Set("Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; frame-ancestors 'none'")
+	w.Header().Set("Content-Security-Policy", alone)
 	w.Header().Set("Content-Type", "text/html; charset=utf-8")
 	_, _ = out.WriteTo(w) // who hung up reads nothing
 }

@@ -126,6 +126,17 @@ func TestPictures(t *testing.T) {
 	if resp, _ := r.get("/picture/" + share("b.png", []byte("<html><script>x</script>"))); resp.StatusCode != http.StatusNotFound {
 		t.Errorf("a page as a picture: %d %v", resp.StatusCode, resp.Header)
 	}
+	// Another file is a link, and what it holds runs nowhere.
+	id = share("day.html", []byte("<!doctype html><title>day</title><script>x</script>"))
+	_, page = r.get("/?job=" + mill)
+	r.want(page, `<a class="button" href="/file/`+id+`">day.html</a>`)
+	resp, day := r.get("/file/" + id)
+	if h := resp.Header; h.Get("Content-Type") != "text/html; charset=utf-8" || !strings.Contains(h.Get("Content-Security-Policy"), "default-src 'none'") || !strings.Contains(day, "<title>day") {
+		t.Errorf("%v: %q", h, day)
+	}
+	if resp, _ := r.get("/file/" + share("day.csv", []byte("<b>1,2"))); resp.Header.Get("Content-Type") != "text/plain; charset=utf-8" {
+		t.Errorf("%v", resp.Header)
+	}
 }
 
 // WHATWG HTML, server-sent events: id and data, and an empty line.

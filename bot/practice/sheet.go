@@ -86,6 +86,7 @@ type slip struct {
 	Raw       string // what is corrected
 	Blocks    []block
 	Pictures  []image
+	Files     []link // other than pictures
 	Reactions []string
 	Edited    bool
 	Private   bool
@@ -187,6 +188,10 @@ func (b *builder) slip(m standin.Message) slip {
 		s.Body = b.spans(text, m.Plain)
 	}
 	for _, f := range m.Files {
+		if pictureOf(f) == "" {
+			s.Files = append(s.Files, link{Name: f.Name, To: "/file/" + f.ID})
+			continue
+		}
 		s.Pictures = append(s.Pictures, image{At: "/picture/" + f.ID, Alt: f.AltText})
 	}
 	for _, r := range m.Reactions {

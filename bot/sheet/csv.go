@@ -15,7 +15,7 @@ import (
 var header = []string{
 	"asked", "user", "channel", "thread", "workspace", "id", "status", "intent",
 	"plan_kg", "plan_lb", "words", "reply", "delivered", "failure", "calc",
-	"site", "reading", "flags", "confirmed", "confirmed_by", "note", "changed_from",
+	"confirmed_by", "confirmed", "note", "site", "reading", "flags", "changed_from",
 }
 
 func writeCSV(w io.Writer, day Day, entries []bot.Entry) error {
@@ -57,12 +57,11 @@ func record(day Day, f fact) []string {
 	for i, flag := range o.Flags {
 		flags[i] = string(flag)
 	}
-	cells = append(cells, o.Site, o.Reading, strings.Join(flags, " "))
+	by, confirmed, note := "", "", ""
 	if c := o.Confirmed; c != nil {
-		cells = append(cells, stamp(c.At), c.By, c.Note, o.ChangedFrom)
-	} else {
-		cells = append(cells, "", "", "", o.ChangedFrom)
+		by, confirmed, note = c.By, stamp(c.At), c.Note
 	}
+	cells = append(cells, by, confirmed, note, o.Site, o.Reading, strings.Join(flags, " "), o.ChangedFrom)
 	for i := range cells {
 		cells[i] = cell(cells[i])
 	}

@@ -95,10 +95,10 @@ func TestScriptsReadTheSameFacts(t *testing.T) {
 		t.Errorf("confirmed %v", by)
 	}
 	rows := strings.Split(render(t, CSV, day, es), "\n2026")
-	if want := `12 Birch Lane,"red oak, limb, butt diameter 14 in, length 22 ft",over unconfirmed,,,,140 in red oak limb 22 ft`; !strings.HasSuffix(rows[3], want) {
+	if want := `,,,12 Birch Lane,"red oak, limb, butt diameter 14 in, length 22 ft",over unconfirmed,140 in red oak limb 22 ft`; !strings.HasSuffix(rows[3], want) {
 		t.Errorf("the row %q lacks %q", rows[3], want)
 	}
-	if want := "12 Birch Lane,,,2026-11-25T00:21:00-07:00,U0INGE0003,roof <boarded>,"; !strings.HasSuffix(rows[4], want) {
+	if want := "U0INGE0003,2026-11-25T00:21:00-07:00,roof <boarded>,12 Birch Lane,,,"; !strings.HasSuffix(rows[4], want) {
 		t.Errorf("the row %q lacks %q", rows[4], want)
 	}
 }

@@ -29,19 +29,19 @@ type object struct {
 	Reply     string          `json:"reply"`
 	Delivered *time.Time      `json:"delivered,omitempty"`
 	Failure   string          `json:"failure,omitempty"`
+	Confirmed *confirmation   `json:"confirmed,omitempty"`
 	Calc      string          `json:"calc,omitempty"`
 	Schema    int             `json:"schema"`
 	Question  json.RawMessage `json:"question,omitempty"`
 	Result    json.RawMessage `json:"result,omitempty"`
 
-	Site        string        `json:"site,omitempty"`
-	Reading     string        `json:"reading,omitempty"`
-	Flags       []bot.Flag    `json:"flags,omitempty"`
-	Confirmed   *confirmation `json:"confirmed,omitempty"`
-	ChangedFrom string        `json:"changed_from,omitempty"` // the words in whose place these were taken
+	Site        string     `json:"site,omitempty"`
+	Reading     string     `json:"reading,omitempty"`
+	Flags       []bot.Flag `json:"flags,omitempty"`
+	ChangedFrom string     `json:"changed_from,omitempty"` // the words in whose place these were taken
 }
 
-// confirmation is who stands by an answer.
+// confirmation is that somebody stands by an answer, on site.
 type confirmation struct {
 	By   string    `json:"by"`
 	At   time.Time `json:"at"`
@@ -79,9 +79,6 @@ func newObject(day Day, f fact) object {
 		Question: raw(e.Question), Result: raw(e.Result), Reading: f.reading, Flags: f.Flags,
 	}
 	o.Site, _ = day.Jobs[f.place].Told(bot.VoiceOf(""))
-	if c := e.Confirmed; c != nil {
-		o.Confirmed = &confirmation{By: c.User, At: c.At.In(day.From.Location()), Note: c.Note}
-	}
 	if f.was != nil {
 		o.ChangedFrom = f.was.Words
 	}
@@ -91,6 +88,9 @@ func newObject(day Day, f fact) object {
 	if e.Delivered != nil {
 		at := e.Delivered.In(day.From.Location())
 		o.Delivered = &at
+	}
+	if c := e.Confirmed; c != nil {
+		o.Confirmed = &confirmation{By: c.User, At: c.At.In(day.From.Location()), Note: c.Note}
 	}
 	return o
 }

@@ -54,6 +54,15 @@ func entries(day Day) []bot.Entry {
 			e.Delivered = posted(7, 41)
 		}),
 		with(func(e *bot.Entry) {
+			e.ID, e.Asked, e.Thread, e.User = "Ev5", at(12, 10), "1764069000.000500", "U-ana"
+			e.Words = "30 in red oak log 8 ft, limit 600 lb"
+			e.Status, e.Intent, e.PlanKg = bot.Answered, "weight", 1460
+			e.Result = json.RawMessage(`{"status":"answered","over_limit":true,"confirm":true}`)
+			e.Reply = "Red oak log: plan on 3,250 lb, OVER your limit of 600 lb.\nConfirm with the qualified arborist on site."
+			e.Delivered = posted(12, 10)
+			e.Confirmed = &bot.Confirmation{Workspace: "T-ridge", ID: "Ev5", User: "=U-dana", At: at(12, 15), Note: "=1+1 <b>with</b> a\u202e machine"}
+		}),
+		with(func(e *bot.Entry) {
 			e.ID, e.Asked, e.Thread, e.User = "Ev3", at(13, 20), "1764073200.000300", "U-ana"
 			e.Words = "lower a 2 t ash stem next to the power line"
 			e.Status, e.Intent = bot.Refused, "lower"
@@ -233,7 +242,7 @@ func TestJSONKeepsEverything(t *testing.T) {
 	if asked := got[0]["asked"]; asked != "2026-11-25T07:05:00+01:00" {
 		t.Errorf("asked %v", asked)
 	}
-	if torn := got[3]["question"]; torn != `{"torn` {
+	if torn := got[4]["question"]; torn != `{"torn` {
 		t.Errorf("torn JSON came out as %v", torn)
 	}
 }

@@ -29,6 +29,9 @@ type Config struct {
 	APIURL                string // another workspace than the platform's; ends in a slash
 	// Picture draws what a reply shows, as a PNG; nil posts no pictures.
 	Picture func(bot.Scene) ([]byte, error)
+	// Sheet writes a day out as a file, in the format SheetPage or SheetTable;
+	// nil hands none out.
+	Sheet func(d bot.Day, format string) (name string, data []byte, err error)
 	// Zone is where the crew's clock hangs; nil is this machine's.
 	Zone *time.Location
 	// Summary is when the supervisors are told of the day, like 17:00; empty

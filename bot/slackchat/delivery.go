@@ -22,6 +22,10 @@ type delivery struct {
 	leave func()
 }
 
+// already is a delivery that was taken before the work on it is done: what a
+// person does is not told twice, and they wait for its acknowledgement.
+var already = delivery{take: func(context.Context, any) {}, leave: func() {}}
+
 // enveloped is a delivery off the socket: what is not acknowledged comes
 // again.
 func (c *Chat) enveloped(req *socketmode.Request) delivery {

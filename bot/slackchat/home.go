@@ -16,6 +16,7 @@ import (
 // Rows of a home tab, by the beginning of their blocks' ids.
 const (
 	rowHome    = "home"
+	rowSheet   = "sheet"
 	rowExample = "example"
 )
 
@@ -43,22 +44,27 @@ func (c *Chat) looked(self identity, data slack.InteractionCallback, act *slack.
 	return c.homely(self, data.User.ID, l)
 }
 
-// homely publishes a home tab. Whether the person supervises is looked up
-// each time, whatever their program asks for.
+// homely publishes a home tab, in its turn.
 func (c *Chat) homely(self identity, user string, l bot.Look) task {
 	return task{lane: rowHome + "/" + user, do: func(ctx context.Context, d delivery) {
 		d.take(ctx, nil)
-		shown := c.home(ctx, self, user, l)
-		err := c.persist(ctx, "", func() error {
-			_, err := c.api.PublishViewContext(ctx, slack.PublishViewContextRequest{
-				UserID: user, View: slack.HomeTabViewRequest{Type: slack.VTHomeTab, Blocks: slack.Blocks{BlockSet: shown}},
-			})
-			return err
-		})
-		if err != nil {
-			c.log.WarnContext(ctx, "the home tab was not shown", bot.KeyErr, hide(err))
-		}
+		c.publish(ctx, self, user, l)
 	}}
+}
+
+// publish shows a person their home tab. Whether they supervise is looked up
+// each time, whatever their program asks for.
+func (c *Chat) publish(ctx context.Context, self identity, user string, l bot.Look) {
+	shown := c.home(ctx, self, user, l)
+	err := c.persist(ctx, "", func() error {
+		_, err := c.api.PublishViewContext(ctx, slack.PublishViewContextRequest{
+			UserID: user, View: slack.HomeTabViewRequest{Type: slack.VTHomeTab, Blocks: slack.Blocks{BlockSet: shown}},
+		})
+		return err
+	})
+	if err != nil {
+		c.log.WarnContext(ctx, "the home tab was not shown", bot.KeyErr, hide(err))
+	}
 }
 
 // home is what a person sees: supervisors the day, everybody else how to ask.
@@ -75,6 +81,7 @@ func (c *Chat) home(ctx context.Context, self identity, user string, l bot.Look)
 	}
 	out := []slack.Block{slack.NewHeaderBlock(plain(v.DayTitle(d)))}
 	out = append(out, narrowing(v, d)...)
+	out = append(out, c.sheets(v, d)...)
 	channels, people := d.Worst()
 	out = append(out, c.groups(v, channels, func(g bot.Group) (string, bot.Look) {
 		l := d.Look
@@ -167,19 +174,19 @@ func (c *Chat) rows(v bot.Voice, d bot.Day) []slack.Block {
 func (c *Chat) example(self identity, data slack.InteractionCallback, act *slack.BlockAction) task {
 	q := asked{ev: bot.Event{
 		ID: strings.Join([]string{"example", data.User.ID, act.ActionTs}, "/"), Workspace: self.team,
-		User: data.User.ID, Text: act.Value, At: moment(act.ActionTs, 0), Direct: true,
+		User: data.User.ID, Text: act.Value, At: moment(act.ActionTs, int(c.cfg.Now().Unix())), Direct: true,
 	}}
 	return task{lane: q.ev.ID, keeps: true, do: func(ctx context.Context, d delivery) {
+		d.take(ctx, nil)
 		err := c.persist(ctx, "", func() (err error) {
 			q.ev.Channel, q.ev.Thread, err = c.api.PostMessageContext(ctx, q.ev.User, options(q.ev.Text)...)
 			return err
 		})
 		if err != nil {
 			defer c.release()
-			d.take(ctx, nil)
 			c.log.WarnContext(ctx, "the example was not asked", bot.KeyEvent, q.ev.ID, bot.KeyErr, hide(err))
 			return
 		}
-		c.take(ctx, d, q)
+		c.take(ctx, already, q)
 	}}
 }

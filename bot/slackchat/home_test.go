@@ -25,8 +25,16 @@ func (r *rig) redrawn(user, before string) standin.View {
 	return r.Snapshot().Homes[user]
 }
 
-// look uses the button with that label in a home tab, the n-th of that name.
+// look uses the button with that label in a home tab, the n-th of that name,
+// and waits for what it shows.
 func (r *rig) look(v standin.View, label string, n int) standin.View {
+	r.Helper()
+	r.use(v, label, n)
+	return r.redrawn(v.User, v.Hash)
+}
+
+// use uses the button with that label in a home tab, the n-th of that name.
+func (r *rig) use(v standin.View, label string, n int) {
 	r.Helper()
 	for _, b := range v.Blocks {
 		all := b.Elements
@@ -34,19 +42,19 @@ func (r *rig) look(v standin.View, label string, n int) standin.View {
 			all = append(all, *b.Accessory)
 		}
 		for _, e := range all {
-			if e.Text != nil && e.Text.Text == label {
-				if n--; n > 0 {
-					continue
-				}
-				if _, err := r.Press(standin.Press{User: v.User, View: v.ID, Block: b.ID, Action: e.ActionID}); err != nil {
-					r.Fatal(err)
-				}
-				return r.redrawn(v.User, v.Hash)
+			if e.Text == nil || e.Text.Text != label {
+				continue
 			}
+			if n--; n > 0 {
+				continue
+			}
+			if _, err := r.Press(standin.Press{User: v.User, View: v.ID, Block: b.ID, Action: e.ActionID}); err != nil {
+				r.Fatal(err)
+			}
+			return
 		}
 	}
 	r.Fatalf("no button %q in %s", label, words(v))
-	return v
 }
 
 // words are all that a home tab shows, a line a block.

@@ -18,6 +18,8 @@ type journal struct {
 	before func(bot.Entry) error
 	// unreadable makes Find fail.
 	unreadable error
+	// dayless makes Between fail.
+	dayless error
 }
 
 func (j *journal) at(workspace, id string) int {
@@ -124,7 +126,7 @@ func (j *journal) Find(_ context.Context, workspace, id string) (bot.Entry, erro
 }
 
 func (j *journal) Between(_ context.Context, from, to time.Time) ([]bot.Entry, error) {
-	return j.where(func(e bot.Entry) bool { return !e.Asked.Before(from) && e.Asked.Before(to) }), nil
+	return j.where(func(e bot.Entry) bool { return !e.Asked.Before(from) && e.Asked.Before(to) }), j.dayless
 }
 
 func (j *journal) Undelivered(_ context.Context, since time.Time) ([]bot.Entry, error) {

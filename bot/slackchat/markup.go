@@ -24,7 +24,7 @@ var (
 // the bot's own mention taken off.
 func typed(raw, self string) string {
 	raw = strings.ReplaceAll(raw, ownMention, "")
-	raw = namedArborist.ReplaceAllString(raw, "$1@$2")
+	raw = keepArborist(raw)
 	text := marked.ReplaceAllStringFunc(raw, func(m string) string {
 		parts := marked.FindStringSubmatch(m)
 		if parts[1] == "@"+self {
@@ -41,7 +41,21 @@ func typed(raw, self string) string {
 
 // namedArborist is a person named as the arborist: their id is kept, for it
 // says who may confirm, and anybody can take a name.
-var namedArborist = regexp.MustCompile(`(?i)(\barborista?\b(?:\s+(?:is|es))?\s*[:=]?\s*)<@([A-Z0-9]+)(?:\|[^<>]*)?>`)
+var namedArborist = regexp.MustCompile(`(?i)(\barborista?\b(?:\s+(?:on\s+site|here|calificad[oa]))?(?:\s+(?:is|es))?\s*[:=]?\s*)<@([A-Z0-9]+)(?:\|[^<>]*)?>(\.?\s+(?:and\b|y\b)?)?`)
+
+// keepArborist writes a person who is named as the arborist by their id, and a
+// comma behind it where more follows: a mention ends where it ends, a name
+// would go on.
+func keepArborist(raw string) string {
+	return namedArborist.ReplaceAllStringFunc(raw, func(m string) string {
+		part := namedArborist.FindStringSubmatch(m)
+		behind := part[3]
+		if behind != "" && strings.TrimLeft(behind, ". \t\r\n") == "" {
+			behind = ", "
+		}
+		return part[1] + "@" + part[2] + behind
+	})
+}
 
 // shown is how the platform shows a piece of markup; names it does not send
 // along are left general.

@@ -32,6 +32,8 @@ func TestTyped(t *testing.T) {
 		{"", ""},
 		{"ask <@U0CREW0002> or <@U0CREW0003|bea>", "ask @someone or @bea"},
 		{"job: arborist <@U0CREW0002>, limit 600 lb", "job: arborist @U0CREW0002, limit 600 lb"},
+		{"job: arborist <@U0CREW0002> limit 600 lb", "job: arborist @U0CREW0002, limit 600 lb"},
+		{"job: arborist <@U0CREW0002>. Limit 600 lb", "job: arborist @U0CREW0002, Limit 600 lb"},
 		{"trabajo: arborista es <@U0CREW0002|ana>", "trabajo: arborista es @U0CREW0002"},
 		{"<@U0BOT00001> Arborist: <@U0CREW0002> and <@U0CREW0003>", "Arborist: @U0CREW0002 and @someone"},
 		{"<!channel> <!here|here> <!everyone>", "@channel @here @everyone"},

@@ -23,6 +23,8 @@ func (c *Chat) pressed(self identity, data slack.InteractionCallback) task {
 		return c.confirming(self, data, act)
 	case rowHome:
 		return c.looked(self, data, act)
+	case rowSheet:
+		return c.sheeted(self, data, act)
 	case rowExample:
 		return c.example(self, data, act)
 	case rowShare:

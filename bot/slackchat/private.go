@@ -41,7 +41,7 @@ func (c *Chat) workedOut(self identity, data slack.InteractionCallback) task {
 	ev := bot.Event{
 		ID: strings.Join([]string{"shortcut", at, data.User.ID, data.ActionTs}, "/"), Workspace: self.team,
 		Channel: data.Channel.ID, Thread: or(m.ThreadTimestamp, at), User: data.User.ID,
-		Text: typed(m.Text, self.user), At: moment(data.ActionTs, 0), Direct: strings.HasPrefix(data.Channel.ID, "D"),
+		Text: typed(m.Text, self.user), At: moment(data.ActionTs, int(c.cfg.Now().Unix())), Direct: strings.HasPrefix(data.Channel.ID, "D"),
 	}
 	ev.Opens = ev.Thread == at && !ev.Direct
 	return c.asking(asked{ev: ev, respond: data.ResponseURL})
@@ -108,9 +108,10 @@ func (c *Chat) sharing(self identity, data slack.InteractionCallback, act *slack
 	channel, id := or(data.Container.ChannelID, data.Channel.ID), act.Value
 	q := asked{respond: data.ResponseURL, ev: bot.Event{
 		ID: "share/" + id, Workspace: self.team, Channel: channel, User: data.User.ID,
-		At: moment(act.ActionTs, 0), Opens: true,
+		At: moment(act.ActionTs, int(c.cfg.Now().Unix())), Opens: true,
 	}}
 	return task{lane: q.ev.ID, keeps: true, do: func(ctx context.Context, d delivery) {
+		d.take(ctx, nil)
 		e, err := c.clerk.Shareable(ctx, q.ev, id)
 		if err == nil {
 			q.ev.Text = e.Words
@@ -118,11 +119,10 @@ func (c *Chat) sharing(self identity, data slack.InteractionCallback, act *slack
 		}
 		if err != nil {
 			defer c.release()
-			d.take(ctx, nil)
 			c.tell(ctx, q, e.Voice().Unshared(err, outside(err), command))
 			return
 		}
-		c.take(ctx, d, q)
+		c.take(ctx, already, q)
 	}}
 }
 

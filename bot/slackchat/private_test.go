@@ -18,11 +18,11 @@ var (
 
 // whole is a workspace with all of the bot's surfaces, at noon: no test of a
 // day runs past its end.
-func whole(t *testing.T) *rig {
+func whole(t *testing.T, change ...func(*slackchat.Config)) *rig {
 	t.Helper()
 	noon := func() time.Time { return time.Date(2026, 11, 25, 12, 0, 0, 0, time.UTC) }
 	return supervised(t, standin.Options{Scopes: allScopes, Events: allEvents, HomeTab: true, Now: noon},
-		func(c *slackchat.Config) { c.Now = noon })
+		append(change, func(c *slackchat.Config) { c.Now = noon })...)
 }
 
 // privately waits for the n-th message that one person alone sees.

@@ -106,6 +106,11 @@ func (w *Workspace) completeUpload(args url.Values) answer {
 	if err := json.Unmarshal([]byte(args.Get("files")), &named); err != nil || len(named) == 0 {
 		return failed("invalid_arguments")
 	}
+	// A person's id does not stand for the direct message with them here (the
+	// platform's own words: channel_id must match ^[CGDZ][A-Z0-9]{8,}$).
+	if channel := args.Get("channel"); strings.HasPrefix(channel, "U") || strings.HasPrefix(channel, "W") {
+		return failed("invalid_arguments")
+	}
 	w.mu.Lock()
 	defer w.mu.Unlock()
 	c, refused := w.room(args.Get("channel"))

@@ -124,6 +124,7 @@ func TestUploadRefusals(t *testing.T) {
 	}{
 		{[]string{"files", "[]", "channel_id", standin.Yard}, "invalid_arguments"},
 		{[]string{"files", "nonsense", "channel_id", standin.Yard}, "invalid_arguments"},
+		{[]string{"files", named, "channel_id", "U0CREW0001"}, "invalid_arguments"},
 		{[]string{"files", named, "channel_id", "C0NOWHERE1"}, "channel_not_found"},
 		{[]string{"files", named, "channel_id", standin.Away}, "not_in_channel"},
 		// Platform documentation, files.completeUploadExternal: never a

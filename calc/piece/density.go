@@ -58,7 +58,7 @@ func combined(further float64) unit.Density {
 // stands beside it and takes the heavy end.
 func ofAverage(basis wood.Basis, second bool) (lighter, heavier float64) {
 	switch {
-	case basis == wood.Species || second:
+	case basis == wood.Species || basis == wood.AnyOfGroup || second:
 		return 0, 0
 	case basis == wood.GenusAverage:
 		return genusLighter, genusHeavier
@@ -74,6 +74,9 @@ func (w *Weight) noteAverages(basis wood.Basis, own, second, least, most unit.De
 		w.Spread = append(w.Spread, GenusAverage)
 	case wood.GroupDefault:
 		w.Spread = append(w.Spread, GroupDefault)
+	case wood.AnyOfGroup:
+		w.Spread = append(w.Spread, AnyOfGroup)
+		return
 	}
 	// Within 1 % two tables say the same.
 	if second > 0 && math.Abs(float64(second/own-1)) > 0.01 {

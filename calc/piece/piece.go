@@ -72,6 +72,7 @@ const (
 	GenusAverage   Source = "genus-average"    // no figure for the species itself
 	GroupDefault   Source = "group-default"    // no figure for the genus either
 	SecondTable    Source = "second-table"     // two published means differ
+	AnyOfGroup     Source = "any-of-group"     // only hardwood or softwood was said
 	SpeciesOfGenus Source = "species-of-genus" // only the genus was named
 	SaidRange      Source = "said-range"       // the crew gave a range
 	LimbForm       Source = "limb-form"        // how fast it tapers, and its brush

@@ -5,11 +5,12 @@ import "heft/calc/unit"
 // Basis says what a row's figures were measured on.
 type Basis int
 
-// The three kinds of figures, best first.
+// The kinds of figures, best first.
 const (
 	Species      Basis = iota // the species itself
 	GenusAverage              // the mean of its genus
 	GroupDefault              // the one figure for all softwoods or all hardwoods
+	AnyOfGroup                // any softwood or hardwood: see Groups
 )
 
 // Row is one tree of the table. A genus as a whole is the row "Quercus spp.".

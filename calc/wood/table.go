@@ -30,6 +30,9 @@ type species struct {
 	place map[string]int // scientific name to index
 }
 
+// groupNames are the names that Find knows besides those of the rows.
+var groupNames = map[string]bool{AnyHardwood: true, AnySoftwood: true}
+
 // All returns every row, in the order of the file. The slice is the caller's.
 func All() []Row { return slices.Clone(table().rows) }
 
@@ -37,10 +40,14 @@ func All() []Row { return slices.Clone(table().rows) }
 func Find(scientific string) (Row, bool) {
 	t := table()
 	i, ok := t.place[scientific]
-	if !ok {
-		return Row{}, false
+	switch {
+	case ok:
+		return t.rows[i], true
+	case groupNames[scientific]:
+		g := slices.IndexFunc(Groups(), func(r Row) bool { return r.Scientific == scientific })
+		return Groups()[g], true
 	}
-	return t.rows[i], true
+	return Row{}, false
 }
 
 // columns of species.csv, in order.

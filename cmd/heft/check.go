@@ -20,6 +20,7 @@ func configured(s *session, listen string) (slackchat.Config, error) {
 		AppToken: s.env(slackchat.AppTokenVar),
 		APIURL:   s.env(slackchat.APIURLVar),
 		Picture:  picture.PNG,
+		Sheet:    sheetOf,
 		Now:      s.now,
 		Zone:     zone,
 		Summary:  s.env("HEFT_SUMMARY"),

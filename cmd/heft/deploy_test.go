@@ -4,8 +4,6 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
-	"regexp"
-	"slices"
 	"strings"
 	"testing"
 
@@ -55,40 +53,5 @@ func TestServiceUnit(t *testing.T) {
 	}
 	if out, err := exec.Command(manager, "verify", here).CombinedOutput(); err != nil || len(out) > 0 {
 		t.Errorf("the manager says %v: %s", err, out)
-	}
-}
-
-// copied are the folders that the container is built from.
-var copied = regexp.MustCompile(`(?m)^COPY ([a-z]+) ([a-z]+)$`)
-
-// TestContainerFile: the image is built from every package of the program, and
-// runs as nobody, from a folder of its own.
-func TestContainerFile(t *testing.T) {
-	text, err := os.ReadFile("../../deploy/Containerfile")
-	if err != nil {
-		t.Fatal(err)
-	}
-	var from []string
-	for _, m := range copied.FindAllStringSubmatch(string(text), -1) {
-		from = append(from, "heft/"+m[1])
-	}
-	out, err := exec.Command("go", "list", "-deps", "-f", "{{.ImportPath}}", ".").Output()
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, p := range strings.Fields(string(out)) {
-		room, _, _ := strings.Cut(strings.TrimPrefix(p, "heft/"), "/")
-		if strings.HasPrefix(p, "heft/") && !slices.Contains(from, "heft/"+room) {
-			t.Errorf("%s is not copied", p)
-		}
-	}
-	_, last, _ := strings.Cut(string(text), "\nFROM scratch\n")
-	for _, want := range []string{"\nUSER 65532:65532\n", "\nENTRYPOINT [\"/heft\"]\n", "\nSTOPSIGNAL SIGTERM\n", "ca-certificates.crt"} {
-		if !strings.Contains(last, want) {
-			t.Errorf("it lacks %q", strings.TrimSpace(want))
-		}
-	}
-	if strings.Contains(string(text), "TOKEN") {
-		t.Error("a token has no place in an image")
 	}
 }

@@ -167,6 +167,10 @@ func (c *crew) evening() {
 	c.sees("#home", "what was asked")
 	c.sees("#home .name", "Quarry Road")
 	c.sees("#home .fields", "Over the limit: 1.")
+	c.taps("#home button", "Day sheet") // it comes as a file, for the supervisor alone
+	c.taps(".tabs a", "Just me and the desk")
+	c.sees("#tickets a.button", ".html")
+	c.taps("aside button", "Front sheet")
 	c.taps("#home button", "Over the limit")
 	c.sees("#home .context", "over the limit, not confirmed")
 	c.taps("#home a", "Open the thread")

@@ -1,0 +1,30 @@
+package main
+
+import (
+	"bytes"
+	"slices"
+
+	"heft/bot"
+	"heft/bot/sheet"
+)
+
+// sheetOf writes a day that a supervisor looks at as a file, oldest question
+// first, as `heft log` does.
+func sheetOf(d bot.Day, format string) (name string, data []byte, err error) {
+	f, err := sheet.ParseFormat(format)
+	if err != nil {
+		return "", nil, err
+	}
+	var entries []bot.Entry
+	for _, a := range slices.Backward(d.Asked) {
+		entries = append(entries, a.Entry)
+	}
+	day := sheet.Day{From: d.From, To: d.To, Jobs: map[sheet.Place]bot.Job{}}
+	for _, e := range entries {
+		p := sheet.Place{Workspace: e.Workspace, Channel: e.Channel}
+		day.Jobs[p] = d.Jobs[e.Channel]
+	}
+	var out bytes.Buffer
+	err = sheet.Write(&out, f, day, entries)
+	return "heft-" + day.String() + "." + format, out.Bytes(), err
+}

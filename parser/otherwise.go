@@ -1,0 +1,169 @@
+package parser
+
+import "slices"
+
+// Some words are what they mostly are only where nothing around them says
+// otherwise: "the lower limb" lowers nothing, and "instead of lowering" asks
+// for what else is named.
+
+// otherwise settles such words before numbers are placed.
+func (rd *reading) otherwise() {
+	for i, e := range rd.elems {
+		switch {
+		case e.marked(markAttribute):
+			rd.attribute(i)
+		case e.marked(markUpends):
+			rd.upends(i)
+		case e.marked(markContrast):
+			rd.contrast(i)
+		case e.marked(markSelf):
+			rd.withSelf(i)
+		case e.marked(markTreetop):
+			rd.treetop(i)
+		case e.marked(markPasses):
+			rd.passes(i)
+		}
+	}
+	rd.sizesAtHitch()
+	rd.upBetween()
+}
+
+// alter gives the element at i a changed copy of its term: the term itself is
+// every message's.
+func (rd *reading) alter(i int, change func(*term)) {
+	t := *rd.elems[i].term
+	change(&t)
+	rd.elems[i].term = &t
+}
+
+// attribute reads "the lower limb" as the name of a limb. What is to be
+// lowered stands behind the word with its own article, "lower the limb".
+func (rd *reading) attribute(i int) {
+	j := i + 1
+	for rd.at(j).piece() && rd.at(j).term.shape == "" {
+		j++
+	}
+	if rd.at(i-1).marked(markArticle) && rd.termAt(j).shape != "" {
+		rd.alter(i, func(t *term) { t.roles, t.intent = nil, "" })
+	}
+}
+
+// treetop reads "punta de abeto" as a top: behind a number, or without the
+// name of a tree, the word is the thin end.
+func (rd *reading) treetop(i int) {
+	j := rd.past(i+1, +1, markMade|markIs|markArticle)
+	if j == i+1 || rd.termAt(j).tree == nil || rd.at(i-1).fig != nil || rd.at(i-1).marked(markMade|markAt) {
+		return
+	}
+	rd.alter(i, func(t *term) { t.roles, t.shape = nil, Limb })
+}
+
+// upends reads "stand that red oak limb up" and "tip the limb upright" as what
+// is done to the limb. Where nothing of it follows, the word keeps what else
+// it means.
+func (rd *reading) upends(i int) {
+	k := i + 1
+	for rd.at(k).marked(markArticle|markAdjective|markPronoun|markAdverb) || rd.at(k).piece() || k > i+1 && rd.at(k).fig != nil {
+		k++
+	}
+	named := slices.ContainsFunc(rd.elems[i+1:min(k, len(rd.elems))], func(e element) bool { return e.piece() || e.marked(markPronoun) })
+	if !named || !rd.at(k).marked(markErect) || rd.at(i-1).fig != nil || rd.at(i-1).marked(markAt) {
+		return
+	}
+	rd.alter(i, func(t *term) { t.roles, t.ask, t.intent = nil, "", AskRaise })
+	rd.alter(k, func(t *term) { t.roles = nil })
+}
+
+// contrast reads "stand it up instead of lowering": what is named behind the
+// words is not asked for, where another thing is. A number that follows could
+// be of either, so that the words stay in doubt.
+func (rd *reading) contrast(i int) {
+	out := rd.termAt(i + 1).intent
+	if out == "" || rd.termAt(i+1).besides {
+		return
+	}
+	for k := i + 2; rd.at(k).term != nil || rd.at(k).fig != nil; k++ {
+		if rd.at(k).fig != nil {
+			return
+		}
+	}
+	if !slices.ContainsFunc(special, func(in Intent) bool { return in != out && rd.asksFor(in) }) {
+		return
+	}
+	rd.alter(i, func(t *term) { t.ask = "" })
+	rd.alter(i+1, func(t *term) { t.roles, t.intent = nil, "" })
+}
+
+// withSelf reads "me and one other guy" where the message tells the sum as
+// well, "2 people": then it is clear that who speaks is counted.
+func (rd *reading) withSelf(i int) {
+	const sum = 2
+	for k, e := range rd.elems {
+		if rd.at(i+1).plays(People) && e.fig.bare(sum) && rd.at(k+1).plays(People) {
+			rd.alter(i, func(t *term) { t.ask = "" })
+		}
+	}
+}
+
+// sizesAtHitch asks about a thickness told at the hitch, "14 in at the hitch":
+// it is that of no end, and nothing is said of how high the hitch is.
+func (rd *reading) sizesAtHitch() {
+	for i, e := range rd.elems {
+		j := rd.past(i+2, +1, markArticle)
+		fig := e.fig
+		if fig == nil || fig.dim != dimLength || !fig.unit.fine || fig.high > roundest || !rd.at(i+1).marked(markAt) ||
+			!rd.at(j).plays(HitchHeight) || rd.at(j+1).fig != nil || rd.at(j+1).marked(markAt) {
+			continue
+		}
+		rd.alter(j, func(t *term) { t.roles = nil })
+		a := fig.ask(TwoReadings, rd.text)
+		a.Fields = []Field{ButtDiameter, MidDiameter}
+		rd.asks = append(rd.asks, a)
+		fig.elsewhere = true
+	}
+}
+
+// upBetween asks about "12 in x 20 ft, up 35 ft": how high mostly stands before
+// the word, but here another height stands right behind it.
+func (rd *reading) upBetween() {
+	for i, e := range rd.elems {
+		j := i - 1
+		if rd.at(j).pause == 2 {
+			j--
+		}
+		if !e.looksBack(HitchHeight) || !rd.far(j) || !rd.far(i+1) || rd.at(i+2).plays(Length) || rd.at(i+2).piece() {
+			continue
+		}
+		fig := rd.elems[j].fig
+		a := fig.ask(TwoReadings, rd.text)
+		a.Fields = []Field{Length, HitchHeight}
+		rd.asks = append(rd.asks, a)
+		fig.elsewhere = true
+	}
+}
+
+// looksBack says whether the words take the number before them for the field,
+// and never the one behind.
+func (e element) looksBack(f Field) bool {
+	back := false
+	for _, r := range e.term.rolesOf(f) {
+		if r.side != before {
+			return false
+		}
+		back = true
+	}
+	return back
+}
+
+// rolesOf are the roles of a term for a field.
+func (t *term) rolesOf(f Field) (out []role) {
+	if t == nil {
+		return nil
+	}
+	for _, r := range t.roles {
+		if r.field == f {
+			out = append(out, r)
+		}
+	}
+	return out
+}

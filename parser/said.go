@@ -1,0 +1,63 @@
+package parser
+
+import "slices"
+
+// nonsense says whether nothing in the message is of the trade.
+func (rd *reading) nonsense(q Question, asks []*Ask) bool {
+	if len(asks) == 0 || !q.Empty() || slices.ContainsFunc(asks, func(a *Ask) bool { return a.Kind != Unknown }) {
+		return false
+	}
+	for _, e := range rd.elems {
+		t := e.term
+		if e.fig != nil || t != nil && (t.intent != "" || t.units != "" || t.tree != nil || t.marks&markFollow != 0) {
+			return false
+		}
+	}
+	return true
+}
+
+// saysUnits says whether a system was asked for, rather than used.
+func (rd *reading) saysUnits() bool {
+	return slices.ContainsFunc(rd.elems, func(e element) bool { return e.term != nil && e.term.units != "" })
+}
+
+// wantsHelp says whether help was asked for in so many words.
+func (rd *reading) wantsHelp() bool {
+	return slices.ContainsFunc(rd.elems, func(e element) bool { return e.term != nil && e.term.intent == AskHelp })
+}
+
+// units is the system asked for, or else that of most numbers.
+func (rd *reading) units() System {
+	count := map[System]int{}
+	for _, e := range rd.elems {
+		switch {
+		case e.term != nil && e.term.units != "":
+			return e.term.units
+		case e.fig != nil && e.fig.unit != nil:
+			count[e.fig.unit.system]++
+		}
+	}
+	switch {
+	case count[Imperial] > count[Metric]:
+		return Imperial
+	case count[Metric] > 0:
+		return Metric
+	}
+	return ""
+}
+
+// notes are what the message said besides, such as a wet rope.
+func (rd *reading) notes() []string {
+	var out []string
+	for i, e := range rd.elems {
+		if e.term == nil || e.term.note == bridled && rd.slung() || e.term.near && rd.at(i+1).fig == nil {
+			continue
+		}
+		for _, n := range []string{e.term.note, redirecting[e.term.block]} {
+			if n != "" && !slices.Contains(out, n) {
+				out = append(out, n)
+			}
+		}
+	}
+	return out
+}
