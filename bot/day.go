@@ -3,6 +3,7 @@ package bot
 import (
 	"cmp"
 	"context"
+	"errors"
 	"fmt"
 	"slices"
 	"time"
@@ -54,7 +55,8 @@ type Day struct {
 	From, To time.Time
 	Channels []Group
 	People   []Group
-	Asked    []Asked // newest first
+	Asked    []Asked        // newest first
+	Jobs     map[string]Job // what held in each channel at the end of the day
 }
 
 const dateForm = "2006-01-02"
@@ -85,14 +87,45 @@ func (c *Clerk) day(ctx context.Context, workspace string, l Look, now time.Time
 		return Day{}, fmt.Errorf("read the day: %w", err)
 	}
 	entries = slices.DeleteFunc(entries, func(e Entry) bool { return e.Workspace != workspace })
-	for i, e := range entries {
-		a := Asked{Entry: e, Flags: flagsOf(e, entries[i+1:])}
+	for _, a := range Flagged(entries) {
 		if l.holds(a) {
 			d.add(a)
 		}
 	}
 	slices.Reverse(d.Asked)
-	return d, nil
+	d.Jobs, err = c.jobsOf(ctx, workspace, d)
+	return d, err
+}
+
+// jobsOf are the jobs of a day's channels. Where one was told anew since, it is
+// the last that was told on the day.
+func (c *Clerk) jobsOf(ctx context.Context, workspace string, d Day) (map[string]Job, error) {
+	jobs := map[string]Job{}
+	for _, g := range d.Channels {
+		e, err := c.Journal.Job(ctx, workspace, g.Name)
+		if err != nil && !errors.Is(err, ErrNotLogged) {
+			return nil, fmt.Errorf("read the jobs of the day: %w", err)
+		}
+		if !e.Asked.Before(d.To) {
+			i := slices.IndexFunc(d.Asked, func(a Asked) bool { return a.Channel == g.Name && a.setsJob() })
+			if i < 0 {
+				continue
+			}
+			e = d.Asked[i].Entry
+		}
+		jobs[g.Name] = JobOf(e)
+	}
+	return jobs, nil
+}
+
+// Flagged are the entries of a day, oldest first, with the reasons to look at
+// them again.
+func Flagged(entries []Entry) []Asked {
+	out := make([]Asked, 0, len(entries))
+	for i, e := range entries {
+		out = append(out, Asked{Entry: e, Flags: flagsOf(e, entries[i+1:])})
+	}
+	return out
 }
 
 // holds says whether a question is looked at.

@@ -17,7 +17,7 @@ func (v Voice) DayTitle(d Day) string {
 func (v Voice) GroupLine(g Group) string {
 	heaviest := v.s.word("none")
 	if g.Heaviest > 0 {
-		heaviest = v.s.heavy(g.Heaviest) + " (" + v.s.other().heavy(g.Heaviest) + ")"
+		heaviest = v.Pick(g.Heaviest)
 	}
 	return v.s.say("Questions: %s. Heaviest pick: %s. Over the limit: %s. Not confirmed: %s. Never completed: %s.",
 		count(g.Questions), heaviest, count(g.Flagged[Over]), count(g.Flagged[Unconfirmed]), count(g.Flagged[Unfinished]))

@@ -55,19 +55,29 @@ func words(r *http.Request) (text, note string) {
 	return text, ""
 }
 
+// slash is the desk's command, and shortcut its entry in the menu of a
+// message, as the app's manifest names them.
+const (
+	slash    = "/heft"
+	shortcut = "work_out"
+)
+
 // say hangs up a ticket, or adds to one. The tick for the desk puts its
 // mention in front, which a message in a channel needs; what a person typed
-// is escaped, so that it pings nobody.
+// is escaped, so that it pings nobody but the crew named in it.
 func (p *page) say(r *http.Request, a act) (string, string) {
 	text, note := words(r)
 	if note != "" {
 		return "write", note
 	}
+	if r.PostFormValue("alone") != "" && !strings.HasPrefix(text, "/") {
+		text = slash + " " + text
+	}
 	if command, rest, ok := command(text); ok {
-		if _, err := p.space.Command(a.channel, a.user, command, rest); err != nil {
+		if _, err := p.space.Command(a.channel, a.user, command, p.space.Typed(rest)); err != nil {
 			return "write", "failed"
 		}
-		return "", ""
+		return "tickets", ""
 	}
 	text = p.space.Typed(text)
 	if r.PostFormValue("desk") != "" && a.place.Job != "direct" && !strings.Contains(text, p.space.Mention()) {
@@ -136,6 +146,28 @@ func (p *page) press(r *http.Request, a act) (string, string) {
 		return "", ""
 	}
 	return anchor(ts), ""
+}
+
+// workOut chooses the desk's entry in the menu of a message.
+func (p *page) workOut(r *http.Request, a act) (string, string) {
+	for _, m := range a.snap.Messages[a.channel] {
+		if m.TS != r.PostFormValue("ts") || m.For != "" {
+			continue
+		}
+		if _, err := p.space.Shortcut(m, a.user, shortcut); err != nil {
+			return anchor(m.TS), "failed"
+		}
+		return anchor(m.TS), ""
+	}
+	return "", "gone"
+}
+
+// restart switches the desk off and on.
+func (p *page) restart(r *http.Request, _ act) (string, string) {
+	if err := p.desk.Restart(r.Context()); err != nil {
+		return "", "failed"
+	}
+	return "", "restarted"
 }
 
 // submit sends the form on the role's screen.

@@ -1,9 +1,14 @@
 package practice_test
 
 import (
+	"context"
+	"errors"
 	"fmt"
+	"net/http/httptest"
 	"strings"
 	"testing"
+
+	"heft/bot/practice"
 )
 
 const buttons = `[{"type":"section","text":{"type":"mrkdwn","text":"*Which* maple?"},"fields":[{"type":"mrkdwn","text":"one"}]},` +
@@ -81,4 +86,89 @@ func TestCommandAndDismiss(t *testing.T) {
 	r.want(page, `role="dialog"`)
 	_, page = r.post("/dismiss")
 	r.without(page, `role="dialog"`)
+}
+
+// Whoever is named behind an @ is mentioned, in a ticket, a correction and a
+// command; nobody else is pinged.
+func TestNaming(t *testing.T) {
+	r := open(t, nil)
+	r.post("/say", "text", "arborist @inge, not @everyone, inge@example.org", "desk", "1")
+	m := r.space.Messages(mill)[0]
+	if m.Text != r.space.Mention()+" arborist <@U0INGE0003>, not @everyone, inge@example.org" {
+		t.Errorf("said %q", m.Text)
+	}
+	_, page := r.get("/?job=" + mill)
+	r.want(page, ">arborist @inge, not @everyone, inge@example.org</textarea>")
+	r.want(seen(page), "arborist @Inge , not")
+	r.post("/correct", "ts", m.TS, "text", "arborist @Teo")
+	if got := r.space.Messages(mill)[0].Text; got != r.space.Mention()+" arborist <@U0TEO00002>" {
+		t.Errorf("corrected to %q", got)
+	}
+	r.post("/say", "text", "/heft arborist @inge")
+	if told := r.next(); told["text"] != "arborist <@U0INGE0003>" {
+		t.Errorf("told %v", told)
+	}
+}
+
+// Asked alone, a ticket is the command; chosen on one that only the crew
+// reads, the entry of its menu.
+func TestAskingInOtherWays(t *testing.T) {
+	r := open(t, nil)
+	r.reply = `{"text":"plan on 530 lb"}`
+	_, page := r.post("/say", "text", "14 in red oak log 6 ft", "desk", "1", "alone", "1")
+	if told := r.next(); told["command"] != "/heft" || told["text"] != "14 in red oak log 6 ft" {
+		t.Errorf("told %v", told)
+	}
+	r.want(seen(page), "plan on 530 lb", "Only you see this")
+	r.without(seen(page), "Follow up on") // nobody can write under it
+	r.reply = ""
+	r.post("/say", "text", "for the desk", "desk", "1")
+	r.post("/say", "text", "16 in red oak log 6 ft", "who", "climber")
+	_, page = r.get("/?job=" + mill)
+	if n := strings.Count(page, "/workout"); n != 1 {
+		t.Errorf("%d tickets can be worked out", n)
+	}
+	said := r.space.Messages(mill)
+	r.post("/workout", "ts", said[len(said)-1].TS)
+	told := r.next()
+	if told["type"] != "message_action" || told["callback_id"] != "work_out" || told["user"].(map[string]any)["id"] != rosa {
+		t.Errorf("told %v", told)
+	}
+	_, page = r.post("/workout", "ts", said[0].TS) // one for a single reader
+	r.want(seen(page), "not there any more")
+}
+
+// What leads to a message of the workspace leads to its ticket.
+func TestLinksLeadToTickets(t *testing.T) {
+	r := open(t, nil)
+	link := func(to string) string {
+		return `{"type":"actions","elements":[{"type":"button","action_id":"open","url":"` + to + `","text":{"type":"plain_text","text":"Open"}}]}`
+	}
+	m := r.space.Say(mill, rosa, "14 in")
+	at := "https://crew.example/archives/" + mill + "/p" + strings.Replace(m.TS, ".", "", 1)
+	r.call("views.publish", "user_id", rosa, "view", `{"type":"home","blocks":[`+link(at)+`,`+link(at+"?thread_ts=1.2")+`,`+link("https://example.org/")+
+		`,{"type":"section","text":{"type":"mrkdwn","text":"at <#`+mill+`>"}}]}`)
+	_, page := r.get("/?front=1&job=C0QUARRYRD")
+	to := `href="/?job=` + mill + `&amp;lang=en&amp;who=groundworker#t` + strings.Replace(m.TS, ".", "-", 1) + `"`
+	if n := strings.Count(page, to); n != 2 {
+		t.Errorf("%d links to %s in %s", n, to, page)
+	}
+	r.without(page, "example.org")
+	r.want(seen(page), "at Mill Lane")
+}
+
+func TestSwitchingTheDeskOffAndOn(t *testing.T) {
+	var fault error
+	space, off := open(t, nil).space, 0
+	server := httptest.NewServer(practice.New(space, practice.Desk{Restart: func(context.Context) error { off++; return fault }}))
+	defer server.Close()
+	r := &rig{T: t, space: space, page: server}
+	_, page := r.post("/restart")
+	if off != 1 {
+		t.Errorf("switched %d times", off)
+	}
+	r.want(page, "It forgot nothing.", `class="note good"`)
+	fault = errors.New("it stayed off")
+	_, page = r.post("/restart")
+	r.want(page, "The desk did not take that.")
 }

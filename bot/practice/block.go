@@ -1,6 +1,8 @@
 package practice
 
 import (
+	"regexp"
+	"slices"
 	"strings"
 
 	"heft/bot/standin"
@@ -42,6 +44,7 @@ type element struct {
 	Place   place
 	Target  target
 	Label   string
+	To      string // where it leads, in the page
 	Speak   string // what is read out instead of the label
 	Style   string
 	Options []standin.Option
@@ -100,6 +103,9 @@ func (b *builder) element(e standin.Element, on target) element {
 		Kind: e.Type, Place: b.place, Target: on, Speak: e.Label, Style: e.Style, Options: e.Options, Confirm: e.Confirm,
 		Text: b.spoken(e.Text),
 	}
+	if e.URL != "" {
+		v.To = b.leads(e.URL)
+	}
 	if e.Text != nil {
 		v.Label = e.Text.Shown()
 	}
@@ -116,6 +122,25 @@ func (b *builder) element(e standin.Element, on target) element {
 		v.Image = pictured(e.AltText, e.File)
 	}
 	return v
+}
+
+// archived is the address of a message (documented: chat.getPermalink).
+var archived = regexp.MustCompile(`/archives/([A-Z0-9]+)/p(\d+)(\d{6})(?:\?|$)`)
+
+// leads is the page that shows what an address of the workspace leads to. What
+// is said in somebody else's conversation with the desk is not shown: it leads
+// to one's own.
+func (b *builder) leads(address string) string {
+	at := archived.FindStringSubmatch(address)
+	if at == nil {
+		return "/?" + b.place.Query()
+	}
+	to := b.place
+	to.Front, to.Job = false, "direct"
+	if slices.Contains(jobs, at[1]) {
+		to.Job = at[1]
+	}
+	return "/?" + to.Query() + "#" + anchor(at[2]+"."+at[3])
 }
 
 func pictured(alt string, file *standin.FileRef) *image {

@@ -29,9 +29,13 @@ func (b *builder) sheet() *sheet {
 	}
 	for i, l := range lessons {
 		to := place{Lang: b.place.Lang, Who: roles[l.Role].Key, Job: jobs[l.Job]}
+		way := "&draft=" + strconv.Itoa(i+1) + "#write"
+		if l.Tap {
+			way = "#tickets"
+		}
 		s.Lessons = append(s.Lessons, try{
 			Ask: b.texts.lesson(i, "ask"), Why: b.texts.lesson(i, "why"), Role: roles[l.Role].Key,
-			Follows: l.Follows, To: "/?" + to.Query() + "&draft=" + strconv.Itoa(i+1) + "#write",
+			Follows: l.Follows, Tap: l.Tap, To: "/?" + to.Query() + way,
 		})
 	}
 	if b.place.Front {

@@ -30,26 +30,40 @@ var templates = template.Must(template.New("").Funcs(template.FuncMap{
 // page is the practice page of one workspace.
 type page struct {
 	space *standin.Workspace
-	sheet func(context.Context, io.Writer) error
-	zone  *time.Location
+	desk  Desk
 }
 
-// New returns the page as a handler. The day sheet is written by the
-// function; where it is nil, the page offers none.
-func New(space *standin.Workspace, daySheet func(context.Context, io.Writer) error) http.Handler {
-	p := &page{space: space, sheet: daySheet, zone: time.Local}
+// Desk is what the page can have done around the desk, and where its clock
+// hangs. What is nil is not offered; a zone that is nil is this machine's.
+type Desk struct {
+	DaySheet func(context.Context, io.Writer) error // writes the day sheet
+	Restart  func(context.Context) error            // switches the desk off and on
+	Zone     *time.Location
+}
+
+// New returns the page as a handler.
+func New(space *standin.Workspace, desk Desk) http.Handler {
+	if desk.Zone == nil {
+		desk.Zone = time.Local
+	}
+	p := &page{space: space, desk: desk}
 	mux := http.NewServeMux()
 	mux.HandleFunc("GET /{$}", p.show)
 	mux.HandleFunc("GET /changes", p.changes)
 	mux.HandleFunc("GET /picture/{id}", p.picture)
+	mux.HandleFunc("GET /file/{id}", p.file)
 	mux.HandleFunc("GET /page.css", asset("page/page.css", "text/css; charset=utf-8"))
 	mux.HandleFunc("GET /page.mjs", asset("page/page.mjs", "text/javascript; charset=utf-8"))
 	mux.HandleFunc("GET /icon.svg", asset("page/icon.svg", "image/svg+xml"))
-	if daySheet != nil {
+	if desk.DaySheet != nil {
 		mux.HandleFunc("GET /day", p.day)
+	}
+	if desk.Restart != nil {
+		mux.HandleFunc("POST /restart", p.acting(p.restart))
 	}
 	for path, do := range map[string]func(*http.Request, act) (string, string){
 		"/say": p.say, "/correct": p.correct, "/press": p.press, "/submit": p.submit, "/dismiss": p.dismiss, "/front": p.front,
+		"/workout": p.workOut,
 	} {
 		mux.HandleFunc("POST "+path, p.acting(do))
 	}
@@ -90,7 +104,7 @@ func asset(name, kind string) http.HandlerFunc {
 // builder reads who is where off a request; what it does not know is the
 // first of its kind.
 func (p *page) builder(r *http.Request) *builder {
-	b := &builder{snap: p.space.Snapshot(), users: map[string]standin.User{}, zone: p.zone, role: roles[0]}
+	b := &builder{snap: p.space.Snapshot(), users: map[string]standin.User{}, zone: p.desk.Zone, role: roles[0]}
 	b.place.Lang, b.texts = speaking(r)
 	if i := slices.IndexFunc(roles, func(o role) bool { return o.Key == r.FormValue("who") }); i >= 0 {
 		b.role = roles[i]
@@ -109,13 +123,13 @@ func (p *page) builder(r *http.Request) *builder {
 func (p *page) show(w http.ResponseWriter, r *http.Request) {
 	b := p.builder(r)
 	s := b.sheet()
-	s.Day = p.sheet != nil
+	s.Day, s.Restart = p.desk.DaySheet != nil && b.role.User == Supervisor, p.desk.Restart != nil
 	if note := r.FormValue("note"); note != "" {
 		if words, ok := b.texts["note."+note]; ok {
-			s.Note = words
+			s.Note, s.Good = words, note == "restarted"
 		}
 	}
-	if n, err := strconv.Atoi(r.FormValue("draft")); err == nil && n >= 1 && n <= len(lessons) {
+	if n, err := strconv.Atoi(r.FormValue("draft")); err == nil && n >= 1 && n <= len(lessons) && !lessons[n-1].Tap {
 		s.draft(n - 1)
 	}
 	var out bytes.Buffer
@@ -127,27 +141,14 @@ func (p *page) show(w http.ResponseWriter, r *http.Request) {
 	_, _ = out.WriteTo(w) // who hung up reads nothing
 }
 
-// picture serves a file of the workspace, as what its bytes are where that
-// is a picture, and as nothing to look at otherwise.
-func (p *page) picture(w http.ResponseWriter, r *http.Request) {
-	f, ok := p.space.File(r.PathValue("id"))
-	kind := http.DetectContentType(f.Content)
-	if !ok || !slices.Contains([]string{"image/png", "image/jpeg", "image/gif", "image/webp"}, kind) {
-		http.NotFound(w, r)
-		return
-	}
-	w.Header().Set("Content-Type", kind)
-	_, _ = w.Write(f.Content) // who hung up sees nothing
-}
-
 // day shows the day's sheet, which stands alone and brings its own style.
 func (p *page) day(w http.ResponseWriter, r *http.Request) {
 	var out bytes.Buffer
-	if err := p.sheet(r.Context(), &out); err != nil {
+	if err := p.desk.DaySheet(r.Context(), &out); err != nil {
 		http.Error(w, "The day sheet cannot be made: "+err.Error(), http.StatusInternalServerError)
 		return
 	}
-	w.Header().Set("Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; frame-ancestors 'none'")
+	w.Header().Set("Content-Security-Policy", alone)
 	w.Header().Set("Content-Type", "text/html; charset=utf-8")
 	_, _ = out.WriteTo(w) // who hung up reads nothing
 }

@@ -126,6 +126,17 @@ func TestPictures(t *testing.T) {
 	if resp, _ := r.get("/picture/" + share("b.png", []byte("<html><script>x</script>"))); resp.StatusCode != http.StatusNotFound {
 		t.Errorf("a page as a picture: %d %v", resp.StatusCode, resp.Header)
 	}
+	// Another file is a link, and what it holds runs nowhere.
+	id = share("day.html", []byte("<!doctype html><title>day</title><script>x</script>"))
+	_, page = r.get("/?job=" + mill)
+	r.want(page, `<a class="button" href="/file/`+id+`">day.html</a>`)
+	resp, day := r.get("/file/" + id)
+	if h := resp.Header; h.Get("Content-Type") != "text/html; charset=utf-8" || !strings.Contains(h.Get("Content-Security-Policy"), "default-src 'none'") || !strings.Contains(day, "<title>day") {
+		t.Errorf("%v: %q", h, day)
+	}
+	if resp, _ := r.get("/file/" + share("day.csv", []byte("<b>1,2"))); resp.Header.Get("Content-Type") != "text/plain; charset=utf-8" {
+		t.Errorf("%v", resp.Header)
+	}
 }
 
 // WHATWG HTML, server-sent events: id and data, and an empty line.
@@ -161,14 +172,14 @@ func TestChanges(t *testing.T) {
 func TestLessonsFillTheTicket(t *testing.T) {
 	r := open(t, nil)
 	_, page := r.get("/?draft=3&who=climber&job=" + mill)
-	r.want(page, "autofocus>600 lb limb, 1 wrap</textarea>")
+	r.want(page, "autofocus>maple limb 12 in 15 ft</textarea>")
 	_, page = r.get("/?draft=2&job=" + mill)
 	r.want(page, `name="text" rows="3" maxlength="3000" required aria-describedby="hint" enterkeyhint="send" autofocus>what about 16 ft`)
 	asked := r.space.Say(mill, rosa, r.space.Mention()+" 14 in")
 	r.call("chat.postMessage", "channel", mill, "thread_ts", asked.TS, "text", "Plan on it.")
 	_, page = r.get("/?draft=2&job=" + mill)
 	r.want(page, `<details class="more" open>`, `rows="2" maxlength="3000" required enterkeyhint="send" autofocus>what about 16 ft`)
-	if n := strings.Count(page, `draft=`); n != 10 {
+	if n := strings.Count(page, `<li><a href="/?job=`); n != 10 {
 		t.Errorf("%d lessons", n)
 	}
 }
@@ -179,8 +190,10 @@ func TestDaySheet(t *testing.T) {
 		_, _ = io.WriteString(w, "<h1>Rigging questions</h1>")
 		return fault
 	})
-	_, page := r.get("/")
+	_, page := r.get("/?who=supervisor")
 	r.want(page, `href="/day"`)
+	_, page = r.get("/?who=climber")
+	r.without(page, `href="/day"`)
 	if _, day := r.get("/day"); day != "<h1>Rigging questions</h1>" {
 		t.Errorf("the day: %q", day)
 	}
@@ -189,8 +202,8 @@ func TestDaySheet(t *testing.T) {
 		t.Errorf("%d: %q", resp.StatusCode, day)
 	}
 	bare := open(t, nil)
-	_, page = bare.get("/")
-	bare.without(page, `href="/day"`)
+	_, page = bare.get("/?who=supervisor")
+	bare.without(page, `href="/day"`, `action="/restart"`)
 	if resp, _ := bare.get("/day"); resp.StatusCode != http.StatusNotFound {
 		t.Errorf("without one: %d", resp.StatusCode)
 	}

@@ -1,10 +1,6 @@
 package practice
 
-import (
-	"crypto/rand"
-
-	"heft/bot/standin"
-)
+import "heft/bot/standin"
 
 // role is who somebody is on the page. Its name is a key of the strings.
 type role struct {
@@ -18,22 +14,20 @@ var roles = []role{
 	{"groundworker", "U0ROSA0001", "D0ROSA0001"},
 	{"climber", "U0TEO00002", "D0TEO00002"},
 	{"arborist", "U0INGE0003", "D0INGE0003"},
-	{"supervisor", "U0SAM00004", "D0SAM00004"},
+	{"supervisor", Supervisor, "D0SAM00004"},
 }
 
-// Supervisor is who sees the day and is told of what is over a limit.
-func Supervisor() string { return roles[3].User }
+// Supervisor is the user who sees the day and may confirm any answer.
+const Supervisor = "U0SAM00004"
 
 // jobs are the three sites of the scenario. Their names and what is to be
 // done there are strings, under these ids.
 var jobs = []string{"C0MILLLANE", "C0SCHOOLYD", "C0QUARRYRD"}
 
-// Scenario is the workspace the page plays in. Each has an id of its own, so
-// that a journal kept over several days takes no event for one of another
-// day.
+// Scenario is the workspace the page plays in: always the same one, so that
+// what a kept journal holds for a job goes on to hold.
 func Scenario() standin.Options {
 	o := standin.Options{
-		Team:    "T" + rand.Text()[:10],
 		BotName: "heft",
 		HomeTab: true,
 		Scopes: []string{
@@ -55,26 +49,43 @@ func Scenario() standin.Options {
 	return o
 }
 
-// lesson is one of the questions to try: who asks it, at which job, and
-// whether it follows up on the last answer there. Its words are strings,
-// under its number.
+// Names are the people and jobs, by their ids.
+func Names() map[string]string {
+	names := map[string]string{}
+	for _, u := range Scenario().Users {
+		names[u.ID] = u.RealName
+	}
+	for _, c := range Scenario().Channels {
+		names[c.ID] = c.Name
+	}
+	for _, r := range roles {
+		names[r.Direct] = "Direct message"
+	}
+	return names
+}
+
+// lesson is one of the questions to try: who asks it, at which job, whether it
+// follows up on the last answer there, and whether it is no question but a
+// button to tap. Its words are strings, under its number.
 type lesson struct {
 	Role    int
 	Job     int
 	Follows bool
+	Tap     bool
 }
 
-// lessons are in the order of a day: first a plain lower, at last what the
-// desk refuses and what it is asked together.
+// lessons are in the order of a day: a plain lower and what it may ask back,
+// the job, a lift and who stands by it, a swing, what is refused, and the
+// other language.
 var lessons = []lesson{
 	{Role: 0, Job: 0},
 	{Role: 0, Job: 0, Follows: true},
-	{Role: 1, Job: 0},
-	{Role: 0, Job: 1},
-	{Role: 1, Job: 1},
-	{Role: 1, Job: 2},
-	{Role: 2, Job: 2},
-	{Role: 2, Job: 1},
 	{Role: 0, Job: 1},
 	{Role: 3, Job: 2},
+	{Role: 1, Job: 2},
+	{Role: 0, Job: 2, Tap: true},
+	{Role: 2, Job: 2, Tap: true},
+	{Role: 1, Job: 2},
+	{Role: 0, Job: 1},
+	{Role: 1, Job: 0},
 }

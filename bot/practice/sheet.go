@@ -31,7 +31,9 @@ type sheet struct {
 	Draft   string
 	Follow  string // the ticket whose follow-up the draft is
 	Note    string
-	Day     bool
+	Good    bool // the note is no complaint
+	Day     bool // the day sheet is offered
+	Restart bool
 }
 
 // place is where a form was filled in: who, and at which job.
@@ -76,6 +78,7 @@ type slip struct {
 	Who       string
 	Role      string // a role's key, or desk
 	Mine      bool
+	Loose     bool // a person's, and not for the desk
 	Clock     string
 	Stamp     string
 	Head      []span // of the desk: the first line, which alone is the answer
@@ -83,6 +86,7 @@ type slip struct {
 	Raw       string // what is corrected
 	Blocks    []block
 	Pictures  []image
+	Files     []link // other than pictures
 	Reactions []string
 	Edited    bool
 	Private   bool
@@ -91,7 +95,7 @@ type slip struct {
 // try is one of the questions to try.
 type try struct {
 	Ask, Why, Role, To string
-	Follows            bool
+	Follows, Tap       bool
 }
 
 // builder makes a sheet out of a snapshot.
@@ -159,7 +163,7 @@ func (b *builder) calls(m standin.Message) bool {
 func (b *builder) slip(m standin.Message) slip {
 	s := slip{
 		Place: b.place, TS: m.TS, Anchor: anchor(m.TS), Who: b.who(m.User), Role: "desk",
-		Mine: m.User == b.role.User, Edited: m.Edited, Private: m.For != "",
+		Mine: m.User == b.role.User, Edited: m.Edited, Private: m.For != "", Loose: m.BotID == "" && !b.calls(m),
 	}
 	if i := slices.IndexFunc(roles, func(r role) bool { return r.User == m.User }); i >= 0 {
 		s.Role = roles[i].Key
@@ -169,7 +173,7 @@ func (b *builder) slip(m standin.Message) slip {
 	text := m.Text
 	if s.Role != "desk" {
 		text = strings.TrimSpace(strings.ReplaceAll(text, b.mention(), ""))
-		s.Raw = entities.Replace(text)
+		s.Raw = entities.Replace(b.unmentioned(text))
 	}
 	switch first, rest, more := strings.Cut(text, "\n"); {
 	case len(m.Blocks) > 0:
@@ -184,6 +188,10 @@ func (b *builder) slip(m standin.Message) slip {
 		s.Body = b.spans(text, m.Plain)
 	}
 	for _, f := range m.Files {
+		if pictureOf(f) == "" {
+			s.Files = append(s.Files, link{Name: f.Name, To: "/file/" + f.ID})
+			continue
+		}
 		s.Pictures = append(s.Pictures, image{At: "/picture/" + f.ID, Alt: f.AltText})
 	}
 	for _, r := range m.Reactions {
@@ -200,6 +208,16 @@ func (b *builder) mention() string {
 		}
 	}
 	return ""
+}
+
+// unmentioned is a text with the names of people as they are typed.
+func (b *builder) unmentioned(text string) string {
+	return angled.ReplaceAllStringFunc(text, func(m string) string {
+		if u, ok := b.users[strings.Trim(m, "<@>")]; ok {
+			return "@" + u.Name
+		}
+		return m
+	})
 }
 
 func anchor(ts string) string { return "t" + strings.ReplaceAll(ts, ".", "-") }

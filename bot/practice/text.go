@@ -2,6 +2,7 @@ package practice
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
 	"heft/bot/standin"
@@ -52,6 +53,8 @@ func (b *builder) spans(text string, plain bool) []span {
 // name is how a piece of markup is shown.
 func (b *builder) name(what, label string) string {
 	switch {
+	case strings.HasPrefix(what, "#") && slices.Contains(jobs, what[1:]):
+		return b.Say(what[1:])
 	case strings.HasPrefix(what, "@"):
 		return "@" + b.who(what[1:])
 	case label != "":

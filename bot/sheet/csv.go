@@ -3,16 +3,19 @@ package sheet
 import (
 	"encoding/csv"
 	"io"
+	"math"
 	"strconv"
+	"strings"
 	"time"
 
 	"heft/bot"
+	"heft/calc/unit"
 )
 
 var header = []string{
 	"asked", "user", "channel", "thread", "workspace", "id", "status", "intent",
 	"plan_kg", "plan_lb", "words", "reply", "delivered", "failure", "calc",
-	"confirmed_by", "confirmed", "note",
+	"confirmed_by", "confirmed", "note", "site", "reading", "flags", "changed_from",
 }
 
 func writeCSV(w io.Writer, day Day, entries []bot.Entry) error {
@@ -20,8 +23,8 @@ func writeCSV(w io.Writer, day Day, entries []bot.Entry) error {
 	if err := out.Write(header); err != nil {
 		return err
 	}
-	for _, e := range entries {
-		if err := out.Write(record(day, e)); err != nil {
+	for _, f := range facts(entries) {
+		if err := out.Write(record(day, f)); err != nil {
 			return err
 		}
 	}
@@ -29,12 +32,16 @@ func writeCSV(w io.Writer, day Day, entries []bot.Entry) error {
 	return out.Error()
 }
 
-func record(day Day, e bot.Entry) []string {
+// up rounds to the next whole unit above: a plan weight is never shown
+// lighter than it is. What is closer to a whole than any weighing is whole.
+func up(x float64) int64 { return int64(math.Ceil(x - 1e-6)) }
+
+func pounds(kg float64) int64 { return up(unit.Mass(kg).Pounds()) }
+
+func record(day Day, f fact) []string {
+	e := f.Entry
 	stamp := func(t time.Time) string { return t.In(day.From.Location()).Format(time.RFC3339) }
-	var kg, lb, delivered, by, confirmed, note string
-	if c := e.Confirmed; c != nil {
-		by, confirmed, note = c.User, stamp(c.At), c.Note
-	}
+	var kg, lb, delivered string
 	if e.PlanKg > 0 {
 		kg, lb = strconv.FormatInt(up(e.PlanKg), 10), strconv.FormatInt(pounds(e.PlanKg), 10)
 	}
@@ -44,8 +51,17 @@ func record(day Day, e bot.Entry) []string {
 	cells := []string{
 		stamp(e.Asked), e.User, e.Channel, e.Thread, e.Workspace, e.ID, string(e.Status), e.Intent,
 		kg, lb, e.Words, e.Reply, delivered, e.Failure, e.Calc,
-		by, confirmed, note,
 	}
+	o := newObject(day, f)
+	flags := make([]string, len(o.Flags))
+	for i, flag := range o.Flags {
+		flags[i] = string(flag)
+	}
+	by, confirmed, note := "", "", ""
+	if c := o.Confirmed; c != nil {
+		by, confirmed, note = c.By, stamp(c.At), c.Note
+	}
+	cells = append(cells, by, confirmed, note, o.Site, o.Reading, strings.Join(flags, " "), o.ChangedFrom)
 	for i := range cells {
 		cells[i] = cell(cells[i])
 	}

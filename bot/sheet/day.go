@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"sort"
 	"time"
+
+	"heft/bot"
 )
 
 // Day is a calendar day somewhere: from its first instant up to, not at, the
@@ -12,6 +14,9 @@ import (
 // 24.
 type Day struct {
 	From, To time.Time
+
+	Jobs  map[Place]bot.Job // what held in each channel at the end of the day
+	Names map[string]string // of people and channels, by their ids
 }
 
 const dateLayout = "2006-01-02"

@@ -5,6 +5,8 @@ import (
 	_ "embed"
 	"html/template"
 	"io"
+	"slices"
+	"strings"
 
 	"heft/bot"
 )
@@ -16,39 +18,82 @@ var page = template.Must(template.New("sheet").Parse(pageText))
 
 // entryRow is one question on the page, all of it plain text.
 type entryRow struct {
-	Time, Who, Channel, Outcome, Plan, Words, Reply, Failure, Confirmed string
+	Time, Who, Words, Read, Changed string
+	Answer, Rest, Plan, Confirmed   string
+	Outcome, Failure, Next          string
+	Flags                           []string
 }
 
-// confirmedBy says who stands by an answer, when and with what note.
-func confirmedBy(day Day, e bot.Entry) string {
-	c := e.Confirmed
-	if c == nil {
-		return ""
-	}
-	said := "by " + plain(c.User) + " at " + day.clock(c.At)
-	if c.Note != "" {
-		said += ": " + plain(c.Note)
-	}
-	return said
+// site is a channel on the page: its job, its crew, and what they asked.
+type site struct {
+	Name, Channel, Arborist string
+	Crew, InForce           []string
+	Rows                    []entryRow
 }
 
 func writeHTML(w io.Writer, day Day, entries []bot.Entry) error {
-	rows := make([]entryRow, 0, len(entries))
-	for _, e := range entries {
-		rows = append(rows, entryRow{
-			Time: day.clock(e.Asked), Who: plain(e.User), Channel: plain(e.Channel),
-			Outcome: plain(outcome(e)), Plan: weight(e.PlanKg),
-			Words: plain(e.Words), Reply: plain(e.Reply), Failure: plain(e.Failure),
-			Confirmed: confirmedBy(day, e),
-		})
-	}
+	list := facts(entries)
 	out := bufio.NewWriter(w)
 	err := page.Execute(out, struct {
-		Title, Totals string
-		Rows          []entryRow
-	}{day.title(), sum(entries).String(), rows})
+		Title   string
+		Nothing string
+		Tallies []tally
+		Sites   []site
+	}{day.title(), nothing, sum(day, list).tallies(), day.sites(list)})
 	if err != nil {
 		return err
 	}
 	return out.Flush()
+}
+
+// sites are the channels in the order in which they first asked.
+func (d Day) sites(list []fact) []site {
+	var out []site
+	at := map[Place]int{}
+	for _, f := range list {
+		i, known := at[f.place]
+		if !known {
+			i = len(out)
+			at[f.place] = i
+			out = append(out, d.site(f.place))
+		}
+		if who := d.named(plain(f.User)); !slices.Contains(out[i].Crew, who) {
+			out[i].Crew = append(out[i].Crew, who)
+		}
+		out[i].Rows = append(out[i].Rows, d.row(f))
+	}
+	return out
+}
+
+// site is a channel before anything was asked there.
+func (d Day) site(p Place) site {
+	name, inForce := d.Jobs[p].Told(bot.VoiceOf(""))
+	s := site{Name: plain(name), Channel: d.named(plain(p.Channel)), Arborist: d.named(plain(d.Jobs[p].Arborist()))}
+	if s.Name == "" {
+		s.Name, s.Channel = s.Channel, ""
+	}
+	if s.Name == "" {
+		s.Name = "On a terminal"
+	}
+	if s.Channel == s.Name {
+		s.Channel = ""
+	}
+	for _, fact := range inForce {
+		s.InForce = append(s.InForce, plain(fact))
+	}
+	return s
+}
+
+func (d Day) row(f fact) entryRow {
+	r := entryRow{
+		Time: d.clock(f.Asked.Asked), Who: d.named(plain(f.User)), Words: d.named(plain(f.Words)), Read: plain(f.reading),
+		Changed: d.changed(f), Answer: d.named(plain(headline(f.Reply))), Plan: weight(f.PlanKg, d.metric(f)),
+		Confirmed: d.confirmed(f.Entry), Outcome: plain(outcome(f.Entry)), Failure: plain(f.Failure), Flags: f.flagged(),
+	}
+	_, rest, _ := strings.Cut(f.Reply, "\n")
+	r.Rest = d.named(plain(rest))
+	if f.next != nil {
+		r.Next = "Another answer took its place at " + d.clock(f.next.Asked)
+	}
+	return r
 }

@@ -34,6 +34,11 @@ type object struct {
 	Schema    int             `json:"schema"`
 	Question  json.RawMessage `json:"question,omitempty"`
 	Result    json.RawMessage `json:"result,omitempty"`
+
+	Site        string     `json:"site,omitempty"`
+	Reading     string     `json:"reading,omitempty"`
+	Flags       []bot.Flag `json:"flags,omitempty"`
+	ChangedFrom string     `json:"changed_from,omitempty"` // the words in whose place these were taken
 }
 
 // confirmation is that somebody stands by an answer, on site.
@@ -46,8 +51,8 @@ type confirmation struct {
 func writeJSON(w io.Writer, day Day, entries []bot.Entry) error {
 	out := bufio.NewWriter(w)
 	fmt.Fprint(out, "[")
-	for i, e := range entries {
-		line, err := json.Marshal(newObject(day, e))
+	for i, f := range facts(entries) {
+		line, err := json.Marshal(newObject(day, f))
 		if err != nil {
 			return err
 		}
@@ -64,13 +69,18 @@ func writeJSON(w io.Writer, day Day, entries []bot.Entry) error {
 	return out.Flush()
 }
 
-func newObject(day Day, e bot.Entry) object {
+func newObject(day Day, f fact) object {
+	e := f.Entry
 	o := object{
 		ID: e.ID, Asked: e.Asked.In(day.From.Location()),
 		Workspace: e.Workspace, Channel: e.Channel, Thread: e.Thread, User: e.User,
 		Words: e.Words, Status: e.Status, Intent: e.Intent, PlanKg: e.PlanKg, Reply: e.Reply,
 		Failure: e.Failure, Calc: e.Calc, Schema: e.Schema,
-		Question: raw(e.Question), Result: raw(e.Result),
+		Question: raw(e.Question), Result: raw(e.Result), Reading: f.reading, Flags: f.Flags,
+	}
+	o.Site, _ = day.Jobs[f.place].Told(bot.VoiceOf(""))
+	if f.was != nil {
+		o.ChangedFrom = f.was.Words
 	}
 	if math.IsNaN(e.PlanKg) || math.IsInf(e.PlanKg, 0) {
 		o.PlanKg = 0

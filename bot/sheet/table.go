@@ -21,20 +21,21 @@ const (
 func writeTable(w io.Writer, day Day, entries []bot.Entry) error {
 	out := bufio.NewWriter(w)
 	fmt.Fprintf(out, "%s\n\n", day.title())
-	if len(entries) > 0 {
+	list := facts(entries)
+	if len(list) > 0 {
 		tab := tabwriter.NewWriter(out, 0, 0, 2, ' ', 0)
 		row(tab, "TIME", "WHO", "CHANNEL", "OUTCOME", "PLAN WEIGHT", "QUESTION", "ANSWER")
-		for _, e := range entries {
-			row(tab, day.clock(e.Asked), short(e.User, nameWidth), short(e.Channel, nameWidth),
-				short(outcome(e), outcomeWidth), weight(e.PlanKg), short(e.Words, wordsWidth),
-				short(headline(e.Reply), answerWidth))
+		for _, f := range list {
+			row(tab, day.clock(f.Asked.Asked), short(day.named(f.User), nameWidth), short(day.named(f.Channel), nameWidth),
+				short(f.marked(), outcomeWidth), weight(f.PlanKg, day.metric(f)), short(day.named(f.Words), wordsWidth),
+				short(day.named(headline(f.Reply)), answerWidth))
 		}
 		if err := tab.Flush(); err != nil {
 			return err
 		}
 		fmt.Fprintln(out)
 	}
-	fmt.Fprintln(out, sum(entries))
+	fmt.Fprintln(out, sum(day, list))
 	return out.Flush()
 }
 

@@ -2,12 +2,10 @@ package sheet
 
 import (
 	"fmt"
-	"math"
-
-	"github.com/dustin/go-humanize"
+	"slices"
+	"strconv"
 
 	"heft/bot"
-	"heft/calc/unit"
 )
 
 // nothing is what an empty day says.
@@ -17,24 +15,32 @@ const nothing = "Nothing was asked on this day."
 type totals struct {
 	questions, answered, askedBack, refused, undelivered int
 
+	over, unconfirmed, unfinished, confirmed, changed int
+
 	heaviest float64 // plan weight, kg
+	metric   bool    // it is said in metric units first
 }
 
-func sum(entries []bot.Entry) totals {
-	t := totals{questions: len(entries)}
-	for _, e := range entries {
-		switch e.Status {
-		case bot.Answered:
-			t.answered++
-		case bot.Needs:
-			t.askedBack++
-		case bot.Refused:
-			t.refused++
+func sum(day Day, list []fact) totals {
+	t := totals{questions: len(list)}
+	count := func(n *int, holds bool) {
+		if holds {
+			*n++
 		}
-		if e.Delivered == nil {
-			t.undelivered++
+	}
+	for _, f := range list {
+		count(&t.answered, f.Status == bot.Answered)
+		count(&t.askedBack, f.Status == bot.Needs)
+		count(&t.refused, f.Status == bot.Refused)
+		count(&t.undelivered, f.Delivered == nil)
+		count(&t.over, slices.Contains(f.Flags, bot.Over))
+		count(&t.unconfirmed, slices.Contains(f.Flags, bot.Unconfirmed))
+		count(&t.unfinished, slices.Contains(f.Flags, bot.Unfinished))
+		count(&t.confirmed, f.Confirmed != nil)
+		count(&t.changed, f.was != nil)
+		if f.PlanKg > t.heaviest {
+			t.heaviest, t.metric = f.PlanKg, day.metric(f)
 		}
-		t.heaviest = max(t.heaviest, e.PlanKg)
 	}
 	return t
 }
@@ -50,43 +56,40 @@ func (t totals) String() string {
 	}
 	heaviest := "No plan weight given."
 	if t.heaviest > 0 {
-		heaviest = "Heaviest plan weight " + weight(t.heaviest) + "."
+		heaviest = "Heaviest pick " + weight(t.heaviest, t.metric) + "."
 	}
-	return fmt.Sprintf("%d %s: %d answered, %d asked back, %d refused. %s %d not delivered.",
-		t.questions, noun, t.answered, t.askedBack, t.refused, heaviest, t.undelivered)
+	return fmt.Sprintf("%d %s: %d answered, %d asked back, %d refused. %s %d not delivered. "+
+		"%d over the limit, %d not confirmed, %d never completed; %d confirmed on site, %d changed after being asked.",
+		t.questions, noun, t.answered, t.askedBack, t.refused, heaviest, t.undelivered,
+		t.over, t.unconfirmed, t.unfinished, t.confirmed, t.changed)
 }
 
-// weight prints a plan weight in both systems, empty where there is none.
-func weight(kg float64) string {
-	if kg <= 0 {
-		return ""
-	}
-	return humanize.Comma(up(kg)) + " kg (" + humanize.Comma(pounds(kg)) + " lb)"
+// tally is one number of the day, as the page shows it.
+type tally struct {
+	What, Count string
+	Alarm       bool // somebody should look
 }
 
-func pounds(kg float64) int64 { return up(unit.Mass(kg).Pounds()) }
-
-// up rounds to the next whole unit above: a plan weight is never shown
-// lighter than it is. What is closer to a whole than any weighing is whole.
-func up(x float64) int64 { return int64(math.Ceil(x - 1e-6)) }
-
-// outcome is what became of a question, in words.
-func outcome(e bot.Entry) string {
-	said := string(e.Status)
-	if e.Status == bot.Needs {
-		said = "asked back"
+// tallies are the totals, one by one.
+func (t totals) tallies() []tally {
+	heaviest := weight(t.heaviest, t.metric)
+	if heaviest == "" {
+		heaviest = "none"
 	}
-	if e.Delivered == nil {
-		said += ", not delivered"
+	out := []tally{{What: "questions", Count: strconv.Itoa(t.questions)}, {What: "heaviest pick", Count: heaviest}}
+	for _, x := range []struct {
+		what string
+		n    int
+		look bool
+	}{
+		{"over the limit", t.over, true}, {"not confirmed", t.unconfirmed, true}, {"never completed", t.unfinished, true},
+		{"refused", t.refused, false}, {"confirmed on site", t.confirmed, false}, {"changed after", t.changed, false},
+		{"not delivered", t.undelivered, true},
+	} {
+		if x.n == 0 && x.what == "not delivered" {
+			continue
+		}
+		out = append(out, tally{What: x.what, Count: strconv.Itoa(x.n), Alarm: x.look && x.n > 0})
 	}
-	if e.OverLimit() {
-		said += ", over limit"
-	}
-	switch {
-	case e.Confirmed != nil:
-		said += ", confirmed"
-	case e.ToConfirm():
-		said += ", not confirmed"
-	}
-	return said
+	return out
 }

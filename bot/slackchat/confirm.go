@@ -42,7 +42,11 @@ func (c *Chat) confirming(self identity, data slack.InteractionCallback, act *sl
 // decline says to one person why nothing was confirmed.
 func (c *Chat) decline(ctx context.Context, to standing, user string, e bot.Entry, why error) {
 	c.log.InfoContext(ctx, "not confirmed", bot.KeyEvent, to.ID, bot.KeyErr, why)
-	c.whisper(ctx, to.Channel, to.Thread, user, e.Voice().Declined(why, e))
+	first := ""
+	if e.Confirmed != nil {
+		first = e.Confirmed.User
+	}
+	c.whisper(ctx, to, user, e.Voice().Declined(why, e), first)
 }
 
 // confirmForm asks for a note.
@@ -94,13 +98,17 @@ func (c *Chat) confirmed(self identity, data slack.InteractionCallback) task {
 	}}
 }
 
-// whisper shows text to one person.
-func (c *Chat) whisper(ctx context.Context, channel, thread, user, text string) {
-	with := []slack.MsgOption{slack.MsgOptionBlocks(slack.NewSectionBlock(plain(text), nil, nil)), slack.MsgOptionPostEphemeral(user)}
-	if thread != "" {
-		with = append(with, slack.MsgOptionTS(thread))
+// whisper shows text to one person where they acted. It may name another.
+func (c *Chat) whisper(ctx context.Context, at standing, user, text, other string) {
+	said := plain(text)
+	if other != "" {
+		said = naming(text, other)
 	}
-	if _, err := c.send(ctx, channel, text, with...); err != nil {
+	with := []slack.MsgOption{slack.MsgOptionBlocks(slack.NewSectionBlock(said, nil, nil)), slack.MsgOptionPostEphemeral(user)}
+	if at.Thread != "" {
+		with = append(with, slack.MsgOptionTS(at.Thread))
+	}
+	if _, err := c.send(ctx, at.Channel, text, with...); err != nil {
 		c.log.WarnContext(ctx, "a person was not told", bot.KeyErr, hide(err))
 	}
 }

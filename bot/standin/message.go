@@ -2,6 +2,7 @@ package standin
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 	"time"
 )
@@ -99,12 +100,24 @@ func (m Message) Links() []string {
 	return links
 }
 
+// named is a name behind an @, not in the middle of a word.
+var named = regexp.MustCompile(`(^|[^\w@])@([\p{L}\d._-]*[\p{L}\d])`)
+
 // Typed turns what a person types into what the platform keeps: the three
-// entities, and the bot's name behind an @ as a mention.
+// entities, and the name of somebody there, or of the bot, behind an @ as a
+// mention.
 func (w *Workspace) Typed(text string) string {
 	escaped := strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;").Replace(text)
-	name := regexp.MustCompile(`@` + regexp.QuoteMeta(w.opts.BotName) + `\b`)
-	return name.ReplaceAllLiteralString(escaped, w.Mention())
+	bot, _ := w.user(w.botUser)
+	there := append(slices.Clone(w.opts.Users), bot)
+	return named.ReplaceAllStringFunc(escaped, func(m string) string {
+		parts := named.FindStringSubmatch(m)
+		i := slices.IndexFunc(there, func(u User) bool { return strings.EqualFold(u.Name, parts[2]) })
+		if i < 0 {
+			return m
+		}
+		return parts[1] + "<@" + there[i].ID + ">"
+	})
 }
 
 // mentioned says whether the text calls the bot.

@@ -58,6 +58,9 @@ func open(s Options) (*platform, error) {
 		events: map[string]*event{}, byEnvelope: map[string]*Delivery{}, tickets: map[string]bool{},
 		files: map[string]*File{}, triggers: map[string]*trigger{}, responses: map[string]*response{},
 		codes: map[string]*Workspace{},
+		// No id of an event is given out again by the next stand-in, as none
+		// is by the platform: an app may have kept those it took.
+		serial: s.Now().UnixMicro(),
 	}
 	p.alive, p.end = context.WithCancel(context.Background())
 	mux := http.NewServeMux()

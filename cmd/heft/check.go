@@ -86,7 +86,7 @@ func (s *session) lookAtJournal(ctx context.Context) slackchat.Finding {
 
 // lookAtSupervisors says who may confirm any answer and is told of the day.
 func lookAtSupervisors(s *session) slackchat.Finding {
-	f := slackchat.Finding{What: "supervisors", Note: strings.Join(named(s.env("HEFT_SUPERVISORS")), ", ")}
+	f := slackchat.Finding{What: "supervisors", Note: strings.Join(named(s.env(supervisorsVar)), ", ")}
 	if f.Note == "" {
 		f.Note = "nobody: HEFT_SUPERVISORS names the ids of those who see the day and are told of what is over a limit"
 	}

@@ -54,18 +54,23 @@ func (c *rehearse) Run(ctx context.Context, s *session) (err error) {
 // rehearse runs the bot in the workspace, and the page beside it, until it is
 // told to stop or one of them fails.
 func (s *session) rehearse(ctx context.Context, space *standin.Workspace, listener net.Listener, path string) error {
+	zone, err := zoned(s.env("HEFT_ZONE"))
+	if err != nil {
+		return errors.Join(err, listener.Close())
+	}
 	group, ctx := errgroup.WithContext(ctx)
-	group.Go(func() error {
-		return (&serve{}).Run(ctx, &session{world: s.within(space), journalPath: path, log: s.log})
-	})
+	within := &session{world: s.within(space), journalPath: path, log: s.log}
+	bot := &switched{space: space, off: make(chan chan struct{}), run: func(ctx context.Context) error { return (&serve{}).Run(ctx, within) }}
+	group.Go(func() error { return bot.stayOn(ctx) })
 	daySheet := func(ctx context.Context, w io.Writer) error {
 		day := s.world
 		day.out = w
-		return (&log{Format: "html"}).Run(ctx, &session{world: day, journalPath: path, log: s.log})
+		return (&log{Format: "html", Name: practice.Names()}).Run(ctx, &session{world: day, journalPath: path, log: s.log})
 	}
 	server := &http.Server{
-		Handler: practice.New(space, daySheet), ReadHeaderTimeout: 10 * time.Second,
-		BaseContext: func(net.Listener) context.Context { return ctx }, // ends the pages that wait for changes
+		Handler:           practice.New(space, practice.Desk{DaySheet: daySheet, Restart: bot.restart, Zone: zone}),
+		ReadHeaderTimeout: 10 * time.Second,
+		BaseContext:       func(net.Listener) context.Context { return ctx }, // ends the pages that wait for changes
 	}
 	group.Go(func() error {
 		if err := server.Serve(listener); !errors.Is(err, http.ErrServerClosed) {
@@ -99,8 +104,8 @@ func (s *session) within(space *standin.Workspace) world {
 			return space.AppToken()
 		case slackchat.APIURLVar:
 			return space.URL()
-		case "HEFT_SUPERVISORS":
-			return practice.Supervisor()
+		case supervisorsVar:
+			return practice.Supervisor
 		}
 		if strings.HasPrefix(name, "SLACK_") {
 			return ""

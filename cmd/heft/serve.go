@@ -20,6 +20,9 @@ import (
 	"heft/bot/slackchat"
 )
 
+// supervisorsVar names the ids of those who see the day.
+const supervisorsVar = "HEFT_SUPERVISORS"
+
 type serve struct {
 	Listen string `default:"127.0.0.1:8421" placeholder:"HOST:PORT" help:"Where the workspace's requests are taken, with a signing secret instead of an app-level token."`
 }
@@ -46,7 +49,7 @@ func (o *serve) Run(ctx context.Context, s *session) (err error) {
 	if err != nil {
 		return err
 	}
-	clerk := &bot.Clerk{Desk: desk, Journal: j, Memory: seen.New(), Log: log, Supervisors: named(s.env("HEFT_SUPERVISORS"))}
+	clerk := &bot.Clerk{Desk: desk, Journal: j, Memory: seen.New(), Log: log, Supervisors: named(s.env(supervisorsVar))}
 	if s.env(slackchat.ClientIDVar) != "" {
 		return s.serveTeams(ctx, cfg, *clerk, log)
 	}
@@ -82,7 +85,7 @@ func (s *session) install() (slackchat.Install, error) {
 	}
 	return slackchat.Install{
 		ClientID: s.env(slackchat.ClientIDVar), ClientSecret: s.env(slackchat.ClientSecretVar),
-		PublicURL: s.env(slackchat.PublicURLVar), Ring: ring, Supervisors: named(s.env("HEFT_SUPERVISORS")),
+		PublicURL: s.env(slackchat.PublicURLVar), Ring: ring, Supervisors: named(s.env(supervisorsVar)),
 	}, nil
 }
 
@@ -98,7 +101,7 @@ func zoned(name string) (*time.Location, error) {
 	}
 	zone, err := time.LoadLocation(name)
 	if err != nil {
-		return nil, fmt.Errorf("HEFT_ZONE is a zone like America/Denver, not %q", name)
+		return nil, fmt.Errorf("a zone (HEFT_ZONE) is one like America/Denver, not %q", name)
 	}
 	return zone, nil
 }

@@ -19,7 +19,11 @@ func sheetOf(d bot.Day, format string) (name string, data []byte, err error) {
 	for _, a := range slices.Backward(d.Asked) {
 		entries = append(entries, a.Entry)
 	}
-	day := sheet.Day{From: d.From, To: d.To}
+	day := sheet.Day{From: d.From, To: d.To, Jobs: map[sheet.Place]bot.Job{}}
+	for _, e := range entries {
+		p := sheet.Place{Workspace: e.Workspace, Channel: e.Channel}
+		day.Jobs[p] = d.Jobs[e.Channel]
+	}
 	var out bytes.Buffer
 	err = sheet.Write(&out, f, day, entries)
 	return "heft-" + day.String() + "." + format, out.Bytes(), err

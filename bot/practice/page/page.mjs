@@ -28,12 +28,13 @@ function take(now, then) {
   return true;
 }
 
-// heads are the first lines of what the desk said, which are read out.
+// heads are the first lines of what the desk said, which are read out. A
+// picture is described by the line that it illustrates, and not read again.
 function heads(root) {
-  return [...root.querySelectorAll(".slip.desk")].map((s) => [
-    s.closest("[id]").id,
-    (s.querySelector(".head, h4, .body") ?? s).textContent.trim(),
-  ]);
+  return [...root.querySelectorAll(".slip.desk")].map((s) => {
+    const first = s.querySelector(".head, h4, .body");
+    return [s.closest("[id]").id, first ? first.textContent.trim() : ""];
+  });
 }
 
 function tickets(list, page) {
@@ -52,7 +53,7 @@ function tickets(list, page) {
   for (const now of list.querySelectorAll(":scope > .ticket")) {
     if (!page.getElementById(now.id)) now.remove();
   }
-  const fresh = heads(document).filter(([id, words]) => known.get(id) !== words);
+  const fresh = heads(document).filter(([id, words]) => words && known.get(id) !== words);
   if (fresh.length > 0) {
     said.textContent = fresh.map(([, words]) => main.dataset.said.replace("%s", words)).join(" ");
   }
@@ -66,9 +67,11 @@ function show(html) {
   if (Number(next.dataset.version) < version) return; // overtaken
   version = Number(next.dataset.version);
   held = false;
+  const asked = document.querySelector("#modal [role=dialog]");
   for (const id of ["modal", "home"]) {
     take(document.getElementById(id), page.getElementById(id));
   }
+  if (!asked) document.querySelector("#modal")?.querySelector("textarea, input:not([type=hidden]), select")?.focus();
   const list = document.getElementById("tickets");
   if (list && page.getElementById("tickets")) tickets(list, page);
 }
@@ -97,12 +100,13 @@ document.addEventListener("focusout", () => { if (held) setTimeout(refresh); });
 // plain way.
 document.addEventListener("submit", async (event) => {
   const form = event.target;
-  if (form.method !== "post" || new URL(form.action).pathname === "/front") return;
+  const action = form.getAttribute("action"); // a form of buttons has a field of that name
+  if (form.method !== "post" || action === "/front") return;
   event.preventDefault();
   if (form.dataset.sending) return;
   form.dataset.sending = "yes";
   try {
-    const answer = await fetch(form.action, { method: "post", body: new URLSearchParams(new FormData(form)) });
+    const answer = await fetch(action, { method: "post", body: new URLSearchParams(new FormData(form, event.submitter)) });
     if (!answer.ok) throw new Error(answer.statusText);
     const note = new URL(answer.url).searchParams.get("note");
     for (const area of form.querySelectorAll("textarea")) {
