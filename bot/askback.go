@@ -69,11 +69,13 @@ var plainAsks = map[parser.Kind]string{
 	parser.Twist:      "%s could turn the meaning round. Say it plainly, like “red oak limb 14 in, 22 ft long”.",
 }
 
-// andMissing asks in the same breath for what is missing besides.
+// andMissing asks in the same breath for what is missing besides, but for
+// what was said in words that come next to be asked about: a crew that wrote
+// "birch" is not told that the tree is missing.
 func (a *answer) andMissing(ask *parser.Ask) {
 	var rest []parser.Field
 	for _, f := range a.needs {
-		if !slices.Contains(ask.Fields, f) {
+		if !slices.Contains(ask.Fields, f) && !slices.Contains(a.question.InDoubt, f) {
 			rest = append(rest, f)
 		}
 	}

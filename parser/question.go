@@ -184,6 +184,7 @@ type Question struct {
 	Explain    string         // what the crew wants explained of the last answer: "numbers", "assumed"
 	Asks       bool           // words ask for the intent, rather than facts
 	FollowUp   bool           // it leans on what was said before: "what about", "same but"
+	InDoubt    []Field        // said, but in words that must be asked about too, after the ask that came first
 }
 
 // Get returns the quantity of a field.

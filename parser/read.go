@@ -135,9 +135,20 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	asks = append(append(asks, numberAsks...), shapeAsk, treeAsk)
 	q.withoutDoubtful(asks)
 	if a := firstAsk(asks...); a != nil {
+		q.InDoubt = askedAbout(asks)
 		return q, a
 	}
 	return q, nil
+}
+
+// askedAbout are the fields that any of the asks is about.
+func askedAbout(asks []*Ask) (out []Field) {
+	for _, a := range asks {
+		if a != nil {
+			out = append(out, a.Fields...)
+		}
+	}
+	return out
 }
 
 // gravest orders asks by their place in the text, but those first that put
@@ -156,14 +167,11 @@ func gravest(a, b *Ask) int {
 // later message can complete the question with one of them.
 func (q *Question) withoutDoubtful(asks []*Ask) {
 	drop := map[Field]bool{}
+	for _, f := range askedAbout(asks) {
+		drop[f] = true
+	}
 	for _, a := range asks {
-		if a == nil {
-			continue
-		}
-		for _, f := range a.Fields {
-			drop[f] = true
-		}
-		if a.Kind == Girth || a.Kind == BreastHigh {
+		if a != nil && (a.Kind == Girth || a.Kind == BreastHigh) {
 			for _, f := range across {
 				drop[f] = true
 			}
