@@ -79,11 +79,7 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		ask = missing(a.question)
 	}
 	switch {
-	case q.Intent == parser.AskHelp:
-		a.help()
-		return a, before
-	case q.Intent == parser.AskLog && ask == nil:
-		a.whereLog()
+	case a.aboutUs(q, ask):
 		return a, before
 	case limitAlone(said) && !before.known:
 		a.noteLimit()
@@ -100,6 +96,19 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	a.explain(q.Explain)
 	a.actions = a.variations(said, q.Explain)
 	return a, Turn{question: said, known: true}
+}
+
+// aboutUs answers what is asked about the desk itself: help, the log.
+func (a *answer) aboutUs(q parser.Question, ask *parser.Ask) bool {
+	switch {
+	case q.Intent == parser.AskHelp:
+		a.help()
+	case q.Intent == parser.AskLog && ask == nil:
+		a.whereLog()
+	default:
+		return false
+	}
+	return true
 }
 
 // lean makes the question whole with what its talk had established before.

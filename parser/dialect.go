@@ -46,17 +46,14 @@ func (d *dialect) takes(meaning, spellings []string) (bool, error) {
 	what, arg := meaning[0], strings.Join(meaning[1:], " ")
 	var each func(string)
 	switch what {
-	case "optional":
-		each = func(s string) { d.optional[s] = true }
-	case "leads":
-		each = func(s string) { d.leads[s] = true }
-	case "counted":
-		each = func(s string) { d.counted[s] = true }
+	case "optional", "leads", "counted":
+		of := map[string]map[string]bool{"optional": d.optional, "leads": d.leads, "counted": d.counted}[what]
+		each = func(s string) { of[s] = true }
 	case "decimal":
-		if len(spellings) != 1 || strings.TrimSpace(spellings[0]) != "comma" {
+		if d.comma = len(spellings) == 1 && strings.TrimSpace(spellings[0]) == "comma"; !d.comma {
 			return true, fmt.Errorf("no such decimal: %q", spellings)
 		}
-		each = func(string) { d.comma = true }
+		return true, nil
 	case "ending":
 		each = func(s string) { d.endings = append(d.endings, ending{s, arg}) }
 	case "join":

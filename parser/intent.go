@@ -30,13 +30,7 @@ var special = []Intent{
 func intentOf(rd *reading, q Question) Intent {
 	asked, besides, hello := rd.intents()
 	if len(asked) == 0 && !q.Has(HitchHeight, Wraps, Turn) {
-		asked = besides
-		if q.Has(Parts) && q.Has(People, WinchPull) && !q.Has(RopeLength) {
-			asked = slices.DeleteFunc(asked, func(in Intent) bool { return in == AskRope }) // "somos dos con un 2:1, ¿alcanza?"
-		}
-		if !q.Empty() { // "22 ft total" tells of a piece
-			asked = slices.DeleteFunc(asked, func(in Intent) bool { return in == AskTree })
-		}
+		asked = byTheWay(besides, q)
 	}
 	if rd.has(markTug) && q.Has(Sideways) && !slices.Contains(asked, AskSwing) {
 		asked = append(asked, AskBalance) // "pull a limb 4 ft aside"
@@ -72,6 +66,21 @@ func intentOf(rd *reading, q Question) Intent {
 		}
 	}
 	return plainIntent(asked, q, hello || len(rd.elems) == 0)
+}
+
+// byTheWay are the intents of words that say much else besides, as far as the
+// facts leave them room.
+func byTheWay(besides []Intent, q Question) []Intent {
+	return slices.DeleteFunc(besides, func(in Intent) bool {
+		hauled := q.Has(Parts) && q.Has(People, WinchPull) && !q.Has(RopeLength)
+		switch in {
+		case AskRope:
+			return hauled // "somos dos con un 2:1, ¿alcanza?"
+		case AskTree:
+			return !q.Empty() // "22 ft total" tells of a piece
+		}
+		return false
+	})
 }
 
 // onlyGear says whether a message that tells of gear asks about it: where it

@@ -132,22 +132,23 @@ func meaningOf(words []string) (func(*term), error) {
 		set = func(t *term) { t.block = arg }
 	case "gear-part", "strength":
 		set = ratingOf(&err, what, arg)
-	case "explain":
-		v := oneOf(&err, arg, ExplainNumbers, ExplainAssumed)
-		set = func(t *term) { t.explain = v }
 	case "alone":
 		set = func(t *term) { t.count = 1 }
 	case "filler":
 	default:
-		set = askedOf(&err, what)
+		set = askedOf(&err, what, arg)
 	}
 	return set, err
 }
 
-// askedOf is a meaning that must be asked about.
-func askedOf(err *error, what string) func(*term) {
-	if what == "own" {
+// askedOf is a meaning that must be asked about, or asks for an explanation.
+func askedOf(err *error, what, arg string) func(*term) {
+	switch what {
+	case "own":
 		return func(t *term) { t.ask = Unknown }
+	case "explain":
+		v := oneOf(err, arg, ExplainNumbers, ExplainAssumed)
+		return func(t *term) { t.explain = v }
 	}
 	v := oneOf(err, what, Twist, Girth, BreastHigh)
 	return func(t *term) { t.ask = v }
