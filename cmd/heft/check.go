@@ -14,7 +14,7 @@ import (
 
 // configured is what the environment says of the workspace.
 func configured(s *session, listen string) (slackchat.Config, error) {
-	zone, err := zoned(s.env("HEFT_ZONE"))
+	zone, err := zoned(zoneVar, s.env(zoneVar))
 	return slackchat.Config{
 		BotToken: s.env(slackchat.BotTokenVar),
 		AppToken: s.env(slackchat.AppTokenVar),

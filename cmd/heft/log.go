@@ -1,7 +1,6 @@
 package main
 
 import (
-	"cmp"
 	"context"
 	"errors"
 	"fmt"
@@ -26,7 +25,11 @@ func (l *log) Run(ctx context.Context, s *session) (err error) {
 	if err != nil {
 		return err
 	}
-	zone, err := zoned(cmp.Or(l.Zone, s.env("HEFT_ZONE")))
+	where := "--zone"
+	if l.Zone == "" {
+		where, l.Zone = zoneVar, s.env(zoneVar)
+	}
+	zone, err := zoned(where, l.Zone)
 	if err != nil {
 		return err
 	}

@@ -54,7 +54,7 @@ func (c *rehearse) Run(ctx context.Context, s *session) (err error) {
 // rehearse runs the bot in the workspace, and the page beside it, until it is
 // told to stop or one of them fails.
 func (s *session) rehearse(ctx context.Context, space *standin.Workspace, listener net.Listener, path string) error {
-	zone, err := zoned(s.env("HEFT_ZONE"))
+	zone, err := zoned(zoneVar, s.env(zoneVar))
 	if err != nil {
 		return errors.Join(err, listener.Close())
 	}

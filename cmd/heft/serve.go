@@ -20,8 +20,12 @@ import (
 	"heft/bot/slackchat"
 )
 
-// supervisorsVar names the ids of those who see the day.
-const supervisorsVar = "HEFT_SUPERVISORS"
+// supervisorsVar names the ids of those who see the day, and zoneVar where the
+// crew's clock hangs.
+const (
+	supervisorsVar = "HEFT_SUPERVISORS"
+	zoneVar        = "HEFT_ZONE"
+)
 
 type serve struct {
 	Listen string `default:"127.0.0.1:8421" placeholder:"HOST:PORT" help:"Where the workspace's requests are taken, with a signing secret instead of an app-level token."`
@@ -94,14 +98,15 @@ func named(list string) []string {
 	return strings.FieldsFunc(list, func(r rune) bool { return r == ',' || unicode.IsSpace(r) })
 }
 
-// zoned finds the crew's time zone: this machine's where none is named.
-func zoned(name string) (*time.Location, error) {
+// zoned finds the crew's time zone: this machine's where none is named. What
+// is wrong is told of where it was named.
+func zoned(where, name string) (*time.Location, error) {
 	if name == "" {
 		return time.Local, nil
 	}
 	zone, err := time.LoadLocation(name)
 	if err != nil {
-		return nil, fmt.Errorf("a zone (HEFT_ZONE) is one like America/Denver, not %q", name)
+		return nil, fmt.Errorf("%s is a zone like America/Denver, not %q", where, name)
 	}
 	return zone, nil
 }
