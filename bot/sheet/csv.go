@@ -16,6 +16,7 @@ var header = []string{
 	"asked", "user", "channel", "thread", "workspace", "id", "status", "intent",
 	"plan_kg", "plan_lb", "words", "reply", "delivered", "failure", "calc",
 	"confirmed_by", "confirmed", "note", "site", "reading", "flags", "changed_from",
+	"arborist", "in_force",
 }
 
 func writeCSV(w io.Writer, day Day, entries []bot.Entry) error {
@@ -61,7 +62,8 @@ func record(day Day, f fact) []string {
 	if c := o.Confirmed; c != nil {
 		by, confirmed, note = c.By, stamp(c.At), c.Note
 	}
-	cells = append(cells, by, confirmed, note, o.Site, o.Reading, strings.Join(flags, " "), o.ChangedFrom)
+	cells = append(cells, by, confirmed, note, o.Site, o.Reading, strings.Join(flags, " "), o.ChangedFrom,
+		o.Arborist, strings.Join(o.InForce, "; "))
 	for i := range cells {
 		cells[i] = cell(cells[i])
 	}

@@ -90,15 +90,18 @@ func TestScriptsReadTheSameFacts(t *testing.T) {
 	if flags, _ := json.Marshal(edited["flags"]); string(flags) != `["over","unconfirmed"]` {
 		t.Errorf("flags %s", flags)
 	}
+	if inForce, _ := json.Marshal(edited["in_force"]); string(inForce) != `["limit 300 kg","metric units"]` || edited["arborist"] != "U0INGE0003" {
+		t.Errorf("in force %s, arborist %v", inForce, edited["arborist"])
+	}
 	by := stood["confirmed"].(map[string]any)
 	if by["by"] != "U0INGE0003" || by["at"] != "2026-11-25T00:21:00-07:00" || by["note"] != "roof <boarded>" {
 		t.Errorf("confirmed %v", by)
 	}
 	rows := strings.Split(render(t, CSV, day, es), "\n2026")
-	if want := `,,,12 Birch Lane,"red oak, limb, butt diameter 14 in, length 22 ft",over unconfirmed,140 in red oak limb 22 ft`; !strings.HasSuffix(rows[3], want) {
+	if want := `,,,12 Birch Lane,"red oak, limb, butt diameter 14 in, length 22 ft",over unconfirmed,140 in red oak limb 22 ft,U0INGE0003,limit 300 kg; metric units`; !strings.HasSuffix(rows[3], want) {
 		t.Errorf("the row %q lacks %q", rows[3], want)
 	}
-	if want := "U0INGE0003,2026-11-25T00:21:00-07:00,roof <boarded>,12 Birch Lane,,,"; !strings.HasSuffix(rows[4], want) {
+	if want := "U0INGE0003,2026-11-25T00:21:00-07:00,roof <boarded>,12 Birch Lane,,,,U0INGE0003,limit 300 kg; metric units"; !strings.HasSuffix(rows[4], want) {
 		t.Errorf("the row %q lacks %q", rows[4], want)
 	}
 }

@@ -39,6 +39,8 @@ type object struct {
 	Reading     string     `json:"reading,omitempty"`
 	Flags       []bot.Flag `json:"flags,omitempty"`
 	ChangedFrom string     `json:"changed_from,omitempty"` // the words in whose place these were taken
+	Arborist    string     `json:"arborist,omitempty"`     // named by the channel's job
+	InForce     []string   `json:"in_force,omitempty"`     // what else the job holds: gear, limit, units
 }
 
 // confirmation is that somebody stands by an answer, on site.
@@ -78,7 +80,8 @@ func newObject(day Day, f fact) object {
 		Failure: e.Failure, Calc: e.Calc, Schema: e.Schema,
 		Question: raw(e.Question), Result: raw(e.Result), Reading: f.reading, Flags: f.Flags,
 	}
-	o.Site, _ = day.Jobs[f.place].Told(bot.VoiceOf(""))
+	o.Site, o.InForce = day.Jobs[f.place].Told(bot.VoiceOf(""))
+	o.Arborist = day.Jobs[f.place].Arborist()
 	if f.was != nil {
 		o.ChangedFrom = f.was.Words
 	}
