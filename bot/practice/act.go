@@ -32,7 +32,7 @@ func (p *page) acting(do func(*http.Request, act) (anchor, note string)) http.Ha
 		}
 		b := p.builder(r)
 		anchor, note := do(r, act{builder: b, user: b.role.User, channel: b.channel()})
-		to := "/?" + b.place.Query()
+		to := b.place.To()
 		if note != "" {
 			to += "&note=" + note
 		}

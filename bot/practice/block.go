@@ -133,14 +133,14 @@ var archived = regexp.MustCompile(`/archives/([A-Z0-9]+)/p(\d+)(\d{6})(?:\?|$)`)
 func (b *builder) leads(address string) string {
 	at := archived.FindStringSubmatch(address)
 	if at == nil {
-		return "/?" + b.place.Query()
+		return b.place.To()
 	}
 	to := b.place
 	to.Front, to.Job = false, "direct"
 	if slices.Contains(jobs, at[1]) {
 		to.Job = at[1]
 	}
-	return "/?" + to.Query() + "#" + anchor(at[2]+"."+at[3])
+	return to.To() + "#" + anchor(at[2]+"."+at[3])
 }
 
 func pictured(alt string, file *standin.FileRef) *image {

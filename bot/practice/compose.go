@@ -10,22 +10,22 @@ func (b *builder) sheet() *sheet {
 	}
 	back := b.place
 	back.Front = false
-	s.Back = "/?" + back.Query()
+	s.Back = back.To()
 	for _, r := range roles {
 		to := b.place
 		to.Who = r.Key
-		s.Roles = append(s.Roles, link{Name: b.Say(r.Key), To: "/?" + to.Query(), Mark: r.Key, Current: r.Key == b.role.Key})
+		s.Roles = append(s.Roles, link{Name: b.Say(r.Key), To: to.To(), Mark: r.Key, Current: r.Key == b.role.Key})
 	}
 	for _, job := range append(append([]string{}, jobs...), "direct") {
 		to := b.place
 		to.Job, to.Front = job, false
-		s.Jobs = append(s.Jobs, link{Name: b.Say(job), To: "/?" + to.Query(), Current: job == b.place.Job && !b.place.Front})
+		s.Jobs = append(s.Jobs, link{Name: b.Say(job), To: to.To(), Current: job == b.place.Job && !b.place.Front})
 	}
 	for _, lang := range languages {
 		to := b.place
 		to.Lang = lang
 		name := map[string]texts{"en": english, "es": spanish}[lang].Say("language")
-		s.Langs = append(s.Langs, link{Name: name, To: "/?" + to.Query(), Mark: lang, Current: lang == b.place.Lang})
+		s.Langs = append(s.Langs, link{Name: name, To: to.To(), Mark: lang, Current: lang == b.place.Lang})
 	}
 	for i, l := range lessons {
 		to := place{Lang: b.place.Lang, Who: roles[l.Role].Key, Job: jobs[l.Job]}
@@ -35,7 +35,7 @@ func (b *builder) sheet() *sheet {
 		}
 		s.Lessons = append(s.Lessons, try{
 			Ask: b.texts.lesson(i, "ask"), Why: b.texts.lesson(i, "why"), Role: roles[l.Role].Key,
-			Follows: l.Follows, Tap: l.Tap, To: "/?" + to.Query() + way,
+			Follows: l.Follows, Tap: l.Tap, To: to.To() + way,
 		})
 	}
 	if b.place.Front {

@@ -5,10 +5,13 @@ import (
 	"bytes"
 	"context"
 	"errors"
+	"html"
 	"image"
 	"image/png"
 	"io"
 	"net/http"
+	"net/url"
+	"regexp"
 	"strconv"
 	"strings"
 	"testing"
@@ -46,6 +49,31 @@ func TestTicketAndItsThread(t *testing.T) {
 	_, page = r.get("/?job=" + mill)
 	if strings.Index(page, "nobody needs") > strings.Index(page, "red oak\n22 ft") {
 		t.Error("the newest ticket does not hang on top")
+	}
+}
+
+// TestLinksLeadWhereTheySay follows every link of a page, and sees that the one
+// that only looks again stays where it is.
+func TestLinksLeadWhereTheySay(t *testing.T) {
+	r := open(t, nil)
+	here := "/?job=C0QUARRYRD&lang=es&who=climber"
+	_, page := r.get(here)
+	found := regexp.MustCompile(`href="(/\?[^"#]*)`).FindAllStringSubmatch(page, -1)
+	if len(found) < 15 {
+		t.Fatalf("only %d links", len(found))
+	}
+	again := 0
+	for _, m := range found {
+		to, err := url.Parse(html.UnescapeString(m[1]))
+		if err != nil || to.Query().Get("who") == "" || to.Query().Get("job") == "" || to.Query().Get("lang") == "" {
+			t.Errorf("%s leads nowhere: %v", m[1], err)
+		}
+		if html.UnescapeString(m[1]) == here {
+			again++
+		}
+	}
+	if again != 4 { // the role, the job, the language and "look again"
+		t.Errorf("%d links lead here", again)
 	}
 }
 

@@ -51,6 +51,9 @@ func (p place) Query() string {
 	return v.Encode()
 }
 
+// To is the address of the place.
+func (p place) To() string { return "/?" + p.Query() }
+
 // link leads to another view of the page.
 type link struct {
 	Name, To, Mark string
