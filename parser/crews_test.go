@@ -24,7 +24,7 @@ import (
 // Of every hundred lines, so many at least must be right. A floor is what was
 // measured when it was last raised.
 const (
-	crewsFloor   = 93.2
+	crewsFloor   = 95.9
 	heldoutFloor = 89.1
 )
 
