@@ -53,7 +53,7 @@ func TestCheck(t *testing.T) {
 		{"a wrong bot token", all, 0, "auth.test", []string{"SLACK_APP_TOKEN=" + appToken}, 1, []string{"missing  bot token: the workspace refused SLACK_BOT_TOKEN", "ok       way in"}},
 		{"a wrong app token", all, 0, "apps.connections.open", []string{"SLACK_APP_TOKEN=" + appToken}, 1, []string{"missing  way in: the workspace refused SLACK_APP_TOKEN"}},
 		{"nothing set", all, 0, "", []string{"SLACK_BOT_TOKEN=", "HEFT_ZONE=Denver", "HEFT_SUMMARY=5pm"}, 1,
-			[]string{"missing  settings: SLACK_BOT_TOKEN", "missing  settings: neither SLACK_APP_TOKEN", "missing  settings: the time of the summary", "missing  zone: a zone (HEFT_ZONE) is one like America/Denver"}},
+			[]string{"missing  settings: SLACK_BOT_TOKEN", "missing  settings: neither SLACK_APP_TOKEN", "missing  settings: the time of the summary", "missing  zone: HEFT_ZONE is a zone like America/Denver"}},
 		{"several workspaces", all, 0, "", []string{"SLACK_CLIENT_ID=1.2", "SLACK_CLIENT_SECRET=hush", "SLACK_SIGNING_SECRET=0123456789abcdef0123456789abcdef",
 			"HEFT_PUBLIC_URL=https://heft.example/", "HEFT_KEY=" + strings.Repeat("0f", 32)}, 0, []string{"ok       installing: at https://heft.example/install; so far by 0"}},
 		{"no key", all, 0, "", []string{"SLACK_CLIENT_ID=1.2"}, 1, []string{"missing  installing: HEFT_KEY"}},
