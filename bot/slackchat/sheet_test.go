@@ -95,13 +95,25 @@ func TestNobodyElseIsSentTheDay(t *testing.T) {
 	for _, value := range []string{`{"Day":"2026-11-25","Format":"csv"}`, `{"Format":"html"}`} {
 		r.forgePress(crew, "sheet/", "sheet/0", value)
 	}
-	r.clerk.Supervisors = []string{boss}
+	r.sentNobody()
+}
+
+// A press that asks for no day sheet that there is sends none.
+func TestNoSheetOfAnotherForm(t *testing.T) {
+	r := whole(t, listing).run()
+	r.settled(r.ask(standin.Yard, question))
 	for _, value := range []string{`{"Format":"table"}`, `{}`, `{"Format":7}`, "csv", ""} {
 		r.forgePress(boss, "sheet/", "sheet/0", value)
 	}
+	r.sentNobody()
+}
+
+// sentNobody stops the bot and sees that no file left it.
+func (r *rig) sentNobody() {
+	r.Helper()
 	r.halt()
 	if calls := r.Calls(steps[0]); len(calls) > 0 || len(r.posted(bossDM)) > 0 || len(r.posted(standin.Direct)) > 0 {
-		t.Errorf("%+v; to the supervisor %d, to the crew %d", calls, len(r.posted(bossDM)), len(r.posted(standin.Direct)))
+		r.Errorf("%+v; to the supervisor %d, to the crew %d", calls, len(r.posted(bossDM)), len(r.posted(standin.Direct)))
 	}
 }
 
