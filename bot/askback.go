@@ -44,7 +44,7 @@ func (d *Desk) askBack(a *answer, ask *parser.Ask) {
 	case parser.NoUnit:
 		a.lines = []string{a.unitHint(ask)}
 	case parser.Loose:
-		a.lines = []string{v.say("What is %s? Type it with a word, like %s, or leave it out.", words, v.hints(ask.Words, a.needs))}
+		a.lines = []string{v.say("What is %s? Type it with a word, like %s, or leave it out.", words, v.hints(ask.Words, append(slices.Clone(a.needs), parser.HitchHeight)))}
 	case parser.Conflict:
 		a.lines = []string{v.say("%s does not go with what came before: I have another for %s. One piece a message, please.",
 			words, v.and(nouns(v, ask.Fields)))}
@@ -175,15 +175,13 @@ func (a *answer) askReading(ask *parser.Ask) {
 var hint = map[parser.Field]string{
 	parser.Diameter: "“%s across”", parser.ButtDiameter: "“%s butt”", parser.TipDiameter: "“%s tip”",
 	parser.MidDiameter: "“%s in the middle”", parser.Length: "“%s long”", parser.HitchHeight: "“hitched at %s”",
+	parser.BlockHeight: "“block %s above the cut”", parser.Tie: "“tied %s from the cut”",
 	parser.ObstacleOut: "“%s past the block”", parser.ObstacleHeight: "“%s high”",
 	parser.DesignFactor: "“design factor %s”", parser.Parts: "“%s tackle”", parser.Limit: "“limit %s”", parser.Weight: "“weighs %s”", parser.RopeLength: "“%s of rope”",
 }
 
 func (s speaker) hints(words string, fields []parser.Field) string {
 	bare := trimQuote(words)
-	if !slices.Contains(fields, parser.DesignFactor) {
-		fields = append(slices.Clone(fields), parser.HitchHeight)
-	}
 	if weighty.MatchString(words) {
 		fields = []parser.Field{parser.Weight, parser.Limit}
 	}

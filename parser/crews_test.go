@@ -24,7 +24,7 @@ import (
 // Of every hundred lines, so many at least must be right. A floor is what was
 // measured when it was last raised.
 const (
-	crewsFloor   = 95.9
+	crewsFloor   = 99.4
 	heldoutFloor = 89.1
 )
 

@@ -154,10 +154,14 @@ func (r *Reader) terms(rd *reading, run []word) {
 			if at, as := r.lex.mend(words[i:], rd.in); as != "" && len(rd.asks)+len(rd.fixes) < manySlips {
 				rd.fixes = append(rd.fixes, Fix{Words: rd.text[run[i+at].start:run[i+at].end], As: as})
 				words[i+at] = as
+				if i+at == 0 && rd.mendUnit(as, run[0].end) {
+					i++
+				}
 				continue
 			}
-			rd.asks = append(rd.asks, askAt(Unknown, rd.text, run[i].start, run[i].end-run[i].start))
-			i++
+			a, n := r.eitherTree(rd, words[i:], run[i:])
+			rd.asks = append(rd.asks, a)
+			i += n
 			continue
 		}
 		rd.addTerm(t, run[i].start, run[i+n-1].end)
@@ -165,8 +169,26 @@ func (r *Reader) terms(rd *reading, run []word) {
 	}
 }
 
-// addTerm appends a term, and before it the number that the words hold.
+// mendUnit gives the number right before a run of words the unit that its first
+// was mended to: "14 pulgdas".
+func (rd *reading) mendUnit(word string, end int) bool {
+	u, last := rd.in.units[word], len(rd.elems)-1
+	if u == nil || u.unsure || last < 0 || rd.elems[last].fig == nil || rd.elems[last].fig.unit != nil || rd.elems[last].fig.dim != dimCount {
+		return false
+	}
+	f := rd.elems[last].fig
+	f.unit, f.dim, f.low, f.high, f.end = u, u.dim, f.low*u.factor, f.high*u.factor, end
+	rd.elems[last].end = end
+	return true
+}
+
+// addTerm appends a term, and before it the number that the words hold. "A
+// ton" is asked about as "1 ton" is.
 func (rd *reading) addTerm(t *term, start, end int) {
+	if t.tons > 0 {
+		rd.asks = append(rd.asks, whichTon(&figure{start: start, end: end}, rd.text, t.tons))
+		return
+	}
 	if t.count > 0 {
 		f := &figure{low: t.count, high: t.count, start: start, end: end}
 		rd.elems = append(rd.elems, element{start: start, end: end, fig: f})

@@ -61,11 +61,26 @@ func intentOf(rd *reading, q Question) Intent {
 		if in == AskLift && q.Has(Turn) && !q.Has(Parts, People, WinchPull) {
 			continue // "lifting 300 lb, rope turns 45°": what the block carries
 		}
+		if in == AskRaise && slices.Contains(asked, in) && rd.hoists(q) {
+			return AskLift // "raise 400 lb on a 3:1": nothing that could stand up
+		}
 		if slices.Contains(asked, in) {
 			return in
 		}
 	}
 	return plainIntent(asked, q, hello || len(rd.elems) == 0)
+}
+
+// hoists says whether "raise" lifts straight up: where no word stands a limb
+// up, and nothing is told but a weight and the parts of line.
+func (rd *reading) hoists(q Question) bool {
+	for _, e := range rd.elems {
+		if e.term != nil && e.term.intent == AskRaise && !e.marked(markHoists) {
+			return false
+		}
+	}
+	bare := q.Species == nil && q.Shape == nil && !q.Has(across...) && !q.Has(Length, Tie, BlockHeight, LimbAngle, BlockBehind, BlockOut, HitchHeight)
+	return bare && q.Has(Weight) && q.Has(Parts)
 }
 
 // byTheWay are the intents of words that say much else besides, as far as the

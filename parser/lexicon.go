@@ -41,7 +41,9 @@ type term struct {
 	explain   string
 	near      bool // the note is one only right before a number
 	marks     mark
+	whole     Intent  // what it asks for where it is the whole message
 	count     float64 // people, where the words say how many: "by myself"
+	tons      float64 // where the words say how many, and a ton is several masses: "half a ton"
 	tree      *tree
 }
 

@@ -69,6 +69,7 @@ const (
 	markContrast       // before what is not wanted: instead of
 	markSelf           // who speaks, and others: "me and one other guy"
 	markTreetop        // the top of a tree before its name: "punta de abeto"
+	markHoists         // lifts, where nothing is told of a limb that could stand up: raise
 	markList           // before pieces that are told one behind the other
 )
 
@@ -81,7 +82,7 @@ var markNamed = map[string]mark{
 	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "clear": markClear, "droops": markDroops, "unit": markUnit,
 	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh, "fine": markFine, "passes": markPasses,
 	"obstacle": markObstacle, "standing": markStanding, "person": markPerson, "outward": markOutward, "upward": markUpward, "nearside": markNearside,
-	"attribute": markAttribute, "upends": markUpends, "erect": markErect, "treetop": markTreetop, "list": markList,
+	"attribute": markAttribute, "upends": markUpends, "erect": markErect, "treetop": markTreetop, "hoists": markHoists, "list": markList,
 	"overhead": markOverhead, "side": markSide, "aside": markAside, "bridle": markBridle, "twins": markTwins, "tug": markTug,
 }
 
@@ -116,9 +117,12 @@ func meaningOf(words []string) (func(*term), error) {
 		v := oneOf(&err, arg, Green, Dead)
 		set = func(t *term) { t.condition = v }
 	case "ask":
-		intent, besides := strings.CutSuffix(arg, "?")
+		intent := strings.TrimRight(arg, "?!")
 		v := oneOf(&err, intent, append(special, AskWeight, AskLower, AskBlockLoad, AskRope, AskHelp)...)
-		set = func(t *term) { t.intent, t.besides = v, besides }
+		set = func(t *term) { t.intent, t.besides = v, strings.HasSuffix(arg, "?") }
+		if strings.HasSuffix(arg, "!") {
+			set = func(t *term) { t.whole = v }
+		}
 	case "stop":
 		v := oneOf(&err, arg, PowerLine, Emergency, Unsound)
 		set = func(t *term) { t.stop = v }
@@ -134,6 +138,9 @@ func meaningOf(words []string) (func(*term), error) {
 		set = ratingOf(&err, what, arg)
 	case "alone":
 		set = func(t *term) { t.count = 1 }
+	case "tons":
+		v := map[string]float64{"1": 1, "1/2": half, "3/2": 1 + half}[arg]
+		set = func(t *term) { t.tons = v }
 	case "filler":
 	default:
 		set = askedOf(&err, what, arg)

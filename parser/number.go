@@ -37,11 +37,19 @@ func digitRun(s string, i int) int {
 			i++
 		case (s[i] == '.' || s[i] == ',') && isDigit(s[i-1]) && i+1 < len(s) && isDigit(s[i+1]):
 			i++
+		case doubledPoint(s, i):
+			i += 2
 		default:
 			return i
 		}
 	}
 	return i
+}
+
+// doubledPoint says whether a point or comma is typed twice inside a number:
+// "22..5" is no number, and no two either.
+func doubledPoint(s string, i int) bool {
+	return (s[i] == '.' || s[i] == ',') && isDigit(s[i-1]) && i+2 < len(s) && s[i+1] == s[i] && isDigit(s[i+2])
 }
 
 // numberEnd returns the end of the number that starts at i, taking in a

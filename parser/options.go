@@ -44,7 +44,7 @@ func (rd *reading) level(options []option, at int) {
 	}
 	switch {
 	case left == nil || right == nil || left.field != right.field:
-	case left.fig == at-1 && rd.at(at-2).cross:
+	case left.fig == at-1 && (rd.at(at-2).cross || rd.sizes(at-2, at-1)):
 		left.cost = right.cost + costPiece // "12 in x 18 ft hitch height 28 ft": both sizes are the piece's
 	case left.fig == at-1:
 		left.cost = max(left.cost, right.cost)
@@ -52,6 +52,13 @@ func (rd *reading) level(options []option, at int) {
 	default:
 		right.cost = min(right.cost, max(0, left.cost-costNamed))
 	}
+}
+
+// sizes says whether two numbers side by side are the two of a piece: "14 in
+// 22 ft".
+func (rd *reading) sizes(i, j int) bool {
+	a, b := rd.at(i).fig, rd.at(j).fig
+	return a != nil && a.dim == dimLength && a.unit.fine && !a.elsewhere && !a.rope && b.far()
 }
 
 // made says whether "de" leads from the words to the number.
@@ -135,6 +142,9 @@ func ofPiece(f Field) bool { return f == Length || f == Weight || thickness(f) }
 // limb" has two readings; "hitched at 22 ft" has one.
 func (rd *reading) naming(at, i int, f Field) int {
 	next := rd.at(i + 1)
+	if (f == BlockHeight || f == Tie) && rd.sizes(rd.past(i-1, -1, markAnd), i) {
+		return costPiece // "14 in 22 ft above the hinge" could be two sizes
+	}
 	if next.piece() && !ofPiece(f) && !(at+1 == i && rd.endsInAt(at)) && !rd.made(at, i) || f == HitchHeight && (next.plays(Tie) || next.plays(BlockHeight)) {
 		return costPiece
 	}

@@ -28,6 +28,31 @@ func (rd *reading) otherwise() {
 	rd.upBetween()
 }
 
+// whole reads a word that is the whole message but for a please: "log" alone is
+// the day's.
+func (rd *reading) whole() {
+	at := -1
+	for i, e := range rd.elems {
+		if e.pause > 0 || e.polite() {
+			continue
+		}
+		if at >= 0 || rd.termAt(i).whole == "" {
+			return
+		}
+		at = i
+	}
+	if at >= 0 && len(rd.asks) == 0 {
+		rd.alter(at, func(t *term) { *t = term{intent: t.whole} })
+	}
+}
+
+// polite says whether a term is a greeting, or says nothing.
+func (e element) polite() bool {
+	t := e.term
+	return t != nil && t.marks&^markHello == 0 && t.intent == "" && t.whole == "" && t.shape == "" && t.tree == nil &&
+		t.ask == "" && t.note == "" && len(t.roles) == 0
+}
+
 // alter gives the element at i a changed copy of its term: the term itself is
 // every message's.
 func (rd *reading) alter(i int, change func(*term)) {

@@ -13,9 +13,14 @@ import (
 // it in fact.
 var unsaid = map[string]map[string]string{
 	"es": {
+		"ask log!":    "“bitácora” is nothing else",
+		"hoists":      "“levantar” lifts, what stands a limb up is “parar”",
 		"attribute":   "no verb names a limb: “la rama de abajo”",
 		"join to":     "“a” says much else besides: it is a “to?”",
 		"number x100": "doscientos, trescientos … are words of their own",
+		"tons 1":      "“una tonelada” is a number and its unit",
+		"tons 1/2":    "“media tonelada” is a number and its unit",
+		"tons 3/2":    "“una tonelada y media” is a number and its unit",
 		"tall":        "“de alto” stands behind its number: it is a “high”",
 	},
 }

@@ -164,11 +164,25 @@ func (rd *reading) betweens() {
 }
 
 // tapers reads two ends in one breath, "14 in to 10 in" or "10-14 in", as
-// butt and tip.
+// butt and tip. The butt borrows the unit of the tip: "14 down to 10 inches".
 func (rd *reading) tapers() {
 	for i, e := range rd.elems {
+		if tip := rd.at(i + 2).fig; rd.at(i+1).marked(markTaper) && e.fig.bareTo(tip) {
+			e.fig.unit, e.fig.dim = tip.unit, tip.dim
+			e.fig.low, e.fig.high = e.fig.low*tip.unit.factor, e.fig.high*tip.unit.factor
+		}
 		if e.fig != nil && e.fig.dim == dimLength && e.fig.unit.fine && e.fig.low < e.fig.high && !rd.thicknessWord(i+1) {
 			e.fig.pair, e.fig.falling = true, false
 		}
 	}
+}
+
+// bareTo says whether a number without a unit can be the butt of a piece whose
+// tip is another number.
+func (f *figure) bareTo(tip *figure) bool {
+	if f == nil || f.unit != nil || f.dim != dimCount || tip == nil || tip.dim != dimLength || !tip.unit.fine {
+		return false
+	}
+	n := f.low * tip.unit.factor
+	return tip.high < n && n <= roundest
 }

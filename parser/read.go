@@ -36,7 +36,8 @@ func New(known []Species) (*Reader, error) {
 func (r *Reader) Read(text string) (Question, error) { return r.ReadAfter(text, Question{}) }
 
 // ReadAfter reads a message of a conversation that stands at a question. Only
-// what a swing may strike is read by it: "what about 15 ft away".
+// what a swing may strike is read by it, "what about 15 ft away", and a word
+// that is the whole message.
 func (r *Reader) ReadAfter(text string, before Question) (Question, error) {
 	if len(text) > longest {
 		return Question{}, &Ask{Kind: TooMuch}
@@ -49,6 +50,9 @@ func (r *Reader) ReadAfter(text string, before Question) (Question, error) {
 	}
 	rd := r.elements(text, in, tree)
 	rd.language = language
+	if before.Pieceless() {
+		rd.whole() // behind a limb, "log" makes it one
+	}
 	rd.claims()
 	rd.obstacles(before)
 	if a := rd.stop(); a != nil {
@@ -114,6 +118,7 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	treeAsk := r.fillSpecies(rd, &q)
 	numberAsks, boundAsk := rd.fillQuantities(&q)
 	q.Intent = intentOf(rd, q)
+	treeAsk = r.anyOfThem(rd, &q, treeAsk)
 	asks = append(asks, rd.peakOfAnother(q)...)
 	numberAsks = append(numberAsks, rd.obstacleOnly(&q)...)
 	if q.noted(snubbed) && q.Has(RunLength) {

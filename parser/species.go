@@ -41,6 +41,48 @@ func (r *Reader) fillSpecies(rd *reading, q *Question) *Ask {
 	return nil
 }
 
+// eitherTree asks about a word that is not known, and how many words it takes.
+// Before "or" and a tree it can be short for another: "red or white oak".
+func (r *Reader) eitherTree(rd *reading, words []string, run []word) (*Ask, int) {
+	if len(words) > 2 && rd.in.joins[words[1]] == or {
+		b, n := r.lex.find(words[2:], rd.in)
+		for last := 2 + n - 1; last >= 2; last-- { // "white oak", "oak"
+			a, m := r.lex.find(append([]string{words[0]}, words[last:2+n]...), rd.in)
+			if a == nil || a.tree == nil || b.tree == nil || m != 1+2+n-last {
+				continue
+			}
+			ask := askAt(WhichTree, rd.text, run[0].start, run[1+n].end-run[0].start)
+			ask.Fields = []Field{SpeciesField}
+			for _, t := range []*tree{a.tree, b.tree} {
+				one := t.others
+				if len(one) == 0 {
+					one = []string{t.sci}
+				}
+				for _, sci := range one {
+					ask.Choices = append(ask.Choices, Choice{Words: r.callIt(rd.in, sci), Scientific: sci})
+				}
+			}
+			return ask, 2 + n
+		}
+	}
+	return askAt(Unknown, rd.text, run[0].start, run[0].end-run[0].start), 1
+}
+
+// anyOfThem drops the ask which of several trees of a genus it is where the
+// weight is told and nothing else hangs on it: "900 lb spruce top".
+func (r *Reader) anyOfThem(rd *reading, q *Question, a *Ask) *Ask {
+	if a == nil || a.Kind != WhichTree || !q.Has(Weight) || q.Intent == AskCutPlan || q.Intent == AskAnchor {
+		return a
+	}
+	for _, e := range rd.elems {
+		if e.start == a.Start && e.term.tree != nil && genus(e.term.tree.sci) {
+			q.Species = said(rd, e, Species{Scientific: e.term.tree.sci, Name: r.nameIn(rd, e.term.tree)})
+			return nil
+		}
+	}
+	return a
+}
+
 // nameIn is what to call a tree in the language of the message: as it was
 // named, unless that was in another.
 func (r *Reader) nameIn(rd *reading, t *tree) string {

@@ -44,7 +44,7 @@ func (rd *reading) towardsPlace(i int) bool {
 	if d := rd.elems[i].fig.dim; (d == dimMass || d == dimForce) && rd.at(j).marked(markWhere) && !rd.led(j) {
 		return rd.at(rd.past(j+1, +1, markArticle|markAdjective)).marked(markLoaded) // "5 kN on the block"
 	}
-	if !rd.at(j).marked(markRelation) {
+	if !rd.at(j).marked(markRelation) || rd.plumb(i, j) {
 		return false
 	}
 	k := rd.past(j+1, +1, markRelation|markArticle|markAdjective)
@@ -56,6 +56,13 @@ func (rd *reading) towardsPlace(i int) bool {
 		return true // "block 4 ft above the limb"
 	}
 	return end.marked(markPlace | markStation | markPronoun | markPart)
+}
+
+// plumb says whether the words behind the hitch height at i, the last of them
+// at j, only say what the piece hangs above: "hitched at 35 ft right over the
+// fence". A height above the ground is measured straight over nothing.
+func (rd *reading) plumb(i, j int) bool {
+	return j > i+1 && rd.at(j).marked(markBound) && rd.endsInAt(i-1) && rd.at(i-1).plays(HitchHeight)
 }
 
 // led says whether the words only lead over to the gear: "600 lb with a redirect".
