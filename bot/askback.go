@@ -182,12 +182,16 @@ var hint = map[parser.Field]string{
 
 func (s speaker) hints(words string, fields []parser.Field) string {
 	bare := trimQuote(words)
-	if weighty.MatchString(words) {
+	heavy := weighty.MatchString(words)
+	switch {
+	case heavy:
 		fields = []parser.Field{parser.Weight, parser.Limit}
+	case strings.Contains(words, ":"):
+		fields = []parser.Field{parser.Parts}
 	}
 	var out []string
 	for _, f := range fields {
-		if h := hint[f]; h != "" && len(out) < 3 {
+		if h := hint[f]; h != "" && len(out) < 3 && heavy == isHeavy(f) {
 			if line := s.say(h, bare); !slices.Contains(out, line) {
 				out = append(out, line)
 			}
@@ -216,7 +220,7 @@ func (a *answer) unitHint(ask *parser.Ask) string {
 	if slices.Contains(ask.Fields, parser.HitchHeight) {
 		return v.say("%s has no unit. Type “hitched at %s ft”, “%s wraps” or “%s on the rope”. One piece a message.", words, bare, bare, bare)
 	}
-	if slices.ContainsFunc(ask.Fields, isHeavy) {
+	if slices.ContainsFunc(ask.Fields, isHeavy) || !v.metric && tooLong(bare) {
 		return v.say("%s has no unit. Type “%s lb” or “%s kg”.", words, bare, bare)
 	}
 	return v.say("%s has no unit. Type “%s in” or “%s ft”, cm or m.", words, bare, bare)

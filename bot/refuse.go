@@ -12,7 +12,7 @@ import (
 )
 
 // stop words the refusals that hold no figure: somebody hurt, a power line,
-// unsound wood, and what is no question of ours.
+// unsound wood, what no method holds for, and what is no question of ours.
 func (a *answer) stop(ask *parser.Ask) {
 	a.status = Refused
 	a.question = parser.Question{Intent: a.question.Intent}
@@ -28,6 +28,8 @@ func (a *answer) stop(ask *parser.Ask) {
 	case parser.Unsound:
 		a.lines = []string{v.say("STOP. %s: no figures for unsound wood or a tree in doubt.", capital(trimQuote(ask.Words))),
 			v.word("The qualified arborist has to look at the tree before anybody rigs on it or cuts it.")}
+	case parser.NoMethod:
+		a.lines = []string{v.say("I have no method for %s, so no figures. Ask the qualified arborist.", quote(ask.Words))}
 	default:
 		a.lines = []string{v.say("I only work out rigging: weights, wraps, loads, rope, lifts. Try “%s”.", example(v))}
 	}

@@ -35,9 +35,10 @@ var countedIntents = map[parser.Intent]bool{
 // takes its place; any other is one more.
 func (t Turn) counting(a answer) tally {
 	now := t.tree
+	if slices.Contains(a.question.Notes, noteNewTree) {
+		now = tally{}
+	}
 	switch {
-	case slices.Contains(a.question.Notes, noteNewTree):
-		return tally{}
 	case a.status == Needs:
 		now.again = a.leaned && (t.pending == nil && now.last || now.again)
 		return now

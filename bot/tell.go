@@ -109,7 +109,7 @@ const (
 )
 
 // inDoubt lists the cautions that the wood and the gear call for, whatever is
-// asked.
+// asked, and says where counting starts anew.
 func (a *answer) inDoubt() []string {
 	v := a.voice
 	var out []string
@@ -122,6 +122,10 @@ func (a *answer) inDoubt() []string {
 			out = append(out, v.word("Wet or icy rope is not covered by these figures: test with a small piece first."))
 		case "iced":
 			out = append(out, a.voice.word("Ice and snow are not in these figures: the piece is heavier. Have it knocked off first."))
+		case noteNewTree:
+			if !a.question.Pieceless() {
+				out = append(out, v.word("New tree: counting from this piece on."))
+			}
 		case naturalCrotch:
 			out = append(out, v.word("A natural crotch drags far more than a block: it may not run, and it wears the rope."))
 		case wornGear:

@@ -29,6 +29,7 @@ const (
 	PowerLine Kind = "power-line" // stop: no figures
 	Emergency Kind = "emergency"  // stop: no figures
 	Unsound   Kind = "unsound"    // stop: decay, cracks
+	NoMethod  Kind = "no-method"  // what no method here holds for: a speed line
 	Nonsense  Kind = "nonsense"   // nothing in it that a crew would ask
 )
 
@@ -58,7 +59,7 @@ func (a *Ask) Error() string {
 // Final says that the message is refused rather than asked about.
 func (a *Ask) Final() bool {
 	switch a.Kind {
-	case PowerLine, Emergency, Unsound, Nonsense:
+	case PowerLine, Emergency, Unsound, NoMethod, Nonsense:
 		return true
 	}
 	return false

@@ -29,6 +29,9 @@ var special = []Intent{
 // intentOf says what the message asks for.
 func intentOf(rd *reading, q Question) Intent {
 	asked, besides, hello := rd.intents()
+	if q.noted(newTree) && !q.Pieceless() {
+		asked = slices.DeleteFunc(asked, func(in Intent) bool { return in == AskTree }) // its first piece
+	}
 	if len(asked) == 0 && !q.Has(HitchHeight, Wraps, Turn) {
 		asked = byTheWay(besides, q)
 	}

@@ -71,6 +71,7 @@ func (rd *reading) laid(l *layout) {
 	if !trunk && !drummed {
 		return // it speaks of neither: most messages
 	}
+	rd.drumAside(l)
 	for i, e := range rd.elems {
 		fig := e.fig
 		if fig == nil || fig.dim != dimLength || fig.told != "" || fig.pair || fig.falling {
@@ -98,6 +99,41 @@ func (rd *reading) laid(l *layout) {
 		case trunk && l.trunkIs.MatchString(before):
 			rd.tell(i, TrunkAcross, l.isAcross.FindString(after))
 			rd.silence(fig.start-len(l.trunkIs.FindString(before)), fig.start)
+		}
+	}
+}
+
+// DrumAside is the note that the drum stands at another thing than the foot of
+// the tree.
+const DrumAside = "drum-aside"
+
+// drumAside reads "drum at the next tree", with how far that is where it is
+// told right behind: "drum on the truck, 20 ft away".
+func (rd *reading) drumAside(l *layout) {
+	for i, e := range rd.elems {
+		if !e.marked(markStation) {
+			continue
+		}
+		j := i + 1
+		for rd.at(j).term != nil && !rd.at(j).marked(markOffTree|markBound) && (!rd.at(j).piece() || rd.at(j).marked(markStanding)) {
+			j++
+		}
+		if j == i+1 || !rd.at(j).marked(markOffTree) {
+			continue
+		}
+		for k := i + 1; k < j; k++ {
+			rd.elems[k].term = &term{} // "tied to" it
+		}
+		rd.elems[j].term = &term{note: DrumAside}
+		k := j + 1
+		if rd.at(k).pause == 2 {
+			k++
+		}
+		if !rd.far(k) || rd.elems[k].fig.told != "" {
+			continue
+		}
+		if words := l.awayFromTree(rd.text[rd.elems[k].fig.end:]); words != "" {
+			rd.tell(k, DrumAway, words)
 		}
 	}
 }

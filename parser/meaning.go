@@ -69,6 +69,7 @@ const (
 	markContrast       // before what is not wanted: instead of
 	markSelf           // who speaks, and others: "me and one other guy"
 	markTreetop        // the top of a tree before its name: "punta de abeto"
+	markOffTree        // what a drum may stand at, away from the foot of the tree
 	markHoists         // lifts, where nothing is told of a limb that could stand up: raise
 	markList           // before pieces that are told one behind the other
 )
@@ -82,7 +83,7 @@ var markNamed = map[string]mark{
 	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "clear": markClear, "droops": markDroops, "unit": markUnit,
 	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh, "fine": markFine, "passes": markPasses,
 	"obstacle": markObstacle, "standing": markStanding, "person": markPerson, "outward": markOutward, "upward": markUpward, "nearside": markNearside,
-	"attribute": markAttribute, "upends": markUpends, "erect": markErect, "treetop": markTreetop, "hoists": markHoists, "list": markList,
+	"attribute": markAttribute, "upends": markUpends, "erect": markErect, "treetop": markTreetop, "hoists": markHoists, "off-tree": markOffTree, "list": markList,
 	"overhead": markOverhead, "side": markSide, "aside": markAside, "bridle": markBridle, "twins": markTwins, "tug": markTug,
 }
 
@@ -124,7 +125,7 @@ func meaningOf(words []string) (func(*term), error) {
 			set = func(t *term) { t.whole = v }
 		}
 	case "stop":
-		v := oneOf(&err, arg, PowerLine, Emergency, Unsound)
+		v := oneOf(&err, arg, PowerLine, Emergency, Unsound, NoMethod)
 		set = func(t *term) { t.stop = v }
 	case "units":
 		v := oneOf(&err, arg, Imperial, Metric)

@@ -21,8 +21,8 @@ var needed = map[Intent][]Field{
 // message did not give.
 func (q Question) Missing() []Field {
 	if fields, ok := needed[q.Intent]; ok {
-		if q.Intent == AskRope && slices.Contains(q.Notes, DeadEndOnTrunk) {
-			fields = append(slices.Clone(fields), TrunkAcross)
+		if q.Intent == AskRope {
+			fields = append(slices.Clone(fields), q.neededOfLayout()...)
 		}
 		return q.without(fields)
 	}
@@ -44,6 +44,9 @@ func (q Question) Missing() []Field {
 		return q.missingBalance()
 	}
 	out := q.MissingPiece()
+	if q.Intent == AskLower && q.Has(HitchHeight) && q.noted(DrumAside) {
+		out = append(out, q.without([]Field{DrumAway})...)
+	}
 	if q.Intent == AskBlockLoad && q.unturned() {
 		out = append(out, Turn)
 	}
@@ -58,6 +61,17 @@ func (q Question) Missing() []Field {
 		if !slices.Contains(out, f) {
 			out = append(out, f)
 		}
+	}
+	return out
+}
+
+// neededOfLayout is what the length of a rope hangs on besides the hitch.
+func (q Question) neededOfLayout() (out []Field) {
+	if q.noted(DeadEndOnTrunk) {
+		out = append(out, TrunkAcross)
+	}
+	if q.noted(DrumAside) {
+		out = append(out, DrumAway)
 	}
 	return out
 }

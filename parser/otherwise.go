@@ -22,6 +22,8 @@ func (rd *reading) otherwise() {
 			rd.treetop(i)
 		case e.marked(markPasses):
 			rd.passes(i)
+		case e.term != nil && e.term.note == newTree:
+			rd.nextTree(i)
 		}
 	}
 	rd.sizesAtHitch()
@@ -81,6 +83,14 @@ func (rd *reading) treetop(i int) {
 		return
 	}
 	rd.alter(i, func(t *term) { t.roles, t.shape = nil, Limb })
+}
+
+// nextTree reads "on the next tree" as a place: counting starts anew at the next
+// tree by itself.
+func (rd *reading) nextTree(i int) {
+	if rd.at(rd.past(i-1, -1, markArticle)).marked(markAt | markIn | markWhere | markRelation) {
+		rd.alter(i, func(t *term) { t.note, t.intent = "", "" })
+	}
 }
 
 // upends reads "stand that red oak limb up" and "tip the limb upright" as what

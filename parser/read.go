@@ -86,9 +86,9 @@ func valid(text string) string {
 }
 
 // stop finds the words that end all arithmetic: somebody hurt, a power line,
-// unsound wood.
+// unsound wood, a way of rigging that no method here holds for.
 func (rd *reading) stop() *Ask {
-	for _, k := range []Kind{Emergency, PowerLine, Unsound} {
+	for _, k := range []Kind{Emergency, PowerLine, Unsound, NoMethod} {
 		for i, e := range rd.elems {
 			if e.term != nil && e.term.stop == k {
 				return askAt(k, rd.text, e.start, e.end-e.start)

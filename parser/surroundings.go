@@ -52,7 +52,7 @@ func (rd *reading) towardsPlace(i int) bool {
 	if last := rd.at(k - 1); last.marked(markPronoun) && last.marked(markArticle) && (end.term == nil || end.marked(markAnd) || end.plays(HitchHeight)) {
 		return true // "5 pies lejos de él"
 	}
-	if rd.at(j).marked(markBound) && (end.piece() || end.pause > 0 || k >= len(rd.elems)) {
+	if rd.at(j).marked(markBound) && end.fig == nil && (rd.elems[i].fig.far() || end.piece() || end.pause > 0 || k >= len(rd.elems)) {
 		return true // "block 4 ft above the limb"
 	}
 	return end.marked(markPlace | markStation | markPronoun | markPart)
