@@ -14,6 +14,9 @@ import (
 // weakest, and how much of that a load takes up.
 func (a *answer) workGear() error {
 	q := a.question
+	if q.GearWanted() {
+		return a.workNeeded()
+	}
 	factor := factorOf(q)
 	all, err := a.rated(factor)
 	if err != nil {
@@ -52,7 +55,7 @@ func (a *answer) workGear() error {
 // gearObject is gear as scripts read it: the weakest piece of it, and with
 // several of them each.
 type gearObject struct {
-	Working float64       `json:"working_load_n"`
+	Working float64       `json:"working_load_n,omitempty"`
 	Used    float64       `json:"used_fraction,omitempty"`
 	Weakest string        `json:"weakest,omitempty"`
 	Line    float64       `json:"line_n,omitempty"` // tension of the line that takes the weakest to its working load
@@ -61,7 +64,8 @@ type gearObject struct {
 
 type ratedObject struct {
 	Part    string  `json:"part"`
-	Working float64 `json:"working_load_n"`
+	Working float64 `json:"working_load_n,omitempty"`
+	Needed  float64 `json:"needed_break_n,omitempty"` // where it is asked how strong it must be
 	Load    float64 `json:"load_n,omitempty"`
 	Used    float64 `json:"used_fraction,omitempty"`
 }

@@ -96,6 +96,8 @@ func (q Question) OnSpar() bool {
 func (q Question) missingOfGear() []Field {
 	slung := q.Has(Legs, LegAngle, ChokeAngle) || slices.Contains(q.Notes, noteChoker) || slices.Contains(q.Notes, noteBasket)
 	switch {
+	case q.GearWanted():
+		return q.MissingPiece()
 	case slung && !q.Has(SlingBreak, SlingWorking):
 		return []Field{SlingBreak}
 	case !q.Has(Ratings...):
@@ -103,6 +105,10 @@ func (q Question) missingOfGear() []Field {
 	}
 	return nil
 }
+
+// GearWanted says whether it is asked how strong gear must be, of which nothing
+// else is told.
+func (q Question) GearWanted() bool { return q.noted(gearWanted) && !q.Has(Ratings...) }
 
 // Pieceless says whether nothing was told of a piece.
 func (q Question) Pieceless() bool {
@@ -201,6 +207,8 @@ const (
 	snubbed = "snubbed" // the line is held fast
 	letRun  = "let-run"
 	newTree = "new-tree"
+
+	gearWanted = "gear-wanted" // how strong it must be
 )
 
 func (q Question) noted(n string) bool { return slices.Contains(q.Notes, n) }
