@@ -8,6 +8,9 @@ import (
 // workLift answers whether a piece can be lifted with what they have.
 func (a *answer) workLift() error {
 	q := a.question
+	if q.MostWanted() {
+		return a.workMostLifted()
+	}
 	res, err := a.weighed()
 	if err != nil {
 		return err

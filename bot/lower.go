@@ -9,6 +9,9 @@ import (
 
 // workLower answers what a piece weighs and how it is lowered.
 func (a *answer) workLower() error {
+	if a.question.MostWanted() {
+		return a.workMostLowered()
+	}
 	res, err := calc.Work(jobOf(a.question))
 	if err != nil {
 		return err

@@ -76,7 +76,7 @@ var asTyped = map[parser.Field]string{
 	parser.ObstacleOut:   "roof 12 ft past the block", parser.ObstacleHeight: "roof 14 ft high",
 	parser.LineOut: "15 ft of line out", parser.Sideways: "8 ft to the side", parser.Weight: "600 lb",
 	parser.Turn: "rope turns 30° at the redirect", parser.TrunkAcross: "20 in trunk",
-	parser.DrumAway: "drum 20 ft from the tree",
+	parser.DrumAway: "drum 20 ft from the tree", parser.People: "3 people", parser.Wraps: "3 wraps",
 }
 
 var asTypedMetric = map[parser.Field]string{
@@ -92,7 +92,7 @@ var asTypedMetric = map[parser.Field]string{
 	parser.ObstacleOut:   "roof 4 m past the block", parser.ObstacleHeight: "roof 4 m high",
 	parser.LineOut: "5 m of line out", parser.Sideways: "2 m to the side", parser.Weight: "300 kg",
 	parser.Turn: "rope turns 30° at the redirect", parser.TrunkAcross: "50 cm trunk",
-	parser.DrumAway: "drum 6 m from the tree",
+	parser.DrumAway: "drum 6 m from the tree", parser.People: "3 people", parser.Wraps: "3 wraps",
 }
 
 // typed is how to type the fields, in the units that are being spoken.

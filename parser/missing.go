@@ -29,6 +29,9 @@ func (q Question) Missing() []Field {
 	if q.Intent == AskCutPlan {
 		return append(q.missingOf(SpeciesField, acrossField(q.limb())), q.without([]Field{Limit})...)
 	}
+	if q.MostWanted() {
+		return q.neededForMost()
+	}
 	switch q.Intent {
 	case AskAnchor:
 		return append(q.missingOf(SpeciesField, acrossField(q.limb())), q.without(q.neededOfAnchor())...)
@@ -104,6 +107,23 @@ func (q Question) missingOfGear() []Field {
 		return []Field{RopeBreak}
 	}
 	return nil
+}
+
+// MostWanted says whether it is asked how much can be lowered or lifted, where
+// no piece is told.
+func (q Question) MostWanted() bool {
+	return q.noted(mostWanted) && (q.Intent == AskLower || q.Intent == AskLift) && q.Pieceless()
+}
+
+// neededForMost is what holds the load, or lifts it.
+func (q Question) neededForMost() []Field {
+	switch {
+	case q.Intent == AskLower:
+		return q.without([]Field{Wraps})
+	case q.Has(WinchPull):
+		return q.without([]Field{Parts})
+	}
+	return q.without([]Field{Parts, People})
 }
 
 // GearWanted says whether it is asked how strong gear must be, of which nothing
@@ -209,6 +229,7 @@ const (
 	newTree = "new-tree"
 
 	gearWanted = "gear-wanted" // how strong it must be
+	mostWanted = "most-wanted" // how heavy a piece may be
 )
 
 func (q Question) noted(n string) bool { return slices.Contains(q.Notes, n) }
