@@ -181,9 +181,10 @@ type answer struct {
 	choices       []Choice
 	actions       []Choice
 	scene         *Scene
-	leaned        bool    // it leans on the question before
-	tree          tally   // the pieces before this one
-	strain        *strain // the most that it puts on the gear; nil where it says none
+	leaned        bool     // it leans on the question before
+	tree          tally    // the pieces before this one
+	shown         []string // the working of an answer that tells no weight
+	strain        *strain  // the most that it puts on the gear; nil where it says none
 }
 
 // reply closes the answer: from here on nothing can be taken out of it.

@@ -22,6 +22,9 @@ func (a *answer) explain(what string) {
 		rest = nil // the advice; its figures come again with the working
 	}
 	switch weighed := a.result != nil && a.result.Weight.High > 0; {
+	case what == parser.ExplainNumbers && len(a.shown) > 0:
+		a.lines = slices.Concat(head, a.shown, a.lines[1:],
+			[]string{a.voice.say("Calculator %s; the sources stand beside each formula.", calc.Version)})
 	case what == parser.ExplainAssumed && weighed:
 		a.lines = []string{a.voice.say("Taken for granted, besides %s:", a.piece())}
 		a.tellAssumed()

@@ -32,6 +32,8 @@ func (a *answer) workMostLowered() error {
 	if more, err := rope.Most(rope.Wraps(wraps)+1, people); err == nil {
 		a.lines = append(a.lines, v.say("One wrap more: %s.", v.atMost(more)))
 	}
+	a.shown = []string{v.say("Wraps: %s × e^(2π × %s × %s) = %s on the rope.",
+		v.pullHad(rope.PerPerson*unit.Force(people)), trimmed(float64(rope.Slick), 2), trimmed(wraps, 1), v.atMost(most))}
 	a.tellBlock()
 	a.tellRope()
 	a.tellAssumed()
@@ -62,6 +64,8 @@ func (a *answer) workMostLifted() error {
 	if most, err := tackle.Most(more, l.Power); err == nil {
 		a.lines = append(a.lines, v.say("On %s:1: %s.", count(more.Parts), v.atMost(most)))
 	}
+	a.shown = []string{v.say("Pull × what the blocks leave ÷ reserve: %s × %s ÷ %s = %s.",
+		v.pullHad(r.Have), trimmed(r.Actual, 2), trimmed(tackle.Reserve, 2), v.atMost(l.Load))}
 	a.lines = append(a.lines, a.treeSees(r))
 	a.tellLeads(l.Tackle)
 	a.liftAssumed(l)
