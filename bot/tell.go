@@ -120,8 +120,6 @@ func (a *answer) inDoubt() []string {
 		switch n {
 		case "wet":
 			out = append(out, v.word("Wet or icy rope is not covered by these figures: test with a small piece first."))
-		case "people-below":
-			out = append(out, v.word("Somebody is under it: nothing moves until everybody is out."))
 		case "iced":
 			out = append(out, a.voice.word("Ice and snow are not in these figures: the piece is heavier. Have it knocked off first."))
 		case noteNewTree:

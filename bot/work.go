@@ -64,8 +64,20 @@ func (a *answer) work() {
 	a.tellUnused()
 	if a.status == Answered {
 		a.cautions = append(a.inDoubt(), a.cautions...)
+		a.clearOut()
 	}
 }
+
+// clearOut says before all else but the figure that somebody stands below.
+func (a *answer) clearOut() {
+	if slices.Contains(a.question.Notes, notePeopleBelow) {
+		out := a.voice.word("Somebody is under it: nothing moves until everybody is out.")
+		a.problems = slices.Insert(a.problems, 0, out)
+	}
+}
+
+// notePeopleBelow is the note of the word file for somebody under the piece.
+const notePeopleBelow = "people-below"
 
 // weighed is the weight alone: for the questions that are not about lowering,
 // whose people, wraps and hitch mean something else.
