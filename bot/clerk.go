@@ -61,6 +61,9 @@ func (c *Clerk) Take(ctx context.Context, ev Event) (Reply, error) {
 		return c.notLogged(ctx, ev, speaker{}, err), nil
 	}
 	reply, entry, turn := c.answer(ctx, ev, before)
+	if ev.Day = c.dayFor(ctx, ev, entry); ev.Day != nil {
+		reply, entry, turn = c.answer(ctx, ev, before)
+	}
 	err = c.Journal.Append(ctx, entry)
 	switch {
 	case errors.Is(err, ErrLogged):

@@ -95,8 +95,13 @@ func (s *shelf) Find(_ context.Context, _, id string) (bot.Entry, error) {
 	return bot.Entry{}, bot.ErrNotLogged
 }
 
-func (s *shelf) Between(context.Context, time.Time, time.Time) ([]bot.Entry, error) {
-	return s.entries, nil
+func (s *shelf) Between(_ context.Context, from, to time.Time) (out []bot.Entry, err error) {
+	for _, e := range s.entries {
+		if !e.Asked.Before(from) && e.Asked.Before(to) {
+			out = append(out, e)
+		}
+	}
+	return out, nil
 }
 
 func (s *shelf) Undelivered(context.Context, time.Time) ([]bot.Entry, error) { return nil, nil }

@@ -79,7 +79,7 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		ask = missing(a.question)
 	}
 	switch {
-	case a.aboutUs(q, ask):
+	case a.aboutUs(ev, q, ask):
 		return a, before
 	case limitAlone(said) && !before.known:
 		a.noteLimit()
@@ -99,12 +99,12 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 }
 
 // aboutUs answers what is asked about the desk itself: help, the log.
-func (a *answer) aboutUs(q parser.Question, ask *parser.Ask) bool {
+func (a *answer) aboutUs(ev Event, q parser.Question, ask *parser.Ask) bool {
 	switch {
 	case q.Intent == parser.AskHelp:
 		a.help()
 	case q.Intent == parser.AskLog && ask == nil:
-		a.whereLog()
+		a.tellLog(ev.Day)
 	default:
 		return false
 	}

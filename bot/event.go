@@ -16,6 +16,7 @@ type Event struct {
 	Direct    bool  // it was told to the bot alone: all of that is one conversation
 	Alone     bool  // it is a conversation by itself, outside any channel's job
 	Job       Job   // what holds for its channel
+	Day       *Day  // the day that was asked about, where the asker may see it
 
 	Message string    // the carrier's id of the message that asks
 	Shown   string    // the carrier's id of the message that shows the answer; set beforehand, that one gives way to it

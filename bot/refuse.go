@@ -72,18 +72,6 @@ func (a *answer) help() {
 		v.word("“how much rope for a hitch at 45 ft”")}
 }
 
-// whereLog says where the log is. It holds the questions of everybody, so that
-// no message reads it out.
-func (a *answer) whereLog() {
-	if !a.question.Empty() {
-		a.refuse(a.voice.word("The log or the piece? Ask for one a message."))
-		return
-	}
-	a.status = Answered
-	a.lines = []string{a.voice.word("The log is with the supervisor: on their home tab in the workspace, or “heft log” on the machine."),
-		a.voice.word("I do not show one person's questions to another.")}
-}
-
 // senseless says which number can be no size, or no count; empty where none
 // is. The calculator takes zero for "not said".
 func (s speaker) senseless(q parser.Question) string {

@@ -20,7 +20,7 @@ type asked struct {
 }
 
 func (c *Chat) asking(q asked) task {
-	q.ev.Reached = c.cfg.Now()
+	q.ev.Reached, q.ev.At = c.cfg.Now(), q.ev.At.In(c.cfg.Zone)
 	return task{lane: q.ev.Conversation(), keeps: true, do: func(ctx context.Context, d delivery) { c.take(ctx, d, q) }}
 }
 
