@@ -176,7 +176,7 @@ var hint = map[parser.Field]string{
 	parser.Diameter: "“%s across”", parser.ButtDiameter: "“%s butt”", parser.TipDiameter: "“%s tip”",
 	parser.MidDiameter: "“%s in the middle”", parser.Length: "“%s long”", parser.HitchHeight: "“hitched at %s”",
 	parser.BlockHeight: "“block %s above the cut”", parser.Tie: "“tied %s from the cut”",
-	parser.ObstacleOut: "“%s past the block”", parser.ObstacleHeight: "“%s high”",
+	parser.WinchPull: "“winch of %s”", parser.ObstacleOut: "“%s past the block”", parser.ObstacleHeight: "“%s high”",
 	parser.DesignFactor: "“design factor %s”", parser.Parts: "“%s tackle”", parser.Limit: "“limit %s”", parser.Weight: "“weighs %s”", parser.RopeLength: "“%s of rope”",
 }
 
@@ -184,6 +184,7 @@ func (s speaker) hints(words string, fields []parser.Field) string {
 	bare := trimQuote(words)
 	heavy := weighty.MatchString(words)
 	switch {
+	case heavy && slices.Contains(fields, parser.WinchPull):
 	case heavy:
 		fields = []parser.Field{parser.Weight, parser.Limit}
 	case strings.Contains(words, ":"):

@@ -1,6 +1,7 @@
 package bot
 
 import (
+	"heft/calc/rope"
 	"heft/calc/tackle"
 	"heft/parser"
 )
@@ -19,6 +20,11 @@ func (a *answer) workLift() error {
 		Load:   res.Weight.High,
 		Tackle: tackleOf(q),
 		Power:  powerOf(q),
+	}
+	if q.PartsWanted() {
+		if l.Parts, err = partsFor(l); err != nil {
+			return err
+		}
 	}
 	lift, err := tackle.Plan(l)
 	if err != nil {
@@ -47,6 +53,17 @@ func (a *answer) workLift() error {
 		o.Redirects = haulObjects(q, led)
 	}
 	return nil
+}
+
+// partsFor are the parts of line on which the lift is enough, or the most there
+// can be where none is.
+func partsFor(l tackle.Lift) (int, error) {
+	l.Parts = 1
+	n, err := tackle.Fewest(l)
+	if n == 0 {
+		n = int(rope.PartsOfLine.High)
+	}
+	return n, err
 }
 
 // liftOf is a lift as scripts read it.

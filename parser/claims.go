@@ -78,6 +78,7 @@ func (rd *reading) heavy(i int) bool {
 // twins claims the places of two lines, "lines at 3 ft and 15 ft", and the
 // angles of two legs to one point, "legs at 60° and 45°".
 func (rd *reading) twins() {
+	rd.betweenTwo()
 	if rd.slung() {
 		return // the legs of a sling are gear
 	}
@@ -104,6 +105,22 @@ func (rd *reading) twins() {
 	for i, e := range rd.elems {
 		if e.fig != nil && e.fig.dim == dimAngle && e.fig.claimed == "" && rd.at(i+1).plays(LimbAngle) {
 			rd.claim(i, LegAngle) // "45° above level"
+		}
+	}
+}
+
+// betweenTwo reads "30° between the two legs" as the angle at the block, as it
+// is without the number.
+func (rd *reading) betweenTwo() {
+	for i, e := range rd.elems {
+		j := rd.past(i-2, -1, markArticle)
+		if !e.marked(markTwins|markBridle|markCord) && !e.plays(Legs) || !rd.at(i-1).fig.bare(2) || !rd.at(j).marked(markBetween) {
+			continue
+		}
+		if angle := rd.at(j - 1).fig; angle != nil && angle.dim == dimAngle {
+			angle.told = BlockAngle
+			rd.elems = slices.Delete(rd.elems, j, i+1)
+			return
 		}
 	}
 }

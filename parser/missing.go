@@ -60,6 +60,12 @@ func (q Question) Missing() []Field {
 	if q.Intent == AskDrop && q.noted(letRun) && !q.noted(snubbed) {
 		out = append(out, q.without([]Field{RunLength})...)
 	}
+	if q.PartsWanted() {
+		if !q.Has(WinchPull) {
+			out = append(out, q.without([]Field{People})...)
+		}
+		return out
+	}
 	for _, f := range q.without(alsoNeeded[q.Intent]) {
 		if !slices.Contains(out, f) {
 			out = append(out, f)
@@ -113,6 +119,11 @@ func (q Question) missingOfGear() []Field {
 // no piece is told.
 func (q Question) MostWanted() bool {
 	return q.noted(mostWanted) && (q.Intent == AskLower || q.Intent == AskLift) && q.Pieceless()
+}
+
+// PartsWanted says whether it is asked how many parts of line a lift takes.
+func (q Question) PartsWanted() bool {
+	return q.Intent == AskLift && q.noted(partsWanted) && !q.Has(Parts)
 }
 
 // neededForMost is what holds the load, or lifts it.
@@ -228,8 +239,9 @@ const (
 	letRun  = "let-run"
 	newTree = "new-tree"
 
-	gearWanted = "gear-wanted" // how strong it must be
-	mostWanted = "most-wanted" // how heavy a piece may be
+	gearWanted  = "gear-wanted"  // how strong it must be
+	mostWanted  = "most-wanted"  // how heavy a piece may be
+	partsWanted = "parts-wanted" // on how many parts of line
 )
 
 func (q Question) noted(n string) bool { return slices.Contains(q.Notes, n) }

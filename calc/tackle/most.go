@@ -5,6 +5,27 @@ import (
 	"heft/calc/unit"
 )
 
+// Fewest are the least parts of line, Parts of the lift or more, on which the
+// pull at hand raises its load with Reserve to spare; 0 where none within the
+// range of the method do. It holds where Plan does; errors and source are those
+// of Plan, and a *limits.Missing where neither people nor a winch were said.
+func Fewest(l Lift) (int, error) {
+	if err := Loads.Check(limits.Weight, l.Load); err != nil {
+		return 0, err
+	}
+	pass, err := l.Tackle.check()
+	if err != nil {
+		return 0, err
+	}
+	if err := l.Power.check(); err != nil {
+		return 0, err
+	}
+	if l.have() == 0 {
+		return 0, &limits.Missing{Quantity: limits.People}
+	}
+	return fewest(l.Load.Weight(), pass, l.Tackle, l.have()), nil
+}
+
 // Most is the heaviest load that the pull at hand raises with Reserve to
 // spare, Plan solved for the load:
 //

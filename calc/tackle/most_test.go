@@ -47,3 +47,21 @@ func TestMostNeedsPower(t *testing.T) {
 		t.Error("without a part of line: no error")
 	}
 }
+
+// TestFewest, worked by hand: 2 people pull 400 N, and with a fifth to spare
+// 320 N; 100 kg are 980.7 N, and sheaves of nine tenths leave 2.44 of three
+// parts (401.9 N) and 3.10 of four (316.8 N).
+func TestFewest(t *testing.T) {
+	l := tackle.Lift{Load: 100, Tackle: tackle.Tackle{Parts: 1, Efficiency: 0.9}, Power: tackle.Power{People: 2, PerPerson: 200}}
+	if n, err := tackle.Fewest(l); err != nil || n != 4 {
+		t.Errorf("%d parts, %v; want 4", n, err)
+	}
+	l.Load = 1000
+	if n, err := tackle.Fewest(l); err != nil || n != 0 {
+		t.Errorf("a ton for two: %d parts, %v; want none", n, err)
+	}
+	l.People = 0
+	if _, err := tackle.Fewest(l); err == nil {
+		t.Error("without anybody to pull: no error")
+	}
+}

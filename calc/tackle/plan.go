@@ -137,15 +137,20 @@ func (r *Result) judge(line unit.Force, pass float64, t Tackle, p Power) {
 	if enough <= Winches.High {
 		r.Remedies.Winch = max(enough, Winches.Low)
 	}
-	for n := t.Parts + 1; n <= int(rope.PartsOfLine.High); n++ {
-		more := t
-		more.Parts = n
-		if haul := line / unit.Force(more.series(t.Efficiency)*pass); !limits.Above(haul*Reserve, r.Have) {
-			r.Remedies.Parts = n
-			break
+	t.Parts++
+	r.Remedies.Parts = fewest(line, pass, t, r.Have)
+	r.Remedies.Piece = (r.Have * unit.Force(r.Actual) / Reserve).Held()
+}
+
+// fewest are the parts of line, t.Parts or more, on which a pull is enough for
+// a line; 0 where there are none.
+func fewest(line unit.Force, pass float64, t Tackle, have unit.Force) int {
+	for ; t.Parts <= int(rope.PartsOfLine.High); t.Parts++ {
+		if haul := line / unit.Force(t.series(t.Efficiency)*pass); !limits.Above(haul*Reserve, have) {
+			return t.Parts
 		}
 	}
-	r.Remedies.Piece = (r.Have * unit.Force(r.Actual) / Reserve).Held()
+	return 0
 }
 
 // Domains lists the ranges of validity.
