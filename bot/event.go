@@ -16,6 +16,7 @@ type Event struct {
 	Direct    bool  // it was told to the bot alone: all of that is one conversation
 	Alone     bool  // it is a conversation by itself, outside any channel's job
 	Job       Job   // what holds for its channel
+	Bound     bool  // others than the asker say who the job's arborist is
 	Day       *Day  // the day that was asked about, where the asker may see it
 
 	Message string    // the carrier's id of the message that asks

@@ -79,6 +79,8 @@ func (d *Desk) takeJob(a *answer, ev Event, text string, ask *parser.Ask) {
 		a.offer(text, ask)
 	case len(alien) > 0:
 		a.refuse(a.voice.say("Of a piece, not of the job: %s. Say that with the piece; the job is as it was.", a.voice.and(nouns(a.voice, alien))))
+	case ev.Bound && !ev.mayName(said):
+		a.refuse(a.whoNames(ev))
 	case said.Clear && (Job{said}).empty():
 		a.noJob(a.voice.say("Job cleared: nothing is kept for this channel."))
 	case (Job{said}).empty() && ev.Job.empty():
@@ -93,6 +95,30 @@ func (d *Desk) takeJob(a *answer, ev Event, text string, ask *parser.Ask) {
 		a.note(was, said)
 		a.tellJob(was.with(said), func(facts string) string { return a.voice.say("Kept for this channel: %s.", facts) })
 	}
+}
+
+// mayName says whether somebody who does not supervise may say who confirms
+// the job's answers: nobody themselves, and where somebody was named, they
+// alone who it is from then on.
+func (ev Event) mayName(said parser.Question) bool {
+	now, then := ev.Job, Job{said}
+	switch {
+	case now.arborist(ev.User):
+		return true
+	case then.arborist(ev.User):
+		return false
+	case now.Arborist() == "" || then.Arborist() == now.Arborist():
+		return true
+	}
+	return then.Arborist() == "" && !said.Clear
+}
+
+// whoNames says who may name the job's arborist.
+func (a *answer) whoNames(ev Event) string {
+	if named := ev.Job.Arborist(); named != "" {
+		return a.voice.say("The arborist of this job is %s: only they or a supervisor change that. The job is as it was.", quote(named))
+	}
+	return a.voice.say("Nobody names themselves the arborist: a supervisor does, or somebody else here. The job is as it was.")
 }
 
 // notOfWork lists the facts of a message that belong to a piece.

@@ -215,3 +215,40 @@ func TestAnExplanationIsNoPiece(t *testing.T) {
 		t.Errorf("%s", r.Text())
 	}
 }
+
+// TestNobodyMakesThemselvesTheArborist: where somebody supervises, the one who
+// may confirm is named by others, and once named hands it on alone.
+func TestNobodyMakesThemselvesTheArborist(t *testing.T) {
+	c := newClerk(t, &shelf{})
+	c.Supervisors = []string{"U0BOSS"}
+	n := 0
+	for _, m := range []struct {
+		user, text string
+		status     bot.Status
+		arborist   string // who it is then
+	}{
+		{"U0ROSA", "job: limit 600 lb, arborist @U0ROSA", bot.Refused, ""},
+		{"U0ROSA", "job: limit 600 lb", bot.Answered, ""},
+		{"U0ROSA", "job: arborist @U0INGE", bot.Answered, "U0INGE"},
+		{"U0ROSA", "job: arborist @U0ROSA", bot.Refused, "U0INGE"},
+		{"U0ROSA", "job: arborist @U0OTHER, limit 800 lb", bot.Refused, "U0INGE"},
+		{"U0ROSA", "clear the job", bot.Refused, "U0INGE"},
+		{"U0ROSA", "job: limit 700 lb", bot.Answered, "U0INGE"},
+		{"U0INGE", "job: arborist @U0OTHER", bot.Answered, "U0OTHER"},
+		{"U0BOSS", "job: arborist @U0BOSS", bot.Answered, "U0BOSS"},
+		{"U0BOSS", "clear the job", bot.Answered, ""},
+	} {
+		n++
+		ev := bot.Event{ID: string(rune('a' + n)), Workspace: "T1", Channel: "C1", Thread: string(rune('a' + n)), User: m.user, Text: m.text, At: asked.Add(time.Duration(n) * time.Minute)}
+		r, err := c.Take(t.Context(), ev)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if o := decode(t, r); o.Status != string(m.status) {
+			t.Errorf("%s: %q is %s, want %s: %s", m.user, m.text, o.Status, m.status, r.Text())
+		}
+		if job, _ := c.Memory.Job("T1/C1"); job.Arborist() != m.arborist {
+			t.Errorf("after %s: %q the arborist is %q, want %q", m.user, m.text, job.Arborist(), m.arborist)
+		}
+	}
+}

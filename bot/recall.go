@@ -22,6 +22,7 @@ func (c *Clerk) recall(ctx context.Context, ev Event) (Event, Turn, error) {
 		return ev, Turn{}, err
 	}
 	ev.Job = job
+	ev.Bound = len(c.Supervisors) > 0 && !c.Supervises(ev.User)
 	if ev.Opens {
 		return ev, Turn{}, nil
 	}

@@ -48,7 +48,7 @@ func oneLine(words string) string {
 func (v Voice) Declined(err error, e Entry) string {
 	switch {
 	case errors.Is(err, ErrNotYours):
-		return v.s.word("Only the arborist named for this channel or a supervisor can confirm that. “job: arborist @name” names one.")
+		return v.s.word("Only the arborist named for this channel or a supervisor can confirm that. “What's the job?” shows who that is.")
 	case errors.Is(err, ErrConfirmed) && e.Confirmed != nil:
 		return v.s.say("It is confirmed already, by %s.", "@"+e.Confirmed.User)
 	case errors.Is(err, ErrChanged), errors.Is(err, ErrNotLogged):

@@ -228,17 +228,21 @@ func TestTheArboristIsNamedInManyWays(t *testing.T) {
 	r := supervised(t, standin.Options{}).run()
 	m := r.ask(standin.Yard, seen)
 	r.settled(m)
+	tell := func(words string) standin.Message { // a supervisor may name anybody, in place of anybody
+		job := r.Say(standin.Yard, boss, r.Mention()+" "+words)
+		r.settled(job)
+		return job
+	}
 	for _, words := range []string{
 		"job: arborist <@" + dana + ">", "job: limit 600 lb, arborist: <@" + dana + ">, 3 people", "Job: qualified arborist is <@" + dana + "|dana>; metric",
 		"job: arborist on site: <@" + dana + ">", "job: arborist <@" + dana + "> limit 700 lb", "job: arborist here <@" + dana + ">. limit 600 lb",
 		"trabajo: arborista <@" + dana + ">", "trabajo: límite 600 lb, arborista calificado: <@" + dana + ">",
 	} {
-		r.settled(r.ask(standin.Yard, "job: arborist <@"+crew+">"))
+		tell("job: arborist <@" + crew + ">")
 		if _, err := r.clerk.MayConfirm(t.Context(), standin.TeamID, standin.Yard, m.Events[0], dana); err == nil {
 			t.Fatal("somebody else is the arborist")
 		}
-		job := r.ask(standin.Yard, words)
-		r.settled(job)
+		job := tell(words)
 		if _, err := r.clerk.MayConfirm(t.Context(), standin.TeamID, standin.Yard, m.Events[0], dana); err != nil {
 			t.Errorf("%q: %v; answered with %q", words, err, r.answered(job).Shown())
 		}
