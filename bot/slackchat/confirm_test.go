@@ -104,7 +104,7 @@ func TestNobodyElseConfirms(t *testing.T) {
 	// The arborist of one channel, with the form open, when another was named.
 	r.press(dana, answer, confirmIt)
 	r.await(func() bool { _, open := r.Snapshot().Modals[dana]; return open })
-	r.settled(r.ask(standin.Yard, "job: arborist <@U0CREW0002>"))
+	r.settled(r.Say(standin.Yard, boss, r.Mention()+" job: arborist <@U0CREW0002>"))
 	if _, err := r.Submit(dana, nil); err != nil {
 		t.Fatal(err)
 	}
