@@ -24,6 +24,9 @@ func (a *answer) variations(said parser.Question, explained string) []Choice {
 		add(a.voice.word("Show the working"), why)
 	}
 	said.Explain = ""
+	if explained != "" {
+		add(a.voice.word("Back to the answer"), said)
+	}
 	other := said
 	other.SaysUnits, other.Units = true, parser.Metric
 	if a.voice.metric {

@@ -23,16 +23,20 @@ func (a *answer) explain(what string) {
 	}
 	switch weighed := a.result != nil && a.result.Weight.High > 0; {
 	case what == parser.ExplainNumbers && len(a.shown) > 0:
-		a.lines = slices.Concat(head, a.shown, a.lines[1:],
-			[]string{a.voice.say("Calculator %s; the sources stand beside each formula.", calc.Version)})
+		a.lines = slices.Concat(head, a.shown, a.lines[1:], a.calculator())
 	case what == parser.ExplainAssumed && weighed:
 		a.lines = []string{a.voice.say("Taken for granted, besides %s:", a.piece())}
 		a.tellAssumed()
 		a.lines = append(a.lines, rest...)
 	case weighed:
-		a.lines = slices.Concat(head, a.working(), rest,
-			[]string{a.voice.say("Calculator %s; the sources stand beside each formula.", calc.Version)})
+		a.lines = slices.Concat(head, a.working(), a.shown, rest, a.calculator())
 	}
+}
+
+// calculator says which calculator it was, and why its figures are not those
+// of the answer to the last digit.
+func (a *answer) calculator() []string {
+	return []string{a.voice.say("Worked out to the last digit; answers are rounded to the safe side. Calculator %s.", calc.Version)}
 }
 
 // working shows how the figures follow from one another.
@@ -43,16 +47,16 @@ func (a *answer) working() []string {
 		out = append(out,
 			v.say("Wood with bark: %s, likely %s.", v.densities(w.Light, w.Heavy), v.density(w.Green)),
 			v.say("Volume, %s: %s, likely %s.", v.word(methodWords[w.Method]), v.volumes(volume(w.Low, w.Light), volume(w.High, w.Heavy)), v.volume(volume(w.Likely, w.Green))),
-			v.say("Density × volume: %s, likely %s.", v.masses(w.Low, w.High), v.heavy(w.Likely)))
+			v.say("Density × volume: %s–%s, likely %s.", v.exact(w.Low), v.exact(w.High), v.exact(w.Likely)))
 	}
 	if l := a.result.Lowering; l != nil {
 		at := float64(l.Start)
 		held := rope.Hold(w.High.Weight(), rope.Slick, l.Start)
 		out = append(out, v.say("Wraps: %s × e^(−2π × %s × %s) = %s at the hand; one person is planned for %s.",
-			v.heavy(w.High), trimmed(float64(rope.Slick), 2), trimmed(at, 1), v.pull(held), v.pullHad(rope.PerPerson)))
+			v.exact(w.High), trimmed(float64(rope.Slick), 2), trimmed(at, 1), v.exact(held.Held()), v.exact(rope.PerPerson.Held())))
 	}
 	if a.result.Block > 0 {
-		out = append(out, v.say("Top block: 2 × %s × cos(%s° ÷ 2) = %s.", v.heavy(w.High), trimmed(between(a.question), 1), v.load(a.result.Block)))
+		out = append(out, v.say("Top block: 2 × %s × cos(%s° ÷ 2) = %s.", v.exact(w.High), trimmed(between(a.question), 1), v.exact(a.result.Block.Held())))
 	}
 	if need := a.result.Rope; need > 0 {
 		legs := float64(1 + max(1, int(a.question.Count(parser.Parts))))
@@ -60,6 +64,12 @@ func (a *answer) working() []string {
 			v.along(unit.Exactly(a.question.Length(parser.HitchHeight).High)), v.ropeNeeded(rope.Tail), v.ropeNeeded(need)))
 	}
 	return out
+}
+
+// exact says a mass to the pound or the kilogram, as it is worked with.
+func (s speaker) exact(m unit.Mass) string {
+	n, u := s.unitOfMass(m)
+	return grouped(math.Round(n)) + u
 }
 
 func between(q parser.Question) float64 {

@@ -40,6 +40,7 @@ func (a *answer) workLift() error {
 	a.status, a.result = Answered, &res
 	a.strain = &strain{line: max(lift.Haul, lift.Holding), block: lift.Block}
 	a.tellLift(l, lift)
+	a.shown = []string{a.voice.say("Pull: %s ÷ %s = %s at the hands.", a.voice.exact(l.Load), trimmed(lift.Actual, 2), a.voice.exact(lift.Haul.Held()))}
 	a.scene = liftScene(a.voice, a.pictured(), l, lift, q.Length(parser.HitchHeight).High)
 	a.tellRope()
 	led, err := ledOver(l.Tackle, lift)

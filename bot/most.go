@@ -33,7 +33,7 @@ func (a *answer) workMostLowered() error {
 		a.lines = append(a.lines, v.say("One wrap more: %s.", v.atMost(more)))
 	}
 	a.shown = []string{v.say("Wraps: %s × e^(2π × %s × %s) = %s on the rope.",
-		v.pullHad(rope.PerPerson*unit.Force(people)), trimmed(float64(rope.Slick), 2), trimmed(wraps, 1), v.atMost(most))}
+		v.exact((rope.PerPerson * unit.Force(people)).Held()), trimmed(float64(rope.Slick), 2), trimmed(wraps, 1), v.exact(most))}
 	a.tellBlock()
 	a.tellRope()
 	a.tellAssumed()
@@ -65,7 +65,7 @@ func (a *answer) workMostLifted() error {
 		a.lines = append(a.lines, v.say("On %s:1: %s.", count(more.Parts), v.atMost(most)))
 	}
 	a.shown = []string{v.say("Pull × what the blocks leave ÷ reserve: %s × %s ÷ %s = %s.",
-		v.pullHad(r.Have), trimmed(r.Actual, 2), trimmed(tackle.Reserve, 2), v.atMost(l.Load))}
+		v.exact(r.Have.Held()), trimmed(r.Actual, 2), trimmed(tackle.Reserve, 2), v.exact(l.Load))}
 	a.lines = append(a.lines, a.treeSees(r))
 	a.tellLeads(l.Tackle)
 	a.liftAssumed(l)

@@ -34,6 +34,7 @@ func (a *answer) workSwing() error {
 	}
 	a.strain = &strain{line: max(w.Bottom.Line, w.Askew.Line), block: max(w.Bottom.Block, w.Askew.Block)}
 	a.tellSwing(s, w)
+	a.shown = a.swingWorking(s, w)
 	a.scene = swingScene(a.voice, a.pictured(), s, w)
 	return nil
 }

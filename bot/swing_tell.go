@@ -134,3 +134,18 @@ func (s speaker) speed(f swing.Speed) string {
 	}
 	return trimmed(upTo(float64(f)/float64(unit.Foot)), 0) + " ft/s"
 }
+
+// swingWorking shows the pull of a point on its line, and what a piece that
+// hangs a length below its tie adds to it.
+func (a *answer) swingWorking(s swing.Setup, w swing.Swing) []string {
+	v, start := a.voice, trimmed(s.Start.Degrees(), 1)
+	point, err := swing.Tension(s.Heavy, s.Start)
+	if err != nil {
+		return nil
+	}
+	out := []string{v.say("Line, as a point: %s × (3 − 2 × cos %s°) = %s.", v.exact(s.Heavy), start, v.exact(point.Held()))}
+	if w.Askew.Line > 0 {
+		out = append(out, v.say("Hung plumb, at most × (1 + 6 × (1 − cos %s°)), no more than 3.5: %s.", start, v.exact(w.Askew.Line.Held())))
+	}
+	return append(out, v.say("Top block, rope legs side by side: 2 × the line."))
+}
