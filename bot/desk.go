@@ -204,7 +204,7 @@ func (a answer) text() []string {
 		lines = slices.Concat(a.lines, a.problems[1:], a.cautions)
 	}
 	if len(a.ofJob) > 0 && a.status == Answered {
-		lines = slices.Insert(lines, 1, a.voice.say("From the job: %s.", a.voice.and(nouns(a.voice, a.ofJob))))
+		lines = slices.Insert(lines, 1, a.voice.say("From the job: %s.", a.voice.and(a.jobsFacts())))
 	}
 	if said := a.voice.leaning(a.kept, a.changed); said != "" && a.question.Intent != parser.AskJob {
 		lines = slices.Insert(lines, 1, said)

@@ -221,6 +221,17 @@ func (a *answer) jobWords(j Job) []string {
 	return out
 }
 
+// jobsFacts are the facts of the job that an answer made use of, as they were
+// told.
+func (a *answer) jobsFacts() []string {
+	out := make([]string, len(a.ofJob))
+	for i, f := range a.ofJob {
+		x, _ := a.question.Get(f)
+		out[i] = a.voice.asTold(limits.Quantity(f), x)
+	}
+	return out
+}
+
 // asTold says a fact of a job in the words that told it: no unit and no
 // rounding comes between the crew and its own figure.
 func (s speaker) asTold(q limits.Quantity, x parser.Quantity) string {

@@ -51,7 +51,7 @@ func TestAJobHoldsInEveryThreadUntilItIsCleared(t *testing.T) {
 	// The program starts anew: what it knows is in the journal alone.
 	k = &talk{Clerk: newClerk(t, s), t: t, n: 10}
 	r, o = k.say("14 in red oak limb, 22 ft", "3")
-	if !slices.Contains(o.Kept, "limit_kg") || !strings.Contains(r.Text(), "From the job: the limit.") || !strings.Contains(r.Headline(), "OVER your limit") {
+	if !slices.Contains(o.Kept, "limit_kg") || !strings.Contains(r.Text(), "From the job: limit 600 lb.") || !strings.Contains(r.Headline(), "OVER your limit") {
 		t.Errorf("kept %v: %s", o.Kept, r.Text())
 	}
 	if strings.Contains(r.Headline(), "people") {
