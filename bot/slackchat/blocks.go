@@ -22,7 +22,7 @@ const (
 	maxSection = 3000
 	maxValue   = 2000
 	maxLabel   = 75
-	maxRow     = 5 // so many buttons stand side by side on a phone
+	maxRow     = 8 // as many as an ask-back lists: two lines on a phone
 )
 
 // Rows of buttons, by the beginning of their blocks' ids; behind it stands the
