@@ -94,6 +94,42 @@ var inDoubt = map[string]struct {
 	"half": {Twist, markHalf}, "contrast": {Twist, markContrast}, "self": {Twist, markSelf}, "stand": {Unknown, markUpends},
 }
 
+// meaning is what a line of a word file says. Most spellings mean nothing
+// else, and share its term.
+type meaning struct {
+	set            func(*term)
+	plain, leading term // without and with a last word that leads to a number
+}
+
+func newMeaning(set func(*term)) *meaning {
+	m := &meaning{set: set, leading: term{leads: true}}
+	set(&m.plain)
+	set(&m.leading)
+	return m
+}
+
+// give adds a meaning to a spelling of the language at hand.
+func (lx *lexicon) give(spelling string, m *meaning) {
+	var few [8]string
+	slot, leads, words := trees, false, appendFolded(few[:0], spelling)
+	if lx.now != nil {
+		slot, leads = lx.now.slot, lx.now.leads[words[len(words)-1]]
+	}
+	to := lx.spelling(words, setOf(slot)).sense(slot)
+	switch {
+	case to.term != nil: // it means something besides
+		both := *to.term
+		both.leads = leads
+		both.roles = slices.Clip(both.roles)
+		m.set(&both)
+		to.term = &both
+	case leads:
+		to.term = &m.leading
+	default:
+		to.term = &m.plain
+	}
+}
+
 // meaningOf returns what a meaning of the word file does to a term.
 func meaningOf(words []string) (func(*term), error) {
 	words = append(words, "", "")
