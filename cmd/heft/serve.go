@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"log/slog"
 	"path/filepath"
+	"runtime/debug"
 	"strings"
 	"time"
 	_ "time/tzdata" // HEFT_ZONE is known on a machine without the zones' files, too
@@ -76,10 +77,15 @@ func (s *session) serveTeams(ctx context.Context, cfg slackchat.Config, clerk *b
 	return teams.Run(ctx)
 }
 
+// whileSettling is how much the heap may grow, in percent, before garbage is
+// collected: what is made then stays in use, and collecting finds next to none.
+const whileSettling = 400
+
 // settle gives a clerk its desk and its journal, and does something else
 // meanwhile: each takes its time, and none needs the others. What it returns
 // closes the journal.
 func (s *session) settle(ctx context.Context, clerk *bot.Clerk, meanwhile func(context.Context) error) (leave func() error, err error) {
+	defer debug.SetGCPercent(debug.SetGCPercent(whileSettling))
 	ready, beside := errgroup.WithContext(ctx)
 	beside, give := context.WithCancel(beside)
 	defer give()
