@@ -2,9 +2,12 @@ package slackchat
 
 import (
 	"bytes"
+	"encoding/json"
 	"errors"
 	"io"
 	"net/http"
+	"path"
+	"slices"
 	"time"
 )
 
@@ -26,7 +29,7 @@ func httpClient(workers int) *http.Client {
 
 // whole reads every answer to its end. The library stops where the JSON
 // stops, and a connection with so much as a line end left on it is closed
-// instead of kept.
+// instead of kept. What was posted is left out of the answer to it.
 type whole struct{ http.RoundTripper }
 
 // RoundTrip makes one call.
@@ -43,6 +46,29 @@ func (w whole) RoundTrip(req *http.Request) (*http.Response, error) {
 	if err != nil {
 		return nil, err
 	}
-	resp.Body = io.NopCloser(bytes.NewReader(body))
+	if slices.Contains(posting, path.Base(req.URL.Path)) {
+		body = withoutEcho(body)
+	}
+	resp.Body, resp.ContentLength = io.NopCloser(bytes.NewReader(body)), int64(len(body))
 	return resp, nil
+}
+
+// posting are the methods that answer with the whole message again, as it was
+// posted (platform documentation, chat.postMessage, chat.update).
+var posting = []string{"chat.postMessage", "chat.update"}
+
+// withoutEcho leaves the message out of the answer to its posting. The library
+// would read it block by block, for nobody; and a block that it cannot read
+// would make a reply that is there count as not posted.
+func withoutEcho(body []byte) []byte {
+	var answer map[string]json.RawMessage
+	if json.Unmarshal(body, &answer) != nil {
+		return body // the library says what is wrong with it
+	}
+	delete(answer, "message")
+	short, err := json.Marshal(answer)
+	if err != nil {
+		return body
+	}
+	return short
 }
