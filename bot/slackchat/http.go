@@ -14,7 +14,8 @@ import (
 // Limits of one call.
 const (
 	callTimeout = 15 * time.Second
-	maxAnswer   = 1 << 20 // bytes; real answers have a few thousand
+	maxAnswer   = 1 << 20 // bytes
+	usualAnswer = 4 << 10
 )
 
 var errLongAnswer = errors.New("the workspace's answer is too long")
@@ -39,13 +40,15 @@ func (w whole) RoundTrip(req *http.Request) (*http.Response, error) {
 		return nil, err
 	}
 	defer resp.Body.Close()
-	body, err := io.ReadAll(io.LimitReader(resp.Body, maxAnswer+1))
-	if err == nil && len(body) > maxAnswer {
+	read := bytes.NewBuffer(make([]byte, 0, usualAnswer))
+	n, err := read.ReadFrom(io.LimitReader(resp.Body, maxAnswer+1))
+	if err == nil && n > maxAnswer {
 		err = errLongAnswer
 	}
 	if err != nil {
 		return nil, err
 	}
+	body := read.Bytes()
 	if slices.Contains(posting, path.Base(req.URL.Path)) {
 		body = withoutEcho(body)
 	}
