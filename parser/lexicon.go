@@ -142,8 +142,8 @@ func (lx *lexicon) addTongues() {
 }
 
 func (lx *lexicon) addLine(line string) error {
-	meaning, list, ok := strings.Cut(line, "|")
-	words := strings.Fields(meaning)
+	what, list, ok := strings.Cut(line, "|")
+	words := strings.Fields(what)
 	if !ok || len(words) == 0 {
 		return fmt.Errorf("no meaning and bar in %q", line)
 	}
@@ -170,7 +170,7 @@ func (lx *lexicon) addLine(line string) error {
 	if err != nil {
 		return err
 	}
-	m := newMeaning(set)
+	m := &meaning{set: set}
 	for _, s := range spellings {
 		lx.give(s, m)
 		if lx.now != nil && words[0] == "unsure" && lx.now.any == "" {

@@ -98,14 +98,20 @@ var inDoubt = map[string]struct {
 // else, and share its term.
 type meaning struct {
 	set            func(*term)
-	plain, leading term // without and with a last word that leads to a number
+	plain, leading *term // without and with a last word that leads to a number
 }
 
-func newMeaning(set func(*term)) *meaning {
-	m := &meaning{set: set, leading: term{leads: true}}
-	set(&m.plain)
-	set(&m.leading)
-	return m
+// term returns what a spelling means that means nothing else.
+func (m *meaning) term(leads bool) *term {
+	shared := &m.plain
+	if leads {
+		shared = &m.leading
+	}
+	if *shared == nil {
+		*shared = &term{leads: leads}
+		m.set(*shared)
+	}
+	return *shared
 }
 
 // give adds a meaning to a spelling of the language at hand.
@@ -116,18 +122,15 @@ func (lx *lexicon) give(spelling string, m *meaning) {
 		slot, leads = lx.now.slot, lx.now.leads[words[len(words)-1]]
 	}
 	to := lx.spelling(words, setOf(slot)).sense(slot)
-	switch {
-	case to.term != nil: // it means something besides
-		both := *to.term
-		both.leads = leads
-		both.roles = slices.Clip(both.roles)
-		m.set(&both)
-		to.term = &both
-	case leads:
-		to.term = &m.leading
-	default:
-		to.term = &m.plain
+	if to.term == nil {
+		to.term = m.term(leads)
+		return
 	}
+	both := *to.term // it means something besides
+	both.leads = leads
+	both.roles = slices.Clip(both.roles)
+	m.set(&both)
+	to.term = &both
 }
 
 // meaningOf returns what a meaning of the word file does to a term.
