@@ -58,9 +58,24 @@ type marks struct {
 	Also      []marks
 }
 
+// marksOf reads them back.
 func marksOf(result json.RawMessage) marks {
 	var m marks
 	_ = json.Unmarshal(result, &m) // our own; where it is torn, nothing is marked
+	return m.together()
+}
+
+// marks are those of an object that is not written yet.
+func (o object) marks() marks {
+	m := marks{OverLimit: o.OverLimit, Confirm: o.Confirm, Language: o.Language, Intent: string(o.Intent)}
+	for _, also := range o.Also {
+		m.Also = append(m.Also, also.marks())
+	}
+	return m.together()
+}
+
+// together are the marks of a message with several answers: those of each.
+func (m marks) together() marks {
 	for _, o := range m.Also {
 		m.OverLimit, m.Confirm = m.OverLimit || o.OverLimit, m.Confirm || o.Confirm
 	}
@@ -68,10 +83,10 @@ func marksOf(result json.RawMessage) marks {
 }
 
 // ToConfirm says whether somebody on site has to stand by the reply.
-func (r Reply) ToConfirm() bool { return marksOf(r.figures).Confirm }
+func (r Reply) ToConfirm() bool { return r.marks.Confirm }
 
 // OverLimit says whether the reply is over the crew's limit.
-func (r Reply) OverLimit() bool { return marksOf(r.figures).OverLimit }
+func (r Reply) OverLimit() bool { return r.marks.OverLimit }
 
 // ToConfirm says whether somebody on site has to stand by the answer.
 func (e Entry) ToConfirm() bool { return marksOf(e.Result).Confirm }
@@ -142,7 +157,7 @@ const maxNote = 500
 func Kept(e Entry, in *time.Location) Reply {
 	v := e.Voice()
 	r := Reply{
-		status: e.Status, voice: v.s, figures: e.Result, confirmed: e.Confirmed,
+		status: e.Status, voice: v.s, figures: e.Result, marks: marksOf(e.Result), confirmed: e.Confirmed,
 		lines: strings.Split(strings.TrimSuffix(e.Reply, "\n"+v.s.word(reminder)), "\n"),
 	}
 	if c := e.Confirmed; c != nil {

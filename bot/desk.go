@@ -192,8 +192,9 @@ func (a answer) reply() Reply {
 	if a.scene != nil {
 		a.scene.Language = a.voice.language
 	}
+	o := a.object()
 	return Reply{status: a.status, voice: a.voice, choices: a.choices, actions: a.actions,
-		lines: a.text(), figures: encode(a.object()), scene: a.scene}
+		lines: a.text(), figures: encode(o), marks: o.marks(), scene: a.scene}
 }
 
 // text is every line but the reminder: the headline, what it kept, what is

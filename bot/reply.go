@@ -28,6 +28,7 @@ type Reply struct {
 	choices []Choice        // likely answers to an ask-back
 	actions []Choice        // questions next to the one that was answered
 	figures json.RawMessage // the object that scripts read, without its text
+	marks   marks           // what figures says for those who look after the reply
 	scene   *Scene          // what a picture shows
 
 	confirmed *Confirmation // who stands by it, on site
@@ -62,9 +63,8 @@ func (r Reply) JSON() json.RawMessage { return withText(r.figures, r.Text()) }
 // Late is a logged reply that is posted only now, and says so, by the clock
 // of the place that now is told in.
 func Late(e Entry, now time.Time) Reply {
-	var was struct{ Language string }
-	_ = json.Unmarshal(e.Result, &was) // where it cannot be told, it is English
-	v := speaker{language: was.Language}
+	was := marksOf(e.Result)
+	v := speaker{language: was.Language} // where it cannot be told, it is English
 	body := strings.TrimSuffix(e.Reply, "\n"+v.word(reminder))
 	head := v.say("Late answer, asked at %s. Check that it still fits.", e.Asked.In(now.Location()).Format("15:04"))
 	return Reply{
@@ -72,6 +72,7 @@ func Late(e Entry, now time.Time) Reply {
 		voice:   v,
 		lines:   append([]string{head}, strings.Split(body, "\n")...),
 		figures: e.Result,
+		marks:   was,
 	}
 }
 

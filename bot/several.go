@@ -169,7 +169,7 @@ func (s several) reply() Reply {
 	if ok {
 		o.Tree = &treeObject{float64(sum.High), float64(heaviest), len(s.answers), trips.Loads}
 	}
-	r.figures = encode(o)
+	r.figures, r.marks = encode(o), o.marks()
 	return r
 }
 

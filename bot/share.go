@@ -30,7 +30,7 @@ func (c *Clerk) Shareable(ctx context.Context, ev Event, id string) (Entry, erro
 
 // ForAll says whether the reply concerns a whole channel: what was kept for
 // it, or what is.
-func (r Reply) ForAll() bool { return r.status == Answered && marksOf(r.figures).Intent == "job" }
+func (r Reply) ForAll() bool { return r.status == Answered && r.marks.Intent == "job" }
 
 // Share is the button that shows a private answer to the channel.
 func (v Voice) Share() string { return v.s.word("Share to the channel") }

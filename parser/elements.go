@@ -98,7 +98,7 @@ func (r *Reader) appendWords(run []word, t *lexer.Token) []word {
 		}
 		if n > 0 {
 			w := word{fold(text[at : at+n]), base + at, base + at + n}
-			if !symbol(w.folded) || r.lex.root.next[w.folded] != nil {
+			if !symbol(w.folded) || r.lex.root.after(w.folded) != nil {
 				run = append(run, w)
 			}
 		}

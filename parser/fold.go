@@ -9,28 +9,30 @@ import (
 )
 
 // splitWords returns the words of a run, folded.
-func splitWords(run string) []string {
-	out := strings.FieldsFunc(run, gap)
-	for i, w := range out {
-		out[i] = fold(w)
+func splitWords(run string) []string { return appendFolded(nil, run) }
+
+// appendFolded appends the words of a run, folded.
+func appendFolded(words []string, run string) []string {
+	for w := range strings.FieldsFuncSeq(fold(run), gap) {
+		words = append(words, w)
 	}
-	return out
+	return words
 }
 
 // gap says whether a character stands between two words of a run.
 func gap(r rune) bool {
+	if r < utf8.RuneSelf {
+		return r == '-' || blank(r)
+	}
 	return blank(r) && !unicode.Is(unicode.Mn, r) || strings.ContainsRune(dashes, r)
 }
 
 // fold takes off case, accents and the curl of an apostrophe.
 func fold(s string) string {
 	low := lower(s)
-	if i := strings.IndexRune(low, '’'); i >= 0 {
-		low = strings.ReplaceAll(low, "’", "'")
-	}
 	for i := 0; i < len(low); i++ {
 		if low[i] >= utf8.RuneSelf {
-			return unaccented(low)
+			return unaccented(strings.ReplaceAll(low, "’", "'"))
 		}
 	}
 	return low
@@ -38,15 +40,23 @@ func fold(s string) string {
 
 // unaccented leaves out the marks that stand over and under letters.
 func unaccented(s string) string {
-	apart := norm.NFD.AppendString(make([]byte, 0, 2*len(s)), s)
-	out, ascii := apart[:0], true
-	for i := 0; i < len(apart); {
-		r, n := utf8.DecodeRune(apart[i:])
-		if !unicode.Is(unicode.Mn, r) {
-			out = append(out, apart[i:i+n]...)
-			ascii = ascii && r < utf8.RuneSelf
+	out, ascii := make([]byte, 0, len(s)), true
+	for i := 0; i < len(s); {
+		p := norm.NFD.PropertiesString(s[i:])
+		n := max(1, p.Size()) // none of what is part of no character
+		apart := p.Decomposition()
+		if apart == nil {
+			apart = append(make([]byte, 0, utf8.UTFMax), s[i:i+n]...)
 		}
 		i += n
+		for len(apart) > 0 {
+			r, n := utf8.DecodeRune(apart)
+			if !unicode.Is(unicode.Mn, r) {
+				out = append(out, apart[:n]...)
+				ascii = ascii && r < utf8.RuneSelf
+			}
+			apart = apart[n:]
+		}
 	}
 	if ascii {
 		return string(out)

@@ -72,7 +72,7 @@ func (lx *lexicon) cutAtWord(name *Said[string], text, rest string) string {
 	at := 0
 	for i, w := range strings.Fields(name.Words) {
 		at += strings.Index(name.Words[at:], w)
-		if i > 0 && lx.root.next[fold(w)] != nil {
+		if i > 0 && lx.root.after(fold(w)) != nil {
 			end := name.Start + len(strings.TrimRight(name.Words[:at], " "))
 			rest = rest[:end] + text[end:name.End] + rest[name.End:]
 			*name = Said[string]{Value: strings.TrimPrefix(text[name.Start:end], "@"), Words: text[name.Start:end], Start: name.Start, End: end}

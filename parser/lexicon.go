@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"unicode/utf8"
 
 	"heft/parser/language"
 )
@@ -71,10 +72,17 @@ type start struct {
 
 // node is a word of a spelling, and what can follow it.
 type node struct {
-	next  map[string]*node
-	langs langSet // of the spellings that pass through it
+	word  string
+	next  []*node
+	index map[string]*node // of next, by its words; the root alone has so many
+	langs langSet          // of the spellings that pass through it
 	terms []sense
 }
+
+// manyWords is room for the words that spellings begin with, and for all words.
+const manyWords = 4096
+
+func newRoot() *node { return &node{index: make(map[string]*node, manyWords)} }
 
 // sense is what a spelling means in one language.
 type sense struct {
@@ -85,7 +93,7 @@ type sense struct {
 // newLexicon reads the word files and the names, and adds the names that the
 // caller knows trees by.
 func newLexicon(known []Species) (*lexicon, error) {
-	lx := &lexicon{root: &node{}, starts: map[int][]start{}, words: map[string]langSet{}, tongues: map[[2]int]*tongue{},
+	lx := &lexicon{root: newRoot(), starts: map[int][]start{}, words: make(map[string]langSet, manyWords), tongues: map[[2]int]*tongue{},
 		labels: map[string][]string{}, patterns: map[string][]string{}}
 	languages, err := language.All()
 	if err != nil {
@@ -112,9 +120,9 @@ func newLexicon(known []Species) (*lexicon, error) {
 	if err := lx.addNames(namesCSV, known); err != nil {
 		return nil, fmt.Errorf("names.csv: %w", err)
 	}
-	for w, n := range lx.root.next {
-		letters := len([]rune(w))
-		lx.starts[letters] = append(lx.starts[letters], start{w, n.langs})
+	for _, n := range lx.root.next {
+		letters := utf8.RuneCountInString(n.word)
+		lx.starts[letters] = append(lx.starts[letters], start{n.word, n.langs})
 	}
 	lx.addTongues()
 	return lx, nil
@@ -136,8 +144,8 @@ func (lx *lexicon) addTongues() {
 }
 
 func (lx *lexicon) addLine(line string) error {
-	meaning, list, ok := strings.Cut(line, "|")
-	words := strings.Fields(meaning)
+	what, list, ok := strings.Cut(line, "|")
+	words := strings.Fields(what)
 	if !ok || len(words) == 0 {
 		return fmt.Errorf("no meaning and bar in %q", line)
 	}
@@ -164,8 +172,9 @@ func (lx *lexicon) addLine(line string) error {
 	if err != nil {
 		return err
 	}
+	m := &meaning{set: set}
 	for _, s := range spellings {
-		set(lx.at(s))
+		lx.give(s, m)
 		if lx.now != nil && words[0] == "unsure" && lx.now.any == "" {
 			lx.now.any = strings.TrimSpace(s)
 		}
@@ -192,7 +201,7 @@ func (lx *lexicon) tell(spellings []string) {
 		return
 	}
 	for _, s := range spellings {
-		for _, w := range strings.FieldsFunc(s, func(r rune) bool { return lettersIn(string(r)) == 0 }) {
+		for w := range lettered(s) {
 			lx.words[fold(w)] |= setOf(lx.now.slot)
 		}
 	}
@@ -206,16 +215,4 @@ func (lx *lexicon) dialect(tag string) *dialect {
 		}
 	}
 	return nil
-}
-
-// at returns the term of a spelling of the language at hand, making it where
-// it is new.
-func (lx *lexicon) at(spelling string) *term {
-	words := splitWords(spelling)
-	if lx.now == nil {
-		return lx.spelling(words, setOf(trees)).term(trees)
-	}
-	t := lx.spelling(words, setOf(lx.now.slot)).term(lx.now.slot)
-	t.leads = lx.now.leads[words[len(words)-1]]
-	return t
 }

@@ -3,7 +3,7 @@ package parser
 import "testing"
 
 func TestMalformedWordLinesAreNamed(t *testing.T) {
-	lx := &lexicon{root: &node{}}
+	lx := &lexicon{root: newRoot()}
 	for _, line := range []string{
 		"no bar here",
 		"| limb",
@@ -29,7 +29,7 @@ func TestMalformedWordLinesAreNamed(t *testing.T) {
 }
 
 func TestMalformedFormLinesAreNamed(t *testing.T) {
-	lx := &lexicon{root: &node{}, words: map[string]langSet{}, now: newDialect("xx", 1)}
+	lx := &lexicon{root: newRoot(), words: map[string]langSet{}, now: newDialect("xx", 1)}
 	for _, line := range []string{"number dozen | douzaine", "number 0 | nul", "unit cubit | coudee", "join and | et", "decimal | point", "number 2 |"} {
 		if err := lx.addLine(line); err == nil {
 			t.Errorf("%q was taken", line)

@@ -96,6 +96,45 @@ var inDoubt = map[string]struct {
 	"half": {Twist, markHalf}, "contrast": {Twist, markContrast}, "self": {Twist, markSelf}, "stand": {Unknown, markUpends},
 }
 
+// meaning is what a line of a word file says. Most spellings mean nothing
+// else, and share its term.
+type meaning struct {
+	set            func(*term)
+	plain, leading *term // without and with a last word that leads to a number
+}
+
+// term returns what a spelling means that means nothing else.
+func (m *meaning) term(leads bool) *term {
+	shared := &m.plain
+	if leads {
+		shared = &m.leading
+	}
+	if *shared == nil {
+		*shared = &term{leads: leads}
+		m.set(*shared)
+	}
+	return *shared
+}
+
+// give adds a meaning to a spelling of the language at hand.
+func (lx *lexicon) give(spelling string, m *meaning) {
+	var few [8]string
+	slot, leads, words := trees, false, appendFolded(few[:0], spelling)
+	if lx.now != nil {
+		slot, leads = lx.now.slot, lx.now.leads[words[len(words)-1]]
+	}
+	to := lx.spelling(words, setOf(slot)).sense(slot)
+	if to.term == nil {
+		to.term = m.term(leads)
+		return
+	}
+	both := *to.term // it means something besides
+	both.leads = leads
+	both.roles = slices.Clip(both.roles)
+	m.set(&both)
+	to.term = &both
+}
+
 // meaningOf returns what a meaning of the word file does to a term.
 func meaningOf(words []string) (func(*term), error) {
 	words = append(words, "", "")

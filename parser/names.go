@@ -63,12 +63,13 @@ func apart(name string) []string {
 // addTree keeps the first meaning of a name: the crew's names come first. It
 // returns the tree where it is the first.
 func (lx *lexicon) addTree(t tree) *tree {
-	x := lx.spelling(splitWords(t.name), setOf(trees)).term(trees)
-	if x.tree != nil {
+	var few [8]string
+	to := lx.spelling(appendFolded(few[:0], t.name), setOf(trees)).sense(trees)
+	if to.term != nil {
 		return nil
 	}
-	x.tree = &t
-	return x.tree
+	to.term = &term{tree: &t}
+	return &t
 }
 
 // share makes a name one of several trees.

@@ -1,6 +1,7 @@
 package parser
 
 import (
+	"iter"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -168,6 +169,20 @@ func lettersIn(s string) int {
 		}
 	}
 	return len(s)
+}
+
+// lettered goes through the runs of letters of a text.
+func lettered(text string) iter.Seq[string] {
+	return func(yield func(string) bool) {
+		for text != "" {
+			n := lettersIn(text)
+			if n > 0 && !yield(text[:n]) {
+				return
+			}
+			_, past := utf8.DecodeRuneInString(text[n:])
+			text = text[n+past:]
+		}
+	}
 }
 
 func letterAt(s string, i int) bool {

@@ -22,9 +22,9 @@ func (lx *lexicon) mend(words []string, t *tongue) (at int, as string) {
 		return 0, ""
 	}
 	s := newSearch(words[1], 3)
-	for w, c := range n.next {
+	for _, c := range n.next {
 		if c.langs&t.langs != 0 {
-			s.try(w)
+			s.try(c.word)
 		}
 	}
 	return 1, s.found()

@@ -4,7 +4,6 @@ import (
 	"maps"
 	"slices"
 	"strings"
-	"unicode/utf8"
 )
 
 // tongue is what one message is read by: the language of most of its words,
@@ -38,7 +37,7 @@ func (lx *lexicon) newTongue(lead, also *dialect) *tongue {
 		t.slots = append(t.slots, also.slot)
 		t.langs |= setOf(also.slot)
 		t.add(also, func(word string) bool {
-			n := lx.root.next[word]
+			n := lx.root.after(word)
 			return n == nil || n.langs&setOf(lead.slot) == 0
 		})
 	}
@@ -98,15 +97,8 @@ func (lx *lexicon) weight(slot int, word string) int {
 func (lx *lexicon) tongueOf(text string) (*tongue, string) {
 	var count, letters [16]int // of the words of each language, and of the longest
 	first := 0
-	for at := 0; at < len(text); {
-		n := lettersIn(text[at:])
-		if n == 0 {
-			_, size := utf8.DecodeRuneInString(text[at:])
-			at += size
-			continue
-		}
-		word := fold(text[at : at+n])
-		at += n
+	for word := range lettered(text) {
+		word = fold(word)
 		slot := lx.native(word)
 		if slot == 0 {
 			continue

@@ -13,27 +13,43 @@ func (lx *lexicon) spelling(words []string, langs langSet) *node {
 		if lx.now != nil && lx.now.optional[w] && i+1 < len(words) {
 			continue
 		}
-		if n.next == nil {
-			n.next = make(map[string]*node)
+		c := n.after(w)
+		if c == nil {
+			c = &node{word: w}
+			n.next = append(n.next, c)
+			if n.index != nil {
+				n.index[w] = c
+			}
 		}
-		if n.next[w] == nil {
-			n.next[w] = &node{}
-		}
-		n = n.next[w]
+		n = c
 		n.langs |= langs
 	}
 	return n
 }
 
-// term returns what the node means in a language, making it where it is new.
-func (n *node) term(slot int) *term {
-	for _, s := range n.terms {
-		if s.slot == slot {
-			return s.term
+// after returns the node of a word that follows, nil where none does.
+func (n *node) after(word string) *node {
+	if n.index != nil {
+		return n.index[word]
+	}
+	for _, c := range n.next {
+		if c.word == word {
+			return c
 		}
 	}
-	n.terms = append(n.terms, sense{slot, &term{}})
-	return n.terms[len(n.terms)-1].term
+	return nil
+}
+
+// sense returns the node's sense in a language, making an empty one where it
+// has none.
+func (n *node) sense(slot int) *sense {
+	for i, s := range n.terms {
+		if s.slot == slot {
+			return &n.terms[i]
+		}
+	}
+	n.terms = append(n.terms, sense{slot: slot})
+	return &n.terms[len(n.terms)-1]
 }
 
 // means returns what the node means in a tongue, nil for nothing.
@@ -134,7 +150,7 @@ func (n *node) child(w string, t *tongue) *node {
 
 // known is the node of the word where the tongue has it.
 func (n *node) known(w string, t *tongue) *node {
-	if c := n.next[w]; c != nil && c.langs&t.langs != 0 {
+	if c := n.after(w); c != nil && c.langs&t.langs != 0 {
 		return c
 	}
 	return nil

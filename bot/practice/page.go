@@ -9,6 +9,7 @@ import (
 	"net/http"
 	"slices"
 	"strconv"
+	"sync"
 	"time"
 
 	"heft/bot/standin"
@@ -23,9 +24,13 @@ type cell struct {
 	Of    any
 }
 
-var templates = template.Must(template.New("").Funcs(template.FuncMap{
-	"in": func(s *sheet, of any) cell { return cell{s, of} },
-}).ParseFS(files, "page/*.html"))
+// templates are read when the page is first looked at: most runs of the
+// program have no page.
+var templates = sync.OnceValue(func() *template.Template {
+	return template.Must(template.New("").Funcs(template.FuncMap{
+		"in": func(s *sheet, of any) cell { return cell{s, of} },
+	}).ParseFS(files, "page/*.html"))
+})
 
 // page is the practice page of one workspace.
 type page struct {
@@ -133,7 +138,7 @@ func (p *page) show(w http.ResponseWriter, r *http.Request) {
 		s.draft(n - 1)
 	}
 	var out bytes.Buffer
-	if err := templates.ExecuteTemplate(&out, "page.html", s); err != nil {
+	if err := templates().ExecuteTemplate(&out, "page.html", s); err != nil {
 		http.Error(w, "the page could not be made", http.StatusInternalServerError)
 		return
 	}

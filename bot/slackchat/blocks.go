@@ -96,6 +96,9 @@ func bold(line string) *slack.TextBlockObject {
 
 // sections put lines together as far as a section holds them.
 func sections(lines []string) []string {
+	if all := strings.Join(lines, "\n"); len(all) <= maxSection && len(lines) > 0 && lines[0] != "" {
+		return []string{all} // most replies
+	}
 	var out []string
 	for _, line := range lines {
 		line = clipped(line, maxSection)

@@ -21,7 +21,8 @@ type Chat struct {
 	log    *slog.Logger
 	api    *slack.Client
 	socket *socketmode.Client
-	sent   *frames // acknowledgements written
+	line   *socketLine // nil before it is opened
+	sent   *frames     // acknowledgements written
 
 	slots   chan struct{} // one for each event in hand
 	taking  lanes

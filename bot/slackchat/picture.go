@@ -60,6 +60,9 @@ func (c *Chat) draw(ctx context.Context, s bot.Scene) (png []byte, err error) {
 
 // clipped is the beginning of a text, of so many characters at most.
 func clipped(text string, most int) string {
+	if len(text) <= most {
+		return text // nothing has more characters than bytes
+	}
 	runes := []rune(text)
 	return string(runes[:min(len(runes), most)])
 }

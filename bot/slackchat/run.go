@@ -22,6 +22,46 @@ const (
 	keyTeam    = "team"
 )
 
+// socketLine is the socket while it is open, or being opened.
+type socketLine struct {
+	live   context.Context
+	hangUp context.CancelFunc
+	ended  chan error // how it ended; closed then
+}
+
+// Connect finds out who the bot is and begins to open its socket, while
+// whatever Run needs besides is still being made. What the socket brings waits
+// for Run. An error is for whoever set the variables.
+func (c *Chat) Connect(ctx context.Context) error {
+	if _, err := c.identify(ctx); err != nil {
+		return err
+	}
+	if c.cfg.AppToken != "" {
+		c.dial(ctx)
+	}
+	return nil
+}
+
+// dial opens the socket in the background. It outlives the context: it is
+// needed to finish what is in hand.
+func (c *Chat) dial(ctx context.Context) {
+	l := &socketLine{ended: make(chan error, 1)}
+	l.live, l.hangUp = context.WithCancel(context.WithoutCancel(ctx))
+	go func() {
+		l.ended <- c.socket.RunContext(l.live)
+		close(l.ended)
+	}()
+	c.line = l
+}
+
+// HangUp closes the socket, where Connect opened it and Run did not close it.
+func (c *Chat) HangUp() {
+	if c.line != nil {
+		c.line.hangUp()
+		<-c.line.ended
+	}
+}
+
 // Run answers until the context ends, and then returns nil once everything
 // in hand is answered and acknowledged. Any other end is an error for whoever
 // runs the bot. It runs once.
@@ -41,20 +81,14 @@ func (c *Chat) Run(ctx context.Context) error {
 	if c.cfg.AppToken == "" {
 		return c.answerRequests(ctx, self)
 	}
-	// The socket and the work outlive the context: both are needed to finish
-	// what is in hand.
-	live, hangUp := context.WithCancel(context.WithoutCancel(ctx))
-	work, drop := context.WithCancel(live)
-	ended := make(chan error, 1)
-	go func() {
-		ended <- c.socket.RunContext(live)
-		close(ended)
-	}()
-	err = c.intake(ctx, work, self, ended)
+	if c.line == nil {
+		c.dial(ctx)
+	}
+	defer c.HangUp()
+	work, drop := context.WithCancel(c.line.live)
+	err = c.intake(ctx, work, self, c.line.ended)
 	c.log.InfoContext(ctx, "finishing what is in hand")
 	c.finish(drop)
-	hangUp()
-	<-ended
 	return err
 }
 

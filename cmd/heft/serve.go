@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"log/slog"
 	"path/filepath"
+	"runtime/debug"
 	"strings"
 	"time"
 	_ "time/tzdata" // HEFT_ZONE is known on a machine without the zones' files, too
@@ -33,34 +34,25 @@ type serve struct {
 
 // Run answers in the team workspace until it is told to stop.
 func (o *serve) Run(ctx context.Context, s *session) (err error) {
-	var desk *bot.Desk
-	var ready errgroup.Group // both take their time, and neither needs the other
-	ready.Go(func() (err error) { desk, err = bot.NewDesk(); return err })
-	j, err := journal.Open(ctx, s.path())
-	if failed := ready.Wait(); failed != nil && err == nil {
-		return errors.Join(failed, j.Close())
-	}
-	if err != nil {
-		return err
-	}
-	defer func() {
-		if failed := j.Close(); failed != nil {
-			err = errors.Join(err, fmt.Errorf("close the journal: %w", failed))
-		}
-	}()
-	log := slog.New(slackchat.Masked(s.log.Handler()))
 	cfg, err := configured(s, o.Listen)
 	if err != nil {
 		return err
 	}
-	clerk := &bot.Clerk{Desk: desk, Journal: j, Memory: seen.New(), Log: log, Supervisors: named(s.env(supervisorsVar))}
+	log := slog.New(slackchat.Masked(s.log.Handler()))
+	clerk := &bot.Clerk{Memory: seen.New(), Log: log, Supervisors: named(s.env(supervisorsVar))}
 	if s.env(slackchat.ClientIDVar) != "" {
-		return s.serveTeams(ctx, cfg, *clerk, log)
+		return s.serveTeams(ctx, cfg, clerk)
 	}
 	chat, err := slackchat.New(cfg, clerk, log)
 	if err != nil {
 		return err
 	}
+	defer chat.HangUp()
+	leave, err := s.settle(ctx, clerk, chat.Connect)
+	if err != nil {
+		return err
+	}
+	defer func() { err = errors.Join(err, leave()) }()
 	if err := chat.Recover(ctx, s.now()); err != nil {
 		return err
 	}
@@ -68,16 +60,54 @@ func (o *serve) Run(ctx context.Context, s *session) (err error) {
 }
 
 // serveTeams answers in every workspace that installs the bot.
-func (s *session) serveTeams(ctx context.Context, cfg slackchat.Config, clerk bot.Clerk, log *slog.Logger) error {
+func (s *session) serveTeams(ctx context.Context, cfg slackchat.Config, clerk *bot.Clerk) (err error) {
 	install, err := s.install()
 	if err != nil {
 		return err
 	}
-	teams, err := slackchat.NewTeams(cfg, install, clerk, log)
+	leave, err := s.settle(ctx, clerk, func(context.Context) error { return nil })
+	if err != nil {
+		return err
+	}
+	defer func() { err = errors.Join(err, leave()) }()
+	teams, err := slackchat.NewTeams(cfg, install, *clerk, clerk.Log)
 	if err != nil {
 		return err
 	}
 	return teams.Run(ctx)
+}
+
+// whileSettling is how much the heap may grow, in percent, before garbage is
+// collected: what is made then stays in use, and collecting finds next to none.
+const whileSettling = 400
+
+// settle gives a clerk its desk and its journal, and does something else
+// meanwhile: each takes its time, and none needs the others. What it returns
+// closes the journal.
+func (s *session) settle(ctx context.Context, clerk *bot.Clerk, meanwhile func(context.Context) error) (leave func() error, err error) {
+	defer debug.SetGCPercent(debug.SetGCPercent(whileSettling))
+	ready, beside := errgroup.WithContext(ctx)
+	beside, give := context.WithCancel(beside)
+	defer give()
+	ready.Go(func() (err error) { clerk.Desk, err = bot.NewDesk(); return err })
+	ready.Go(func() error { return meanwhile(beside) })
+	j, err := journal.Open(ctx, s.path())
+	if err != nil {
+		give()
+		_ = ready.Wait() // it may have failed because it was given up
+		return nil, err
+	}
+	leave = func() error {
+		if err := j.Close(); err != nil {
+			return fmt.Errorf("close the journal: %w", err)
+		}
+		return nil
+	}
+	clerk.Journal = j
+	if err := ready.Wait(); err != nil {
+		return nil, errors.Join(err, leave())
+	}
+	return leave, nil
 }
 
 // install is what the environment says of being installed. The workspaces'

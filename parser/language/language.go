@@ -3,7 +3,9 @@ package language
 import (
 	"embed"
 	"fmt"
+	"slices"
 	"strings"
+	"sync"
 )
 
 //go:embed *.txt
@@ -23,8 +25,15 @@ type Line struct {
 }
 
 // All returns every language, in the order of their tags: English is the
-// first that stands for itself. It fails only where a file is malformed.
+// first that stands for itself. It fails only where a file is malformed. The
+// slice is the caller's, what stands in it is everybody's.
 func All() ([]Language, error) {
+	all, err := once()
+	return slices.Clone(all), err
+}
+
+// once reads the files. They are part of the program, and do not change.
+var once = sync.OnceValues(func() ([]Language, error) {
 	entries, err := files.ReadDir(".")
 	if err != nil {
 		return nil, err
@@ -42,7 +51,7 @@ func All() ([]Language, error) {
 		all = append(all, l)
 	}
 	return all, nil
-}
+})
 
 // broken puts the line breaks in that a caption has.
 func broken(sentence string) string { return strings.ReplaceAll(sentence, `\n`, "\n") }
@@ -51,7 +60,9 @@ func broken(sentence string) string { return strings.ReplaceAll(sentence, `\n`, 
 func read(tag, text string) (Language, error) {
 	l := Language{Tag: tag, Sentences: map[string]string{}}
 	part, english := "", ""
-	for i, line := range strings.Split(text, "\n") {
+	i := -1
+	for line := range strings.SplitSeq(text, "\n") {
+		i++
 		line = strings.TrimRight(line, " \t\r")
 		switch {
 		case line == "" || strings.HasPrefix(line, "#"):
