@@ -53,8 +53,20 @@ func (a *answer) tellUnused() {
 			left = append(left, x.Field)
 		}
 	}
+	if len(q.Passed) > 0 {
+		a.lines = append(a.lines, a.voice.say("Passed over: %s.", a.voice.and(wordsOf(q.Passed))))
+	}
 	if len(left) > 0 {
 		v := a.voice
 		a.lines = append(a.lines, v.say("NOT taken into account: %s. Ask for that by itself.", v.and(nouns(v, left))))
 	}
+}
+
+// wordsOf quotes what was said.
+func wordsOf(said []parser.Said[string]) []string {
+	out := make([]string, len(said))
+	for i, s := range said {
+		out[i] = quote(s.Words)
+	}
+	return out
 }

@@ -26,6 +26,7 @@ type reading struct {
 	elems    []element
 	asks     []*Ask // what must be asked back, in the order of the text
 	fixes    []Fix
+	passed   []Said[string]
 
 	obstacle *Said[Obstacle] // what a swing may strike
 	struck   bool            // it is asked whether it does
@@ -64,6 +65,7 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 	r.terms(out, run)
 	r.figureEights(out)
 	out.otherwise()
+	out.times()
 	out.halves()
 	out.drooping()
 	out.compounds()

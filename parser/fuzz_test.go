@@ -3,6 +3,7 @@ package parser_test
 import (
 	"errors"
 	"reflect"
+	"slices"
 	"strings"
 	"testing"
 	"unicode/utf8"
@@ -63,7 +64,7 @@ func checkSpans(t *testing.T, text string, q parser.Question) {
 			checkSpan(t, text, name.Words, name.Start, name.End)
 		}
 	}
-	for _, p := range q.Pieces {
+	for _, p := range append(slices.Clone(q.Pieces), q.Passed...) {
 		checkSpan(t, text, p.Words, p.Start, p.End)
 	}
 	for _, x := range q.Quantities {

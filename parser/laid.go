@@ -87,6 +87,8 @@ func (rd *reading) laid(l *layout) {
 		case !fig.unit.fine:
 		case l.ofDrum.MatchString(after) && fig.high <= thickestDrum:
 			rd.tell(i, DrumAcross, l.ofDrum.FindString(after))
+		case l.drumOf.MatchString(before) && rd.pieceNamed() && !rd.thicknessBeside(fig):
+			fig.elsewhere = true // "rama de roble, 3 vueltas en el tambor, de 14 pulgadas" without its comma
 		case l.drumOf.MatchString(before) && fig.high <= thickestDrum && !rd.at(i+1).piece():
 			rd.tell(i, DrumAcross, l.isAcross.FindString(after)) // "3 vueltas en el tambor de 8 pulgadas"
 		case fig.high <= thickestDrum && rd.plainDrum(l.drumWide.FindStringIndex(before)) && !rd.at(i+1).piece():
@@ -136,6 +138,19 @@ func (rd *reading) drumAside(l *layout) {
 			rd.tell(k, DrumAway, words)
 		}
 	}
+}
+
+// pieceNamed says whether the message tells of a piece and not of its weight,
+// so that a thickness could be its.
+func (rd *reading) pieceNamed() bool {
+	named := false
+	for i, e := range rd.elems {
+		if rd.heavy(i) {
+			return false
+		}
+		named = named || e.piece()
+	}
+	return named
 }
 
 // plainDrum says whether the words of a match start with the drum itself: "3

@@ -34,6 +34,7 @@ type term struct {
 	leads     bool // leads straight to its number: "hitched at"
 	stop      Kind // power line, emergency, unsound wood
 	ask       Kind // girth, breast height, a word that twists
+	own       bool // asked about, because another language has it: "once"
 	units     System
 	note      string
 	block     string   // which block of a rope's path: "base-block"

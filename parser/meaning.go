@@ -11,67 +11,70 @@ type mark uint64
 
 // The marks, as the word file names them.
 const (
-	markHello     mark = 1 << iota
-	markFollow         // leans on what was said before
-	markUnsure         // "some kind of", before a tree
-	markBetween        // "between", before two ends
-	markAnd            // joins two things
-	markBy             // between two sizes
-	markTaper          // the piece has two ends
-	markAround         // girth, or "about"
-	markPlace          // a thing of the surroundings: roof, fence, climber
-	markStation        // gear with a height of its own: the drum
-	markPart           // a part of the piece that is not its length: brush
-	markMoving         // before how far: "lower it 30 ft"
-	markLoaded         // gear that feels a load: "5 kN on the block"
-	markDeflects       // before the turn of a rope, which is not the angle between its legs
-	markRating         // before what gear is good for: rated, can hold
-	markGear           // a thing of the set-up: rope, drum, saw
-	markRelation       // says where, seen from a thing: from, above, over
-	markWhere          // says where, or what with: in, on, with
-	markIn             // where the piece grows: in, on
-	markPronoun        // him, her, it
-	markIs             // between a thing and its number: is, at, of
-	markAt             // "at", before a height
-	markAdverb         // between a number and where it is: hanging, out
-	markArticle        // the, my
-	markAdjective      // between a number and its thing: a 6 ft high fence
-	markTall           // of a tree, a fence or a spar, hardly of a limb
-	markBound          // makes a number a bound: over, at least, up to
-	markRound          // a round: wider than long
-	markThick          // across a log, along a round
-	markDroops         // below level
-	markClear          // "clear the job"
-	markUnit           // a unit without a number
-	markObstacle       // what a swing may strike: a roof, a fence
-	markStanding       // likewise, as tall as the block: a trunk
-	markPerson         // likewise: the climber
-	markOutward        // behind how far past the block: away, beyond
-	markUpward         // behind how high: high, up
-	markNearside       // on the side where the piece starts
-	markOverhead       // a power line, where a swing may meet it
-	markSide           // a branch that rolls the piece
-	markAside          // behind how far it sticks out
-	markBridle         // two lines to one point
-	markTwins          // before the places of two lines
-	markTug            // moves a hanging load
-	markCord           // a rope by its make, told with its thickness
-	markMade           // between a thing and its size behind it: "cuerda de 5/8"
-	markInches         // between the feet and the inches of a length: "6 pies y 4 pulgadas"
-	markHalf           // a half: "2 vueltas y media"
-	markTrailing       // between a thing and its number: "barda vieja de 6 pies"
-	markFine           // names a thickness, and an end to measure from: "de la punta"
-	markPasses         // asks about a swing right before what it may strike: "¿pasa el techo?"
-	markHigh           // how high a thing is, or how high it is hitched: "de alto"
-	markAttribute      // tells one limb from another behind an article: "the lower limb"
-	markUpends         // what is done to a limb, before it: "stand the limb up"
-	markErect          // how it ends up: up, upright
-	markContrast       // before what is not wanted: instead of
-	markSelf           // who speaks, and others: "me and one other guy"
-	markTreetop        // the top of a tree before its name: "punta de abeto"
-	markOffTree        // what a drum may stand at, away from the foot of the tree
-	markHoists         // lifts, where nothing is told of a limb that could stand up: raise
-	markList           // before pieces that are told one behind the other
+	markHello       mark = 1 << iota
+	markFollow           // leans on what was said before
+	markUnsure           // "some kind of", before a tree
+	markBetween          // "between", before two ends
+	markAnd              // joins two things
+	markBy               // between two sizes
+	markTaper            // the piece has two ends
+	markAround           // girth, or "about"
+	markPlace            // a thing of the surroundings: roof, fence, climber
+	markStation          // gear with a height of its own: the drum
+	markPart             // a part of the piece that is not its length: brush
+	markMoving           // before how far: "lower it 30 ft"
+	markLoaded           // gear that feels a load: "5 kN on the block"
+	markDeflects         // before the turn of a rope, which is not the angle between its legs
+	markRating           // before what gear is good for: rated, can hold
+	markGear             // a thing of the set-up: rope, drum, saw
+	markRelation         // says where, seen from a thing: from, above, over
+	markWhere            // says where, or what with: in, on, with
+	markIn               // where the piece grows: in, on
+	markPronoun          // him, her, it
+	markIs               // between a thing and its number: is, at, of
+	markAt               // "at", before a height
+	markAdverb           // between a number and where it is: hanging, out
+	markArticle          // the, my
+	markAdjective        // between a number and its thing: a 6 ft high fence
+	markTall             // of a tree, a fence or a spar, hardly of a limb
+	markBound            // makes a number a bound: over, at least, up to
+	markRound            // a round: wider than long
+	markThick            // across a log, along a round
+	markDroops           // below level
+	markClear            // "clear the job"
+	markUnit             // a unit without a number
+	markObstacle         // what a swing may strike: a roof, a fence
+	markStanding         // likewise, as tall as the block: a trunk
+	markPerson           // likewise: the climber
+	markOutward          // behind how far past the block: away, beyond
+	markUpward           // behind how high: high, up
+	markNearside         // on the side where the piece starts
+	markOverhead         // a power line, where a swing may meet it
+	markSide             // a branch that rolls the piece
+	markAside            // behind how far it sticks out
+	markBridle           // two lines to one point
+	markTwins            // before the places of two lines
+	markTug              // moves a hanging load
+	markCord             // a rope by its make, told with its thickness
+	markMade             // between a thing and its size behind it: "cuerda de 5/8"
+	markInches           // between the feet and the inches of a length: "6 pies y 4 pulgadas"
+	markHalf             // a half: "2 vueltas y media"
+	markTrailing         // between a thing and its number: "barda vieja de 6 pies"
+	markFine             // names a thickness, and an end to measure from: "de la punta"
+	markPasses           // asks about a swing right before what it may strike: "¿pasa el techo?"
+	markHigh             // how high a thing is, or how high it is hitched: "de alto"
+	markAttribute        // tells one limb from another behind an article: "the lower limb"
+	markUpends           // what is done to a limb, before it: "stand the limb up"
+	markErect            // how it ends up: up, upright
+	markContrast         // before what is not wanted: instead of
+	markSelf             // who speaks, and others: "me and one other guy"
+	markTreetop          // the top of a tree before its name: "punta de abeto"
+	markOffTree          // what a drum may stand at, away from the foot of the tree
+	markClock            // behind an hour: "4 pm"
+	markClockBefore      // before an hour: "till 4"
+	markAge              // behind years: "10 years old"
+	markHoists           // lifts, where nothing is told of a limb that could stand up: raise
+	markList             // before pieces that are told one behind the other
 )
 
 var markNamed = map[string]mark{
@@ -83,7 +86,7 @@ var markNamed = map[string]mark{
 	"adjective": markAdjective, "tall": markTall | markAdjective, "bound": markBound, "round": markRound, "thick": markThick, "clear": markClear, "droops": markDroops, "unit": markUnit,
 	"cord": markCord, "made": markMade, "inches": markInches, "trailing": markTrailing, "high": markHigh, "fine": markFine, "passes": markPasses,
 	"obstacle": markObstacle, "standing": markStanding, "person": markPerson, "outward": markOutward, "upward": markUpward, "nearside": markNearside,
-	"attribute": markAttribute, "upends": markUpends, "erect": markErect, "treetop": markTreetop, "hoists": markHoists, "off-tree": markOffTree, "list": markList,
+	"attribute": markAttribute, "upends": markUpends, "erect": markErect, "treetop": markTreetop, "hoists": markHoists, "clock": markClock, "clock-before": markClockBefore, "age": markAge, "off-tree": markOffTree, "list": markList,
 	"overhead": markOverhead, "side": markSide, "aside": markAside, "bridle": markBridle, "twins": markTwins, "tug": markTug,
 }
 
@@ -192,7 +195,7 @@ func meaningOf(words []string) (func(*term), error) {
 func askedOf(err *error, what, arg string) func(*term) {
 	switch what {
 	case "own":
-		return func(t *term) { t.ask = Unknown }
+		return func(t *term) { t.ask, t.own = Unknown, true }
 	case "explain":
 		v := oneOf(err, arg, ExplainNumbers, ExplainAssumed)
 		return func(t *term) { t.explain = v }

@@ -44,7 +44,7 @@ func readMeaning(line string) (meaning, error) {
 			m.units = value
 		case name == "language":
 			m.language = value
-		case name == "species" || name == "shape" || name == "condition" || name == "note" || name == "fix" || name == "explain":
+		case name == "species" || name == "shape" || name == "condition" || name == "note" || name == "fix" || name == "passed" || name == "explain":
 			m.facts[name] = value
 		case name == string(parser.Turn):
 			v, err := readTurns(value)
@@ -163,6 +163,13 @@ func meant(q parser.Question) meaning {
 	var fixes []string
 	for _, f := range q.Fixes {
 		fixes = append(fixes, f.Words+">"+f.As)
+	}
+	var passed []string
+	for _, p := range q.Passed {
+		passed = append(passed, strings.Join(strings.Fields(strings.ToLower(p.Value)), " "))
+	}
+	if len(passed) > 0 {
+		m.facts["passed"] = strings.Join(passed, ",")
 	}
 	if len(fixes) > 0 {
 		m.facts["fix"] = strings.Join(fixes, ",")

@@ -105,7 +105,7 @@ func covered(i int, q parser.Question) bool {
 			return true
 		}
 	}
-	for _, p := range q.Pieces {
+	for _, p := range append(slices.Clone(q.Pieces), q.Passed...) {
 		if p.Start <= i && i < p.End {
 			return true
 		}

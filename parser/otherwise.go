@@ -49,11 +49,7 @@ func (rd *reading) whole() {
 }
 
 // polite says whether a term is a greeting, or says nothing.
-func (e element) polite() bool {
-	t := e.term
-	return t != nil && t.marks&^markHello == 0 && t.intent == "" && t.whole == "" && t.shape == "" && t.tree == nil &&
-		t.ask == "" && t.note == "" && len(t.roles) == 0
-}
+func (e element) polite() bool { return e.term != nil && e.term.says(markHello) }
 
 // alter gives the element at i a changed copy of its term: the term itself is
 // every message's.

@@ -175,6 +175,7 @@ type Question struct {
 	Units      System // the system asked for, or else that of most numbers
 	Fixes      []Fix
 	Notes      []string       // what was said besides: "wet", "about"
+	Passed     []Said[string] `json:",omitempty"` // numbers of no piece and no gear: "4 pm", "19 years old"
 	SaysUnits  bool           // the system was asked for
 	Arborist   *Said[string]  // of a job: who confirms
 	Site       *Said[string]  // of a job: where it is

@@ -111,7 +111,7 @@ func (rd *reading) stopIntent(a *Ask) Intent {
 func (r *Reader) question(rd *reading) (Question, error) {
 	q := Question{
 		Language: rd.language, SaysUnits: rd.saysUnits(), Clear: rd.has(markClear), Explain: rd.explain(),
-		Fixes: rd.fixes, FollowUp: rd.has(markFollow), Units: rd.units(), Notes: rd.notes(),
+		Fixes: rd.fixes, Passed: rd.passed, FollowUp: rd.has(markFollow), Units: rd.units(), Notes: rd.notes(),
 	}
 	asks := append(rd.asks, rd.wordAsks()...)
 	shapeAsk := rd.fillShape(&q)

@@ -52,16 +52,32 @@ func (n *node) sense(slot int) *sense {
 	return &n.terms[len(n.terms)-1]
 }
 
-// means returns what the node means in a tongue, nil for nothing.
+// means returns what the node means in a tongue, nil for nothing. A word that
+// its own language asks about, because another has it too, says nothing where
+// the other is spoken as well and says nothing by it: "where do i tie la rama
+// pa que quede level".
 func (n *node) means(t *tongue) *term {
+	var asked *term
 	for _, slot := range t.slots {
 		for _, s := range n.terms {
-			if s.slot == slot {
+			switch {
+			case s.slot != slot:
+			case asked == nil && !s.term.own:
+				return s.term
+			case asked == nil:
+				asked = s.term
+			case s.term.says(markArticle | markMade | markIs | markPronoun):
 				return s.term
 			}
 		}
 	}
-	return nil
+	return asked
+}
+
+// says says whether a term is nothing but what the marks tell of it.
+func (t *term) says(no mark) bool {
+	return t.marks&^no == 0 && t.intent == "" && t.whole == "" && t.shape == "" && t.tree == nil &&
+		t.ask == "" && t.stop == "" && t.note == "" && len(t.roles) == 0 && t.count == 0 && t.units == ""
 }
 
 // find returns the longest spelling at the start of the words, and how many
