@@ -57,7 +57,13 @@ func (a *answer) workRope() error {
 // tell words an answer: one line that serves alone, then the loads, the rope,
 // what was assumed and what to watch.
 func (a *answer) tell() {
+	v := a.voice
 	a.lines = []string{a.headline()}
+	if n := a.many(); n > 1 {
+		w := a.result.Weight
+		times := unit.Mass(n)
+		a.lines = append(a.lines, v.say("All %s: plan on %s, likely %s. What follows is for one at a time.", count(n), v.heavy(w.High*times), v.heavy(w.Likely*times)))
+	}
 	a.tellWeight()
 	a.tellWraps()
 	a.tellBlock()
@@ -109,7 +115,11 @@ func (a *answer) headline() string {
 		return a.ropeHead(a.result.Rope)
 	}
 	v := a.voice
-	head := []string{v.say("%s: plan on %s", capital(a.piece()), v.heavy(a.result.Weight.High))}
+	piece := a.piece()
+	if n := a.many(); n > 1 {
+		piece = v.say("each of %s, %s", count(n), piece)
+	}
+	head := []string{v.say("%s: plan on %s", capital(piece), v.heavy(a.result.Weight.High))}
 	if limit, over := a.overLimit(); over {
 		head = append(head, v.say("OVER your limit of %s", limit))
 	}
@@ -121,6 +131,9 @@ func (a *answer) headline() string {
 	}
 	return clauses(head...)
 }
+
+// many is how many such pieces there are.
+func (a *answer) many() int { return max(1, int(a.question.Count(parser.Alike))) }
 
 // overLimit says the crew's limit, and whether the heavy end is over it.
 func (a *answer) overLimit() (limit string, over bool) {

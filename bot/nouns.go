@@ -29,7 +29,7 @@ var noun = map[parser.Field]string{
 	parser.DesignFactor: "the design factor", parser.Legs: "the sling's legs",
 	parser.ChokeAngle: "the choke's angle", parser.Payload: "the payload",
 	parser.SecondTie: "the second tie from the cut", parser.LegAngle: "the legs' angle above level", parser.SecondLeg: "the second leg's angle",
-	parser.Lines: "how many lines", parser.Strands: "the rope's strands",
+	parser.Alike: "how many pieces", parser.Lines: "how many lines", parser.Strands: "the rope's strands",
 	parser.SideBranch: "the side branch's weight", parser.SideBranchOut: "how far the side branch sticks out",
 	parser.ObstacleOut: "how far past the block it stands", parser.ObstacleHeight: "how high it reaches",
 }

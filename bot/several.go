@@ -111,12 +111,8 @@ func (s several) total() (sum piece.Weight, heaviest unit.Mass, ok bool) {
 		if a.result == nil || a.result.Weight.High <= 0 {
 			return sum, 0, false
 		}
-		w := a.result.Weight
-		sum.Low += w.Low
-		sum.Likely += w.Likely
-		sum.High += w.High
-		heaviest = max(heaviest, w.High)
 	}
+	sum, heaviest = added(s.picked())
 	return sum, heaviest, true
 }
 
@@ -137,7 +133,7 @@ func (s several) reply() Reply {
 	head := voice.say("%s questions, not all answered.", count(len(s.answers)))
 	trips, err := tripsOf(s.picked(), s.whole)
 	if ok {
-		head = voice.treeHead(len(s.answers), sum, heaviest, trips, s.whole)
+		head = voice.treeHead(len(s.picked()), sum, heaviest, trips, s.whole)
 	}
 	r.lines = []string{head}
 	if err != nil && ok {
@@ -167,18 +163,19 @@ func (s several) reply() Reply {
 		o.Also = append(o.Also, a.object())
 	}
 	if ok {
-		o.Tree = &treeObject{float64(sum.High), float64(heaviest), len(s.answers), trips.Loads}
+		o.Tree = &treeObject{float64(sum.High), float64(heaviest), len(s.picked()), trips.Loads}
 	}
 	r.figures, r.marks = encode(o), o.marks()
 	return r
 }
 
-// picked are the pieces of the answers that have a weight.
+// picked are the pieces of the answers that have a weight, each as often as it
+// was told.
 func (s several) picked() []picked {
 	var out []picked
 	for _, a := range s.answers {
 		if a.result != nil {
-			out = append(out, picked{weight: a.result.Weight})
+			out = append(out, slices.Repeat([]picked{{weight: a.result.Weight}}, a.many())...)
 		}
 	}
 	return out

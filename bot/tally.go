@@ -20,6 +20,7 @@ type picked struct {
 // tally are the pieces that a conversation asked about.
 type tally struct {
 	pieces []picked
+	alike  int  // so many at the end are those that were asked about last
 	full   bool // there were more than are counted
 	last   bool // the question before was about the last of them
 	again  bool // what was asked back is about the last of them
@@ -51,14 +52,13 @@ func (t Turn) counting(a answer) tally {
 	replaces := a.leaned && (t.pending == nil && now.last || t.pending != nil && now.again)
 	p := picked{a.piece(), a.result.Weight}
 	p.weight.Spread = nil // only the weight is kept
-	switch n := len(now.pieces); {
-	case replaces && n > 0:
-		now.pieces = append(slices.Clone(now.pieces[:n-1]), p)
-	case n == mostPicked:
-		now.full = true
-	default:
-		now.pieces = append(slices.Clone(now.pieces), p)
+	before := slices.Clone(now.pieces)
+	if replaces {
+		before = before[:max(0, len(before)-now.alike)]
 	}
+	now.alike = min(a.many(), mostPicked-len(before))
+	now.full = now.full || now.alike < a.many()
+	now.pieces = append(before, slices.Repeat([]picked{p}, now.alike)...)
 	now.last, now.again = true, false
 	return now
 }

@@ -30,7 +30,7 @@ func (a *answer) workTree() error {
 			return err
 		}
 		a.result = &res
-		pieces = []picked{{a.piece(), res.Weight}}
+		pieces = slices.Repeat([]picked{{a.piece(), res.Weight}}, a.many())
 	}
 	if len(pieces) == 0 {
 		a.status = Needs

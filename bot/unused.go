@@ -13,7 +13,7 @@ var ofPiece = []parser.Field{
 
 // uses are the facts that an answer takes into account besides.
 var uses = map[parser.Intent][]parser.Field{
-	parser.AskWeight:    {},
+	parser.AskWeight:    {parser.Alike},
 	parser.AskLower:     ofLowering,
 	parser.AskBlockLoad: append(slices.Clone(ofLowering), parser.LimbAngle),
 	parser.AskRope:      ofLowering,
@@ -26,7 +26,7 @@ var uses = map[parser.Intent][]parser.Field{
 	parser.AskSwing:     {parser.LineOut, parser.Sideways, parser.StartAngle, parser.HitchHeight, parser.ObstacleOut, parser.ObstacleHeight},
 	parser.AskBalance: {parser.LineOut, parser.Sideways, parser.Tie, parser.SecondTie, parser.LegAngle, parser.SecondLeg,
 		parser.BlockAngle, parser.People, parser.Lines, parser.SideBranch, parser.SideBranchOut},
-	parser.AskTree:   {parser.Payload},
+	parser.AskTree:   {parser.Payload, parser.Alike},
 	parser.AskAnchor: {parser.Tie, parser.HitchHeight, parser.StartAngle},
 }
 
@@ -37,7 +37,7 @@ var ofHauling = []parser.Field{
 
 var ofLowering = []parser.Field{
 	parser.HitchHeight, parser.Wraps, parser.People, parser.BlockAngle, parser.RopeLength, parser.Parts,
-	parser.Turn, parser.Redirects, parser.DrumAway, parser.DrumAcross, parser.TrunkAcross,
+	parser.Turn, parser.Redirects, parser.DrumAway, parser.DrumAcross, parser.TrunkAcross, parser.Alike,
 }
 
 // tellUnused names the numbers that the answer does not take into account, so

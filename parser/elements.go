@@ -27,6 +27,7 @@ type reading struct {
 	asks     []*Ask // what must be asked back, in the order of the text
 	fixes    []Fix
 	passed   []Said[string]
+	each     bool // what is told of several pieces is told of each
 
 	obstacle *Said[Obstacle] // what a swing may strike
 	struck   bool            // it is asked whether it does

@@ -21,7 +21,7 @@ var dimensionOf = map[Field]dimension{
 
 // counted are the fields whose number has no unit.
 var counted = map[Field]bool{
-	People: true, Wraps: true, Efficiency: true, Redirects: true, Legs: true, Lines: true, Strands: true,
+	People: true, Wraps: true, Efficiency: true, Redirects: true, Legs: true, Lines: true, Strands: true, Alike: true,
 }
 
 // mentioned are the fields whose words are often said without a number.

@@ -46,6 +46,7 @@ type term struct {
 	whole     Intent  // what it asks for where it is the whole message
 	count     float64 // people, where the words say how many: "by myself"
 	tons      float64 // where the words say how many, and a ton is several masses: "half a ton"
+	each      bool    // of several pieces: "each", "apiece"
 	tree      *tree
 }
 

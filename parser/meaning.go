@@ -184,6 +184,8 @@ func meaningOf(words []string) (func(*term), error) {
 	case "tons":
 		v := map[string]float64{"1": 1, "1/2": half, "3/2": 1 + half}[arg]
 		set = func(t *term) { t.tons = v }
+	case "each":
+		set = func(t *term) { t.ask, t.each = Twist, true }
 	case "filler":
 	default:
 		set = askedOf(&err, what, arg)

@@ -61,6 +61,7 @@ const (
 	SecondTie     Field = "second_tie_m" // of the second line, from the cut
 	SecondLeg     Field = "second_leg_deg"
 	Lines         Field = "lines"   // that share a piece
+	Alike         Field = "pieces"  // that are told of at once, each of the size told
 	Strands       Field = "strands" // of a laid rope
 	SideBranch    Field = "side_branch_kg"
 	SideBranchOut Field = "side_branch_out_m" // from the axis of the piece

@@ -120,6 +120,9 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	q.Intent = intentOf(rd, q)
 	treeAsk = r.anyOfThem(rd, &q, treeAsk)
 	asks = append(asks, rd.peakOfAnother(q)...)
+	if a := rd.alikeAsk(q); a != nil {
+		asks = append(asks, a)
+	}
 	numberAsks = append(numberAsks, rd.obstacleOnly(&q)...)
 	if q.noted(snubbed) && q.Has(RunLength) {
 		numberAsks = append(numberAsks, rd.snubbedRun())

@@ -34,6 +34,9 @@ func (q Question) Words() string {
 			}
 		}
 	}
+	if q.Has(Alike) && q.Has(Weight) {
+		parts = append(parts, "each")
+	}
 	parts = append(parts, q.swungPast(), q.onTwoLegs())
 	parts = append(parts, notes...)
 	if q.SaysUnits {
@@ -113,7 +116,7 @@ var told, phrases = inOrder([]phrase{
 	{BlockBehind, "# behind the hinge"}, {BlockOut, "# out toward the limb"},
 	{DropHeight, "free fall of #"}, {RunLength, "# of run"}, {Limit, "limit is #"},
 	{Tie, "# out from the cut"}, {BlockHeight, "# above the cut"}, {LimbAngle, "# above level"},
-	{LineOut, "# of line out"}, {Sideways, "# to the side"}, {StartAngle, "# from plumb"},
+	{Alike, "# alike pieces"}, {LineOut, "# of line out"}, {Sideways, "# to the side"}, {StartAngle, "# from plumb"},
 	{SecondTie, "tip line at #"}, {Lines, "# ropes at"}, {LegAngle, "leg angle #"},
 	{SideBranch, "# side branch"}, {SideBranchOut, "sticking out #"}, {Strands, "# strand"},
 })
