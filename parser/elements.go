@@ -67,6 +67,7 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 	r.figureEights(out)
 	out.otherwise()
 	out.times()
+	out.lend()
 	out.halves()
 	out.drooping()
 	out.compounds()

@@ -43,7 +43,15 @@ func (rd *reading) touched(i int) bool {
 // have been round the stem too; "14 in, around 22 ft" is none.
 func (rd *reading) girth(i int) bool {
 	e := rd.elems[i]
+	if rd.fineAt(i) && rd.at(i+1).marked(markRound) && rd.twoShapes(i+1) {
+		return true // "a log 50 in round, 6 ft long"
+	}
 	return e.fig != nil && e.fig.dim == dimLength && rd.at(i+1).marked(markAround) && (rd.at(i+2).fig == nil || e.fig.unit.fine)
+}
+
+// twoShapes says whether the message names another shape before the round at i.
+func (rd *reading) twoShapes(i int) bool {
+	return slices.ContainsFunc(rd.elems[:i], func(e element) bool { return e.term != nil && e.term.shape != "" && !e.marked(markRound) })
 }
 
 // twoUnits reads "600 ft lbs".

@@ -1,0 +1,64 @@
+package parser
+
+// Some numbers go without a unit because another just told it, or because only
+// one is told there.
+
+// lend gives such numbers their unit: the tip of "12 in at the butt, 6 at the
+// tip" is in inches, and what is "between the legs" in degrees.
+func (rd *reading) lend() {
+	for i, e := range rd.elems {
+		if e.fig == nil || e.fig.dim != dimCount || e.fig.unit != nil {
+			continue
+		}
+		next := rd.at(rd.past(i+1, +1, markAt|markWhere|markArticle))
+		switch {
+		case next.angled() && e.fig.low >= 1 && e.fig.high <= 180:
+			e.fig.unit, e.fig.dim = degree, dimAngle
+		case next.plays(TipDiameter) || next.plays(ButtDiameter) || next.plays(MidDiameter):
+			if u := rd.thicknessUnit(i); u != nil {
+				e.fig.unit, e.fig.dim = u, dimLength
+				e.fig.low, e.fig.high = e.fig.low*u.factor, e.fig.high*u.factor
+			}
+		}
+	}
+}
+
+// angled says whether the words of an element stand behind an angle and
+// nothing else.
+func (e element) angled() bool {
+	if e.term == nil {
+		return false
+	}
+	for _, r := range e.term.roles {
+		if (r.field == BlockAngle || r.field == LimbAngle) && r.side&before != 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// thicknessUnit is the unit that another end of the piece was told in, nil for
+// none, or for several.
+func (rd *reading) thicknessUnit(but int) (u *unitWord) {
+	for i, e := range rd.elems {
+		if i == but || !rd.fineAt(i) || !rd.endBeside(i) {
+			continue
+		}
+		if u != nil && u != e.fig.unit {
+			return nil
+		}
+		u = e.fig.unit
+	}
+	return u
+}
+
+// endBeside says whether the words of an end of the piece stand right beside a
+// number.
+func (rd *reading) endBeside(i int) bool {
+	for _, e := range []element{rd.at(rd.past(i+1, +1, markAt|markWhere|markArticle)), rd.at(rd.past(i-1, -1, markIs))} {
+		if e.plays(TipDiameter) || e.plays(ButtDiameter) || e.plays(MidDiameter) {
+			return true
+		}
+	}
+	return false
+}
