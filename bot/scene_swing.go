@@ -57,7 +57,7 @@ func newSwung(p pictured, s swing.Setup, w swing.Swing) swung {
 	sin, cos := math.Sincos(float64(s.Start))
 	d.tie = Point{d.line * sin, d.height - d.line*cos}
 	d.butt, d.taper = p.across(max(d.hung, 0.2*d.line)), p.taper()
-	d.right = max(d.tie.X, d.reach) + 0.16*d.height
+	d.right = max(d.tie.X, d.reach) + 0.28*d.height
 	d.left = -d.reach - 0.1*d.height
 	if s.Obstacle != nil {
 		d.left = min(d.left, -float64(s.Obstacle.Distance)-0.3*d.height)
@@ -97,14 +97,27 @@ func (d swung) distances(out *Scene, v speaker, s swing.Setup, w swing.Swing) {
 		x := -0.12 * d.height
 		out.add(Gap, v.say("%s\nto the ground", v.alongDown(*w.Lowest)), Point{x, 0}, Point{x, float64(*w.Lowest)})
 	}
-	y := -0.06 * d.height
+	y := -0.15 * d.height
 	out.add(Gap, v.say("Reaches %s", v.alongUp(w.Reach)), Point{-d.reach, y}, Point{0, y})
 	switch {
 	case w.Gap == nil:
 	case *w.Gap < 0:
 		out.add(Cross, v.word("May be struck"), Point{-float64(s.Obstacle.Distance), float64(s.Obstacle.Top)})
 	default:
-		y := float64(s.Obstacle.Top) + 0.04*d.height
-		out.add(Gap, v.say("%s\nclear", v.alongDown(*w.Gap)), Point{-float64(s.Obstacle.Distance), y}, Point{-float64(s.Obstacle.Distance - *w.Gap), y})
+		from, to := d.clear(s.Obstacle, float64(*w.Gap))
+		out.add(Gap, v.say("%s\nclear", v.alongDown(*w.Gap)), from, to)
 	}
+}
+
+// clear is where the sweep comes nearest to an obstacle: its top corner and
+// the arc above it, or its face and as far out as the piece may be flung.
+func (d swung) clear(o *swing.Obstacle, gap float64) (from, to Point) {
+	corner := Point{-float64(o.Distance), float64(o.Top)}
+	if math.Abs(corner.X+gap+d.reach) < 1e-6 {
+		corner.Y += 0.04 * d.height
+		return corner, Point{-d.reach, corner.Y}
+	}
+	x, y := d.block.X-corner.X, d.block.Y-corner.Y
+	away := math.Hypot(x, y)
+	return corner, Point{corner.X + x/away*gap, corner.Y + y/away*gap}
 }
