@@ -37,7 +37,7 @@ func (p *page) acting(do func(*http.Request, act) (anchor, note string)) http.Ha
 			to += "&note=" + note
 		}
 		if anchor != "" {
-			to += "#" + anchor
+			to += "&at=" + anchor + "#" + anchor // a script does not see what follows the sign
 		}
 		http.Redirect(w, r, to, http.StatusSeeOther)
 	}
@@ -66,16 +66,22 @@ const (
 // mention in front, which a message in a channel needs; what a person typed
 // is escaped, so that it pings nobody but the crew named in it.
 func (p *page) say(r *http.Request, a act) (string, string) {
+	box := "write"
+	thread := r.PostFormValue("thread")
+	if thread != "" && a.has(thread) {
+		box = "r" + anchor(thread)
+	}
 	text, note := words(r)
 	if note != "" {
-		return "write", note
+		return box, note
 	}
 	if r.PostFormValue("alone") != "" && !strings.HasPrefix(text, "/") {
 		text = slash + " " + text
 	}
 	if command, rest, ok := command(text); ok {
+		p.did(a, step{asked: rest})
 		if _, err := p.space.Command(a.channel, a.user, command, p.space.Typed(rest)); err != nil {
-			return "write", "failed"
+			return box, "failed"
 		}
 		return "tickets", ""
 	}
@@ -84,9 +90,9 @@ func (p *page) say(r *http.Request, a act) (string, string) {
 		text = p.space.Mention() + " " + text
 	}
 	var in []standin.SayOption
-	if thread := r.PostFormValue("thread"); thread != "" {
+	if thread != "" {
 		if !a.has(thread) {
-			return "write", "gone"
+			return box, "gone"
 		}
 		in = append(in, standin.InThread(thread))
 	}
@@ -135,17 +141,19 @@ func (p *page) correct(r *http.Request, a act) (string, string) {
 // press uses a part of a message or of the front sheet.
 func (p *page) press(r *http.Request, a act) (string, string) {
 	ts := r.PostFormValue("ts")
+	p.did(a, step{ts: ts})
 	_, err := p.space.Press(standin.Press{
 		User: a.user, Channel: r.PostFormValue("channel"), TS: ts, View: r.PostFormValue("view"),
 		Block: r.PostFormValue("block"), Action: r.PostFormValue("action"), Options: r.PostForm["option"],
 	})
+	at := ""
+	if ts != "" {
+		at = anchor(ts)
+	}
 	if err != nil {
-		return "", "failed"
+		return at, "failed"
 	}
-	if ts == "" {
-		return "", ""
-	}
-	return anchor(ts), ""
+	return at, ""
 }
 
 // workOut chooses the desk's entry in the menu of a message.
@@ -154,6 +162,7 @@ func (p *page) workOut(r *http.Request, a act) (string, string) {
 		if m.TS != r.PostFormValue("ts") || m.For != "" {
 			continue
 		}
+		p.did(a, step{ts: m.TS})
 		if _, err := p.space.Shortcut(m, a.user, shortcut); err != nil {
 			return anchor(m.TS), "failed"
 		}
@@ -165,9 +174,9 @@ func (p *page) workOut(r *http.Request, a act) (string, string) {
 // restart switches the desk off and on.
 func (p *page) restart(r *http.Request, _ act) (string, string) {
 	if err := p.desk.Restart(r.Context()); err != nil {
-		return "", "failed"
+		return "switch", "failed"
 	}
-	return "", "restarted"
+	return "switch", "restarted"
 }
 
 // submit sends the form on the role's screen.
@@ -184,15 +193,23 @@ func (p *page) submit(r *http.Request, a act) (string, string) {
 		entered[block][action] = values[0]
 	}
 	if _, err := p.space.Submit(a.user, entered); err != nil {
-		return "", "failed"
+		return a.opened(), "failed"
 	}
-	return "", ""
+	return a.opened(), ""
+}
+
+// opened is where the button is that brought up the form.
+func (a act) opened() string {
+	if s, ok := a.latest(); ok && s.ts != "" {
+		return anchor(s.ts)
+	}
+	return ""
 }
 
 // dismiss puts the form on the role's screen away.
 func (p *page) dismiss(_ *http.Request, a act) (string, string) {
 	p.space.Dismiss(a.user)
-	return "", ""
+	return a.opened(), ""
 }
 
 // front looks at the front sheet, which the desk is told of.

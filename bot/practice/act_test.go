@@ -45,7 +45,7 @@ func TestButtons(t *testing.T) {
 func TestFrontSheetAndForm(t *testing.T) {
 	r := open(t, nil)
 	_, page := r.post("/front")
-	r.want(seen(page), "The desk has written nothing on your front sheet.")
+	r.want(seen(page), "The desk has written nothing here yet.")
 	r.call("views.publish", "user_id", rosa, "view", `{"type":"home","blocks":[{"type":"header","text":{"type":"plain_text","text":"Today"}},`+
 		`{"type":"actions","elements":[{"type":"button","action_id":"limit","text":{"type":"plain_text","text":"Set the limit"}}]}]}`)
 	_, page = r.get("/?front=1&job=" + mill)
@@ -59,7 +59,7 @@ func TestFrontSheetAndForm(t *testing.T) {
 	r.call("views.open", "trigger_id", trigger, "view", `{"type":"modal","title":{"type":"plain_text","text":"Limit"},"submit":{"type":"plain_text","text":"Keep"},`+
 		`"blocks":[{"type":"input","block_id":"limit","hint":{"type":"plain_text","text":"in pounds"},"label":{"type":"plain_text","text":"Heaviest pick"},"element":{"type":"plain_text_input","action_id":"lb"}}]}`)
 	_, page = r.get("/?job=" + mill)
-	r.want(page, `role="dialog"`, `<label for="limit/lb">Heaviest pick</label>`, ">Keep</button>", "in pounds")
+	r.want(page, `<dialog class="paper modal"`, `<div class="board" inert>`, `<label for="limit/lb">Heaviest pick</label>`, ">Keep</button>", "in pounds")
 	r.reply = `{"response_action":"errors","errors":{"limit":"that is no weight"}}`
 	_, page = r.post("/submit", "limit/lb", "lots")
 	r.want(page, `<span class="note" role="alert">that is no weight</span>`)
@@ -69,7 +69,7 @@ func TestFrontSheetAndForm(t *testing.T) {
 	if state := r.next()["view"].(map[string]any)["state"].(map[string]any)["values"]; !strings.Contains(fmt.Sprint(state), "value:900") {
 		t.Errorf("submitted %v", state)
 	}
-	r.without(page, `role="dialog"`)
+	r.without(page, "<dialog", " inert")
 }
 
 func TestCommandAndDismiss(t *testing.T) {
@@ -83,9 +83,9 @@ func TestCommandAndDismiss(t *testing.T) {
 	r.want(seen(page), "noted", "Only you see this")
 	r.call("views.open", "trigger_id", told["trigger_id"].(string), "view", `{"type":"modal","title":{"type":"plain_text","text":"Limit"},"blocks":[]}`)
 	_, page = r.get("/")
-	r.want(page, `role="dialog"`)
+	r.want(page, `<dialog class="paper modal"`)
 	_, page = r.post("/dismiss")
-	r.without(page, `role="dialog"`)
+	r.without(page, "<dialog", " inert")
 }
 
 // Whoever is named behind an @ is mentioned, in a ticket, a correction and a
@@ -167,8 +167,8 @@ func TestSwitchingTheDeskOffAndOn(t *testing.T) {
 	if off != 1 {
 		t.Errorf("switched %d times", off)
 	}
-	r.want(page, "It forgot nothing.", `class="note good"`)
+	r.want(page, `<p class="note told good" role="alert">The desk was off and is on again. It forgot nothing.</p></form>`)
 	fault = errors.New("it stayed off")
 	_, page = r.post("/restart")
-	r.want(page, "The desk did not take that.")
+	r.want(page, `<p class="note told" role="alert">The desk did not take that. Try again.</p></form>`)
 }

@@ -27,20 +27,24 @@ func (b *builder) lead(list []standin.Block, shown []block) {
 	}
 	first, rest, _ := strings.Cut(list[0].Text.Text, "\n")
 	plain := list[0].Text.Plain()
-	shown[0].Head, shown[0].Text = b.spans(first, plain), nil
+	shown[0].Head, shown[0].Text = b.said(first, plain), nil
 	if rest != "" {
-		shown[0].Text = b.spans(rest, plain)
+		shown[0].Text = b.said(rest, plain)
 	}
 }
 
 // image is a picture with its description. Only the workspace's own are
 // shown: the page asks no other machine for anything.
-type image struct{ At, Alt string }
+type image struct {
+	At, Alt string
+	To      string // where it is looked at alone
+}
 
 // element is a part of a block that can be used, or words and pictures of a
 // context.
 type element struct {
 	Kind    string
+	ID      string // of one in a message
 	Place   place
 	Target  target
 	Label   string
@@ -61,6 +65,7 @@ type target struct{ Channel, TS, View, Block, Action string }
 type form struct {
 	Place               place
 	Title, Submit, Deny string
+	About               string // what it shows
 	Blocks              []block
 }
 
@@ -74,20 +79,24 @@ type input struct {
 // blocks are the blocks of something.
 func (b *builder) blocks(list []standin.Block, on target) []block {
 	out := make([]block, 0, len(list))
-	for _, in := range list {
+	for k, in := range list {
 		on.Block = in.ID
 		v := block{Kind: in.Type, Text: b.spoken(in.Text)}
 		for _, f := range in.Fields {
-			v.Fields = append(v.Fields, b.spans(f.Text, f.Plain()))
+			v.Fields = append(v.Fields, b.said(f.Text, f.Plain()))
 		}
-		for _, e := range in.Elements {
-			v.Elements = append(v.Elements, b.element(e, on))
+		for n, e := range in.Elements {
+			shown := b.element(e, on)
+			if on.TS != "" {
+				shown.ID = buttonID(on.TS, k, n)
+			}
+			v.Elements = append(v.Elements, shown)
 		}
 		if in.Accessory != nil {
 			v.Elements = append(v.Elements, b.element(*in.Accessory, on))
 		}
 		if in.Type == "image" {
-			v.Image = pictured(in.AltText, in.File)
+			v.Image = b.pictured(in.AltText, in.File, on)
 		}
 		if in.Element != nil && in.Label != nil {
 			v.Input = b.input(in)
@@ -119,7 +128,7 @@ func (b *builder) element(e standin.Element, on target) element {
 		v.Chosen = e.Chosen.Value
 	}
 	if e.Type == "image" {
-		v.Image = pictured(e.AltText, e.File)
+		v.Image = b.pictured(e.AltText, e.File, on)
 	}
 	return v
 }
@@ -143,11 +152,11 @@ func (b *builder) leads(address string) string {
 	return to.To() + "#" + anchor(at[2]+"."+at[3])
 }
 
-func pictured(alt string, file *standin.FileRef) *image {
+func (b *builder) pictured(alt string, file *standin.FileRef, on target) *image {
 	if file == nil {
 		return &image{Alt: alt}
 	}
-	return &image{At: "/picture/" + file.ID, Alt: alt}
+	return &image{At: "/picture/" + file.ID, Alt: alt, To: b.look("/look/", file.ID, on.TS)}
 }
 
 // input is a field, under the name of its block and action.
@@ -165,10 +174,11 @@ func (b *builder) input(in standin.Block) *input {
 	return v
 }
 
-// modal is what the desk asks the role in a form of its own.
+// modal is what the desk asks the role in a form of its own, which stands where
+// it was asked for alone.
 func (b *builder) modal() *form {
 	v, open := b.snap.Modals[b.role.User]
-	if !open {
+	if !open || b.elsewhere() {
 		return nil
 	}
 	f := &form{Place: b.place, Submit: b.Say("send"), Deny: b.Say("close"), Blocks: b.blocks(v.Blocks, target{View: v.ID})}
@@ -183,5 +193,29 @@ func (b *builder) modal() *form {
 			bl.Input.Error = v.Errors[id]
 		}
 	}
+	if v.CallbackID == confirmForm {
+		b.translate(f)
+	}
 	return f
+}
+
+// confirmForm is the form in which an answer is confirmed, as the app calls it.
+const confirmForm = "confirm"
+
+// translate puts the form that confirms an answer into the reader's language;
+// it comes in the language of the ticket. What is confirmed stays as it was
+// said.
+func (b *builder) translate(f *form) {
+	f.Title, f.About, f.Submit, f.Deny = b.Say("confirm"), b.Say("confirm.of"), b.Say("confirm.send"), b.Say("cancel")
+	for _, bl := range f.Blocks {
+		if bl.Input != nil {
+			bl.Input.Label = b.Say("confirm.note")
+		}
+	}
+}
+
+// elsewhere says whether the role's form was asked for at another job.
+func (b *builder) elsewhere() bool {
+	s, ok := b.latest()
+	return ok && s.channel != b.channel()
 }

@@ -1,16 +1,41 @@
 package practice
 
-import "strconv"
+import (
+	"slices"
+	"strconv"
+)
 
 // sheet puts a page together.
 func (b *builder) sheet() *sheet {
 	s := &sheet{
 		texts: b.texts, Lang: b.place.Lang, Place: b.place, Version: b.snap.Version, Front: b.place.Front,
 		Direct: b.place.Job == "direct", Site: b.Say(b.place.Job), Topic: b.Say(b.place.Job + ".topic"), Modal: b.modal(),
+		Role: b.role.Key, Newest: newest, Fronted: b.Say("front"),
+	}
+	if b.role.User == Supervisor {
+		s.Fronted = b.Say("front.day")
 	}
 	back := b.place
 	back.Front = false
 	s.Back = back.To()
+	b.links(s)
+	for i, l := range lessons {
+		s.Lessons = append(s.Lessons, try{
+			Ask: b.texts.lesson(i, "ask"), Why: b.texts.lesson(i, "why"), Role: roles[l.Role].Key,
+			Follows: l.Follows, Tap: l.Tap, To: "/try/" + strconv.Itoa(i+1) + "?lang=" + b.place.Lang,
+		})
+	}
+	if b.place.Front {
+		s.Home = b.blocks(b.snap.Homes[b.role.User].Blocks, target{View: b.snap.Homes[b.role.User].ID})
+		return s
+	}
+	all := b.tickets()
+	s.Tickets, s.Older = all[:min(newest, len(all))], all[min(newest, len(all)):]
+	return s
+}
+
+// links lead to the page of another role, job or language.
+func (b *builder) links(s *sheet) {
 	for _, r := range roles {
 		to := b.place
 		to.Who = r.Key
@@ -27,39 +52,26 @@ func (b *builder) sheet() *sheet {
 		name := map[string]texts{"en": english, "es": spanish}[lang].Say("language")
 		s.Langs = append(s.Langs, link{Name: name, To: to.To(), Mark: lang, Current: lang == b.place.Lang})
 	}
-	for i, l := range lessons {
-		to := place{Lang: b.place.Lang, Who: roles[l.Role].Key, Job: jobs[l.Job]}
-		way := "&draft=" + strconv.Itoa(i+1) + "#write"
-		if l.Tap {
-			way = "#tickets"
-		}
-		s.Lessons = append(s.Lessons, try{
-			Ask: b.texts.lesson(i, "ask"), Why: b.texts.lesson(i, "why"), Role: roles[l.Role].Key,
-			Follows: l.Follows, Tap: l.Tap, To: to.To() + way,
-		})
-	}
-	if b.place.Front {
-		s.Home = b.blocks(b.snap.Homes[b.role.User].Blocks, target{View: b.snap.Homes[b.role.User].ID})
-		return s
-	}
-	s.Tickets = b.tickets()
-	return s
 }
 
-// draft fills in a question to try: under the newest ticket that the desk
-// has answered where it follows up, else as a new one.
-func (s *sheet) draft(lesson int) {
-	ask := s.texts.lesson(lesson, "ask")
-	if lessons[lesson].Follows {
-		for i := range s.Tickets {
-			t := &s.Tickets[i]
-			for _, r := range t.Replies {
-				if r.Role == "desk" && !r.Private {
-					t.Open, t.Draft = true, ask
-					return
-				}
+// note says something by what it is about: the box, the ticket or the switch;
+// else at the head of the page.
+func (s *sheet) note(words string, good bool, at string) {
+	s.Note, s.Good = words, good
+	if at == "write" || at == "switch" {
+		s.At = at
+		return
+	}
+	for _, list := range [][]ticket{s.Tickets, s.Older} {
+		for i := range list {
+			t := &list[i]
+			box := at == "r"+t.Anchor
+			if !box && at != t.Anchor && !slices.ContainsFunc(t.Replies, func(r slip) bool { return r.Anchor == at }) {
+				continue
 			}
+			s.At, t.Note, t.Open = at, words, box
+			s.Unfold = slices.ContainsFunc(s.Older, func(t ticket) bool { return t.Note != "" })
+			return
 		}
 	}
-	s.Draft = ask
 }

@@ -1,7 +1,9 @@
 package practice
 
 import (
+	"bytes"
 	"net/http"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -21,6 +23,9 @@ func pictureOf(f standin.File) string {
 	return kind
 }
 
+// paged says whether a file is a page that stands alone.
+func paged(f standin.File) bool { return strings.HasSuffix(f.Name, ".html") }
+
 // picture serves a file of the workspace that is a picture.
 func (p *page) picture(w http.ResponseWriter, r *http.Request) {
 	f, ok := p.space.File(r.PathValue("id"))
@@ -33,19 +38,86 @@ func (p *page) picture(w http.ResponseWriter, r *http.Request) {
 	_, _ = w.Write(f.Content) // who hung up sees nothing
 }
 
-// file serves a file of the workspace to look at: a page that stands alone as
-// one, anything else as its letters.
+// file serves a file of the workspace as it is: a page that stands alone as
+// one, with a way back, anything else as its letters.
 func (p *page) file(w http.ResponseWriter, r *http.Request) {
 	f, ok := p.space.File(r.PathValue("id"))
 	if !ok {
 		http.NotFound(w, r)
 		return
 	}
-	kind := "text/plain; charset=utf-8"
-	if strings.HasSuffix(f.Name, ".html") {
-		kind = "text/html; charset=utf-8"
+	if paged(f) {
+		p.standing(w, r, f.Content)
+		return
 	}
 	w.Header().Set("Content-Security-Policy", alone)
-	w.Header().Set("Content-Type", kind)
+	w.Header().Set("Content-Type", "text/plain; charset=utf-8")
 	_, _ = w.Write(f.Content) // who hung up reads nothing
+}
+
+// looked is a file on a page of its own, with a way back.
+type looked struct {
+	texts
+	Lang, Name, Back string
+	Picture          *image
+	Text             string
+}
+
+// look shows a picture or the letters of a file, with a way back to the
+// message that has it.
+func (p *page) look(w http.ResponseWriter, r *http.Request) {
+	f, ok := p.space.File(r.PathValue("id"))
+	if !ok {
+		http.NotFound(w, r)
+		return
+	}
+	b := p.builder(r)
+	l := looked{texts: b.texts, Lang: b.place.Lang, Name: f.Name, Back: b.back(r)}
+	if pictureOf(f) != "" {
+		l.Picture = &image{At: "/picture/" + f.ID, Alt: f.AltText}
+	} else {
+		l.Text = string(f.Content)
+	}
+	render(w, "look.html", l)
+}
+
+// look is the address of a file, which knows the way back to its message.
+func (b *builder) look(at, id, ts string) string {
+	to := at + id + "?" + b.place.Query()
+	if ts != "" {
+		to += "&at=" + anchor(ts)
+	}
+	return to
+}
+
+// anchored is the form of a message's anchor.
+var anchored = regexp.MustCompile(`^t\d+-\d+$`)
+
+// back is the place that a request came from.
+func (b *builder) back(r *http.Request) string {
+	if at := r.FormValue("at"); anchored.MatchString(at) {
+		return b.place.To() + "#" + at
+	}
+	return b.place.To()
+}
+
+// body is where the words of a page begin.
+var body = regexp.MustCompile(`(?i)<body[^>]*>`)
+
+// standing serves a page that stands alone, with a way back put in, which is
+// not printed.
+func (p *page) standing(w http.ResponseWriter, r *http.Request, content []byte) {
+	b := p.builder(r)
+	var way bytes.Buffer
+	if err := templates().ExecuteTemplate(&way, "way.html", link{Name: b.Say("back"), To: b.back(r)}); err != nil {
+		http.Error(w, "the page could not be made", http.StatusInternalServerError)
+		return
+	}
+	at := len(content)
+	if begins := body.FindIndex(content); begins != nil {
+		at = begins[1]
+	}
+	w.Header().Set("Content-Security-Policy", alone)
+	w.Header().Set("Content-Type", "text/html; charset=utf-8")
+	_, _ = w.Write(slices.Concat(content[:at], way.Bytes(), content[at:])) // who hung up reads nothing
 }

@@ -29,7 +29,7 @@ func TestOnlyThisMachine(t *testing.T) {
 func TestPolicy(t *testing.T) {
 	r := open(t, func(_ context.Context, w io.Writer) error { _, err := io.WriteString(w, "<p>today"); return err })
 	r.post("/say", "text", "14 in", "desk", "1")
-	for _, path := range []string{"/", "/?lang=es&who=climber&job=direct", "/?front=1", "/page.css", "/page.mjs", "/icon.svg", "/nowhere", "/picture/F1"} {
+	for _, path := range []string{"/", "/?lang=es&who=climber&job=direct", "/?front=1", "/page.css", "/page.mjs", "/words.mjs", "/view.mjs", "/icon.svg", "/try/2", "/nowhere", "/picture/F1", "/look/F1"} {
 		resp, page := r.get(path)
 		policy := resp.Header.Get("Content-Security-Policy")
 		for _, part := range []string{"default-src 'none'", "script-src 'self'", "form-action 'self'", "base-uri 'none'", "frame-ancestors 'none'"} {

@@ -8,7 +8,6 @@ import (
 	"io"
 	"net/http"
 	"slices"
-	"strconv"
 	"sync"
 	"time"
 
@@ -36,6 +35,7 @@ var templates = sync.OnceValue(func() *template.Template {
 type page struct {
 	space *standin.Workspace
 	desk  Desk
+	trail trail
 }
 
 // Desk is what the page can have done around the desk, and where its clock
@@ -55,10 +55,14 @@ func New(space *standin.Workspace, desk Desk) http.Handler {
 	mux := http.NewServeMux()
 	mux.HandleFunc("GET /{$}", p.show)
 	mux.HandleFunc("GET /changes", p.changes)
+	mux.HandleFunc("GET /try/{n}", p.lesson)
 	mux.HandleFunc("GET /picture/{id}", p.picture)
+	mux.HandleFunc("GET /look/{id}", p.look)
 	mux.HandleFunc("GET /file/{id}", p.file)
 	mux.HandleFunc("GET /page.css", asset("page/page.css", "text/css; charset=utf-8"))
-	mux.HandleFunc("GET /page.mjs", asset("page/page.mjs", "text/javascript; charset=utf-8"))
+	for _, module := range []string{"page.mjs", "words.mjs", "view.mjs"} {
+		mux.HandleFunc("GET /"+module, asset("page/"+module, "text/javascript; charset=utf-8"))
+	}
 	mux.HandleFunc("GET /icon.svg", asset("page/icon.svg", "image/svg+xml"))
 	if desk.DaySheet != nil {
 		mux.HandleFunc("GET /day", p.day)
@@ -109,7 +113,7 @@ func asset(name, kind string) http.HandlerFunc {
 // builder reads who is where off a request; what it does not know is the
 // first of its kind.
 func (p *page) builder(r *http.Request) *builder {
-	b := &builder{snap: p.space.Snapshot(), users: map[string]standin.User{}, zone: p.desk.Zone, role: roles[0]}
+	b := &builder{snap: p.space.Snapshot(), users: map[string]standin.User{}, zone: p.desk.Zone, role: roles[0], steps: p.trail.all()}
 	b.place.Lang, b.texts = speaking(r)
 	if i := slices.IndexFunc(roles, func(o role) bool { return o.Key == r.FormValue("who") }); i >= 0 {
 		b.role = roles[i]
@@ -127,18 +131,27 @@ func (p *page) builder(r *http.Request) *builder {
 // show renders the page.
 func (p *page) show(w http.ResponseWriter, r *http.Request) {
 	b := p.builder(r)
+	if _, open := b.snap.Modals[b.role.User]; open && b.elsewhere() && r.Header.Get("Sec-Fetch-Dest") == "document" {
+		p.space.Dismiss(b.role.User) // who goes to another job leaves the form behind
+		b = p.builder(r)
+	}
 	s := b.sheet()
-	s.Day, s.Restart = p.desk.DaySheet != nil && b.role.User == Supervisor, p.desk.Restart != nil
-	if note := r.FormValue("note"); note != "" {
-		if words, ok := b.texts["note."+note]; ok {
-			s.Note, s.Good = words, note == "restarted"
-		}
+	if s.Restart = p.desk.Restart != nil; p.desk.DaySheet != nil && b.role.User == Supervisor {
+		s.Day = "/day?" + b.place.Query()
 	}
-	if n, err := strconv.Atoi(r.FormValue("draft")); err == nil && n >= 1 && n <= len(lessons) && !lessons[n-1].Tap {
-		s.draft(n - 1)
+	if words, ok := b.texts["note."+r.FormValue("note")]; ok {
+		s.note(words, r.FormValue("note") == "restarted", r.FormValue("at"))
 	}
+	if i, before, ok := drafted(r); ok {
+		b.draft(s, i, before)
+	}
+	render(w, "page.html", s)
+}
+
+// render writes a page, or that it could not be made.
+func render(w http.ResponseWriter, name string, of any) {
 	var out bytes.Buffer
-	if err := templates().ExecuteTemplate(&out, "page.html", s); err != nil {
+	if err := templates().ExecuteTemplate(&out, name, of); err != nil {
 		http.Error(w, "the page could not be made", http.StatusInternalServerError)
 		return
 	}
@@ -153,7 +166,5 @@ func (p *page) day(w http.ResponseWriter, r *http.Request) {
 		http.Error(w, "The day sheet cannot be made: "+err.Error(), http.StatusInternalServerError)
 		return
 	}
-	w.Header().Set("Content-Security-Policy", alone)
-	w.Header().Set("Content-Type", "text/html; charset=utf-8")
-	_, _ = out.WriteTo(w) // who hung up reads nothing
+	p.standing(w, r, out.Bytes())
 }

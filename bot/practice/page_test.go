@@ -59,8 +59,8 @@ func TestLinksLeadWhereTheySay(t *testing.T) {
 	here := "/?job=C0QUARRYRD&lang=es&who=climber"
 	_, page := r.get(here)
 	found := regexp.MustCompile(`href="(/\?[^"#]*)`).FindAllStringSubmatch(page, -1)
-	if len(found) < 15 {
-		t.Fatalf("only %d links", len(found))
+	if len(found) != 4+4+2+1 { // roles, jobs, languages, "look again"
+		t.Fatalf("%d links", len(found))
 	}
 	again := 0
 	for _, m := range found {
@@ -147,7 +147,14 @@ func TestPictures(t *testing.T) {
 	}
 	id := share("a.html", dot.Bytes())
 	_, page := r.get("/?job=" + mill)
-	r.want(page, `<img src="/picture/`+id+`" alt="a limb on its line"`)
+	m := r.space.Messages(mill)[0]
+	at := "job=" + mill + "&amp;lang=en&amp;who=groundworker&amp;at=t" + strings.Replace(m.TS, ".", "-", 1)
+	r.want(page, `<a class="picture" href="/look/`+id+`?`+at+`"><img src="/picture/`+id+`" alt="a limb on its line"`)
+	_, page = r.get("/look/" + id + "?" + html.UnescapeString(at))
+	r.want(page, `<img src="/picture/`+id+`" alt="a limb on its line">`,
+		`href="/?job=`+mill+`&amp;lang=en&amp;who=groundworker#t`+strings.Replace(m.TS, ".", "-", 1)+`">Back to the tickets</a>`)
+	_, page = r.get("/look/" + id + "?at=//elsewhere.example")
+	r.without(page, "elsewhere")
 	if resp, body := r.get("/picture/" + id); resp.Header.Get("Content-Type") != "image/png" || body != dot.String() {
 		t.Errorf("served as %v", resp.Header)
 	}
@@ -157,12 +164,16 @@ func TestPictures(t *testing.T) {
 	// Another file is a link, and what it holds runs nowhere.
 	id = share("day.html", []byte("<!doctype html><title>day</title><script>x</script>"))
 	_, page = r.get("/?job=" + mill)
-	r.want(page, `<a class="button" href="/file/`+id+`">day.html</a>`)
+	r.want(page, `<a class="button" href="/file/`+id+`?job=`, `">day.html</a>`)
 	resp, day := r.get("/file/" + id)
+	r.want(day, "Back to the tickets")
 	if h := resp.Header; h.Get("Content-Type") != "text/html; charset=utf-8" || !strings.Contains(h.Get("Content-Security-Policy"), "default-src 'none'") || !strings.Contains(day, "<title>day") {
 		t.Errorf("%v: %q", h, day)
 	}
-	if resp, _ := r.get("/file/" + share("day.csv", []byte("<b>1,2"))); resp.Header.Get("Content-Type") != "text/plain; charset=utf-8" {
+	csv := share("day.csv", []byte("<b>1,2"))
+	_, page = r.get("/look/" + csv)
+	r.want(page, "<pre class=\"paper\">&lt;b&gt;1,2</pre>", "Back to the tickets")
+	if resp, _ := r.get("/file/" + csv); resp.Header.Get("Content-Type") != "text/plain; charset=utf-8" {
 		t.Errorf("%v", resp.Header)
 	}
 }
@@ -197,33 +208,23 @@ func TestChanges(t *testing.T) {
 	}
 }
 
-func TestLessonsFillTheTicket(t *testing.T) {
-	r := open(t, nil)
-	_, page := r.get("/?draft=3&who=climber&job=" + mill)
-	r.want(page, "autofocus>maple limb 12 in 15 ft</textarea>")
-	_, page = r.get("/?draft=2&job=" + mill)
-	r.want(page, `name="text" rows="3" maxlength="3000" required aria-describedby="hint" enterkeyhint="send" autofocus>what about 16 ft`)
-	asked := r.space.Say(mill, rosa, r.space.Mention()+" 14 in")
-	r.call("chat.postMessage", "channel", mill, "thread_ts", asked.TS, "text", "Plan on it.")
-	_, page = r.get("/?draft=2&job=" + mill)
-	r.want(page, `<details class="more" open>`, `rows="2" maxlength="3000" required enterkeyhint="send" autofocus>what about 16 ft`)
-	if n := strings.Count(page, `<li><a href="/?job=`); n != 10 {
-		t.Errorf("%d lessons", n)
-	}
-}
-
 func TestDaySheet(t *testing.T) {
 	var fault error
 	r := open(t, func(_ context.Context, w io.Writer) error {
-		_, _ = io.WriteString(w, "<h1>Rigging questions</h1>")
+		_, _ = io.WriteString(w, `<!doctype html><body class="day"><h1>Rigging questions</h1>`)
 		return fault
 	})
-	_, page := r.get("/?who=supervisor")
-	r.want(page, `href="/day"`)
+	_, page := r.get("/?who=supervisor&lang=es")
+	way := `href="/day?` + "job=" + mill + `&amp;lang=es&amp;who=supervisor"`
+	if n := strings.Count(page, way); n != 2 { // at the head too, for a phone
+		t.Errorf("%d ways to the day sheet in %s", n, page)
+	}
 	_, page = r.get("/?who=climber")
-	r.without(page, `href="/day"`)
-	if _, day := r.get("/day"); day != "<h1>Rigging questions</h1>" {
-		t.Errorf("the day: %q", day)
+	r.without(page, `href="/day`)
+	_, day := r.get("/day?lang=es&who=supervisor&job=" + mill)
+	r.want(day, `<body class="day"><style>.way-back`, `<a href="/?job=`+mill+`&amp;lang=es&amp;who=supervisor">Volver a las boletas</a>`, "@media print { .way-back { display: none; } }")
+	if at := strings.Index(day, "Rigging questions"); at < strings.Index(day, "Volver") {
+		t.Errorf("the way back is not at the head: %q", day)
 	}
 	fault = errors.New("the disk is gone")
 	if resp, day := r.get("/day"); resp.StatusCode != 500 || !strings.Contains(day, "the disk is gone") || strings.Contains(day, "<h1>") {

@@ -64,12 +64,14 @@ func Names() map[string]string {
 	return names
 }
 
-// lesson is one of the questions to try: who asks it, at which job, whether it
-// follows up on the last answer there, and whether it is no question but a
-// button to tap. Its words are strings, under its number.
+// lesson is one of the questions to try: who asks it, at which job, which
+// lessons it builds on, whether it follows up on the last of them, and whether
+// it is no question but a button to tap. Its words are strings, under its
+// number.
 type lesson struct {
 	Role    int
 	Job     int
+	Needs   []int
 	Follows bool
 	Tap     bool
 }
@@ -79,12 +81,12 @@ type lesson struct {
 // other language.
 var lessons = []lesson{
 	{Role: 0, Job: 0},
-	{Role: 0, Job: 0, Follows: true},
+	{Role: 0, Job: 0, Needs: []int{0}, Follows: true},
 	{Role: 0, Job: 1},
 	{Role: 3, Job: 2},
 	{Role: 1, Job: 2},
-	{Role: 0, Job: 2, Tap: true},
-	{Role: 2, Job: 2, Tap: true},
+	{Role: 0, Job: 2, Needs: []int{3, 4}, Tap: true},
+	{Role: 2, Job: 2, Needs: []int{3, 4}, Tap: true},
 	{Role: 1, Job: 2},
 	{Role: 0, Job: 1},
 	{Role: 1, Job: 0},

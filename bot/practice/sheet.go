@@ -19,22 +19,31 @@ type sheet struct {
 	Roles   []link
 	Jobs    []link
 	Langs   []link
+	Role    string
 	Site    string // name of the job
 	Topic   string
 	Direct  bool
 	Front   bool   // the front sheet is shown, not the tickets
+	Fronted string // what the front sheet is called
 	Back    string // from there to the tickets
 	Home    []block
 	Modal   *form
 	Tickets []ticket // newest first
+	Older   []ticket // and those before them, folded away
+	Unfold  bool
+	Newest  int // how many hang unfolded
 	Lessons []try
 	Draft   string
-	Follow  string // the ticket whose follow-up the draft is
+	First   string // why something else is filled in than what was tapped
 	Note    string
-	Good    bool // the note is no complaint
-	Day     bool // the day sheet is offered
+	Good    bool   // the note is no complaint
+	At      string // what the note stands by
+	Day     string // where the day sheet is, if it is offered
 	Restart bool
 }
+
+// newest is how many tickets hang unfolded.
+const newest = 5
 
 // place is where a form was filled in: who, and at which job.
 type place struct {
@@ -71,6 +80,7 @@ type ticket struct {
 	Waiting bool
 	Open    bool // its follow-up is being written
 	Draft   string
+	Note    string
 }
 
 // slip is one message.
@@ -107,6 +117,7 @@ type builder struct {
 	snap  standin.Snapshot
 	place place
 	role  role
+	steps []step
 	users map[string]standin.User
 	zone  *time.Location
 }
@@ -135,23 +146,67 @@ func (b *builder) channel() string {
 func (b *builder) tickets() []ticket {
 	var list []ticket
 	at := map[string]int{}
-	for _, m := range b.snap.Messages[b.channel()] {
-		if m.For != "" && m.For != b.role.User {
-			continue
-		}
+	for _, m := range b.readable() {
 		i, known := at[m.ThreadTS]
 		if m.ThreadTS != "" && known {
-			list[i].Replies = append(list[i].Replies, b.slip(m))
+			list[i].reply(b.slip(m), b.cause(m).ts)
 			list[i].Waiting = m.BotID == "" && b.calls(m) || list[i].Waiting && m.BotID == ""
 			continue
 		}
 		at[m.TS] = len(list)
-		list = append(list, ticket{
-			Place: b.place, TS: m.TS, Anchor: anchor(m.TS), Top: b.slip(m), Number: strconv.Itoa(len(list) + 1), Waiting: b.calls(m),
-		})
+		list = append(list, b.ticket(m, len(list)+1))
 	}
 	slices.Reverse(list)
 	return list
+}
+
+// ticket is one that a message begins. Where the role asked for itself alone,
+// the workspace shows what the desk says alone; what it was asked goes on top.
+func (b *builder) ticket(m standin.Message, number int) ticket {
+	t := ticket{
+		Place: b.place, TS: m.TS, Anchor: anchor(m.TS), Top: b.slip(m), Number: strconv.Itoa(number), Waiting: b.calls(m),
+	}
+	if asked := b.cause(m).asked; asked != "" {
+		answer := t.Top
+		t.Anchor = "q" + t.Anchor
+		t.Top = slip{
+			Place: b.place, Anchor: t.Anchor, Who: b.who(m.For), Role: b.role.Key, Clock: answer.Clock, Stamp: answer.Stamp,
+			Body: []span{{Words: asked}}, Private: true,
+		}
+		t.Replies = []slip{answer}
+	}
+	return t
+}
+
+// reply adds a message to the thread: what somebody is told alone about a
+// button stands right below the message that has it.
+func (t *ticket) reply(s slip, about string) {
+	i := slices.IndexFunc(t.Replies, func(r slip) bool { return r.TS == about })
+	if i < 0 && about != t.TS {
+		i = len(t.Replies) - 1
+	}
+	t.Replies = slices.Insert(t.Replies, i+1, s)
+}
+
+// readable are the messages of the channel that the role may read. What it was
+// told alone and is told again is there once, as the newest.
+func (b *builder) readable() []standin.Message {
+	type words struct{ thread, text string }
+	told := map[words]string{}
+	var list []standin.Message
+	for _, m := range b.snap.Messages[b.channel()] {
+		if m.For != "" && m.For != b.role.User {
+			continue
+		}
+		if m.For != "" && m.ThreadTS != "" {
+			told[words{m.ThreadTS, m.Text}] = m.TS
+		}
+		list = append(list, m)
+	}
+	return slices.DeleteFunc(list, func(m standin.Message) bool {
+		last, again := told[words{m.ThreadTS, m.Text}]
+		return m.For != "" && again && last != m.TS
+	})
 }
 
 // calls says whether a person's message is for the desk.
@@ -183,19 +238,22 @@ func (b *builder) slip(m standin.Message) slip {
 		s.Blocks = b.blocks(m.Blocks, target{Channel: m.Channel, TS: m.TS})
 		b.lead(m.Blocks, s.Blocks)
 	case s.Role == "desk" && text != "":
-		s.Head = b.spans(first, m.Plain)
+		s.Head = b.said(first, m.Plain)
 		if more {
-			s.Body = b.spans(rest, m.Plain)
+			s.Body = b.said(rest, m.Plain)
 		}
 	default:
 		s.Body = b.spans(text, m.Plain)
 	}
 	for _, f := range m.Files {
-		if pictureOf(f) == "" {
-			s.Files = append(s.Files, link{Name: f.Name, To: "/file/" + f.ID})
-			continue
+		switch {
+		case pictureOf(f) != "":
+			s.Pictures = append(s.Pictures, image{At: "/picture/" + f.ID, To: b.look("/look/", f.ID, m.TS), Alt: f.AltText})
+		case paged(f):
+			s.Files = append(s.Files, link{Name: f.Name, To: b.look("/file/", f.ID, m.TS)})
+		default:
+			s.Files = append(s.Files, link{Name: f.Name, To: b.look("/look/", f.ID, m.TS)})
 		}
-		s.Pictures = append(s.Pictures, image{At: "/picture/" + f.ID, Alt: f.AltText})
 	}
 	for _, r := range m.Reactions {
 		s.Reactions = append(s.Reactions, strings.ReplaceAll(r.Name, "_", " "))

@@ -19,7 +19,7 @@ func TestStringsAreComplete(t *testing.T) {
 		if strings.Count(en, "%s") != strings.Count(es, "%s") || strings.Count(en, "%") != strings.Count(en, "%s") {
 			t.Errorf("%s has other parts: %q, %q", key, en, es)
 		}
-		if en == es {
+		if en == es && key != "supervisor" { // one word in both languages
 			t.Errorf("%s is not translated: %q", key, en)
 		}
 	}

@@ -50,6 +50,19 @@ func (b *builder) spans(text string, plain bool) []span {
 	return list
 }
 
+// known is an id of somebody, as the desk says it where it took one down.
+var known = regexp.MustCompile(`\bU[A-Z0-9]{8,}\b`)
+
+// said reads a text of the desk's: whoever of the crew it has by their id is
+// called by name.
+func (b *builder) said(text string, plain bool) []span {
+	list := b.spans(text, plain)
+	for i := range list {
+		list[i].Words = known.ReplaceAllStringFunc(list[i].Words, b.who)
+	}
+	return list
+}
+
 // name is how a piece of markup is shown.
 func (b *builder) name(what, label string) string {
 	switch {
@@ -88,5 +101,5 @@ func (b *builder) spoken(t *standin.Text) []span {
 	if t == nil {
 		return nil
 	}
-	return b.spans(t.Text, t.Plain())
+	return b.said(t.Text, t.Plain())
 }

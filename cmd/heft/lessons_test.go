@@ -13,7 +13,7 @@ import (
 )
 
 var (
-	lesson = regexp.MustCompile(`<li><a href="(/[^"]+)"><span class="who.*<q>([^<]+)</q>`)
+	lesson = regexp.MustCompile(`<li><a href="(/[^"]+)"><span class="who.*<q>([^<]+)</q>.*`)
 	hidden = regexp.MustCompile(`<input type="hidden" name="(\w+)" value="([^"]*)">`)
 	answer = regexp.MustCompile(`<p class="head">(?:<strong>)?([^<]*)<`)
 )
@@ -43,14 +43,17 @@ func TestLessons(t *testing.T) {
 				t.Fatalf("%d lessons, want %d", len(lessons), len(want))
 			}
 			for i, l := range lessons {
-				at, ask := html.UnescapeString(l[1])[1:], html.UnescapeString(l[2])
+				at, ask := r.leads(ctx, html.UnescapeString(l[1])[1:]), html.UnescapeString(l[2])
 				if strings.Contains(at, "draft=") {
 					r.asks(ctx, at, ask, want[i])
 				} else {
 					r.taps(ctx, at, ask, want[i])
 				}
 				if i == 2 { // what was asked back is answered by a button
-					tap := map[string][2]string{"en": {"silver maple", "Silver maple limb"}, "es": {"arce blanco", "Rama de arce blanco"}}[lang]
+					tap := map[string][2]string{"en": {"red maple", "Red maple limb"}, "es": {"arce rojo", "Rama de arce rojo"}}[lang]
+					if !strings.Contains(html.UnescapeString(l[0]), "“"+tap[0]+"”") {
+						t.Errorf("the card does not say what to tap: %s", l[0])
+					}
 					r.taps(ctx, at, tap[0], tap[1])
 				}
 			}
@@ -60,6 +63,21 @@ func TestLessons(t *testing.T) {
 			r.end()
 		})
 	}
+}
+
+// leads is the page that a card leads to.
+func (r *rehearsal) leads(ctx context.Context, card string) string {
+	r.Helper()
+	req, err := http.NewRequestWithContext(ctx, http.MethodGet, r.url+card, nil)
+	if err != nil {
+		r.Fatal(err)
+	}
+	resp, err := http.DefaultClient.Do(req)
+	if err != nil {
+		r.Fatal(err)
+	}
+	resp.Body.Close()
+	return "?" + resp.Request.URL.RawQuery
 }
 
 // asks sends a question that the page filled in, and wants something of the

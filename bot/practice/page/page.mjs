@@ -2,6 +2,9 @@
 // the server renders it anew, so there is one way in which a ticket looks.
 // Without this module the page works by its forms and links alone.
 
+import { forget, ready } from "/words.mjs";
+import { bring, settle, tell, untell } from "/view.mjs";
+
 const main = document.querySelector("main");
 const said = document.getElementById("said");
 const lost = document.getElementById("lost");
@@ -9,72 +12,114 @@ let version = Number(main.dataset.version);
 let busy = false; // the page is being asked for
 let again = false; // and has changed since
 let held = false; // something newer waits until nobody types in its place
+let awaited = ""; // where the answer to what was done last will show
 
 document.querySelector(".again")?.remove();
 
 // take replaces an element by its newer self, unless somebody types in it.
+// What had the focus keeps it, or what holds that does.
 function take(now, then) {
   if (!now || !then || now.outerHTML === then.outerHTML) return false;
-  if (now.contains(document.activeElement) && document.activeElement.matches("textarea, input, select")) {
+  const focus = now.contains(document.activeElement) ? document.activeElement : null;
+  if (focus?.matches("textarea, input, select")) {
     held = true;
     return false;
   }
+  const ids = [];
+  for (let e = focus; e; e = e.parentElement) if (e.id) ids.push(e.id);
   const open = [...now.querySelectorAll("details")].map((d) => d.open);
-  const focus = now.contains(document.activeElement) ? document.activeElement.closest("[id]")?.id : "";
   const fresh = document.importNode(then, true);
   now.replaceWith(fresh);
   fresh.querySelectorAll("details").forEach((d, i) => { d.open = open[i] ?? d.open; });
-  if (focus) document.getElementById(focus)?.querySelector("button, a, summary")?.focus();
+  ready(fresh);
+  if (focus) settle(ids.map((id) => document.getElementById(id)).find(Boolean), false);
   return true;
 }
 
-// heads are the first lines of what the desk said, which are read out. A
-// picture is described by the line that it illustrates, and not read again.
-function heads(root) {
-  return [...root.querySelectorAll(".slip.desk")].map((s) => {
-    const first = s.querySelector(".head, h4, .body");
-    return [s.closest("[id]").id, first ? first.textContent.trim() : ""];
+// lines are what is read out of what the desk said: the first line of each
+// slip, and who stands by it. A picture is described by the line that it
+// illustrates, and not read again.
+function lines() {
+  return [...document.querySelectorAll(".slip.desk")].flatMap((s) => {
+    const id = s.closest("[id]").id;
+    const read = [s.querySelector(".head, h4, .body"), ...s.querySelectorAll(".context:has(.name)")];
+    return read.filter((e) => e?.textContent.trim()).map((e) => ({ at: e, words: e.textContent.trim(), key: id + e.textContent.trim() }));
   });
 }
 
+// fold keeps the newest tickets in sight and lays the others away, but for one
+// that somebody is at.
+function fold(list) {
+  const older = document.getElementById("older");
+  const away = older.querySelector("ol");
+  while (list.children.length > Number(main.dataset.newest)) {
+    const last = list.lastElementChild;
+    if (last.contains(document.activeElement) || last.querySelector("details[open]")) break;
+    away.prepend(last);
+  }
+  older.hidden = away.children.length === 0;
+}
+
 function tickets(list, page) {
-  const known = new Map(heads(document));
+  const known = new Set(lines().map((l) => l.key));
   list.querySelector(".none")?.remove();
-  for (const then of [...page.querySelectorAll("#tickets > .ticket")].reverse()) {
+  for (const then of [...page.querySelectorAll(".ticket")].reverse()) {
     const now = document.getElementById(then.id);
     if (!now) {
       list.prepend(document.importNode(then, true));
+      ready(list.firstElementChild);
       continue;
     }
     for (const part of then.querySelectorAll("[data-part]")) {
       take(now.querySelector(`[data-part="${part.dataset.part}"]`), part);
     }
   }
-  for (const now of list.querySelectorAll(":scope > .ticket")) {
+  for (const now of document.querySelectorAll(".ticket")) {
     if (!page.getElementById(now.id)) now.remove();
   }
-  const fresh = heads(document).filter(([id, words]) => words && known.get(id) !== words);
-  if (fresh.length > 0) {
-    said.textContent = fresh.map(([, words]) => main.dataset.said.replace("%s", words)).join(" ");
-  }
+  fold(list);
+  const fresh = lines().filter((l) => !known.has(l.key));
+  if (fresh.length > 0) said.textContent = fresh.map((l) => main.dataset.said.replace("%s", l.words)).join(" ");
+  return fresh.map((l) => l.at);
 }
 
-function show(html) {
-  const page = new DOMParser().parseFromString(html, "text/html");
+// lead brings the answer to what was done last into view.
+function lead(fresh) {
+  const ticket = document.getElementById(awaited)?.closest(".ticket");
+  const answer = fresh.find((e) => awaited === "tickets" || (ticket && ticket.contains(e)));
+  if (!answer) return;
+  if (awaited === "tickets" || document.activeElement === document.body) settle(answer.closest("[id]"));
+  bring(answer);
+  awaited = "";
+}
+
+// modal shows what is asked of somebody over all else, and closes it when it is
+// over; what had the focus before has it then.
+function modal(page) {
+  const now = document.querySelector("#modal dialog");
+  if (page && now && !page.querySelector("#modal dialog")) now.close();
+  if (page) take(document.getElementById("modal"), page.getElementById("modal"));
+  const asked = document.querySelector("#modal dialog[open]");
+  for (const e of document.querySelectorAll("body > [inert]")) e.inert = false;
+  if (!asked || asked.matches(":modal")) return;
+  asked.open = false;
+  asked.showModal();
+  asked.querySelector("textarea, input:not([type=hidden]), select")?.focus();
+}
+
+// show takes over what changed, and returns what the desk said anew.
+function show(page) {
   const next = page.querySelector("main");
-  if (!next) return;
-  take(document.getElementById("note"), page.getElementById("note"));
-  if (Number(next.dataset.version) < version) return; // overtaken
+  if (!next || Number(next.dataset.version) < version) return []; // overtaken
   version = Number(next.dataset.version);
   held = false;
-  const asked = document.querySelector("#modal [role=dialog]");
-  for (const id of ["modal", "home"]) {
-    take(document.getElementById(id), page.getElementById(id));
-  }
-  if (!asked) document.querySelector("#modal")?.querySelector("textarea, input:not([type=hidden]), select")?.focus();
+  modal(page);
+  take(document.getElementById("home"), page.getElementById("home"));
   const list = document.getElementById("tickets");
-  if (list && page.getElementById("tickets")) tickets(list, page);
+  return list && page.getElementById("tickets") ? tickets(list, page) : [];
 }
+
+const read = (html) => new DOMParser().parseFromString(html, "text/html");
 
 async function refresh() {
   again = true;
@@ -84,11 +129,12 @@ async function refresh() {
     while (again) {
       again = false;
       const at = new URL(location.href);
-      at.searchParams.delete("note");
-      at.searchParams.delete("draft");
+      for (const once of ["note", "at", "draft", "for"]) at.searchParams.delete(once);
       const answer = await fetch(at);
-      if (answer.ok) show(await answer.text());
+      if (answer.ok) lead(show(read(await answer.text())));
     }
+  } catch {
+    lost.hidden = false; // it is asked for again at the next change
   } finally {
     busy = false;
   }
@@ -96,8 +142,28 @@ async function refresh() {
 
 document.addEventListener("focusout", () => { if (held) setTimeout(refresh); });
 
-// A form is sent without leaving the page; where that fails, it is sent the
-// plain way.
+// sent is what comes after a form was taken: its field is empty, the next
+// ticket is for the desk again, and what it did is in view.
+function sent(form, action, page, at, opener) {
+  const over = action !== "/submit" || !page.querySelector("#modal dialog");
+  if (over) forget(form);
+  for (const area of form.querySelectorAll("textarea")) {
+    if (over) area.value = action === "/correct" ? area.defaultValue : "";
+    area.blur();
+  }
+  for (const tick of form.querySelectorAll("input[type=checkbox][name=desk]")) tick.checked = tick.defaultChecked;
+  const folded = form.closest("details:not(#older)");
+  if (folded) folded.open = false;
+  const fresh = show(page);
+  const place = at === "tickets" ? document.getElementById("list") : document.getElementById(at);
+  if (action === "/say") settle(place);
+  else if (document.activeElement === document.body) settle(document.getElementById(opener) ?? place);
+  awaited = at;
+  lead(fresh);
+}
+
+// A form is sent without leaving the page. Where that fails, it says so and
+// keeps what it has.
 document.addEventListener("submit", async (event) => {
   const form = event.target;
   const action = form.getAttribute("action"); // a form of buttons has a field of that name
@@ -105,36 +171,37 @@ document.addEventListener("submit", async (event) => {
   event.preventDefault();
   if (form.dataset.sending) return;
   form.dataset.sending = "yes";
+  const opener = (event.submitter ?? document.activeElement).id;
+  untell();
   try {
     const answer = await fetch(action, { method: "post", body: new URLSearchParams(new FormData(form, event.submitter)) });
     if (!answer.ok) throw new Error(answer.statusText);
-    const note = new URL(answer.url).searchParams.get("note");
-    for (const area of form.querySelectorAll("textarea")) {
-      if (note) break;
-      area.value = "";
-      area.blur();
-    }
-    const details = form.closest("details");
-    if (details && !note) details.open = false;
-    if (!note) history.replaceState(null, "", answer.url);
-    show(await answer.text());
-    if (note) form.querySelector("textarea, input:not([type=hidden])")?.focus();
-    else if (details) details.querySelector("summary")?.focus();
-    else form.querySelector("textarea")?.focus();
+    const at = new URL(answer.url);
+    const note = at.searchParams.get("note");
+    const page = read(await answer.text());
+    if (!note) sent(form, action, page, at.searchParams.get("at") ?? "", opener);
+    else show(page);
+    const words = page.querySelector(".told, #note");
+    if (note && words) tell(form, words.textContent, words.classList.contains("good"));
   } catch {
-    form.submit();
+    tell(form, main.dataset.unsent, false);
   } finally {
     delete form.dataset.sending;
   }
 });
 
-// Enter alone makes a new line; with a control key it sends.
-document.addEventListener("keydown", (event) => {
-  if (event.key === "Enter" && (event.ctrlKey || event.metaKey) && event.target.form) {
-    event.preventDefault();
-    event.target.form.requestSubmit();
-  }
-});
+// Who closes what is asked of them does not answer it.
+document.addEventListener("cancel", (event) => {
+  if (event.target.matches("#modal dialog")) document.getElementById("dismiss").requestSubmit();
+}, true);
+
+// Who does something else meanwhile is not led away from it.
+for (const kind of ["pointerdown", "wheel", "keydown"]) {
+  document.addEventListener(kind, () => { awaited = ""; }, { capture: true, passive: true });
+}
+
+ready(document);
+modal();
 
 const changes = new EventSource(`/changes?after=${version}`);
 changes.addEventListener("open", () => { lost.hidden = true; });

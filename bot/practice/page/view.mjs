@@ -1,0 +1,50 @@
+// Where the eye and the focus of a person go on the page.
+
+// clear says whether the head of something can be read: below the line that
+// stays on top, above the edge of the screen or of a keyboard over it.
+function clear(e) {
+  const head = (e.querySelector(".head, h4, .body") ?? e).getBoundingClientRect();
+  const top = document.querySelector(".you").getBoundingClientRect().bottom;
+  return head.top >= Math.max(0, Math.min(top, innerHeight / 2)) && head.bottom <= (window.visualViewport?.height ?? innerHeight);
+}
+
+// bring scrolls something into view that is not.
+export function bring(e) {
+  for (let folded = e.closest("details:not([open])"); folded; folded = folded.parentElement.closest("details:not([open])")) {
+    if (folded !== e) folded.open = true;
+  }
+  if (!clear(e)) e.scrollIntoView({ block: e.offsetHeight < innerHeight / 2 ? "nearest" : "start" });
+}
+
+// settle puts the focus on something, and brings it into view.
+export function settle(e, seen = true) {
+  if (!e) return;
+  e.focus({ preventScroll: true });
+  if (document.activeElement !== e) e.querySelector("button, a, summary")?.focus({ preventScroll: true });
+  if (seen) bring(e);
+}
+
+// untell takes back what was said of an earlier form.
+export function untell() {
+  for (const note of document.querySelectorAll(".told, #note")) note.remove();
+}
+
+// tell says something right by the form that it is about.
+export function tell(form, words, good) {
+  const note = document.createElement("p");
+  note.className = good ? "note told good" : "note told";
+  note.setAttribute("role", "alert");
+  const beside = form.closest(".row");
+  if (!form.isConnected) document.querySelector("main").prepend(note);
+  else if (beside) beside.after(note);
+  else form.append(note);
+  note.textContent = words;
+  bring(note);
+}
+
+// Who opens a field is about to write in it.
+document.addEventListener("click", (event) => {
+  const folded = event.target.closest?.("summary")?.parentElement;
+  if (!folded || folded.open || !folded.matches(".more, .correct")) return;
+  folded.addEventListener("toggle", () => { if (folded.open) folded.querySelector("textarea").focus(); }, { once: true });
+});
