@@ -12,6 +12,7 @@ let version = Number(main.dataset.version);
 let busy = false; // the page is being asked for
 let again = false; // and has changed since
 let held = false; // something newer waits until nobody types in its place
+let pressed = ""; // the button that was used last
 let awaited = ""; // where the answer to what was done last will show
 
 document.querySelector(".again")?.remove();
@@ -93,14 +94,19 @@ function lead(fresh) {
   awaited = "";
 }
 
-// modal shows what is asked of somebody over all else, and closes it when it is
-// over; what had the focus before has it then.
+// modal shows what is asked of somebody over all else, until it is over: then
+// the focus is back where it was asked for.
 function modal(page) {
   const now = document.querySelector("#modal dialog");
-  if (page && now && !page.querySelector("#modal dialog")) now.close();
+  const over = page && now && !page.querySelector("#modal dialog");
+  if (over) {
+    now.querySelectorAll("form").forEach(forget);
+    now.close();
+  }
   if (page) take(document.getElementById("modal"), page.getElementById("modal"));
   const asked = document.querySelector("#modal dialog[open]");
   for (const e of document.querySelectorAll("body > [inert]")) e.inert = false;
+  if (over) settle(document.getElementById(pressed) ?? document.getElementById(awaited));
   if (!asked || asked.matches(":modal")) return;
   asked.open = false;
   asked.showModal();
@@ -145,20 +151,20 @@ document.addEventListener("focusout", () => { if (held) setTimeout(refresh); });
 // sent is what comes after a form was taken: its field is empty, the next
 // ticket is for the desk again, and what it did is in view.
 function sent(form, action, page, at, opener) {
-  const over = action !== "/submit" || !page.querySelector("#modal dialog");
-  if (over) forget(form);
+  if (action === "/press") pressed = opener;
+  if (action !== "/submit") forget(form);
   for (const area of form.querySelectorAll("textarea")) {
-    if (over) area.value = action === "/correct" ? area.defaultValue : "";
+    if (action !== "/submit") area.value = action === "/correct" ? area.defaultValue : "";
     area.blur();
   }
   for (const tick of form.querySelectorAll("input[type=checkbox][name=desk]")) tick.checked = tick.defaultChecked;
   const folded = form.closest("details:not(#older)");
   if (folded) folded.open = false;
+  awaited = at;
   const fresh = show(page);
   const place = at === "tickets" ? document.getElementById("list") : document.getElementById(at);
   if (action === "/say") settle(place);
   else if (document.activeElement === document.body) settle(document.getElementById(opener) ?? place);
-  awaited = at;
   lead(fresh);
 }
 

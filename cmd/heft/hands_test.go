@@ -1,0 +1,219 @@
+package main
+
+import (
+	"context"
+	"fmt"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/chromedp/chromedp"
+)
+
+// atPhone opens the practice page on a phone.
+func atPhone(t *testing.T) *crew {
+	t.Helper()
+	ctx, cancel := context.WithTimeout(browser(t), 90*time.Second)
+	t.Cleanup(cancel)
+	c := &crew{rehearsal: rehearsing(t), ctx: ctx}
+	c.do(chromedp.EmulateViewport(390, 844))
+	return c
+}
+
+// leave ends the program and the browser.
+func (c *crew) leave() {
+	c.Helper()
+	c.do(chromedp.Navigate("about:blank"))
+	c.end()
+	chromedp.Cancel(c.ctx)
+}
+
+// card taps one of the ten, and waits until the page it leads to is live.
+func (c *crew) card(n int, at string) {
+	c.Helper()
+	c.do(chromedp.Evaluate[chromedp.Void](fmt.Sprintf(`void document.querySelector(".try li:nth-child(%d) a").click()`, n)))
+	c.holds(fmt.Sprintf(`location.href.includes(%q) && document.readyState === "complete" && !document.querySelector(".again")`, at))
+}
+
+// inView says that an element is on the screen, below the line on top.
+func inView(element string) string {
+	return fmt.Sprintf(`(e => { const r = e?.getBoundingClientRect(); return !!r && r.height > 0 && r.bottom <= innerHeight && r.top >= document.querySelector(".you").getBoundingClientRect().bottom - 1; })(%s)`, element)
+}
+
+const focused = `document.activeElement`
+
+func found(where string) string { return fmt.Sprintf(`document.querySelector(%q)`, where) }
+
+// What is done shows where one looks, is read out, and the focus is with it.
+func TestWhatComesOfItIsInView(t *testing.T) {
+	c := atPhone(t)
+	c.do(chromedp.Navigate(c.url + "try/1?lang=en"))
+	c.live()
+	c.holds(focused + `.id === "write"`)
+	c.holds(inView(focused))
+	c.holds(`document.querySelector(".you").getBoundingClientRect().top === 0 && document.querySelector(".you").textContent.includes("Groundworker · Mill Lane")`)
+	c.do(chromedp.KeyEvent("\r")) // Enter sends
+	c.sees(newest+".desk .head", "plan on 1,950 lb")
+	c.holds(inView(found(newest + ".desk .head")))
+	c.holds(focused + `.matches("#tickets > li:first-child")`)
+	c.holds(`document.querySelector("#said").textContent.includes("plan on 1,950 lb")`)
+	c.card(2, "draft=2")
+	c.holds(focused + `.matches("#tickets .more textarea") && document.activeElement.value === "what about 16 ft"`)
+	c.holds(inView(focused))
+	c.do(chromedp.KeyEvent("\r"))
+	c.sees(newest+".thread > li:last-child .desk .head", "14 in butt × 16 ft")
+	c.holds(inView(found(newest + ".thread > li:last-child .head")))
+	c.holds(focused + `.matches("#tickets .thread > li")`)
+	c.taps("#switch button", "Switch the desk off and on")
+	c.sees("#switch .told", "It forgot nothing.")
+	c.holds(inView(found("#switch .told")))
+	c.leave()
+}
+
+// The no stands by the button, once; the form that the arborist gets holds the
+// focus, goes away by the keyboard, and gives the focus back.
+func TestConfirmingByHand(t *testing.T) {
+	c := atPhone(t)
+	c.do(chromedp.Navigate(c.url + "try/7?lang=es"))
+	c.live()
+	c.sees("#first", "El número 7 se apoya en 4 y 5. Aquí está listo el número 4")
+	c.holds(inView(found("#first")))
+	c.do(chromedp.KeyEvent("\r"))
+	c.sees(newest+".desk .head", "arborista “Inge”")
+	c.card(7, "draft=5")
+	c.do(chromedp.KeyEvent("\r"))
+	c.sees(newest+".desk .head", "hay que jalar")
+	c.card(6, "groundworker")
+	const button = `[...document.querySelectorAll("#tickets button")].find(e => e.textContent === "Confirmado en el sitio")`
+	c.holds(inView(button) + ` && document.activeElement === ` + button)
+	for range 2 {
+		c.do(chromedp.Evaluate[chromedp.Void](`void (document.querySelector("#said").textContent = "")`), chromedp.KeyEvent("\r"))
+		c.holds(`document.querySelector("#said").textContent.includes("Eso solo lo confirma")`)
+		c.holds(inView(found(".slip.private")))
+		c.holds(`document.querySelectorAll(".slip.private").length === 1`)
+		c.holds(button + `.closest("li").nextElementSibling === document.querySelector(".slip.private").closest("li") && document.activeElement === ` + button)
+	}
+	c.card(7, "arborist")
+	c.do(chromedp.KeyEvent("\r"))
+	c.holds(`document.querySelector("#modal dialog")?.matches(":modal") && document.activeElement.matches("#modal textarea")`)
+	for range 9 { // all the way round
+		c.do(chromedp.KeyEvent("\t"))
+		c.holds(focused + `.closest("dialog") || document.activeElement === document.body`) // the body is the browser's own bar
+	}
+	c.do(chromedp.KeyEvent("\x1b"))
+	c.holds(`!document.querySelector("#modal dialog") && document.activeElement === ` + button)
+	c.do(chromedp.KeyEvent("\r"))
+	c.holds(focused + `.matches("#modal textarea")`)
+	c.do(chromedp.SendKeys(chromedp.CSS("#modal textarea"), "despacio"))
+	c.do(chromedp.Evaluate[chromedp.Void](`location.reload()`))
+	c.live()
+	c.holds(`document.querySelector("#modal textarea")?.value === "despacio" && document.querySelector("#modal dialog").matches(":modal")`)
+	got, err := chromedp.Run(c.ctx, chromedp.Evaluate[string](`document.querySelector("#modal").innerText`))
+	for _, want := range []string{"Confirmado en el sitio", "Una nota, si la hay", "Cancelar", "Confirmar"} {
+		if err != nil || !strings.Contains(got, want) {
+			t.Errorf("the form lacks %q: %q, %v", want, got, err)
+		}
+	}
+	c.taps("#modal button", "Confirmar")
+	c.sees(newest+".desk .context", "Confirmado en el sitio por")
+	c.holds(`document.querySelector("#said").textContent.includes("Confirmado en el sitio por")`)
+	c.holds(inView(found(newest+".desk .context:has(.name)")) + ` && document.activeElement !== document.body`)
+	c.leave()
+}
+
+// What is typed outlives another language, another role, a reload and a
+// program that is gone; what is sent is gone.
+func TestTypedWordsAreKept(t *testing.T) {
+	c := atPhone(t)
+	c.as("groundworker")
+	c.asks("14 in red oak log 6 ft", "plan on")
+	c.do(chromedp.SendKeys(chromedp.CSS("#write"), "half a question"))
+	c.do(chromedp.Evaluate[chromedp.Void](`void document.querySelector("#tickets .more > summary").click()`))
+	c.holds(focused + `.matches("#tickets .more textarea")`)
+	c.do(chromedp.SendKeys(chromedp.CSS(newest+".more textarea"), "half a follow-up"))
+	kept := `document.querySelector("#write").value === "half a question" && document.querySelector("#tickets .more[open] textarea")?.value === "half a follow-up"`
+	for _, way := range []string{"a[hreflang=es]", "a.tab.climber", "a[hreflang=en]"} {
+		c.do(chromedp.Evaluate[chromedp.Void](fmt.Sprintf(`void document.querySelector(%q).click()`, way)))
+		c.holds(fmt.Sprintf(`document.querySelector(%q).matches("[aria-current]")`, way))
+		c.live()
+		c.holds(kept)
+	}
+	c.do(chromedp.Evaluate[chromedp.Void](`location.reload()`))
+	c.live()
+	c.holds(kept)
+	// Shift with Enter begins a line; the tick is for one ticket.
+	c.do(chromedp.Focus(chromedp.CSS("#write")), chromedp.KeyEvent("\r", chromedp.KeyModifiers(chromedp.ModifierShift)))
+	c.holds(`document.querySelector("#write").value.includes("\n")`)
+	c.taps(".write label", "For the desk")
+	c.holds(`!document.querySelector(".write [name=desk]").checked`)
+	c.taps(".write button", "Send")
+	c.holds(`document.querySelectorAll("#tickets > li").length === 2 && document.querySelector("#write").value === "" && document.querySelector(".write [name=desk]").checked`)
+	c.do(chromedp.Evaluate[chromedp.Void](`location.reload()`))
+	c.live()
+	c.holds(`document.querySelector("#write").value === "" && document.querySelector(".more[open] textarea").value === "half a follow-up"`)
+	c.do(chromedp.SendKeys(chromedp.CSS("#write"), "into the void"))
+	c.end()
+	c.do(chromedp.Focus(chromedp.CSS("#write")), chromedp.KeyEvent("\r", chromedp.KeyModifiers(chromedp.ModifierCtrl)))
+	c.sees(".write .told", "Not sent")
+	c.holds(inView(found(".write .told")) + ` && document.querySelector("#write").value === "into the void"`)
+	chromedp.Cancel(c.ctx)
+}
+
+// With letters of twice the size, and on the narrowest screen, nothing lies
+// beside the page; what leads past the head shows when it has the focus.
+func TestLargeLettersAndNarrowScreens(t *testing.T) {
+	c := atPhone(t)
+	c.as("supervisor")
+	c.asks("14 in red oak limb 22 ft, hitched at 35 ft", "plan on")
+	for _, lang := range []string{"en", "es"} {
+		for _, size := range []struct {
+			wide  int64
+			times string
+		}{{390, "200%"}, {195, "100%"}, {320, "100%"}} {
+			c.do(chromedp.EmulateViewport(size.wide, 640), chromedp.Navigate(c.url+"?who=supervisor&job="+quarry+"&lang="+lang))
+			c.live()
+			c.do(chromedp.Evaluate[chromedp.Void](fmt.Sprintf(`void (document.documentElement.style.fontSize = %q)`, size.times)))
+			over, err := chromedp.Run(c.ctx, chromedp.Evaluate[[]string](`[...document.querySelectorAll("body *")]
+				.filter(e => e.getBoundingClientRect().right > document.documentElement.clientWidth + .5 && !e.matches(".away, .skip")).map(e => e.outerHTML.slice(0, 120))`))
+			if err != nil || len(over) > 0 {
+				t.Errorf("%s at %d and %s: beside the page: %q, %v", lang, size.wide, size.times, over, err)
+			}
+			c.holds(`document.documentElement.scrollWidth <= document.documentElement.clientWidth`)
+			c.holds(`document.querySelector(".skip").getBoundingClientRect().width <= 1`)
+		}
+	}
+	c.do(chromedp.KeyEvent("\t"))
+	c.holds(focused + `.matches(".skip") && document.activeElement.getBoundingClientRect().width > 48`)
+	c.leave()
+}
+
+// The day sheet is near the top for a supervisor, and it, a picture and a form
+// left behind lead back.
+func TestWaysThereAndBack(t *testing.T) {
+	c := atPhone(t)
+	c.as("supervisor")
+	c.asks("red oak limb 10 in 20 ft, stand it up on a 2:1, tied 12 ft from the cut, block 20 ft above the cut, 20° above horizontal", "it takes a pull of")
+	day, err := chromedp.Run(c.ctx, chromedp.Evaluate[string](`document.querySelector("main .far a[href^='/day']").href`))
+	if err != nil {
+		t.Fatal(err)
+	}
+	c.do(chromedp.Navigate(day)) // a page without scripts cannot be waited for from within
+	if got, err := chromedp.Run(c.ctx, chromedp.Evaluate[string](`document.querySelector("h1").textContent`)); err != nil || got != "Rigging day sheet" {
+		t.Errorf("the day sheet says %q, %v", got, err)
+	}
+	c.taps("a", "Back to the tickets")
+	c.sees(".you", "Supervisor · Quarry Road")
+	c.live()
+	c.holds(`!!document.querySelector(".picture")`)
+	c.do(chromedp.Evaluate[chromedp.Void](`void document.querySelector(".picture").click()`))
+	c.holds(`location.pathname.startsWith("/look/") && document.querySelector("main.look img")?.naturalWidth > 0`)
+	c.taps("a", "Back to the tickets")
+	c.sees(".you", "Supervisor · Quarry Road")
+	c.live()
+	c.taps(newest+"button", "Confirmed on site")
+	c.holds(`!!document.querySelector("#modal dialog")`)
+	c.do(chromedp.Navigate(c.url + "?who=supervisor&job=C0MILLLANE&lang=en"))
+	c.live()
+	c.holds(`!document.querySelector("#modal dialog") && !document.querySelector("[inert]")`)
+	c.leave()
+}
