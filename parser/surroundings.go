@@ -41,8 +41,11 @@ func (e element) piece() bool {
 // towardsPlace reads "30 ft from the house", "6 ft above him".
 func (rd *reading) towardsPlace(i int) bool {
 	j := rd.past(i+1, +1, markAdverb)
-	if d := rd.elems[i].fig.dim; (d == dimMass || d == dimForce) && rd.at(j).marked(markWhere) && !rd.led(j) {
-		return rd.at(rd.past(j+1, +1, markArticle|markAdjective)).marked(markLoaded) // "5 kN on the block"
+	if d := rd.elems[i].fig.dim; d == dimMass || d == dimForce {
+		if !rd.at(j).marked(markWhere) {
+			return rd.at(j).marked(markRelation) && !rd.at(j).marked(markBound) && rd.at(rd.past(j+1, +1, markArticle|markAdjective)).marked(markLoaded|markStation)
+		}
+		return !rd.led(j) && rd.at(rd.past(j+1, +1, markArticle|markAdjective)).marked(markLoaded) // "5 kN on the block"
 	}
 	if !rd.at(j).marked(markRelation) || rd.plumb(i, j) {
 		return false
