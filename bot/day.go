@@ -37,6 +37,7 @@ var Flags = []Flag{Over, Unconfirmed, Unfinished}
 type Asked struct {
 	Entry
 	Flags []Flag
+	View  bool // it only shows another's answer again, and is no question of its own
 }
 
 // Group is what a channel or a person asked on a day.
@@ -88,7 +89,7 @@ func (c *Clerk) day(ctx context.Context, workspace string, l Look, now time.Time
 	}
 	entries = slices.DeleteFunc(entries, func(e Entry) bool { return e.Workspace != workspace })
 	for _, a := range Flagged(entries) {
-		if l.holds(a) {
+		if !a.View && l.holds(a) {
 			d.add(a)
 		}
 	}
@@ -122,8 +123,22 @@ func (c *Clerk) jobsOf(ctx context.Context, workspace string, d Day) (map[string
 // them again.
 func Flagged(entries []Entry) []Asked {
 	out := make([]Asked, 0, len(entries))
+	views := viewed(entries)
+	stands := confirmations(entries, views)
+	later := make([]Entry, 0, len(entries)) // the questions among them
 	for i, e := range entries {
-		out = append(out, Asked{Entry: e, Flags: flagsOf(e, entries[i+1:])})
+		if views[i] < 0 {
+			e.Confirmed = stands[i]
+			later = append(later, e)
+		}
+	}
+	for i, e := range entries {
+		if views[i] >= 0 {
+			out = append(out, Asked{Entry: e, View: true})
+			continue
+		}
+		e, later = later[0], later[1:]
+		out = append(out, Asked{Entry: e, Flags: flagsOf(e, later)})
 	}
 	return out
 }

@@ -28,7 +28,7 @@ func facts(entries []bot.Entry) []fact {
 	for _, a := range bot.Flagged(entries) {
 		f := fact{Asked: a, place: Place{a.Workspace, a.Channel}, reading: a.Reading(bot.VoiceOf(""))}
 		for i := range slices.Backward(out) {
-			if out[i].next == nil && replaces(a.Entry, out[i].Entry) {
+			if !a.View && !out[i].View && out[i].next == nil && replaces(a.Entry, out[i].Entry) {
 				f.was, out[i].next = &out[i].Entry, &f.Entry
 				break
 			}

@@ -51,6 +51,9 @@ func (d Day) sites(list []fact) []site {
 	var out []site
 	at := map[Place]int{}
 	for _, f := range list {
+		if f.View {
+			continue // its question stands there already
+		}
 		i, known := at[f.place]
 		if !known {
 			i = len(out)

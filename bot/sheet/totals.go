@@ -22,6 +22,7 @@ type totals struct {
 }
 
 func sum(day Day, list []fact) totals {
+	list = slices.DeleteFunc(slices.Clone(list), func(f fact) bool { return f.View })
 	t := totals{questions: len(list)}
 	count := func(n *int, holds bool) {
 		if holds {
