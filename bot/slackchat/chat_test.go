@@ -15,8 +15,10 @@ import (
 
 const question = "14 in red oak limb 22 ft, hitched at 35 ft"
 
-func TestAnswersWhereItWasAsked(t *testing.T) {
-	r := prepare(t, standin.Options{}).run()
+func TestAnswersWhereItWasAsked(t *testing.T) { bothWays(t, answersWhereItWasAsked) }
+
+func answersWhereItWasAsked(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via).run()
 	earlier := r.Say(standin.Yard, crew, "about that oak")
 	for _, c := range []struct {
 		name, channel, text string
@@ -53,8 +55,10 @@ func TestAnswersWhereItWasAsked(t *testing.T) {
 
 // Journal, then acknowledgement, then reply: each is looked for from within
 // the step before it.
-func TestJournalThenAckThenPost(t *testing.T) {
-	r := prepare(t, standin.Options{})
+func TestJournalThenAckThenPost(t *testing.T) { bothWays(t, journalThenAckThenPost) }
+
+func journalThenAckThenPost(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via)
 	var early atomic.Bool
 	r.journal.before = func(e bot.Entry) error {
 		early.Store(early.Load() || r.Acked(e.ID) || len(r.Calls("chat.postMessage")) > 0)
@@ -67,13 +71,15 @@ func TestJournalThenAckThenPost(t *testing.T) {
 	if early.Load() {
 		t.Error("acknowledged or posted before the journal had it")
 	}
-	if a := r.Acks()[0]; a.Payload != nil || a.At.After(reply.At.Add(patience)) {
+	if a := r.Acks()[0]; len(a.Payload) > 0 || a.At.After(reply.At.Add(patience)) {
 		t.Errorf("acknowledgement: %+v", a)
 	}
 }
 
-func TestNotOursToAnswer(t *testing.T) {
-	r := prepare(t, standin.Options{}).run()
+func TestNotOursToAnswer(t *testing.T) { bothWays(t, notOursToAnswer) }
+
+func notOursToAnswer(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via).run()
 	var ignored []string
 	note := func(m standin.Message) standin.Message {
 		ignored = append(ignored, m.Events...)
@@ -101,8 +107,10 @@ func TestNotOursToAnswer(t *testing.T) {
 }
 
 // A crew shows the limb it asks about.
-func TestAPhotoWithAQuestionIsAnswered(t *testing.T) {
-	r := prepare(t, standin.Options{}).run()
+func TestAPhotoWithAQuestionIsAnswered(t *testing.T) { bothWays(t, aPhotoWithAQuestionIsAnswered) }
+
+func aPhotoWithAQuestionIsAnswered(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via).run()
 	r.answered(r.Say(standin.Direct, crew, question, standin.Subtype("file_share")))
 	if got := r.journal.all(); len(got) != 1 || got[0].Words != question {
 		t.Errorf("logged %+v", got)
@@ -112,7 +120,11 @@ func TestAPhotoWithAQuestionIsAnswered(t *testing.T) {
 // Within a thread replies keep their order, so a second reply to the first
 // question would stand before the reply to the next one.
 func TestRepeatedDeliveriesAreAnsweredOnce(t *testing.T) {
-	r := prepare(t, standin.Options{}).run()
+	bothWays(t, repeatedDeliveriesAreAnsweredOnce)
+}
+
+func repeatedDeliveriesAreAnsweredOnce(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via).run()
 	m := r.ask(standin.Yard, question)
 	for i := range 3 {
 		if err := r.Redeliver(m.Events[0], i+1, "timeout"); err != nil {
@@ -127,8 +139,10 @@ func TestRepeatedDeliveriesAreAnsweredOnce(t *testing.T) {
 	}
 }
 
-func TestRetryMayBeAllThatComes(t *testing.T) {
-	r := prepare(t, standin.Options{}).run()
+func TestRetryMayBeAllThatComes(t *testing.T) { bothWays(t, retryMayBeAllThatComes) }
+
+func retryMayBeAllThatComes(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via).run()
 	later := r.ask(standin.Yard, "how do I ask?", standin.Undelivered())
 	sooner := r.ask(standin.Yard, question, standin.Undelivered())
 	for _, m := range []standin.Message{sooner, later} { // out of order, too
@@ -139,13 +153,18 @@ func TestRetryMayBeAllThatComes(t *testing.T) {
 	}
 }
 
-func TestConversationKeepsItsOrder(t *testing.T) {
-	r := prepare(t, standin.Options{}).run()
+func TestConversationKeepsItsOrder(t *testing.T) { bothWays(t, conversationKeepsItsOrder) }
+
+func conversationKeepsItsOrder(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via).run()
 	top := r.Say(standin.Yard, crew, "the big one")
 	var said []string
 	for i := range 20 {
 		m := r.ask(standin.Yard, fmt.Sprintf("%d in red oak log 10 ft", 10+i), standin.InThread(top.TS))
 		said = append(said, m.Events[0])
+		if r.requested() { // on the way they would overtake each other
+			r.await(func() bool { return r.Acked(m.Events[0]) })
+		}
 	}
 	r.await(func() bool { return len(r.own(top)) == len(said) })
 	posted := r.own(top)
@@ -157,8 +176,12 @@ func TestConversationKeepsItsOrder(t *testing.T) {
 }
 
 func TestWorkIsBoundedAndConnectionsAreKept(t *testing.T) {
+	bothWays(t, workIsBoundedAndConnectionsAreKept)
+}
+
+func workIsBoundedAndConnectionsAreKept(t *testing.T, via way) {
 	const workers = 8
-	r := prepare(t, standin.Options{}, func(c *slackchat.Config) { c.Workers = workers })
+	r := prepare(t, standin.Options{}, via, func(c *slackchat.Config) { c.Workers = workers })
 	var now, most atomic.Int32
 	r.journal.before = func(bot.Entry) error {
 		n := now.Add(1)
@@ -187,24 +210,12 @@ func TestWorkIsBoundedAndConnectionsAreKept(t *testing.T) {
 	}
 }
 
-func TestSocketIsRenewed(t *testing.T) {
-	for _, reason := range []string{"warning", "refresh_requested"} {
-		t.Run(reason, func(t *testing.T) {
-			r := prepare(t, standin.Options{}).run()
-			r.answered(r.ask(standin.Yard, question))
-			r.Disconnect(reason)
-			r.answered(r.ask(standin.Yard, question)) // into the gap
-			r.await(func() bool { return r.Sockets() == 1 })
-			r.answered(r.ask(standin.Yard, question))
-			if n := len(r.Calls("apps.connections.open")); n < 2 {
-				t.Errorf("%d sockets opened", n)
-			}
-		})
-	}
+func TestWithoutAJournalThereAreNoFigures(t *testing.T) {
+	bothWays(t, withoutAJournalThereAreNoFigures)
 }
 
-func TestWithoutAJournalThereAreNoFigures(t *testing.T) {
-	r := prepare(t, standin.Options{})
+func withoutAJournalThereAreNoFigures(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via)
 	r.journal.before = func(bot.Entry) error { return errors.New("disk full") }
 	r.run()
 	m := r.ask(standin.Yard, question)
@@ -216,7 +227,11 @@ func TestWithoutAJournalThereAreNoFigures(t *testing.T) {
 }
 
 func TestWhatWasNotTakenIsNotAcknowledged(t *testing.T) {
-	r := prepare(t, standin.Options{})
+	bothWays(t, whatWasNotTakenIsNotAcknowledged)
+}
+
+func whatWasNotTakenIsNotAcknowledged(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via)
 	r.journal.before = func(bot.Entry) error { return bot.ErrLogged }
 	r.journal.unreadable = errors.New("disk gone")
 	r.run()
@@ -228,13 +243,16 @@ func TestWhatWasNotTakenIsNotAcknowledged(t *testing.T) {
 	}
 }
 
-func TestUnfamiliarMessages(t *testing.T) {
-	r := prepare(t, standin.Options{}).run()
+func TestUnfamiliarMessages(t *testing.T) { bothWays(t, unfamiliarMessages) }
+
+func unfamiliarMessages(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via).run()
 	strange := []string{
 		r.Send(map[string]any{"type": "weather_changed", "wind": "rising"}),
 		r.Send(map[string]any{"type": "app_mention", "channel": 7}),
 		r.Send(map[string]any{}),
 	}
+	r.await(func() bool { return strings.Count(r.logs.text(), "nobody here understands") == len(strange) })
 	r.answered(r.ask(standin.Yard, question))
 	for _, id := range strange {
 		if r.Acked(id) {

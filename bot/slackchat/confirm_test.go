@@ -47,8 +47,10 @@ func (r *rig) whispered(channel, user string) []string {
 
 // Only the arborist named in the channel's job, by the platform's own id, and
 // the supervisors confirm an answer; it is logged and shown, with the note.
-func TestConfirmedOnSite(t *testing.T) {
-	r := supervised(t, standin.Options{}).run()
+func TestConfirmedOnSite(t *testing.T) { bothWays(t, confirmedOnSite) }
+
+func confirmedOnSite(t *testing.T, via way) {
+	r := supervised(t, standin.Options{}, via).run()
 	r.settled(r.ask(standin.Yard, "job: arborist <@"+dana+">, limit 3,000 lb"))
 	for _, c := range []struct{ user, note, question string }{
 		{dana, "", seen},
@@ -79,8 +81,10 @@ func TestConfirmedOnSite(t *testing.T) {
 	}
 }
 
-func TestNobodyElseConfirms(t *testing.T) {
-	r := supervised(t, standin.Options{}).run()
+func TestNobodyElseConfirms(t *testing.T) { bothWays(t, nobodyElseConfirms) }
+
+func nobodyElseConfirms(t *testing.T, via way) {
+	r := supervised(t, standin.Options{}, via).run()
 	r.settled(r.ask(standin.Yard, "job: arborist <@"+dana+">"))
 	m := r.ask(standin.Yard, seen)
 	answer := r.answered(m)
@@ -117,8 +121,10 @@ func TestNobodyElseConfirms(t *testing.T) {
 }
 
 // A name is no proof: whoever is called like the arborist confirms nothing.
-func TestANameConfirmsNothing(t *testing.T) {
-	r := supervised(t, standin.Options{}).run()
+func TestANameConfirmsNothing(t *testing.T) { bothWays(t, aNameConfirmsNothing) }
+
+func aNameConfirmsNothing(t *testing.T, via way) {
+	r := supervised(t, standin.Options{}, via).run()
 	r.settled(r.ask(standin.Yard, "job: arborist dana"))
 	m := r.ask(standin.Yard, seen)
 	answer := r.answered(m)
@@ -128,8 +134,10 @@ func TestANameConfirmsNothing(t *testing.T) {
 
 // Two stand by one answer: the first is kept, the second told so. What is
 // confirmed stays as it is when its question is edited.
-func TestConfirmedOnce(t *testing.T) {
-	r := supervised(t, standin.Options{}).run()
+func TestConfirmedOnce(t *testing.T) { bothWays(t, confirmedOnce) }
+
+func confirmedOnce(t *testing.T, via way) {
+	r := supervised(t, standin.Options{}, via).run()
 	r.settled(r.ask(standin.Yard, "job: arborist <@"+dana+">"))
 	m := r.ask(standin.Yard, seen)
 	answer := r.answered(m)
@@ -165,7 +173,11 @@ func TestConfirmedOnce(t *testing.T) {
 
 // An answer that has given way to another is not confirmed by an old form.
 func TestAnAnswerThatChangedIsNotConfirmed(t *testing.T) {
-	r := supervised(t, standin.Options{}).run()
+	bothWays(t, anAnswerThatChangedIsNotConfirmed)
+}
+
+func anAnswerThatChangedIsNotConfirmed(t *testing.T, via way) {
+	r := supervised(t, standin.Options{}, via).run()
 	m := r.ask(standin.Yard, seen)
 	answer := r.answered(m)
 	r.settled(m)
@@ -183,8 +195,10 @@ func TestAnAnswerThatChangedIsNotConfirmed(t *testing.T) {
 }
 
 // What needs nobody on site has no such button.
-func TestWhatNeedsNoConfirmation(t *testing.T) {
-	r := supervised(t, standin.Options{}).run()
+func TestWhatNeedsNoConfirmation(t *testing.T) { bothWays(t, whatNeedsNoConfirmation) }
+
+func whatNeedsNoConfirmation(t *testing.T, via way) {
+	r := supervised(t, standin.Options{}, via).run()
 	for _, words := range []string{question, "maple limb 12 in 15 ft", "help", "how much rope for a hitch at 45 ft"} {
 		for _, b := range buttons(r.answered(r.ask(standin.Yard, words))) {
 			if b.Text.Text == confirmIt {
@@ -196,8 +210,10 @@ func TestWhatNeedsNoConfirmation(t *testing.T) {
 
 // An answer over the limit is raised to the supervisors once, with the way to
 // it, however often it is asked in other units.
-func TestOverTheLimitIsRaisedOnce(t *testing.T) {
-	r := supervised(t, standin.Options{}).run()
+func TestOverTheLimitIsRaisedOnce(t *testing.T) { bothWays(t, overTheLimitIsRaisedOnce) }
+
+func overTheLimitIsRaisedOnce(t *testing.T, via way) {
+	r := supervised(t, standin.Options{}, via).run()
 	m := r.ask(standin.Yard, overLimit)
 	answer := r.answered(m)
 	r.await(func() bool { return len(r.Messages(bossDM)) == 1 })
@@ -224,8 +240,10 @@ func TestOverTheLimitIsRaisedOnce(t *testing.T) {
 }
 
 // However the arborist is named, it is the person who is mentioned.
-func TestTheArboristIsNamedInManyWays(t *testing.T) {
-	r := supervised(t, standin.Options{}).run()
+func TestTheArboristIsNamedInManyWays(t *testing.T) { bothWays(t, theArboristIsNamedInManyWays) }
+
+func theArboristIsNamedInManyWays(t *testing.T, via way) {
+	r := supervised(t, standin.Options{}, via).run()
 	m := r.ask(standin.Yard, seen)
 	r.settled(m)
 	tell := func(words string) standin.Message { // a supervisor may name anybody, in place of anybody

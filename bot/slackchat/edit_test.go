@@ -14,7 +14,11 @@ import (
 // An edited question has its answer edited, which says what changed; both
 // wordings are in the journal.
 func TestAnEditedQuestionHasItsAnswerEdited(t *testing.T) {
-	r := prepare(t, standin.Options{}).run()
+	bothWays(t, anEditedQuestionHasItsAnswerEdited)
+}
+
+func anEditedQuestionHasItsAnswerEdited(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via).run()
 	for _, channel := range []string{standin.Yard, standin.Direct} {
 		prefix := ""
 		if channel == standin.Yard {
@@ -44,8 +48,10 @@ func TestAnEditedQuestionHasItsAnswerEdited(t *testing.T) {
 }
 
 // What was asked behind an edited question leans on its new words.
-func TestAFollowUpLeansOnTheEditedWords(t *testing.T) {
-	r := prepare(t, standin.Options{}).run()
+func TestAFollowUpLeansOnTheEditedWords(t *testing.T) { bothWays(t, aFollowUpLeansOnTheEditedWords) }
+
+func aFollowUpLeansOnTheEditedWords(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via).run()
 	first := r.ask(standin.Yard, question)
 	answer := r.answered(first)
 	second := r.ask(standin.Yard, "what about 16 ft", standin.InThread(first.TS))
@@ -67,8 +73,10 @@ func TestAFollowUpLeansOnTheEditedWords(t *testing.T) {
 
 // An edit that changes no word for us, such as a link's preview, and one of a
 // message that asked nothing before.
-func TestEditsThatAreNone(t *testing.T) {
-	r := prepare(t, standin.Options{}).run()
+func TestEditsThatAreNone(t *testing.T) { bothWays(t, editsThatAreNone) }
+
+func editsThatAreNone(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via).run()
 	m := r.ask(standin.Yard, question)
 	answer := r.answered(m)
 	r.settled(m)
@@ -85,8 +93,10 @@ func TestEditsThatAreNone(t *testing.T) {
 }
 
 // An answer that was deleted cannot be edited: the new one is posted.
-func TestAnAnswerThatIsGoneIsPostedAnew(t *testing.T) {
-	r := prepare(t, standin.Options{}).run()
+func TestAnAnswerThatIsGoneIsPostedAnew(t *testing.T) { bothWays(t, anAnswerThatIsGoneIsPostedAnew) }
+
+func anAnswerThatIsGoneIsPostedAnew(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via).run()
 	m := r.ask(standin.Yard, question)
 	r.settled(m)
 	r.Delete(r.answered(m))
@@ -94,13 +104,15 @@ func TestAnAnswerThatIsGoneIsPostedAnew(t *testing.T) {
 	r.await(func() bool { own := r.own(m); return len(own) == 1 && strings.Contains(own[0].Shown(), "16 in butt") })
 }
 
-func TestAnOldQuestionSaysSo(t *testing.T) {
+func TestAnOldQuestionSaysSo(t *testing.T) { bothWays(t, anOldQuestionSaysSo) }
+
+func anOldQuestionSaysSo(t *testing.T, via way) {
 	for age, want := range map[time.Duration]string{
 		119 * time.Second: "", 121 * time.Second: "2 min old", 50 * time.Minute: "50 min old", 200 * time.Minute: "3 h old",
 	} {
 		var said time.Time
 		var mu sync.Mutex
-		r := prepare(t, standin.Options{}, func(c *slackchat.Config) {
+		r := prepare(t, standin.Options{}, via, func(c *slackchat.Config) {
 			c.Now = func() time.Time { mu.Lock(); defer mu.Unlock(); return said.Add(age) }
 		})
 		m := r.ask(standin.Yard, question, standin.Undelivered())
@@ -133,8 +145,10 @@ func stamped(t *testing.T, ts string) time.Time {
 }
 
 // The sign of work comes when an answer takes long, and goes with it.
-func TestASignOfWork(t *testing.T) {
-	r := prepare(t, standin.Options{Scopes: append(standinScopes, "reactions:write")})
+func TestASignOfWork(t *testing.T) { bothWays(t, aSignOfWork) }
+
+func aSignOfWork(t *testing.T, via way) {
+	r := prepare(t, standin.Options{Scopes: append(standinScopes, "reactions:write")}, via)
 	long, over := make(chan func(), 1), make(chan struct{})
 	slackchat.SetAfter(r.chat, func(d time.Duration, f func()) func() bool {
 		if d != time.Second {
@@ -155,8 +169,10 @@ func TestASignOfWork(t *testing.T) {
 	r.await(func() bool { return len(r.now(m).Reactions) == 0 })
 }
 
-func TestNoSignUnderAQuickAnswer(t *testing.T) {
-	r := prepare(t, standin.Options{Scopes: append(standinScopes, "reactions:write")})
+func TestNoSignUnderAQuickAnswer(t *testing.T) { bothWays(t, noSignUnderAQuickAnswer) }
+
+func noSignUnderAQuickAnswer(t *testing.T, via way) {
+	r := prepare(t, standin.Options{Scopes: append(standinScopes, "reactions:write")}, via)
 	slackchat.SetAfter(r.chat, func(time.Duration, func()) func() bool { return func() bool { return true } })
 	r.run()
 	r.answered(r.ask(standin.Yard, question))

@@ -2,10 +2,7 @@ package slackchat
 
 import (
 	"context"
-	"encoding/json"
 	"time"
-
-	"github.com/slack-go/slack"
 
 	"heft/bot"
 )
@@ -33,17 +30,6 @@ var Following = following
 
 // SetSlowest replaces the longest that a request may take.
 func SetSlowest(c *Chat, d time.Duration) { c.slowest = d }
-
-// Hear takes an interaction as it was sent.
-func Hear(ctx context.Context, c *Chat, payload []byte) error {
-	var data slack.InteractionCallback
-	if err := json.Unmarshal(payload, &data); err != nil {
-		return err
-	}
-	self, err := c.identify(ctx)
-	c.receive(ctx, ctx, self, delivery{take: func(context.Context, any) {}, leave: func() {}}, data)
-	return err
-}
 
 // Answer posts a reply as if it answered the event.
 func Answer(ctx context.Context, c *Chat, ev bot.Event, reply bot.Reply) bool {

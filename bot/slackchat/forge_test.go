@@ -5,7 +5,6 @@ import (
 	"net/http"
 	"net/url"
 
-	"heft/bot/slackchat"
 	"heft/bot/standin"
 )
 
@@ -34,18 +33,16 @@ func (r *rig) link(m standin.Message) (string, error) {
 	return a.Permalink, err
 }
 
-// forgePress tells the bot of a button that the workspace did not show.
+// forgePress tells the bot of a button that the workspace did not show, and
+// waits until it is taken.
 func (r *rig) forgePress(user, block, action, value string) {
 	r.Helper()
-	payload, err := json.Marshal(map[string]any{
-		"type": "block_actions", "user": map[string]string{"id": user}, "team": map[string]string{"id": standin.TeamID},
-		"container": map[string]string{"type": "view"}, "trigger_id": "1.2.3",
+	i, err := r.Act(user, map[string]any{
+		"type": "block_actions", "container": map[string]string{"type": "view"},
 		"actions": []map[string]string{{"type": "button", "block_id": block, "action_id": action, "value": value, "action_ts": "1795637575.000100"}},
 	})
 	if err != nil {
 		r.Fatal(err)
 	}
-	if err := slackchat.Hear(r.Context(), r.chat, payload); err != nil {
-		r.Fatal(err)
-	}
+	r.await(func() bool { return r.Acked(i.Event) })
 }

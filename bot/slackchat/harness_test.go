@@ -33,6 +33,9 @@ type rig struct {
 // prepare builds a bot that does not run yet.
 func prepare(t *testing.T, o standin.Options, change ...func(*slackchat.Config)) *rig {
 	t.Helper()
+	if o.AnswerWithin == 0 {
+		o.AnswerWithin = patience // tests hold the bot up
+	}
 	w, err := standin.Start(o)
 	if err != nil {
 		t.Fatal(err)
@@ -62,7 +65,7 @@ func (r *rig) run() *rig {
 	ctx, cancel := context.WithCancel(r.Context())
 	r.stop, r.ended = cancel, make(chan error, 1)
 	go func() { r.ended <- r.chat.Run(ctx) }()
-	if r.cfg.AppToken == "" {
+	if r.requested() {
 		if err := r.Request(r.Context(), standin.RequestURLs{Events: r.address()}); err != nil {
 			r.Fatal(err)
 		}
@@ -77,6 +80,9 @@ func (r *rig) run() *rig {
 	})
 	return r
 }
+
+// requested says whether the bot takes requests, and has no socket.
+func (r *rig) requested() bool { return r.cfg.AppToken == "" }
 
 var listening = regexp.MustCompile(`"msg":"listening","at":"([^"]+)"`)
 
@@ -96,7 +102,7 @@ func (r *rig) halt() {
 	if err != nil {
 		r.Fatalf("the bot ended with: %v", err)
 	}
-	r.await(func() bool { return r.Sockets() == 0 })
+	r.await(func() bool { return r.Sockets() == 0 && r.Underway() == 0 })
 }
 
 // patience is for ever, as far as a test on one machine goes.

@@ -83,8 +83,10 @@ func words(v standin.View) string {
 
 // A supervisor sees the day by channel, what is to be looked at again, and
 // the way to each question; and narrows it down.
-func TestASupervisorSeesTheDay(t *testing.T) {
-	r := whole(t).run()
+func TestASupervisorSeesTheDay(t *testing.T) { bothWays(t, aSupervisorSeesTheDay) }
+
+func aSupervisorSeesTheDay(t *testing.T, via way) {
+	r := whole(t, via).run()
 	plain := r.ask(standin.Yard, question)
 	over := r.Say(standin.Yard, "U0CREW0002", r.Mention()+" "+overLimit)
 	lift := r.ask(standin.Mill, seen)
@@ -135,8 +137,10 @@ func TestASupervisorSeesTheDay(t *testing.T) {
 }
 
 // Nobody else sees what others asked, whatever their program sends.
-func TestNobodyElseSeesTheDay(t *testing.T) {
-	r := whole(t).run()
+func TestNobodyElseSeesTheDay(t *testing.T) { bothWays(t, nobodyElseSeesTheDay) }
+
+func nobodyElseSeesTheDay(t *testing.T, via way) {
+	r := whole(t, via).run()
 	r.settled(r.Say(standin.Yard, "U0CREW0002", r.Mention()+" "+overLimit))
 	v := r.homed(crew)
 	got := words(v)
@@ -164,8 +168,10 @@ func TestNobodyElseSeesTheDay(t *testing.T) {
 
 // An example is asked in the person's own conversation with the bot, and its
 // answer leans on nothing.
-func TestExamplesAreAsked(t *testing.T) {
-	r := whole(t).run()
+func TestExamplesAreAsked(t *testing.T) { bothWays(t, examplesAreAsked) }
+
+func examplesAreAsked(t *testing.T, via way) {
+	r := whole(t, via).run()
 	v := r.homed(crew)
 	examples := 0
 	for _, b := range v.Blocks {
@@ -193,8 +199,10 @@ func TestExamplesAreAsked(t *testing.T) {
 }
 
 // A day as full as it gets still fits into a home tab.
-func TestAFullDayFits(t *testing.T) {
-	r := whole(t).run()
+func TestAFullDayFits(t *testing.T) { bothWays(t, aFullDayFits) }
+
+func aFullDayFits(t *testing.T, via way) {
+	r := whole(t, via).run()
 	m := r.ask(standin.Yard, overLimit)
 	r.settled(m)
 	e, _ := r.journal.of(m.Events[0])
@@ -212,11 +220,13 @@ func TestAFullDayFits(t *testing.T) {
 
 // The supervisors, and nobody else, are told of the day at the set time, once
 // a day.
-func TestTheSummaryOfTheDay(t *testing.T) {
+func TestTheSummaryOfTheDay(t *testing.T) { bothWays(t, theSummaryOfTheDay) }
+
+func theSummaryOfTheDay(t *testing.T, via way) {
 	var mu sync.Mutex
 	now := time.Date(2026, 11, 25, 9, 0, 0, 0, time.UTC)
 	clock := func() time.Time { mu.Lock(); defer mu.Unlock(); return now }
-	r := supervised(t, standin.Options{Now: clock}, func(c *slackchat.Config) { c.Now, c.Summary = clock, "17:00" })
+	r := supervised(t, standin.Options{Now: clock}, via, func(c *slackchat.Config) { c.Now, c.Summary = clock, "17:00" })
 	due := make(chan time.Time)
 	slackchat.SetWait(r.chat, func(ctx context.Context, at time.Time) error {
 		select {

@@ -58,10 +58,12 @@ func TestManifest(t *testing.T) {
 
 // With the manifest's scopes and subscriptions everything works, and without
 // any one of them something no longer does.
-func TestManifestAsksForTheLeast(t *testing.T) {
+func TestManifestAsksForTheLeast(t *testing.T) { bothWays(t, manifestAsksForTheLeast) }
+
+func manifestAsksForTheLeast(t *testing.T, via way) {
 	m := manifest(t)
 	scopes, events := m.OAuthConfig.Scopes.Bot, m.Settings.EventSubscriptions.BotEvents
-	r := prepare(t, standin.Options{Scopes: scopes, Events: events}, drawing)
+	r := prepare(t, standin.Options{Scopes: scopes, Events: events}, via, drawing)
 	slackchat.SetAfter(r.chat, atOnce)
 	r.run()
 	r.pictured(r.ask(standin.Yard, seen))
@@ -78,7 +80,7 @@ func TestManifestAsksForTheLeast(t *testing.T) {
 			r := prepare(t, standin.Options{
 				Scopes: slices.DeleteFunc(slices.Clone(scopes), other),
 				Events: slices.DeleteFunc(slices.Clone(events), other),
-			}, drawing)
+			}, via, drawing)
 			slackchat.SetPause(r.chat, (&waits{}).pause)
 			slackchat.SetAfter(r.chat, atOnce)
 			r.run()

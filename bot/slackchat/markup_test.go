@@ -128,8 +128,10 @@ func TestRepliesCarryNoMarkup(t *testing.T) {
 	}
 }
 
-func TestQuestionsCannotPing(t *testing.T) {
-	r := prepare(t, standin.Options{}).run()
+func TestQuestionsCannotPing(t *testing.T) { bothWays(t, questionsCannotPing) }
+
+func questionsCannotPing(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via).run()
 	for _, words := range []string{
 		"<!channel> 14 in <@U0CREW0002> red oak 22 ft",
 		"&lt;!channel&gt; red oak", "&amp;lt;!here&amp;gt; 14 in", "14 in @channel oak *22* ft `x`",

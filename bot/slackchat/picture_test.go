@@ -41,8 +41,10 @@ func (r *rig) lost() {
 
 // The words come first, the picture after them, in the thread of the
 // question; what a screen reader says of it is the first line.
-func TestPictureFollowsTheWords(t *testing.T) {
-	r := prepare(t, standin.Options{}, drawing).run()
+func TestPictureFollowsTheWords(t *testing.T) { bothWays(t, pictureFollowsTheWords) }
+
+func pictureFollowsTheWords(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via, drawing).run()
 	for _, m := range []standin.Message{r.ask(standin.Yard, seen), r.Say(standin.Direct, crew, seen)} {
 		words, pic := r.pictured(m)
 		if words.Text == "" || len(words.Files) > 0 || pic.Text != "" || len(pic.Files) != 1 {
@@ -66,14 +68,18 @@ func TestPictureFollowsTheWords(t *testing.T) {
 }
 
 func TestNoPictureWhereThereIsNothingToSee(t *testing.T) {
-	r := prepare(t, standin.Options{}, drawing).run()
+	bothWays(t, noPictureWhereThereIsNothingToSee)
+}
+
+func noPictureWhereThereIsNothingToSee(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via, drawing).run()
 	r.answered(r.ask(standin.Yard, unseen))
 	r.answered(r.ask(standin.Yard, "maple limb 12 in 15 ft"))
 	r.halt()
 	if calls := r.Calls("files.getUploadURLExternal"); len(calls) > 0 {
 		t.Errorf("%+v", calls)
 	}
-	without := prepare(t, standin.Options{}).run()
+	without := prepare(t, standin.Options{}, via).run()
 	without.answered(without.ask(standin.Yard, seen))
 	without.halt()
 	if calls := without.Calls("files.getUploadURLExternal"); len(calls) > 0 {
@@ -84,7 +90,9 @@ func TestNoPictureWhereThereIsNothingToSee(t *testing.T) {
 var steps = []string{"files.getUploadURLExternal", "upload", "files.completeUploadExternal"}
 
 // A step that is told to slow down, or fails once, is made again.
-func TestPictureOutlastsPassingTroubles(t *testing.T) {
+func TestPictureOutlastsPassingTroubles(t *testing.T) { bothWays(t, pictureOutlastsPassingTroubles) }
+
+func pictureOutlastsPassingTroubles(t *testing.T, via way) {
 	const ms = time.Millisecond
 	for _, step := range steps {
 		for _, c := range []struct {
@@ -96,7 +104,7 @@ func TestPictureOutlastsPassingTroubles(t *testing.T) {
 			{"server error", standin.Fault{Status: 503}, 250 * ms},
 		} {
 			t.Run(step+", "+c.name, func(t *testing.T) {
-				r := prepare(t, standin.Options{}, drawing)
+				r := prepare(t, standin.Options{}, via, drawing)
 				w := &waits{}
 				slackchat.SetPause(r.chat, w.pause)
 				r.run()
@@ -114,7 +122,9 @@ func TestPictureOutlastsPassingTroubles(t *testing.T) {
 // A picture that never comes costs nothing but itself: the words are there
 // and recorded as such, the fault is logged, and the log shows neither a
 // token nor the address that takes a file.
-func TestPictureThatFailsCostsNoWords(t *testing.T) {
+func TestPictureThatFailsCostsNoWords(t *testing.T) { bothWays(t, pictureThatFailsCostsNoWords) }
+
+func pictureThatFailsCostsNoWords(t *testing.T, via way) {
 	for _, step := range steps {
 		for name, fault := range map[string]standin.Fault{
 			"refused": {Error: "file_uploads_disabled", Times: 9}, "down": {Status: 500, Times: 9},
@@ -124,7 +134,7 @@ func TestPictureThatFailsCostsNoWords(t *testing.T) {
 				continue // that address answers with a status alone
 			}
 			t.Run(step+", "+name, func(t *testing.T) {
-				r := prepare(t, standin.Options{}, drawing)
+				r := prepare(t, standin.Options{}, via, drawing)
 				slackchat.SetPause(r.chat, (&waits{}).pause)
 				r.run()
 				fault.Method = step
@@ -149,14 +159,16 @@ func TestPictureThatFailsCostsNoWords(t *testing.T) {
 	}
 }
 
-func TestDrawerThatFails(t *testing.T) {
+func TestDrawerThatFails(t *testing.T) { bothWays(t, drawerThatFails) }
+
+func drawerThatFails(t *testing.T, via way) {
 	for name, draw := range map[string]func(bot.Scene) ([]byte, error){
 		"with an error": func(bot.Scene) ([]byte, error) { return nil, errors.New("no paint") },
 		"with a fault":  func(bot.Scene) ([]byte, error) { panic("no paint") },
 		"with nothing":  func(bot.Scene) ([]byte, error) { return nil, nil },
 	} {
 		t.Run(name, func(t *testing.T) {
-			r := prepare(t, standin.Options{}, func(c *slackchat.Config) { c.Picture = draw })
+			r := prepare(t, standin.Options{}, via, func(c *slackchat.Config) { c.Picture = draw })
 			slackchat.SetPause(r.chat, (&waits{}).pause)
 			r.run()
 			r.answered(r.ask(standin.Yard, seen))
@@ -167,8 +179,10 @@ func TestDrawerThatFails(t *testing.T) {
 }
 
 // While a picture waits, the words of its own thread go on.
-func TestNoWordsWaitBehindAPicture(t *testing.T) {
-	r := prepare(t, standin.Options{}, drawing)
+func TestNoWordsWaitBehindAPicture(t *testing.T) { bothWays(t, noWordsWaitBehindAPicture) }
+
+func noWordsWaitBehindAPicture(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via, drawing)
 	waiting, over := make(chan struct{}, 1), make(chan struct{})
 	slackchat.SetPause(r.chat, func(ctx context.Context, _ time.Duration) error {
 		waiting <- struct{}{}
@@ -188,9 +202,11 @@ func TestNoWordsWaitBehindAPicture(t *testing.T) {
 }
 
 // A shutdown finishes the pictures in hand.
-func TestShutdownFinishesPictures(t *testing.T) {
+func TestShutdownFinishesPictures(t *testing.T) { bothWays(t, shutdownFinishesPictures) }
+
+func shutdownFinishesPictures(t *testing.T, via way) {
 	var r *rig
-	r = prepare(t, standin.Options{}, func(c *slackchat.Config) {
+	r = prepare(t, standin.Options{}, via, func(c *slackchat.Config) {
 		c.Picture = func(s bot.Scene) ([]byte, error) {
 			r.stop()
 			return picture.PNG(s)
@@ -202,8 +218,10 @@ func TestShutdownFinishesPictures(t *testing.T) {
 }
 
 // Without its words a picture says nothing.
-func TestNoPictureWithoutItsWords(t *testing.T) {
-	r := prepare(t, standin.Options{}, drawing).run()
+func TestNoPictureWithoutItsWords(t *testing.T) { bothWays(t, noPictureWithoutItsWords) }
+
+func noPictureWithoutItsWords(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via, drawing).run()
 	r.Fail(standin.Fault{Method: "chat.postMessage", Error: "is_archived"})
 	if e := r.settled(r.ask(standin.Yard, seen)); e.Failure == "" {
 		t.Errorf("entry: %+v", e)

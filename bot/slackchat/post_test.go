@@ -32,7 +32,9 @@ func (w *waits) all() []time.Duration {
 	return slices.Clone(w.asked)
 }
 
-func TestTroublesThatPass(t *testing.T) {
+func TestTroublesThatPass(t *testing.T) { bothWays(t, troublesThatPass) }
+
+func troublesThatPass(t *testing.T, via way) {
 	const ms = time.Millisecond
 	for _, c := range []struct {
 		name   string
@@ -49,7 +51,7 @@ func TestTroublesThatPass(t *testing.T) {
 			slices.Concat(slices.Repeat([]time.Duration{3 * time.Second}, 6), []time.Duration{250 * ms})},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			r := prepare(t, standin.Options{})
+			r := prepare(t, standin.Options{}, via)
 			w := &waits{}
 			slackchat.SetPause(r.chat, w.pause)
 			r.run()
@@ -69,7 +71,9 @@ func TestTroublesThatPass(t *testing.T) {
 	}
 }
 
-func TestTroublesThatStay(t *testing.T) {
+func TestTroublesThatStay(t *testing.T) { bothWays(t, troublesThatStay) }
+
+func troublesThatStay(t *testing.T, via way) {
 	for _, c := range []struct {
 		name  string
 		fault standin.Fault
@@ -84,7 +88,7 @@ func TestTroublesThatStay(t *testing.T) {
 		{"limited for an hour", standin.Fault{Status: 429, RetryAfter: 3600, Times: 9}, 1, "rate limit"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			r := prepare(t, standin.Options{})
+			r := prepare(t, standin.Options{}, via)
 			slackchat.SetPause(r.chat, (&waits{}).pause)
 			r.run()
 			c.fault.Method, c.fault.Channel = "chat.postMessage", standin.Yard
@@ -102,8 +106,10 @@ func TestTroublesThatStay(t *testing.T) {
 
 // While one channel waits, its later replies queue up behind the first and
 // the other channels go on.
-func TestSlowChannelHoldsUpNobodyElse(t *testing.T) {
-	r := prepare(t, standin.Options{})
+func TestSlowChannelHoldsUpNobodyElse(t *testing.T) { bothWays(t, slowChannelHoldsUpNobodyElse) }
+
+func slowChannelHoldsUpNobodyElse(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via)
 	waiting, over := make(chan struct{}, 1), make(chan struct{})
 	slackchat.SetPause(r.chat, func(ctx context.Context, d time.Duration) error {
 		waiting <- struct{}{}
@@ -130,7 +136,11 @@ func TestSlowChannelHoldsUpNobodyElse(t *testing.T) {
 // A reply that has to be tried again is not overtaken by the next one of its
 // conversation.
 func TestRepliesOfAConversationDoNotOvertake(t *testing.T) {
-	r := prepare(t, standin.Options{})
+	bothWays(t, repliesOfAConversationDoNotOvertake)
+}
+
+func repliesOfAConversationDoNotOvertake(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via)
 	waiting, over := make(chan struct{}, 1), make(chan struct{})
 	slackchat.SetPause(r.chat, func(ctx context.Context, _ time.Duration) error {
 		waiting <- struct{}{}
@@ -169,8 +179,10 @@ func (r *rig) queued(n int) {
 }
 
 // The waiting itself, once for real: the platform's least is a second.
-func TestRetryAfterIsWaitedFor(t *testing.T) {
-	r := prepare(t, standin.Options{}).run()
+func TestRetryAfterIsWaitedFor(t *testing.T) { bothWays(t, retryAfterIsWaitedFor) }
+
+func retryAfterIsWaitedFor(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via).run()
 	r.Fail(standin.Fault{Method: "chat.postMessage", Status: 429, RetryAfter: 1})
 	r.answered(r.ask(standin.Yard, question))
 	r.await(func() bool { return len(r.Calls("chat.postMessage")) == 2 })
@@ -182,8 +194,10 @@ func TestRetryAfterIsWaitedFor(t *testing.T) {
 
 // Workspace that takes one post at once and the next only much later: every
 // reply is posted or recorded, and none is tried before its time.
-func TestEveryReplyIsAccountedFor(t *testing.T) {
-	r := prepare(t, standin.Options{PostEvery: time.Hour})
+func TestEveryReplyIsAccountedFor(t *testing.T) { bothWays(t, everyReplyIsAccountedFor) }
+
+func everyReplyIsAccountedFor(t *testing.T, via way) {
+	r := prepare(t, standin.Options{PostEvery: time.Hour}, via)
 	slackchat.SetPause(r.chat, (&waits{}).pause)
 	r.run()
 	var asked []standin.Message

@@ -44,8 +44,10 @@ func (r *rig) now(m standin.Message) standin.Message {
 
 // A button under an answer is a question of its own, logged before it is
 // shown, and its answer takes the place of the one it hangs under.
-func TestAButtonAsksInPlace(t *testing.T) {
-	r := prepare(t, standin.Options{})
+func TestAButtonAsksInPlace(t *testing.T) { bothWays(t, aButtonAsksInPlace) }
+
+func aButtonAsksInPlace(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via)
 	var shown []string
 	r.journal.before = func(e bot.Entry) error {
 		for _, m := range r.Messages(standin.Yard) {
@@ -91,8 +93,10 @@ func TestAButtonAsksInPlace(t *testing.T) {
 }
 
 // What a button was pressed for is what a follow-up leans on.
-func TestAFollowUpLeansOnAPress(t *testing.T) {
-	r := prepare(t, standin.Options{}).run()
+func TestAFollowUpLeansOnAPress(t *testing.T) { bothWays(t, aFollowUpLeansOnAPress) }
+
+func aFollowUpLeansOnAPress(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via).run()
 	m := r.ask(standin.Yard, "14 red oak limb 22 ft")
 	answer := r.answered(m)
 	r.press(crew, answer, "14 in")
@@ -105,8 +109,10 @@ func TestAFollowUpLeansOnAPress(t *testing.T) {
 }
 
 // The picture is posted again only where it would show something else.
-func TestAPictureIsNotPostedTwice(t *testing.T) {
-	r := prepare(t, standin.Options{}, drawing).run()
+func TestAPictureIsNotPostedTwice(t *testing.T) { bothWays(t, aPictureIsNotPostedTwice) }
+
+func aPictureIsNotPostedTwice(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via, drawing).run()
 	m := r.ask(standin.Yard, seen)
 	words, _ := r.pictured(m)
 	r.press(crew, words, "Show the working")
@@ -121,8 +127,10 @@ func TestAPictureIsNotPostedTwice(t *testing.T) {
 
 // Buttons of another's making, and presses that lack what a press has, are
 // taken off the platform's hands and answered with nothing.
-func TestUnfamiliarButtons(t *testing.T) {
-	r := prepare(t, standin.Options{}).run()
+func TestUnfamiliarButtons(t *testing.T) { bothWays(t, unfamiliarButtons) }
+
+func unfamiliarButtons(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via).run()
 	m := r.ask(standin.Yard, question)
 	answer := r.answered(m)
 	r.settled(m)
@@ -143,8 +151,10 @@ func TestUnfamiliarButtons(t *testing.T) {
 
 // With the journal out a button's answer does not take the place of one that
 // still holds.
-func TestAGoodAnswerOutlastsTheJournal(t *testing.T) {
-	r := prepare(t, standin.Options{})
+func TestAGoodAnswerOutlastsTheJournal(t *testing.T) { bothWays(t, aGoodAnswerOutlastsTheJournal) }
+
+func aGoodAnswerOutlastsTheJournal(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via)
 	var out atomic.Bool
 	r.journal.before = func(bot.Entry) error {
 		if out.Load() {

@@ -63,8 +63,10 @@ func (r *rig) posted(channel string) []standin.Message {
 
 // A question behind the command is answered to the asker alone, also where
 // the bot was not invited, and logged like any other.
-func TestTheCommandAnswersInPrivate(t *testing.T) {
-	r := whole(t).run()
+func TestTheCommandAnswersInPrivate(t *testing.T) { bothWays(t, theCommandAnswersInPrivate) }
+
+func theCommandAnswersInPrivate(t *testing.T, via way) {
+	r := whole(t, via).run()
 	for _, channel := range []string{standin.Yard, standin.Away} {
 		before := len(r.journal.all())
 		r.command(channel, crew, question)
@@ -88,8 +90,10 @@ func TestTheCommandAnswersInPrivate(t *testing.T) {
 }
 
 // What is kept for a channel is said to the channel, whoever said it.
-func TestAJobSaidInPrivateIsToldToAll(t *testing.T) {
-	r := whole(t).run()
+func TestAJobSaidInPrivateIsToldToAll(t *testing.T) { bothWays(t, aJobSaidInPrivateIsToldToAll) }
+
+func aJobSaidInPrivateIsToldToAll(t *testing.T, via way) {
+	r := whole(t, via).run()
 	r.command(standin.Yard, crew, "job: limit 600 lb")
 	r.await(func() bool { return len(r.posted(standin.Yard)) == 1 })
 	if got := r.posted(standin.Yard)[0].Shown(); !strings.Contains(got, "Kept for this channel") {
@@ -99,8 +103,10 @@ func TestAJobSaidInPrivateIsToldToAll(t *testing.T) {
 
 // A private answer is shared by its asker, once: the words, and the answer in
 // their thread, where follow-ups lean on it.
-func TestAPrivateAnswerIsShared(t *testing.T) {
-	r := whole(t).run()
+func TestAPrivateAnswerIsShared(t *testing.T) { bothWays(t, aPrivateAnswerIsShared) }
+
+func aPrivateAnswerIsShared(t *testing.T, via way) {
+	r := whole(t, via).run()
 	r.command(standin.Yard, crew, question)
 	m := r.privately(standin.Yard, crew, 1)
 	r.press(crew, m, "Share to the channel")
@@ -123,8 +129,10 @@ func TestAPrivateAnswerIsShared(t *testing.T) {
 	}
 }
 
-func TestWhatIsSharedIsNotDressedUp(t *testing.T) {
-	r := whole(t).run()
+func TestWhatIsSharedIsNotDressedUp(t *testing.T) { bothWays(t, whatIsSharedIsNotDressedUp) }
+
+func whatIsSharedIsNotDressedUp(t *testing.T, via way) {
+	r := whole(t, via).run()
 	r.command(standin.Yard, crew, "*14* in <!channel> red oak limb 22 ft")
 	r.press(crew, r.privately(standin.Yard, crew, 1), "Share to the channel")
 	r.await(func() bool { return len(r.posted(standin.Yard)) == 2 })
@@ -144,8 +152,10 @@ func TestWhatIsSharedIsNotDressedUp(t *testing.T) {
 
 // Where the bot was not invited nothing can be shared, and the asker is told
 // how to invite it.
-func TestInviteTheBot(t *testing.T) {
-	r := whole(t).run()
+func TestInviteTheBot(t *testing.T) { bothWays(t, inviteTheBot) }
+
+func inviteTheBot(t *testing.T, via way) {
+	r := whole(t, via).run()
 	r.command(standin.Away, crew, question)
 	r.press(crew, r.privately(standin.Away, crew, 1), "Share to the channel")
 	if got := r.privately(standin.Away, crew, 2).Shown(); !strings.Contains(got, "invite me") {
@@ -164,8 +174,10 @@ func TestInviteTheBot(t *testing.T) {
 }
 
 // The entry in the menu of a message works that message out, in its thread.
-func TestWorkThisOut(t *testing.T) {
-	r := whole(t).run()
+func TestWorkThisOut(t *testing.T) { bothWays(t, workThisOut) }
+
+func workThisOut(t *testing.T, via way) {
+	r := whole(t, via).run()
 	m := r.Say(standin.Yard, "U0CREW0002", question)
 	if _, err := r.Shortcut(m, crew, "work_out"); err != nil {
 		t.Fatal(err)
@@ -190,7 +202,11 @@ func TestWorkThisOut(t *testing.T) {
 // A private answer that a crash kept from its asker is never posted to the
 // channel.
 func TestAPrivateAnswerStaysPrivateAfterACrash(t *testing.T) {
-	r := whole(t)
+	bothWays(t, aPrivateAnswerStaysPrivateAfterACrash)
+}
+
+func aPrivateAnswerStaysPrivateAfterACrash(t *testing.T, via way) {
+	r := whole(t, via)
 	r.run()
 	r.command(standin.Yard, crew, question)
 	r.privately(standin.Yard, crew, 1)
@@ -205,8 +221,10 @@ func TestAPrivateAnswerStaysPrivateAfterACrash(t *testing.T) {
 	}
 }
 
-func TestAGreetingOnJoining(t *testing.T) {
-	r := whole(t).run()
+func TestAGreetingOnJoining(t *testing.T) { bothWays(t, aGreetingOnJoining) }
+
+func aGreetingOnJoining(t *testing.T, via way) {
+	r := whole(t, via).run()
 	r.Join(standin.Away, crew) // somebody else
 	id := r.Join(standin.Away, r.BotUser())
 	r.await(func() bool { return len(r.posted(standin.Away)) == 1 })

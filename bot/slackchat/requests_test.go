@@ -152,33 +152,6 @@ func TestSlowRequestsAreCutOff(t *testing.T) {
 	}
 }
 
-// Stopped with requests in hand, the bot answers each before it goes.
-func TestShutdownAnswersRequests(t *testing.T) {
-	const questions = 20
-	r := prepare(t, standin.Options{}, requested)
-	taken, open := make(chan struct{}, questions), make(chan struct{})
-	r.journal.before = func(bot.Entry) error {
-		taken <- struct{}{}
-		<-open
-		return nil
-	}
-	r.run()
-	var asked []standin.Message
-	for i := range questions {
-		asked = append(asked, r.ask(standin.Yard, fmt.Sprintf("%d in red oak log 10 ft", 5+i)))
-		<-taken
-	}
-	r.stop()
-	close(open)
-	r.halt()
-	for _, m := range asked {
-		r.await(func() bool { return r.Acked(m.Events[0]) })
-		if len(r.own(m)) != 1 {
-			t.Errorf("%q: %d replies", m.Text, len(r.own(m)))
-		}
-	}
-}
-
 func TestTheWayInIsSaid(t *testing.T) {
 	good := slackchat.Config{BotToken: "xoxb-" + "1-2-abc", SigningSecret: "0123456789abcdef0123456789abcdef", Listen: "127.0.0.1:0"}
 	if _, err := slackchat.New(good, nil, quiet()); err != nil {

@@ -17,7 +17,7 @@ import (
 // clean fails the test where a text shows a token or a ticket.
 func clean(t *testing.T, w *standin.Workspace, where, text string) {
 	t.Helper()
-	for _, s := range []string{w.BotToken(), w.AppToken(), w.BotToken()[5:], w.AppToken()[5:], "ticket-"} {
+	for _, s := range []string{w.BotToken(), w.AppToken(), w.BotToken()[5:], w.AppToken()[5:], w.SigningSecret(), "ticket-"} {
 		if strings.Contains(text, s) {
 			t.Errorf("%s shows %q:\n%s", where, s, text)
 		}
@@ -26,8 +26,10 @@ func clean(t *testing.T, w *standin.Workspace, where, text string) {
 
 // With everything logged, the library's own lines too, and a workspace that
 // throws the tokens back at the bot.
-func TestTokensStayOutOfLogsAndJournal(t *testing.T) {
-	r := prepare(t, standin.Options{})
+func TestTokensStayOutOfLogsAndJournal(t *testing.T) { bothWays(t, tokensStayOutOfLogsAndJournal) }
+
+func tokensStayOutOfLogsAndJournal(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via)
 	slackchat.SetPause(r.chat, (&waits{}).pause)
 	r.run()
 	r.answered(r.ask(standin.Yard, question))
@@ -36,7 +38,7 @@ func TestTokensStayOutOfLogsAndJournal(t *testing.T) {
 	e := r.settled(failed)
 	r.Send(map[string]any{"type": "echo " + r.BotToken() + " " + r.AppToken()})
 	r.await(func() bool { return strings.Contains(r.logs.text(), "nobody here understands") })
-	r.Disconnect("refresh_requested")
+	r.Disconnect("refresh_requested") // its socket, where it has one
 	r.answered(r.ask(standin.Yard, "my token is "+r.BotToken()))
 	r.halt()
 	clean(t, r.Workspace, "the journal", e.Failure)
@@ -73,24 +75,32 @@ func TestMaskedLog(t *testing.T) {
 	}
 }
 
-func TestErrorsForWhoeverRunsIt(t *testing.T) {
+// mistake is something that keeps the bot from running.
+type mistake struct {
+	name   string
+	change func(*slackchat.Config)
+	fault  standin.Fault
+	want   []string // of what whoever runs it is told
+}
+
+func TestErrorsForWhoeverRunsIt(t *testing.T) { bothWays(t, errorsForWhoeverRunsIt) }
+
+func errorsForWhoeverRunsIt(t *testing.T, via way) {
 	stranger := "xoxb-" + "9-9-stranger"
-	for _, c := range []struct {
-		name   string
-		change func(*slackchat.Config)
-		fault  standin.Fault
-		want   []string
-	}{
+	told(t, via, []mistake{
 		{"strange bot token", func(c *slackchat.Config) { c.BotToken = stranger }, standin.Fault{}, []string{"SLACK_BOT_TOKEN", "invalid_auth"}},
-		{"strange app token", func(c *slackchat.Config) { c.AppToken = "xapp-" + "9-stranger" }, standin.Fault{}, []string{"SLACK_APP_TOKEN", "invalid_auth"}},
-		{"app token without its scope", nil, standin.Fault{Method: "apps.connections.open", Error: "missing_scope", Times: 9}, []string{"SLACK_APP_TOKEN", "scope"}},
 		{"other kind of token", nil, standin.Fault{Method: "auth.test", Error: "not_allowed_token_type"}, []string{"SLACK_BOT_TOKEN", "exchanged"}},
 		{"no such address", func(c *slackchat.Config) { c.APIURL = strings.TrimSuffix(c.APIURL, "api/") + "nowhere/" }, standin.Fault{}, []string{"SLACK_API_URL"}},
-		{"no socket at the address", nil, standin.Fault{Method: "apps.connections.open", Status: 404}, []string{"SLACK_API_URL"}},
 		{"never up", nil, standin.Fault{Method: "auth.test", Status: 503, Times: 9}, []string{"503"}},
-	} {
+	})
+}
+
+// told makes each mistake and sees that it is said, without a token.
+func told(t *testing.T, via way, mistakes []mistake) {
+	t.Helper()
+	for _, c := range mistakes {
 		t.Run(c.name, func(t *testing.T) {
-			r := prepare(t, standin.Options{}, func(cfg *slackchat.Config) {
+			r := prepare(t, standin.Options{}, via, func(cfg *slackchat.Config) {
 				if c.change != nil {
 					c.change(cfg)
 				}
@@ -117,8 +127,10 @@ func TestErrorsForWhoeverRunsIt(t *testing.T) {
 }
 
 // The workspace's first troubles pass before the bot gives up.
-func TestStartOutlastsABadMoment(t *testing.T) {
-	r := prepare(t, standin.Options{})
+func TestStartOutlastsABadMoment(t *testing.T) { bothWays(t, startOutlastsABadMoment) }
+
+func startOutlastsABadMoment(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via)
 	slackchat.SetPause(r.chat, (&waits{}).pause)
 	r.Fail(standin.Fault{Method: "auth.test", Status: 503, Times: 2})
 	r.run()
@@ -159,8 +171,10 @@ func TestConfigIsChecked(t *testing.T) {
 	}
 }
 
-func TestRunEndsWithItsContext(t *testing.T) {
-	r := prepare(t, standin.Options{})
+func TestRunEndsWithItsContext(t *testing.T) { bothWays(t, runEndsWithItsContext) }
+
+func runEndsWithItsContext(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via)
 	ctx, cancel := context.WithCancel(t.Context())
 	cancel()
 	if err := r.chat.Run(ctx); err != nil {

@@ -31,8 +31,10 @@ func (r *rig) handed(n int) standin.Message {
 
 // A supervisor who presses for it is sent the whole of the shown day, however
 // it is narrowed down, and nothing of another workspace's.
-func TestASupervisorIsSentTheDay(t *testing.T) {
-	r := whole(t, listing).run()
+func TestASupervisorIsSentTheDay(t *testing.T) { bothWays(t, aSupervisorIsSentTheDay) }
+
+func aSupervisorIsSentTheDay(t *testing.T, via way) {
+	r := whole(t, via, listing).run()
 	for _, channel := range []string{standin.Yard, standin.Mill} {
 		r.settled(r.ask(channel, question+" "+map[string]string{standin.Yard: "first", standin.Mill: "second"}[channel]))
 	}
@@ -79,8 +81,10 @@ func TestASupervisorIsSentTheDay(t *testing.T) {
 
 // Nobody else is sent anything, whatever their program sends; and a supervisor
 // off the list no more.
-func TestNobodyElseIsSentTheDay(t *testing.T) {
-	r := whole(t, listing).run()
+func TestNobodyElseIsSentTheDay(t *testing.T) { bothWays(t, nobodyElseIsSentTheDay) }
+
+func nobodyElseIsSentTheDay(t *testing.T, via way) {
+	r := whole(t, via, listing).run()
 	r.settled(r.ask(standin.Yard, question))
 	if got := words(r.homed(crew)); strings.Contains(got, "Day sheet") || strings.Contains(got, "CSV") {
 		t.Errorf("they see\n%s", got)
@@ -99,8 +103,10 @@ func TestNobodyElseIsSentTheDay(t *testing.T) {
 }
 
 // A press that asks for no day sheet that there is sends none.
-func TestNoSheetOfAnotherForm(t *testing.T) {
-	r := whole(t, listing).run()
+func TestNoSheetOfAnotherForm(t *testing.T) { bothWays(t, noSheetOfAnotherForm) }
+
+func noSheetOfAnotherForm(t *testing.T, via way) {
+	r := whole(t, via, listing).run()
 	r.settled(r.ask(standin.Yard, question))
 	for _, value := range []string{`{"Format":"table"}`, `{}`, `{"Format":7}`, "csv", ""} {
 		r.forgePress(boss, "sheet/", "sheet/0", value)
@@ -119,8 +125,10 @@ func (r *rig) sentNobody() {
 
 // Where there is nobody to write it there are no buttons, and a press from
 // before does nothing.
-func TestNoSheetWithoutAWriter(t *testing.T) {
-	r := whole(t).run()
+func TestNoSheetWithoutAWriter(t *testing.T) { bothWays(t, noSheetWithoutAWriter) }
+
+func noSheetWithoutAWriter(t *testing.T, via way) {
+	r := whole(t, via).run()
 	if got := words(r.homed(boss)); strings.Contains(got, "CSV") {
 		t.Errorf("they see\n%s", got)
 	}
@@ -133,7 +141,9 @@ func TestNoSheetWithoutAWriter(t *testing.T) {
 
 // A file that does not come is told of in words, in the place of its
 // announcement; the log shows neither a token nor where files are sent to.
-func TestASheetThatFailsIsToldOf(t *testing.T) {
+func TestASheetThatFailsIsToldOf(t *testing.T) { bothWays(t, aSheetThatFailsIsToldOf) }
+
+func aSheetThatFailsIsToldOf(t *testing.T, via way) {
 	const failed = "The file of 2026-11-25 did not go through. Press again in a minute, or see `heft log`."
 	fail := func(step string, f standin.Fault) func(*rig) {
 		f.Method, f.Times = step, 9
@@ -150,7 +160,7 @@ func TestASheetThatFailsIsToldOf(t *testing.T) {
 	}
 	for name, spoil := range cases {
 		t.Run(name, func(t *testing.T) {
-			r := whole(t, listing)
+			r := whole(t, via, listing)
 			slackchat.SetPause(r.chat, (&waits{}).pause)
 			r.run()
 			v := r.homed(boss)
@@ -169,14 +179,16 @@ func TestASheetThatFailsIsToldOf(t *testing.T) {
 	}
 }
 
-func TestASheetThatIsNotWrittenIsToldOf(t *testing.T) {
+func TestASheetThatIsNotWrittenIsToldOf(t *testing.T) { bothWays(t, aSheetThatIsNotWrittenIsToldOf) }
+
+func aSheetThatIsNotWrittenIsToldOf(t *testing.T, via way) {
 	for name, write := range map[string]func(bot.Day, string) (string, []byte, error){
 		"with an error": func(bot.Day, string) (string, []byte, error) { return "", nil, errors.New("no ink") },
 		"with a fault":  func(bot.Day, string) (string, []byte, error) { panic("no ink") },
 		"with nothing":  func(bot.Day, string) (string, []byte, error) { return "day.csv", nil, nil },
 	} {
 		t.Run(name, func(t *testing.T) {
-			r := whole(t, func(c *slackchat.Config) { c.Sheet = write })
+			r := whole(t, via, func(c *slackchat.Config) { c.Sheet = write })
 			slackchat.SetPause(r.chat, (&waits{}).pause)
 			r.run()
 			r.use(r.homed(boss), "Day sheet", 1)
@@ -188,8 +200,10 @@ func TestASheetThatIsNotWrittenIsToldOf(t *testing.T) {
 }
 
 // A journal that cannot be read is told of, too.
-func TestADayThatIsNotReadIsToldOf(t *testing.T) {
-	r := whole(t, listing).run()
+func TestADayThatIsNotReadIsToldOf(t *testing.T) { bothWays(t, aDayThatIsNotReadIsToldOf) }
+
+func aDayThatIsNotReadIsToldOf(t *testing.T, via way) {
+	r := whole(t, via, listing).run()
 	v := r.homed(boss)
 	r.journal.dayless = errors.New("torn")
 	r.use(v, "CSV", 1)

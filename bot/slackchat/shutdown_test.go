@@ -14,9 +14,11 @@ import (
 
 // Stopped with questions in hand, the bot answers and acknowledges every one
 // before it goes.
-func TestShutdownLosesNothing(t *testing.T) {
+func TestShutdownLosesNothing(t *testing.T) { bothWays(t, shutdownLosesNothing) }
+
+func shutdownLosesNothing(t *testing.T, via way) {
 	const questions = 60
-	r := prepare(t, standin.Options{})
+	r := prepare(t, standin.Options{}, via)
 	taken, open := make(chan struct{}, questions), make(chan struct{})
 	r.journal.before = func(bot.Entry) error {
 		taken <- struct{}{}
@@ -73,8 +75,10 @@ func TestShutdownLosesNoAcknowledgement(t *testing.T) {
 
 // What cannot be posted within the grace is recorded, and comes late from the
 // next run.
-func TestShutdownDoesNotWaitForEver(t *testing.T) {
-	r := prepare(t, standin.Options{}, func(c *slackchat.Config) { c.Grace = time.Millisecond })
+func TestShutdownDoesNotWaitForEver(t *testing.T) { bothWays(t, shutdownDoesNotWaitForEver) }
+
+func shutdownDoesNotWaitForEver(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via, func(c *slackchat.Config) { c.Grace = time.Millisecond })
 	waiting := make(chan struct{}, 1)
 	slackchat.SetPause(r.chat, func(ctx context.Context, _ time.Duration) error {
 		waiting <- struct{}{}
@@ -100,9 +104,11 @@ func TestShutdownDoesNotWaitForEver(t *testing.T) {
 
 // Questions that the journal could not take before the grace was over are left
 // to the platform, which sends them again.
-func TestDroppedQuestionsComeAgain(t *testing.T) {
+func TestDroppedQuestionsComeAgain(t *testing.T) { bothWays(t, droppedQuestionsComeAgain) }
+
+func droppedQuestionsComeAgain(t *testing.T, via way) {
 	const questions = 12
-	r := prepare(t, standin.Options{}, func(c *slackchat.Config) { c.Grace = time.Millisecond })
+	r := prepare(t, standin.Options{}, via, func(c *slackchat.Config) { c.Grace = time.Millisecond })
 	taken, open := make(chan struct{}, questions), make(chan struct{})
 	r.journal.before = func(bot.Entry) error {
 		taken <- struct{}{}
@@ -124,8 +130,10 @@ func TestDroppedQuestionsComeAgain(t *testing.T) {
 }
 
 // A question that arrives during the shutdown is left to the next run.
-func TestNothingIsTakenOnceStopped(t *testing.T) {
-	r := prepare(t, standin.Options{})
+func TestNothingIsTakenOnceStopped(t *testing.T) { bothWays(t, nothingIsTakenOnceStopped) }
+
+func nothingIsTakenOnceStopped(t *testing.T, via way) {
+	r := prepare(t, standin.Options{}, via)
 	taken, open := make(chan struct{}, 2), make(chan struct{})
 	r.journal.before = func(bot.Entry) error {
 		taken <- struct{}{}

@@ -26,6 +26,7 @@ func (p *platform) deliverAll(events []*event) {
 func (p *platform) deliver(r retry) {
 	p.mu.Lock()
 	if p.requests.Events != "" {
+		p.underway++
 		p.background(func() { p.pursue(r) })
 		p.mu.Unlock()
 		return

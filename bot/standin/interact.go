@@ -59,6 +59,16 @@ func (w *Workspace) Press(p Press) (Interaction, error) {
 	return w.tellOf(i, interactive, payload, nil)
 }
 
+// Act tells the app of an interaction of any shape, as Send does of an event:
+// what it leaves out of what every interaction tells is filled in.
+func (w *Workspace) Act(user string, payload map[string]any) (Interaction, error) {
+	w.mu.Lock()
+	all := answer{}
+	i := w.interaction(all, user)
+	maps.Copy(all, payload)
+	return w.tellOf(i, interactive, all, nil)
+}
+
 // container is where the element stands: a message the person sees, or a
 // view of theirs. The lock is held.
 func (w *Workspace) container(p Press) (answer, []Block, bool) {
@@ -158,6 +168,7 @@ func (w *Workspace) tellOf(i Interaction, kind string, payload answer, reply fun
 		w.hand(s, retry{event: e})
 		return i, nil
 	}
+	w.depart()
 	w.request(retry{event: e})
 	if !w.Acked(i.Event) {
 		return i, ErrNobodyListens

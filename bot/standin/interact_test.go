@@ -57,6 +57,24 @@ func TestPress(t *testing.T) {
 	}
 }
 
+// What a program makes up comes as it is, under the person who runs it.
+func TestAct(t *testing.T) {
+	w := interacting(t)
+	c, _ := connect(t, w)
+	i, err := w.Act(crew, map[string]any{"type": "block_actions", "actions": []any{map[string]any{"value": "made up"}}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	f := c.told()
+	for path, want := range map[string]any{
+		"type": "block_actions", "user.id": crew, "team.id": standin.TeamID, "trigger_id": i.TriggerID, "actions.0.value": "made up",
+	} {
+		if got := at(f.Payload, path); f.Type != "interactive" || got != want {
+			t.Errorf("%s of %s is %v, want %v", path, f.Type, got, want)
+		}
+	}
+}
+
 func TestPressInTheHomeTabAndInPrivate(t *testing.T) {
 	w := interacting(t)
 	c, _ := connect(t, w)

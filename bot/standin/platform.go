@@ -39,6 +39,7 @@ type platform struct {
 	turn       int // whose turn among the sockets
 	tickets    map[string]bool
 	requests   RequestURLs
+	underway   int // requests without an answer yet
 	faults     []*Fault
 	calls      []Call
 	files      map[string]*File

@@ -76,8 +76,12 @@ func (p *platform) Request(ctx context.Context, to RequestURLs) error {
 // maxAnswer is the most that is read of an answer.
 const maxAnswer = 1 << 20
 
-// caller follows no redirect.
-var caller = &http.Client{CheckRedirect: func(*http.Request, []*http.Request) error { return http.ErrUseLastResponse }}
+// caller follows no redirect, and opens a connection for each request: one
+// that is kept to spare would hold up a server that stops.
+var caller = &http.Client{
+	Transport:     &http.Transport{DisableKeepAlives: true},
+	CheckRedirect: func(*http.Request, []*http.Request) error { return http.ErrUseLastResponse },
+}
 
 // send posts a signed body and returns the answer.
 func (p *platform) send(ctx context.Context, to, kind string, body []byte, more http.Header) (int, http.Header, []byte, error) {
@@ -87,7 +91,8 @@ func (p *platform) send(ctx context.Context, to, kind string, body []byte, more 
 	if err != nil {
 		return 0, nil, nil, err
 	}
-	for _, h := range []http.Header{more, Sign(p.shared.SigningSecret, p.shared.Now(), body)} {
+	// The moment is that of the request itself, whatever day the workspace has.
+	for _, h := range []http.Header{more, Sign(p.shared.SigningSecret, time.Now(), body)} {
 		for name := range h {
 			req.Header.Set(name, h.Get(name))
 		}
@@ -119,12 +124,36 @@ func (p *platform) pursue(r retry) {
 			return
 		}
 		r.attempt, r.reason = r.attempt+1, reason
+		p.depart()
 	}
+}
+
+// depart counts a request that goes out.
+func (p *platform) depart() {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	p.underway++
+}
+
+// arrive counts one whose answer was read, or that found nobody.
+func (p *platform) arrive() {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	p.underway--
+	p.bump()
+}
+
+// Underway is the number of requests that have no answer yet.
+func (p *platform) Underway() int {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	return p.underway
 }
 
 // request makes one delivery to a request URL, and says whether it should be
 // made again and why.
 func (p *platform) request(r retry) (again bool, reason string) {
+	defer p.arrive()
 	p.mu.Lock()
 	d := p.delivery(r)
 	to, kind, body := p.addressed(r.event)

@@ -9,6 +9,7 @@ import (
 	"net/http"
 	"net/http/httptest"
 	"net/url"
+	"strconv"
 	"strings"
 	"sync"
 	"testing"
@@ -202,6 +203,47 @@ func TestInteractionsOverHTTP(t *testing.T) {
 	}
 	if n := len(a.requests()); n != 3 {
 		t.Errorf("%d requests: a press is not tried again", n)
+	}
+}
+
+// A request proves when it was sent, whatever day the workspace has.
+func TestSignedWhenItIsSent(t *testing.T) {
+	long := time.Date(2001, 2, 3, 12, 0, 0, 0, time.UTC)
+	w := interacting(t, func(o *standin.Options) { o.Now = func() time.Time { return long } })
+	before := time.Now().Unix()
+	a := listen(t, w)
+	m := w.Say(standin.Direct, crew, "hello")
+	await(t, w, func() bool { return w.Acked(m.Events[0]) })
+	stamp, err := strconv.ParseInt(a.requests()[0].header.Get("X-Slack-Request-Timestamp"), 10, 64)
+	if err != nil || stamp < before || stamp > time.Now().Unix() {
+		t.Errorf("signed at %d, %v", stamp, err)
+	}
+}
+
+// What has no answer yet is under way, and nothing is once all is answered.
+func TestUnderway(t *testing.T) {
+	w := interacting(t, func(o *standin.Options) { o.Retries = []time.Duration{0} })
+	a := listen(t, w)
+	held := make(chan struct{})
+	a.answer = func(q request) (int, string) {
+		<-held
+		if q.header.Get("X-Slack-Retry-Num") == "" {
+			return 500, ""
+		}
+		return 200, ""
+	}
+	m := w.Say(standin.Direct, crew, "hello")
+	if n := w.Underway(); n != 1 {
+		t.Errorf("%d under way", n)
+	}
+	close(held)
+	await(t, w, func() bool { return w.Acked(m.Events[0]) && w.Underway() == 0 })
+	a.answer = func(request) (int, string) { return 200, "" }
+	if _, err := w.Command(standin.Yard, crew, "/job", ""); err != nil {
+		t.Fatal(err)
+	}
+	if n := w.Underway(); n != 0 {
+		t.Errorf("%d under way after the answer", n)
 	}
 }
 
