@@ -3,6 +3,7 @@ package main
 import (
 	"context"
 	"fmt"
+	"net/url"
 	"strings"
 	"testing"
 	"time"
@@ -215,5 +216,32 @@ func TestWaysThereAndBack(t *testing.T) {
 	c.do(chromedp.Navigate(c.url + "?who=supervisor&job=C0MILLLANE&lang=en"))
 	c.live()
 	c.holds(`!document.querySelector("#modal dialog") && !document.querySelector("[inert]")`)
+	c.leave()
+}
+
+// A sixth ticket lays the oldest away, as does a page that is read anew, but
+// not the one that somebody is at.
+func TestOlderTicketsAreLaidAway(t *testing.T) {
+	c := atPhone(t)
+	c.as("groundworker")
+	hang := func(words string) {
+		t.Helper()
+		c.sends(c.ctx, "say", url.Values{"who": {"climber"}, "job": {quarry}, "lang": {"en"}, "text": {words}})
+		c.sees(newest+".body", words)
+	}
+	for n := range 5 {
+		hang(fmt.Sprint("word ", n+1))
+	}
+	c.holds(`document.querySelector("#older").hidden && document.querySelectorAll("#tickets > li").length === 5`)
+	c.do(chromedp.Evaluate[chromedp.Void](`void document.querySelector("#tickets > li:last-child .more > summary").click()`))
+	c.holds(focused + `.matches("#tickets > li:last-child textarea")`)
+	hang("word 6")
+	c.holds(`document.querySelectorAll("#tickets > li").length === 6 && document.activeElement.matches("#tickets > li:last-child textarea")`)
+	c.do(chromedp.Evaluate[chromedp.Void](`void document.querySelector("#tickets > li:last-child .more > summary").click()`), chromedp.Focus(chromedp.CSS("#write")))
+	hang("word 7")
+	c.holds(`document.querySelectorAll("#tickets > li").length === 5 && document.querySelectorAll("#older li.ticket").length === 2`)
+	c.lacks("word 2")
+	c.taps("#older > summary", "Older tickets")
+	c.sees("#older .ticket:last-child .body", "word 1")
 	c.leave()
 }

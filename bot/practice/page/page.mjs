@@ -80,7 +80,11 @@ function tickets(list, page) {
   }
   fold(list);
   const fresh = lines().filter((l) => !known.has(l.key));
-  if (fresh.length > 0) said.textContent = fresh.map((l) => main.dataset.said.replace("%s", l.words)).join(" ");
+  if (fresh.length > 0) { // what is said twice is read twice: it is a new paragraph
+    const words = document.createElement("p");
+    words.textContent = fresh.map((l) => main.dataset.said.replace("%s", l.words)).join(" ");
+    said.replaceChildren(words);
+  }
   return fresh.map((l) => l.at);
 }
 
