@@ -71,6 +71,30 @@ func TestWhatComesOfItIsInView(t *testing.T) {
 	c.leave()
 }
 
+// An answer that overtakes the word that its question was taken is led to all
+// the same, here one for the asker alone, with what was asked.
+func TestAnswerThatOvertakesItsQuestion(t *testing.T) {
+	c := atPhone(t)
+	c.as("groundworker")
+	c.do(chromedp.Evaluate[chromedp.Void](`void (() => {
+		const ask = window.fetch;
+		window.fetch = async (to, how) => {
+			const answer = await ask(to, how);
+			if (how?.method === "post") await new Promise((go) => { window.go = go; });
+			return answer;
+		};
+	})()`))
+	c.do(chromedp.SendKeys(chromedp.CSS("#write"), "14 in red oak log 6 ft"))
+	c.taps(".write button", "Ask for me alone")
+	c.sees(newest+".private .head", "plan on 530 lb")
+	c.sees(newest+"[data-part=top] .body", "14 in red oak log 6 ft")
+	c.holds(`document.querySelector("#write").value !== "" && !!window.go`) // not taken yet
+	c.do(chromedp.Evaluate[chromedp.Void](`void window.go()`))
+	c.holds(`document.querySelector("#write").value === "" && document.activeElement.matches("#tickets > li:first-child .thread > li")`)
+	c.holds(inView(found(newest + ".private .head")))
+	c.leave()
+}
+
 // The no stands by the button, once; the form that the arborist gets holds the
 // focus, goes away by the keyboard, and gives the focus back.
 func TestConfirmingByHand(t *testing.T) {
