@@ -3,6 +3,7 @@ package main
 import (
 	"context"
 	"fmt"
+	"net/url"
 	"strings"
 	"testing"
 	"time"
@@ -67,6 +68,30 @@ func TestWhatComesOfItIsInView(t *testing.T) {
 	c.taps("#switch button", "Switch the desk off and on")
 	c.sees("#switch .told", "It forgot nothing.")
 	c.holds(inView(found("#switch .told")))
+	c.leave()
+}
+
+// An answer that overtakes the word that its question was taken is led to all
+// the same, here one for the asker alone, with what was asked.
+func TestAnswerThatOvertakesItsQuestion(t *testing.T) {
+	c := atPhone(t)
+	c.as("groundworker")
+	c.do(chromedp.Evaluate[chromedp.Void](`void (() => {
+		const ask = window.fetch;
+		window.fetch = async (to, how) => {
+			const answer = await ask(to, how);
+			if (how?.method === "post") await new Promise((go) => { window.go = go; });
+			return answer;
+		};
+	})()`))
+	c.do(chromedp.SendKeys(chromedp.CSS("#write"), "14 in red oak log 6 ft"))
+	c.taps(".write button", "Ask for me alone")
+	c.sees(newest+".private .head", "plan on 530 lb")
+	c.sees(newest+"[data-part=top] .body", "14 in red oak log 6 ft")
+	c.holds(`document.querySelector("#write").value !== "" && !!window.go`) // not taken yet
+	c.do(chromedp.Evaluate[chromedp.Void](`void window.go()`))
+	c.holds(`document.querySelector("#write").value === "" && document.activeElement.matches("#tickets > li:first-child .thread > li")`)
+	c.holds(inView(found(newest + ".private .head")))
 	c.leave()
 }
 
@@ -215,5 +240,32 @@ func TestWaysThereAndBack(t *testing.T) {
 	c.do(chromedp.Navigate(c.url + "?who=supervisor&job=C0MILLLANE&lang=en"))
 	c.live()
 	c.holds(`!document.querySelector("#modal dialog") && !document.querySelector("[inert]")`)
+	c.leave()
+}
+
+// A sixth ticket lays the oldest away, as does a page that is read anew, but
+// not the one that somebody is at.
+func TestOlderTicketsAreLaidAway(t *testing.T) {
+	c := atPhone(t)
+	c.as("groundworker")
+	hang := func(words string) {
+		t.Helper()
+		c.sends(c.ctx, "say", url.Values{"who": {"climber"}, "job": {quarry}, "lang": {"en"}, "text": {words}})
+		c.sees(newest+".body", words)
+	}
+	for n := range 5 {
+		hang(fmt.Sprint("word ", n+1))
+	}
+	c.holds(`document.querySelector("#older").hidden && document.querySelectorAll("#tickets > li").length === 5`)
+	c.do(chromedp.Evaluate[chromedp.Void](`void document.querySelector("#tickets > li:last-child .more > summary").click()`))
+	c.holds(focused + `.matches("#tickets > li:last-child textarea")`)
+	hang("word 6")
+	c.holds(`document.querySelectorAll("#tickets > li").length === 6 && document.activeElement.matches("#tickets > li:last-child textarea")`)
+	c.do(chromedp.Evaluate[chromedp.Void](`void document.querySelector("#tickets > li:last-child .more > summary").click()`), chromedp.Focus(chromedp.CSS("#write")))
+	hang("word 7")
+	c.holds(`document.querySelectorAll("#tickets > li").length === 5 && document.querySelectorAll("#older li.ticket").length === 2`)
+	c.lacks("word 2")
+	c.taps("#older > summary", "Older tickets")
+	c.sees("#older .ticket:last-child .body", "word 1")
 	c.leave()
 }

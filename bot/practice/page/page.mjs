@@ -14,6 +14,7 @@ let again = false; // and has changed since
 let held = false; // something newer waits until nobody types in its place
 let pressed = ""; // the button that was used last
 let awaited = ""; // where the answer to what was done last will show
+const news = new Set(); // what the desk said since, by the keys of its lines
 
 document.querySelector(".again")?.remove();
 
@@ -80,17 +81,23 @@ function tickets(list, page) {
   }
   fold(list);
   const fresh = lines().filter((l) => !known.has(l.key));
-  if (fresh.length > 0) said.textContent = fresh.map((l) => main.dataset.said.replace("%s", l.words)).join(" ");
-  return fresh.map((l) => l.at);
+  if (fresh.length > 0) { // what is said twice is read twice: it is a new paragraph
+    const words = document.createElement("p");
+    words.textContent = fresh.map((l) => main.dataset.said.replace("%s", l.words)).join(" ");
+    said.replaceChildren(words);
+  }
+  for (const l of fresh) news.add(l.key);
+  lead();
 }
 
-// lead brings the answer to what was done last into view.
-function lead(fresh) {
+// lead brings the answer to what was done last into view. It may have come
+// before the word that the form was taken.
+function lead() {
   const ticket = document.getElementById(awaited)?.closest(".ticket");
-  const answer = fresh.find((e) => awaited === "tickets" || (ticket && ticket.contains(e)));
-  if (!answer) return;
-  if (awaited === "tickets" || document.activeElement === document.body) settle(answer.closest("[id]"));
-  bring(answer);
+  const line = lines().find((l) => news.has(l.key) && (awaited === "tickets" || (ticket && ticket.contains(l.at))));
+  if (!line) return;
+  if (awaited === "tickets" || document.activeElement === document.body) settle(line.at.closest("[id]"));
+  bring(line.at);
   awaited = "";
 }
 
@@ -113,16 +120,16 @@ function modal(page) {
   asked.querySelector("textarea, input:not([type=hidden]), select")?.focus();
 }
 
-// show takes over what changed, and returns what the desk said anew.
+// show takes over what changed.
 function show(page) {
   const next = page.querySelector("main");
-  if (!next || Number(next.dataset.version) < version) return []; // overtaken
+  if (!next || Number(next.dataset.version) < version) return; // overtaken
   version = Number(next.dataset.version);
   held = false;
   modal(page);
   take(document.getElementById("home"), page.getElementById("home"));
   const list = document.getElementById("tickets");
-  return list && page.getElementById("tickets") ? tickets(list, page) : [];
+  if (list && page.getElementById("tickets")) tickets(list, page);
 }
 
 const read = (html) => new DOMParser().parseFromString(html, "text/html");
@@ -137,7 +144,7 @@ async function refresh() {
       const at = new URL(location.href);
       for (const once of ["note", "at", "draft", "for"]) at.searchParams.delete(once);
       const answer = await fetch(at);
-      if (answer.ok) lead(show(read(await answer.text())));
+      if (answer.ok) show(read(await answer.text()));
     }
   } catch {
     lost.hidden = false; // it is asked for again at the next change
@@ -160,12 +167,13 @@ function sent(form, action, page, at, opener) {
   for (const tick of form.querySelectorAll("input[type=checkbox][name=desk]")) tick.checked = tick.defaultChecked;
   const folded = form.closest("details:not(#older)");
   if (folded) folded.open = false;
-  awaited = at;
-  const fresh = show(page);
+  awaited = action === "/say" ? "" : at; // a ticket first has the focus
+  show(page);
   const place = at === "tickets" ? document.getElementById("list") : document.getElementById(at);
   if (action === "/say") settle(place);
   else if (document.activeElement === document.body) settle(document.getElementById(opener) ?? place);
-  lead(fresh);
+  awaited = at;
+  lead();
 }
 
 // A form is sent without leaving the page. Where that fails, it says so and
@@ -179,6 +187,7 @@ document.addEventListener("submit", async (event) => {
   form.dataset.sending = "yes";
   const opener = (event.submitter ?? document.activeElement).id;
   untell();
+  news.clear();
   try {
     const answer = await fetch(action, { method: "post", body: new URLSearchParams(new FormData(form, event.submitter)) });
     if (!answer.ok) throw new Error(answer.statusText);
