@@ -134,6 +134,7 @@ func Flagged(entries []Entry) []Asked {
 	}
 	for i, e := range entries {
 		if views[i] >= 0 {
+			e.Confirmed = nil // told with the question
 			out = append(out, Asked{Entry: e, View: true})
 			continue
 		}
