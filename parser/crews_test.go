@@ -17,6 +17,8 @@ import (
 // The lines of crews and heldout were written without a look at the grammar's
 // files. Where an ask was as good as the one first listed, the line was set
 // right by it, in both folders: the shares flatter the refusals a little.
+// The field files of crews were written to find what a careless reader would
+// drop, and were judged strictly: their share is far lower.
 // Lines of crews may be worked on; those of heldout only measure how far the
 // grammar carries beyond the lines it was grown on, so nothing shows their
 // text.
@@ -24,8 +26,8 @@ import (
 // Of every hundred lines, so many at least must be right. A floor is what was
 // measured when it was last raised.
 const (
-	crewsFloor   = 99.4
-	heldoutFloor = 90.9
+	crewsFloor   = 89.1
+	heldoutFloor = 92.7
 )
 
 // verdict is what became of one line.

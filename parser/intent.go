@@ -137,6 +137,8 @@ func plainIntent(asked []Intent, q Question, hello bool) Intent {
 	switch {
 	case has(AskRope) && q.Has(Wraps) && q.MissingPiece() != nil && q.Species == nil:
 		return AskRope // the wraps are told, and there is nothing to lower
+	case has(AskWeight) && !has(AskLower) && q.Has(People) && !q.Has(Wraps, HitchHeight):
+		return AskWeight // "3 of us here, how heavy is it"
 	case has(AskLower), q.Has(Wraps, People):
 		return AskLower
 	case has(AskRope) && has(AskBlockLoad):

@@ -118,6 +118,9 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	treeAsk := r.fillSpecies(rd, &q)
 	numberAsks, boundAsk := rd.fillQuantities(&q)
 	q.Intent = intentOf(rd, q)
+	if d := q.Condition; q.Intent == AskAnchor && d != nil && d.Value == Dead {
+		return Question{Intent: AskAnchor, Language: q.Language, Units: q.Units}, askAt(Unsound, rd.text, d.Start, d.End-d.Start)
+	}
 	treeAsk = r.anyOfThem(rd, &q, treeAsk)
 	asks = append(asks, rd.peakOfAnother(q)...)
 	if a := rd.alikeAsk(q); a != nil {
