@@ -37,7 +37,7 @@ var Flags = []Flag{Over, Unconfirmed, Unfinished}
 type Asked struct {
 	Entry
 	Flags []Flag
-	View  bool // it only shows another's answer again, and is no question of its own
+	Views []Entry // the same answer seen in another way: its working, other units
 }
 
 // Group is what a channel or a person asked on a day.
@@ -58,6 +58,17 @@ type Day struct {
 	People   []Group
 	Asked    []Asked        // newest first
 	Jobs     map[string]Job // what held in each channel at the end of the day
+	Voice    Voice          // in which it is told
+}
+
+// Entries are all that was logged of the day's questions, oldest first.
+func (d Day) Entries() []Entry {
+	var out []Entry
+	for _, a := range slices.Backward(d.Asked) {
+		out = append(append(out, a.Entry), a.Views...)
+	}
+	slices.SortStableFunc(out, func(a, b Entry) int { return a.Asked.Compare(b.Asked) })
+	return out
 }
 
 const dateForm = "2006-01-02"
@@ -89,7 +100,7 @@ func (c *Clerk) day(ctx context.Context, workspace string, l Look, now time.Time
 	}
 	entries = slices.DeleteFunc(entries, func(e Entry) bool { return e.Workspace != workspace })
 	for _, a := range Flagged(entries) {
-		if !a.View && l.holds(a) {
+		if l.holds(a) {
 			d.add(a)
 		}
 	}
@@ -119,27 +130,12 @@ func (c *Clerk) jobsOf(ctx context.Context, workspace string, d Day) (map[string
 	return jobs, nil
 }
 
-// Flagged are the entries of a day, oldest first, with the reasons to look at
-// them again.
+// Flagged are the questions of a day, oldest first, with the reasons to look
+// at them again.
 func Flagged(entries []Entry) []Asked {
-	out := make([]Asked, 0, len(entries))
-	views := viewed(entries)
-	stands := confirmations(entries, views)
-	later := make([]Entry, 0, len(entries)) // the questions among them
-	for i, e := range entries {
-		if views[i] < 0 {
-			e.Confirmed = stands[i]
-			later = append(later, e)
-		}
-	}
-	for i, e := range entries {
-		if views[i] >= 0 {
-			e.Confirmed = nil // told with the question
-			out = append(out, Asked{Entry: e, View: true})
-			continue
-		}
-		e, later = later[0], later[1:]
-		out = append(out, Asked{Entry: e, Flags: flagsOf(e, later)})
+	out := questions(entries)
+	for i, a := range out {
+		out[i].Flags = flagsOf(a, out[i+1:])
 	}
 	return out
 }
@@ -152,9 +148,9 @@ func (l Look) holds(a Asked) bool {
 
 // flagsOf are the reasons to look at an answer again, given what was asked
 // later that day. One that gave way to another has none: the other has them.
-func flagsOf(e Entry, later []Entry) []Flag {
+func flagsOf(e Asked, later []Asked) []Flag {
 	var out []Flag
-	if e.Posted != "" && slices.ContainsFunc(later, func(o Entry) bool { return o.Channel == e.Channel && o.Posted == e.Posted }) {
+	if e.Posted != "" && slices.ContainsFunc(later, func(o Asked) bool { return o.Channel == e.Channel && o.Posted == e.Posted }) {
 		return nil
 	}
 	if e.OverLimit() {
@@ -163,7 +159,7 @@ func flagsOf(e Entry, later []Entry) []Flag {
 	if e.ToConfirm() && e.Confirmed == nil {
 		out = append(out, Unconfirmed)
 	}
-	completes := func(o Entry) bool {
+	completes := func(o Asked) bool {
 		return o.Status == Answered && o.Channel == e.Channel && o.Thread == e.Thread && (e.Thread != "" || o.User == e.User)
 	}
 	if e.Status == Needs && !slices.ContainsFunc(later, completes) {
@@ -193,14 +189,15 @@ func counted(groups []Group, name string, a Asked) []Group {
 	return groups
 }
 
-// VoiceFor is what a person was last answered in within a day, or English.
+// VoiceFor is what a person was last answered in within a day, or English. The
+// words of a button are not theirs.
 func (c *Clerk) VoiceFor(ctx context.Context, workspace, user string, now time.Time) Voice {
 	entries, err := c.Journal.Between(ctx, now.AddDate(0, 0, -1), now.Add(time.Minute))
 	if err != nil {
 		return Voice{}
 	}
 	for _, e := range slices.Backward(entries) {
-		if e.Workspace == workspace && e.User == user {
+		if _, pressed := e.pressed(); !pressed && e.Workspace == workspace && e.User == user {
 			return e.Voice()
 		}
 	}

@@ -157,6 +157,7 @@ func (j Job) with(said parser.Question) Job {
 	}
 	f.Arborist = cmp.Or(said.Arborist, f.Arborist)
 	f.Site = cmp.Or(said.Site, f.Site)
+	f.Language = cmp.Or(said.Language, f.Language)
 	f.Clear, f.Intent = false, parser.AskJob
 	return Job{f}
 }

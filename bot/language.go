@@ -2,6 +2,8 @@ package bot
 
 import (
 	"fmt"
+	"maps"
+	"slices"
 	"strconv"
 	"sync"
 
@@ -22,6 +24,9 @@ var sentences = sync.OnceValue(func() map[string]map[string]string {
 	}
 	return out
 })
+
+// Languages are the tags of those that the desk speaks, in order.
+func Languages() []string { return slices.Sorted(maps.Keys(sentences())) }
 
 // say fills in a sentence of the desk in the speaker's language. Every
 // sentence is one whole with %s for its parts, which are worded already, so

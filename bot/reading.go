@@ -2,6 +2,7 @@ package bot
 
 import (
 	"encoding/json"
+	"slices"
 	"strings"
 
 	"heft/calc/limits"
@@ -25,22 +26,23 @@ func (e Entry) Metric() bool {
 	return ok && q.Units == parser.Metric
 }
 
-// Reading is the question as it was read, fact by fact in the words that told
-// it; empty where nothing was.
+// Reading is the question as it was read, fact by fact; empty where nothing
+// was.
 func (e Entry) Reading(v Voice) string {
 	q, ok := e.read()
 	if !ok || e.setsJob() {
 		return ""
 	}
+	q = v.s.retold(q)
 	var out []string
 	if q.Species != nil {
 		out = append(out, q.Species.Value.Name)
 	}
 	if q.Shape != nil {
-		out = append(out, string(q.Shape.Value))
+		out = append(out, v.s.word(shapeWords[q.Shape.Value]))
 	}
 	if q.Condition != nil {
-		out = append(out, string(q.Condition.Value))
+		out = append(out, v.s.word(conditionWords[q.Condition.Value]))
 	}
 	for _, x := range q.Quantities {
 		out = append(out, v.s.asTold(limits.Quantity(x.Field), x))
@@ -50,18 +52,41 @@ func (e Entry) Reading(v Voice) string {
 			out = append(out, v.s.word(noteWords[n]))
 		}
 	}
-	return strings.Join(out, ", ")
+	return strings.Join(v.s.listed(out), ", ")
 }
+
+var (
+	shapeWords     = map[parser.Shape]string{parser.Log: "log", parser.Limb: "limb"}
+	conditionWords = map[parser.Condition]string{parser.Green: "green", parser.Dead: "dead"}
+)
 
 // Told are the facts of a job as they are said back: its site, and the rest.
 func (j Job) Told(v Voice) (site string, facts []string) {
 	if j.facts.Site != nil {
 		site = j.facts.Site.Value
 	}
-	f := j
+	f := Job{v.s.retold(j.facts)}
 	f.facts.Site, f.facts.Arborist = nil, nil
-	return site, (&answer{voice: v.s}).jobWords(f)
+	return site, v.s.listed((&answer{voice: v.s}).jobWords(f))
 }
+
+// listed are the items of a list, which go without the article that they have
+// in a sentence.
+func (s speaker) listed(items []string) []string {
+	out := slices.Clone(items)
+	for i := range out {
+		for _, article := range strings.Fields(s.word(articles)) {
+			if bare, ok := strings.CutPrefix(out[i], article+" "); ok {
+				out[i] = bare
+				break
+			}
+		}
+	}
+	return out
+}
+
+// articles are all that a noun of ours can begin with.
+const articles = "the"
 
 // Metric says whether the job asked for metric units, and whether for any.
 func (j Job) Metric() (metric, asked bool) {

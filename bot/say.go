@@ -35,7 +35,11 @@ func step(v float64) float64 {
 
 // grouped writes a whole number with commas: 1,750.
 func grouped(v float64) string {
-	s := strconv.FormatFloat(v, 'f', 0, 64)
+	return inThousands(strconv.FormatFloat(v, 'f', 0, 64))
+}
+
+// inThousands sets the thousands of a whole number apart.
+func inThousands(s string) string {
 	for i := len(s) - 3; i > 0 && s[i-1] != '-'; i -= 3 {
 		s = s[:i] + "," + s[i:]
 	}

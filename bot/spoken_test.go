@@ -7,6 +7,7 @@ import (
 	"go/token"
 	"io/fs"
 	"path/filepath"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -25,8 +26,8 @@ type spoken struct {
 	literals  map[*ast.BasicLit]string
 }
 
-// listen reads the sources of package bot, of what draws its scenes, and of
-// the calculator as far as its errors are worded.
+// listen reads the sources of package bot, of what draws its scenes and writes
+// its day's sheet, and of the calculator as far as its errors are worded.
 func listen(t *testing.T) *spoken {
 	t.Helper()
 	s := &spoken{
@@ -36,7 +37,7 @@ func listen(t *testing.T) *spoken {
 	for dir, files := range sources(t, "../calc") {
 		s.hearReasons(s.parse(t, dir, files))
 	}
-	for _, dir := range []string{".", "picture"} {
+	for _, dir := range []string{".", "picture", "sheet"} {
 		files, err := filepath.Glob(filepath.Join(dir, "*.go"))
 		if err != nil {
 			t.Fatal(err)
@@ -104,7 +105,7 @@ func (s *spoken) parse(t *testing.T, dir string, paths []string) []*ast.File {
 func (s *spoken) hear(f *ast.File) {
 	for _, d := range f.Decls {
 		fn, ok := d.(*ast.FuncDecl)
-		if ok && (fn.Name.Name == "say" || fn.Name.Name == "word" || fn.Name.Name == "own") {
+		if ok && slices.Contains([]string{"say", "word", "own", "Say", "Word"}, fn.Name.Name) {
 			continue // they only pass on what they were given
 		}
 		ast.Inspect(d, func(n ast.Node) bool {
@@ -117,12 +118,12 @@ func (s *spoken) hear(f *ast.File) {
 				return true
 			}
 			switch sel.Sel.Name {
-			case "say", "word":
+			case "say", "word", "Say", "Word":
 				said := map[string]string{}
 				s.resolve(call.Args[0], d, said)
 				for text, at := range said {
 					s.sentences[text] = at
-					s.filled[text] = s.filled[text] || sel.Sel.Name == "say"
+					s.filled[text] = s.filled[text] || strings.EqualFold(sel.Sel.Name, "say")
 				}
 			case "New", "Errorf", "ErrorContext":
 				s.silence(call) // for whoever runs the program

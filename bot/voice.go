@@ -14,6 +14,14 @@ type Voice struct{ s speaker }
 // VoiceOf speaks a language by its tag; an unknown one is English.
 func VoiceOf(tag string) Voice { return Voice{speaker{language: tag}} }
 
+// Tag is the tag of the language.
+func (v Voice) Tag() string { return v.s.tag() }
+
+// Say and Word say a sentence, and what has no parts, for a surface that words
+// more than its captions: the day's sheet.
+func (v Voice) Say(sentence string, parts ...any) string { return v.s.say(sentence, parts...) }
+func (v Voice) Word(word string) string                  { return v.s.word(word) }
+
 // Voice is what the reply is spoken in.
 func (r Reply) Voice() Voice { return Voice{r.voice} }
 

@@ -41,7 +41,11 @@ func open(t *testing.T, sheet func(context.Context, io.Writer) error) *rig {
 	}
 	r := &rig{T: t, space: space, told: make(chan map[string]any, 8)}
 	app := httptest.NewServer(http.HandlerFunc(r.bot))
-	r.page = httptest.NewServer(practice.New(space, practice.Desk{DaySheet: sheet}))
+	desk := practice.Desk{}
+	if sheet != nil {
+		desk.DaySheet = func(ctx context.Context, w io.Writer, _ string) error { return sheet(ctx, w) }
+	}
+	r.page = httptest.NewServer(practice.New(space, desk))
 	t.Cleanup(func() {
 		r.page.CloseClientConnections() // those that wait for changes
 		r.page.Close()

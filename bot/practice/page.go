@@ -41,8 +41,8 @@ type page struct {
 // Desk is what the page can have done around the desk, and where its clock
 // hangs. What is nil is not offered; a zone that is nil is this machine's.
 type Desk struct {
-	DaySheet func(context.Context, io.Writer) error // writes the day sheet
-	Restart  func(context.Context) error            // switches the desk off and on
+	DaySheet func(ctx context.Context, w io.Writer, language string) error // writes the day sheet
+	Restart  func(context.Context) error                                   // switches the desk off and on
 	Zone     *time.Location
 }
 
@@ -162,7 +162,8 @@ func render(w http.ResponseWriter, name string, of any) {
 // day shows the day's sheet, which stands alone and brings its own style.
 func (p *page) day(w http.ResponseWriter, r *http.Request) {
 	var out bytes.Buffer
-	if err := p.desk.DaySheet(r.Context(), &out); err != nil {
+	language, _ := speaking(r)
+	if err := p.desk.DaySheet(r.Context(), &out, language); err != nil {
 		http.Error(w, "The day sheet cannot be made: "+err.Error(), http.StatusInternalServerError)
 		return
 	}

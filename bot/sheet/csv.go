@@ -16,7 +16,7 @@ var header = []string{
 	"asked", "user", "channel", "thread", "workspace", "id", "status", "intent",
 	"plan_kg", "plan_lb", "words", "reply", "delivered", "failure", "calc",
 	"confirmed_by", "confirmed", "note", "site", "reading", "flags", "changed_from",
-	"arborist", "in_force",
+	"arborist", "in_force", "view_of",
 }
 
 func writeCSV(w io.Writer, day Day, entries []bot.Entry) error {
@@ -24,7 +24,7 @@ func writeCSV(w io.Writer, day Day, entries []bot.Entry) error {
 	if err := out.Write(header); err != nil {
 		return err
 	}
-	for _, f := range facts(entries) {
+	for _, f := range logged(entries) {
 		if err := out.Write(record(day, f)); err != nil {
 			return err
 		}
@@ -63,7 +63,7 @@ func record(day Day, f fact) []string {
 		by, confirmed, note = c.By, stamp(c.At), c.Note
 	}
 	cells = append(cells, by, confirmed, note, o.Site, o.Reading, strings.Join(flags, " "), o.ChangedFrom,
-		o.Arborist, strings.Join(o.InForce, "; "))
+		o.Arborist, strings.Join(o.InForce, "; "), o.ViewOf)
 	for i := range cells {
 		cells[i] = cell(cells[i])
 	}

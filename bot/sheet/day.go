@@ -2,8 +2,9 @@ package sheet
 
 import (
 	"errors"
-	"fmt"
 	"sort"
+	"strconv"
+	"strings"
 	"time"
 
 	"heft/bot"
@@ -17,6 +18,7 @@ type Day struct {
 
 	Jobs  map[Place]bot.Job // what held in each channel at the end of the day
 	Names map[string]string // of people and channels, by their ids
+	Voice bot.Voice         // in which the page and the table are told
 }
 
 const dateLayout = "2006-01-02"
@@ -62,13 +64,30 @@ func (d Day) String() string { return d.From.Format(dateLayout) }
 // even says whether the clocks stay as they are all day.
 func (d Day) even() bool { return d.To.Sub(d.From) == 24*time.Hour }
 
+// weekdays are the days of the week.
+var weekdays = [...]string{"Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday"}
+
 // title names the day and the clock its times are told by.
 func (d Day) title() string {
-	name := d.From.Format("Monday " + dateLayout)
+	weekday := d.Voice.Word(weekdays[d.From.Weekday()])
 	if d.even() {
-		return name + ", times in " + d.From.Format("MST")
+		return d.Voice.Say("%s %s, times in %s", weekday, d.String(), zone(d.From))
 	}
-	return fmt.Sprintf("%s, %g hours: the clocks change", name, d.To.Sub(d.From).Hours())
+	return d.Voice.Say("%s %s, times in %s, then %s, %s hours: the clocks change",
+		weekday, d.String(), zone(d.From), zone(d.To.Add(-1)), strconv.FormatFloat(d.To.Sub(d.From).Hours(), 'g', -1, 64))
+}
+
+// zone names the zone of a time: where it has no letters, by how far it is
+// from Greenwich.
+func zone(t time.Time) string {
+	name, offset := t.Format("MST"), t.Format("-07:00")
+	if strings.ContainsAny(name, "+-") {
+		return "UTC" + offset
+	}
+	if name == "UTC" {
+		return name
+	}
+	return name + " (UTC" + offset + ")"
 }
 
 // clock tells the time of day, with its zone where that changes.

@@ -102,10 +102,24 @@ func TestTimesNameTheirZoneWhereItChanges(t *testing.T) {
 			t.Errorf("%s is %q, want %q", c.at, got, c.want)
 		}
 	}
-	if got, want := plain.title(), "Wednesday 2026-11-25, times in CET"; got != want {
+	if got, want := plain.title(), "Wednesday 2026-11-25, times in CET (UTC+01:00)"; got != want {
 		t.Errorf("title %q, want %q", got, want)
 	}
-	if got, want := long.title(), "Sunday 2026-10-25, 25 hours: the clocks change"; got != want {
+	if got, want := long.title(), "Sunday 2026-10-25, times in CEST (UTC+02:00), then CET (UTC+01:00), 25 hours: the clocks change"; got != want {
 		t.Errorf("title %q, want %q", got, want)
+	}
+}
+
+// A zone whose name has no letters is told by how far it is from Greenwich.
+func TestTheHeadNamesTheZone(t *testing.T) {
+	for where, want := range map[string]string{
+		"UTC":                 "Wednesday 2026-11-25, times in UTC",
+		"America/Denver":      "Wednesday 2026-11-25, times in MST (UTC-07:00)",
+		"America/Sao_Paulo":   "Wednesday 2026-11-25, times in UTC-03:00",
+		"Australia/Lord_Howe": "Wednesday 2026-11-25, times in UTC+11:00",
+	} {
+		if got := mustDay(t, "2026-11-25", where).title(); got != want {
+			t.Errorf("%s: %q, want %q", where, got, want)
+		}
 	}
 }

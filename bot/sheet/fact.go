@@ -18,23 +18,41 @@ type fact struct {
 	bot.Asked
 	place   Place
 	reading string
-	was     *bot.Entry // asked before in its place: edited, completed, seen another way
+	was     *bot.Entry // asked before in its place: edited, completed
 	next    *bot.Entry // took its place
+	viewOf  string     // it asked nothing, and showed the answer with this id in another way
 }
 
-// facts are the day's questions, in the order given.
-func facts(entries []bot.Entry) []fact {
+// facts are the day's questions, in the order given, as they are read in a
+// language.
+func facts(entries []bot.Entry, v bot.Voice) []fact {
 	out := make([]fact, 0, len(entries))
 	for _, a := range bot.Flagged(entries) {
-		f := fact{Asked: a, place: Place{a.Workspace, a.Channel}, reading: a.Reading(bot.VoiceOf(""))}
+		f := fact{Asked: a, place: Place{a.Workspace, a.Channel}, reading: a.Reading(v)}
 		for i := range slices.Backward(out) {
-			if !a.View && !out[i].View && out[i].next == nil && replaces(a.Entry, out[i].Entry) {
+			if out[i].next == nil && replaces(a.Entry, out[i].Entry) {
 				f.was, out[i].next = &out[i].Entry, &f.Entry
 				break
 			}
 		}
 		out = append(out, f)
 	}
+	return out
+}
+
+// logged is all that was logged of the day's questions, oldest first, for
+// scripts: in their language, which is English, and with the other ways that
+// an answer was seen.
+func logged(entries []bot.Entry) []fact {
+	english := bot.VoiceOf("")
+	var out []fact
+	for _, f := range facts(entries, english) {
+		out = append(out, f)
+		for _, e := range f.Views {
+			out = append(out, fact{Asked: bot.Asked{Entry: e}, place: f.place, reading: e.Reading(english), viewOf: f.ID})
+		}
+	}
+	slices.SortStableFunc(out, func(a, b fact) int { return a.Asked.Asked.Compare(b.Asked.Asked) })
 	return out
 }
 
@@ -77,14 +95,17 @@ func weight(kg float64, metric bool) string {
 	return bot.VoiceIn(metric).Pick(unit.Mass(kg))
 }
 
+// outcomes are what can become of a question, in words.
+var outcomes = map[bot.Status]string{bot.Answered: "answered", bot.Needs: "asked back", bot.Refused: "refused"}
+
 // outcome is what became of a question, in words.
-func outcome(e bot.Entry) string {
+func (d Day) outcome(e bot.Entry) string {
 	said := string(e.Status)
-	if e.Status == bot.Needs {
-		said = "asked back"
+	if known := outcomes[e.Status]; known != "" {
+		said = d.Voice.Word(outcomes[e.Status])
 	}
 	if e.Delivered == nil {
-		said += ", not delivered"
+		said += ", " + d.Voice.Word("not delivered")
 	}
 	return said
 }
@@ -95,29 +116,30 @@ var flagWords = map[bot.Flag]string{
 }
 
 // flagged are the reasons, in words.
-func (f fact) flagged() []string {
+func (d Day) flagged(f fact) []string {
 	out := make([]string, len(f.Flags))
 	for i, flag := range f.Flags {
-		out[i] = flagWords[flag]
+		out[i] = d.Voice.Word(flagWords[flag])
 	}
 	return out
 }
 
 // marked is what became of a question and the reasons to look at it again, on
 // one line.
-func (f fact) marked() string {
-	return strings.Join(append([]string{outcome(f.Entry)}, f.flagged()...), ", ")
+func (d Day) marked(f fact) string {
+	return strings.Join(append([]string{d.outcome(f.Entry)}, d.flagged(f)...), ", ")
 }
 
 // changed says what was asked before in the place of a question, and when.
 func (d Day) changed(f fact) string {
-	switch {
-	case f.was == nil:
+	if f.was == nil {
 		return ""
-	case f.Message != "" && f.was.Message == f.Message:
-		return "Edited. At " + d.clock(f.was.Asked) + " it was: " + d.named(plain(f.was.Words))
 	}
-	return "Took the place of what was asked at " + d.clock(f.was.Asked) + ": " + d.named(plain(f.was.Words))
+	at, words := d.clock(f.was.Asked), d.named(plain(f.was.Words))
+	if f.Message != "" && f.was.Message == f.Message {
+		return d.Voice.Say("Edited. At %s it was: %s", at, words)
+	}
+	return d.Voice.Say("Took the place of what was asked at %s: %s", at, words)
 }
 
 // confirmed says who stands by an answer.
@@ -126,9 +148,9 @@ func (d Day) confirmed(e bot.Entry) string {
 	if c == nil {
 		return ""
 	}
-	said := "Confirmed on site by " + d.named(plain(c.User)) + " at " + d.clock(c.At)
+	by, at := d.named(plain(c.User)), d.clock(c.At)
 	if c.Note != "" {
-		said += ": " + d.named(plain(c.Note))
+		return d.Voice.Say("Confirmed on site by %s at %s: %s", by, at, d.named(plain(c.Note)))
 	}
-	return said
+	return d.Voice.Say("Confirmed on site by %s at %s", by, at)
 }

@@ -41,6 +41,7 @@ type object struct {
 	ChangedFrom string     `json:"changed_from,omitempty"` // the words in whose place these were taken
 	Arborist    string     `json:"arborist,omitempty"`     // named by the channel's job
 	InForce     []string   `json:"in_force,omitempty"`     // what else the job holds: gear, limit, units
+	ViewOf      string     `json:"view_of,omitempty"`      // the id of the question whose answer it showed in another way
 }
 
 // confirmation is that somebody stands by an answer, on site.
@@ -53,7 +54,7 @@ type confirmation struct {
 func writeJSON(w io.Writer, day Day, entries []bot.Entry) error {
 	out := bufio.NewWriter(w)
 	fmt.Fprint(out, "[")
-	for i, f := range facts(entries) {
+	for i, f := range logged(entries) {
 		line, err := json.Marshal(newObject(day, f))
 		if err != nil {
 			return err
@@ -78,7 +79,7 @@ func newObject(day Day, f fact) object {
 		Workspace: e.Workspace, Channel: e.Channel, Thread: e.Thread, User: e.User,
 		Words: e.Words, Status: e.Status, Intent: e.Intent, PlanKg: e.PlanKg, Reply: e.Reply,
 		Failure: e.Failure, Calc: e.Calc, Schema: e.Schema,
-		Question: raw(e.Question), Result: raw(e.Result), Reading: f.reading, Flags: f.Flags,
+		Question: raw(e.Question), Result: raw(e.Result), Reading: f.reading, Flags: f.Flags, ViewOf: f.viewOf,
 	}
 	o.Site, o.InForce = day.Jobs[f.place].Told(bot.VoiceOf(""))
 	o.Arborist = day.Jobs[f.place].Arborist()

@@ -7,6 +7,7 @@ import (
 	"flag"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 	"time"
@@ -93,23 +94,56 @@ func TestGoldens(t *testing.T) {
 	day := mustDay(t, "2026-11-25", "Europe/Berlin")
 	for _, format := range []Format{Table, JSON, CSV, HTML} {
 		for name, es := range map[string][]bot.Entry{"day": entries(day), "empty": nil} {
-			t.Run(name+"/"+string(format), func(t *testing.T) {
-				got := render(t, format, day, es)
-				path := filepath.Join("testdata", name+"."+string(format)+".golden")
-				if *update {
-					if err := os.WriteFile(path, []byte(got), 0o644); err != nil {
-						t.Fatal(err)
-					}
-				}
-				want, err := os.ReadFile(path)
-				if err != nil {
-					t.Fatal(err)
-				}
-				if diff := cmp.Diff(string(want), got); diff != "" {
-					t.Errorf("-golden +rendered:\n%s", diff)
-				}
-			})
+			t.Run(name+"/"+string(format), func(t *testing.T) { golden(t, name, format, day, es) })
 		}
+	}
+}
+
+// The page and the table speak the day's language; what scripts read does not.
+func TestTheDayInSpanish(t *testing.T) {
+	day, es := worked(t, mustDay(t, "2026-11-25", "America/Denver"))
+	english := map[Format]string{}
+	for _, format := range []Format{JSON, CSV} {
+		english[format] = render(t, format, day, es)
+	}
+	day.Voice = bot.VoiceOf("es")
+	for format, want := range english {
+		if got := render(t, format, day, es); got != want {
+			t.Errorf("%s: %s", format, cmp.Diff(want, got))
+		}
+	}
+	long, _ := worked(t, mustDay(t, "2026-11-01", "America/Denver"))
+	long.Voice = day.Voice
+	for _, format := range []Format{Table, HTML} {
+		golden(t, "worked-es", format, day, es)
+		golden(t, "empty-es", format, long, nil)
+	}
+}
+
+// golden compares what a day looks like with what was read and accepted.
+func golden(t *testing.T, name string, format Format, day Day, es []bot.Entry) {
+	t.Helper()
+	got := render(t, format, day, es)
+	path := filepath.Join("testdata", name+"."+string(format)+".golden")
+	if *update {
+		if err := os.WriteFile(path, []byte(got), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	want, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if diff := cmp.Diff(string(want), got); diff != "" {
+		t.Errorf("%s: -golden +rendered:\n%s", path, diff)
+	}
+}
+
+// The page has no words of its own, which no language could say otherwise.
+func TestThePageHasNoWordsOfItsOwn(t *testing.T) {
+	own := regexp.MustCompile(`(?s)<style>.*?</style>|\{\{.*?\}\}|<[^>]*>`).ReplaceAllString(pageText, "")
+	if said := regexp.MustCompile(`\pL+`).FindAllString(own, -1); len(said) > 0 || !strings.Contains(pageText, "<h1>{{.Sheet}}</h1>") {
+		t.Errorf("it says %q", said)
 	}
 }
 

@@ -21,13 +21,13 @@ const (
 func writeTable(w io.Writer, day Day, entries []bot.Entry) error {
 	out := bufio.NewWriter(w)
 	fmt.Fprintf(out, "%s\n\n", day.title())
-	list := facts(entries)
+	list, v := facts(entries, day.Voice), day.Voice
 	if len(list) > 0 {
 		tab := tabwriter.NewWriter(out, 0, 0, 2, ' ', 0)
-		row(tab, "TIME", "WHO", "CHANNEL", "OUTCOME", "PLAN WEIGHT", "QUESTION", "ANSWER")
+		row(tab, v.Word("TIME"), v.Word("WHO"), v.Word("CHANNEL"), v.Word("OUTCOME"), v.Word("PLAN WEIGHT"), v.Word("QUESTION"), v.Word("ANSWER"))
 		for _, f := range list {
 			row(tab, day.clock(f.Asked.Asked), short(day.named(f.User), nameWidth), short(day.named(f.Channel), nameWidth),
-				short(f.marked(), outcomeWidth), weight(f.PlanKg, day.metric(f)), short(day.named(f.Words), wordsWidth),
+				short(day.marked(f), outcomeWidth), weight(f.PlanKg, day.metric(f)), short(day.named(f.Words), wordsWidth),
 				short(day.named(headline(f.Reply)), answerWidth))
 		}
 		if err := tab.Flush(); err != nil {
@@ -35,7 +35,7 @@ func writeTable(w io.Writer, day Day, entries []bot.Entry) error {
 		}
 		fmt.Fprintln(out)
 	}
-	fmt.Fprintln(out, sum(day, list))
+	fmt.Fprintln(out, sum(day, list).said(v))
 	return out.Flush()
 }
 

@@ -1,9 +1,9 @@
 package sheet
 
 import (
-	"fmt"
 	"slices"
 	"strconv"
+	"strings"
 
 	"heft/bot"
 )
@@ -22,7 +22,6 @@ type totals struct {
 }
 
 func sum(day Day, list []fact) totals {
-	list = slices.DeleteFunc(slices.Clone(list), func(f fact) bool { return f.View })
 	t := totals{questions: len(list)}
 	count := func(n *int, holds bool) {
 		if holds {
@@ -46,23 +45,23 @@ func sum(day Day, list []fact) totals {
 	return t
 }
 
-// String is the totals in one line.
-func (t totals) String() string {
+// said is the totals in one line.
+func (t totals) said(v bot.Voice) string {
 	if t.questions == 0 {
-		return nothing
+		return v.Word(nothing)
 	}
-	noun := "questions"
+	n := strconv.Itoa
+	asked := v.Say("%s questions: %s answered, %s asked back, %s refused.", n(t.questions), n(t.answered), n(t.askedBack), n(t.refused))
 	if t.questions == 1 {
-		noun = "question"
+		asked = v.Say("1 question: %s answered, %s asked back, %s refused.", n(t.answered), n(t.askedBack), n(t.refused))
 	}
-	heaviest := "No plan weight given."
+	heaviest := v.Word("No plan weight given.")
 	if t.heaviest > 0 {
-		heaviest = "Heaviest pick " + weight(t.heaviest, t.metric) + "."
+		heaviest = v.Say("Heaviest pick %s.", weight(t.heaviest, t.metric))
 	}
-	return fmt.Sprintf("%d %s: %d answered, %d asked back, %d refused. %s %d not delivered. "+
-		"%d over the limit, %d not confirmed, %d never completed; %d confirmed on site, %d changed after being asked.",
-		t.questions, noun, t.answered, t.askedBack, t.refused, heaviest, t.undelivered,
-		t.over, t.unconfirmed, t.unfinished, t.confirmed, t.changed)
+	return strings.Join([]string{asked, heaviest, v.Say("%s not delivered.", n(t.undelivered)),
+		v.Say("%s over the limit, %s not confirmed, %s never completed; %s confirmed on site, %s changed after being asked.",
+			n(t.over), n(t.unconfirmed), n(t.unfinished), n(t.confirmed), n(t.changed))}, " ")
 }
 
 // tally is one number of the day, as the page shows it.
@@ -72,25 +71,20 @@ type tally struct {
 }
 
 // tallies are the totals, one by one.
-func (t totals) tallies() []tally {
+func (t totals) tallies(v bot.Voice) []tally {
 	heaviest := weight(t.heaviest, t.metric)
 	if heaviest == "" {
-		heaviest = "none"
+		heaviest = v.Word("none")
 	}
-	out := []tally{{What: "questions", Count: strconv.Itoa(t.questions)}, {What: "heaviest pick", Count: heaviest}}
-	for _, x := range []struct {
-		what string
-		n    int
-		look bool
-	}{
-		{"over the limit", t.over, true}, {"not confirmed", t.unconfirmed, true}, {"never completed", t.unfinished, true},
-		{"refused", t.refused, false}, {"confirmed on site", t.confirmed, false}, {"changed after", t.changed, false},
-		{"not delivered", t.undelivered, true},
-	} {
-		if x.n == 0 && x.what == "not delivered" {
-			continue
-		}
-		out = append(out, tally{What: x.what, Count: strconv.Itoa(x.n), Alarm: x.look && x.n > 0})
+	number := func(what string, n int) tally { return tally{What: what, Count: strconv.Itoa(n)} }
+	alarm := func(what string, n int) tally { return tally{What: what, Count: strconv.Itoa(n), Alarm: n > 0} }
+	out := []tally{
+		number(v.Word("questions"), t.questions), {What: v.Word("heaviest pick"), Count: heaviest},
+		alarm(v.Word("over the limit"), t.over), alarm(v.Word("not confirmed"), t.unconfirmed), alarm(v.Word("never completed"), t.unfinished),
+		number(v.Word("refused"), t.refused), number(v.Word("confirmed on site"), t.confirmed), number(v.Word("changed after"), t.changed),
+	}
+	if t.undelivered > 0 {
+		out = append(out, alarm(v.Word("not delivered"), t.undelivered))
 	}
 	return out
 }

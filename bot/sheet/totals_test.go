@@ -56,7 +56,7 @@ func TestTotals(t *testing.T) {
 				"2 over the limit, 1 not confirmed, 1 never completed; 1 confirmed on site, 1 changed after being asked.",
 		},
 	} {
-		if got := sum(day, facts(c.es)).String(); got != c.want {
+		if got := sum(day, facts(c.es, bot.VoiceOf(""))).said(bot.VoiceOf("")); got != c.want {
 			t.Errorf("%q, want %q", got, c.want)
 		}
 	}

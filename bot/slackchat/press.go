@@ -34,12 +34,11 @@ func (c *Chat) pressed(self identity, data slack.InteractionCallback) task {
 }
 
 // pressedQuestion is the question that a button stands for, whose answer
-// takes the place of the one it hangs under. No two uses of a button have the
-// same id, and one use has the same however often it is told of.
+// takes the place of the one it hangs under.
 func pressedQuestion(self identity, data slack.InteractionCallback, act *slack.BlockAction) (asked, bool) {
 	box := data.Container
 	ev := bot.Event{
-		ID:        strings.Join([]string{"press", box.MessageTs, data.User.ID, act.ActionTs}, "/"),
+		ID:        bot.PressID(box.MessageTs, data.User.ID, act.ActionTs),
 		Workspace: self.team, Channel: or(box.ChannelID, data.Channel.ID), Thread: or(box.ThreadTs, box.MessageTs),
 		User: data.User.ID, Text: act.Value, At: moment(act.ActionTs, 0), Shown: box.MessageTs,
 	}

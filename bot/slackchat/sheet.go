@@ -61,6 +61,7 @@ func (c *Chat) sheeted(self identity, data slack.InteractionCallback, act *slack
 			c.log.ErrorContext(ctx, "the day was not read", bot.KeyErr, err)
 			c.inform(ctx, user, v.NoDay())
 		default:
+			day.Voice = v
 			c.handOut(ctx, user, v, day, w.Format)
 		}
 	}}

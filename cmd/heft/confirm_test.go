@@ -78,8 +78,7 @@ func confirmedStory(t *testing.T, over string) {
 	if err := json.Unmarshal(out, &day); err != nil || len(day) != 2 {
 		t.Fatalf("%d questions, %v", len(day), err)
 	}
-	// It was confirmed while its working was shown, and is told with the question.
-	if c := day[0].Confirmed; day[1].Confirmed != nil || c == nil || c.By != supervisor || c.Note != "winch on the second oak" {
+	if c := day[1].Confirmed; day[0].Confirmed != nil || c == nil || c.By != supervisor || c.Note != "winch on the second oak" {
 		t.Errorf("the log has %s", out)
 	}
 }

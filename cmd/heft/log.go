@@ -4,6 +4,8 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"slices"
+	"strings"
 	"time"
 
 	"heft/bot"
@@ -13,10 +15,11 @@ import (
 )
 
 type log struct {
-	Day    string            `placeholder:"2026-11-25" help:"The day to show; today where none is given."`
-	Format string            `default:"table" enum:"table,json,csv,html" help:"table, json, csv or html."`
-	Zone   string            `placeholder:"America/Denver" help:"Where the crew's clock hangs (or HEFT_ZONE); this machine's where none is named."`
-	Name   map[string]string `placeholder:"ID=NAME;..." help:"Names to show in the place of the workspace's ids."`
+	Day      string            `placeholder:"2026-11-25" help:"The day to show; today where none is given."`
+	Format   string            `default:"table" enum:"table,json,csv,html" help:"table, json, csv or html."`
+	Zone     string            `placeholder:"America/Denver" help:"Where the crew's clock hangs (or HEFT_ZONE); this machine's where none is named."`
+	Language string            `placeholder:"es" help:"The language of the table and of the page; the one that most of the day's questions were asked in where none is named."`
+	Name     map[string]string `placeholder:"ID=NAME;..." help:"Names to show in the place of the workspace's ids."`
 }
 
 // Run prints the day.
@@ -49,10 +52,27 @@ func (l *log) Run(ctx context.Context, s *session) (err error) {
 		return fmt.Errorf("read the journal: %w", err)
 	}
 	day.Names = l.Name
+	if day.Voice, err = l.voice(format, entries); err != nil {
+		return err
+	}
 	if day.Jobs, err = jobs(ctx, j, day.To, entries); err != nil {
 		return fmt.Errorf("read the journal: %w", err)
 	}
 	return sheet.Write(s.out, format, day, entries)
+}
+
+// voice is what the day is told in.
+func (l *log) voice(format sheet.Format, entries []bot.Entry) (bot.Voice, error) {
+	known := bot.Languages()
+	switch {
+	case l.Language == "":
+		return bot.Spoken(entries), nil
+	case !slices.Contains(known, l.Language):
+		return bot.Voice{}, fmt.Errorf("--language is one of %s, not %q", strings.Join(known, ", "), l.Language)
+	case format == sheet.CSV || format == sheet.JSON:
+		return bot.Voice{}, errors.New("csv and json are for scripts, and the same in every language: leave --language away")
+	}
+	return bot.VoiceOf(l.Language), nil
 }
 
 // jobsFor is how far back the job of a day long gone is looked for.

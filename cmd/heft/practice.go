@@ -62,10 +62,10 @@ func (s *session) rehearse(ctx context.Context, space *standin.Workspace, listen
 	within := &session{world: s.within(space), journalPath: path, log: s.log}
 	bot := &switched{space: space, off: make(chan chan struct{}), run: func(ctx context.Context) error { return (&serve{}).Run(ctx, within) }}
 	group.Go(func() error { return bot.stayOn(ctx) })
-	daySheet := func(ctx context.Context, w io.Writer) error {
+	daySheet := func(ctx context.Context, w io.Writer, language string) error {
 		day := s.world
 		day.out = w
-		return (&log{Format: "html", Name: practice.Names()}).Run(ctx, &session{world: day, journalPath: path, log: s.log})
+		return (&log{Format: "html", Language: language, Name: practice.Names()}).Run(ctx, &session{world: day, journalPath: path, log: s.log})
 	}
 	server := &http.Server{
 		Handler:           practice.New(space, practice.Desk{DaySheet: daySheet, Restart: bot.restart, Zone: zone}),

@@ -2,7 +2,6 @@ package main
 
 import (
 	"bytes"
-	"slices"
 
 	"heft/bot"
 	"heft/bot/sheet"
@@ -15,11 +14,8 @@ func sheetOf(d bot.Day, format string) (name string, data []byte, err error) {
 	if err != nil {
 		return "", nil, err
 	}
-	var entries []bot.Entry
-	for _, a := range slices.Backward(d.Asked) {
-		entries = append(entries, a.Entry)
-	}
-	day := sheet.Day{From: d.From, To: d.To, Jobs: map[sheet.Place]bot.Job{}}
+	entries := d.Entries()
+	day := sheet.Day{From: d.From, To: d.To, Jobs: map[sheet.Place]bot.Job{}, Voice: d.Voice}
 	for _, e := range entries {
 		p := sheet.Place{Workspace: e.Workspace, Channel: e.Channel}
 		day.Jobs[p] = d.Jobs[e.Channel]
