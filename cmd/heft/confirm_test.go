@@ -73,12 +73,19 @@ func confirmedStory(t *testing.T, over string) {
 		t.Fatal(err)
 	}
 	var day []struct {
+		ID        string
+		ViewOf    string `json:"view_of"`
 		Confirmed *struct{ By, Note string }
 	}
 	if err := json.Unmarshal(out, &day); err != nil || len(day) != 2 {
 		t.Fatalf("%d questions, %v", len(day), err)
 	}
-	if c := day[1].Confirmed; day[0].Confirmed != nil || c == nil || c.By != supervisor || c.Note != "winch on the second oak" {
-		t.Errorf("the log has %s", out)
+	if day[1].ViewOf != day[0].ID { // it was confirmed while its working was shown
+		t.Errorf("the working is logged as %s", out)
+	}
+	for _, e := range day {
+		if c := e.Confirmed; c == nil || c.By != supervisor || c.Note != "winch on the second oak" {
+			t.Errorf("the log has %s", out)
+		}
 	}
 }
