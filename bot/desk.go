@@ -59,7 +59,7 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		text, before = message, earlier
 	}
 	q, err := before.reread(d.reader, text)
-	q.Language = cmp.Or(q.Language, before.language)
+	q.Language = cmp.Or(ev.Language, q.Language, before.language)
 	ask, _ := errors.AsType[*parser.Ask](err)
 	a := answer{question: q, tree: before.tree}
 	switch {

@@ -11,13 +11,14 @@ type Event struct {
 	User      string
 	Text      string // what the person typed, the bot's own mention taken off
 	At        time.Time
-	Units     Units // the asker's usual units, where the carrier knows them
-	Opens     bool  // it opens its conversation: nothing was said before it
-	Direct    bool  // it was told to the bot alone: all of that is one conversation
-	Alone     bool  // it is a conversation by itself, outside any channel's job
-	Job       Job   // what holds for its channel
-	Bound     bool  // others than the asker say who the job's arborist is
-	Day       *Day  // the day that was asked about, where the asker may see it
+	Units     Units  // the asker's usual units, where the carrier knows them
+	Opens     bool   // it opens its conversation: nothing was said before it
+	Direct    bool   // it was told to the bot alone: all of that is one conversation
+	Alone     bool   // it is a conversation by itself, outside any channel's job
+	Job       Job    // what holds for its channel
+	Language  string // what to answer in, whatever its words are in; empty for as it is asked
+	Bound     bool   // others than the asker say who the job's arborist is
+	Day       *Day   // the day that was asked about, where the asker may see it
 
 	Message string    // the carrier's id of the message that asks
 	Shown   string    // the carrier's id of the message that shows the answer; set beforehand, that one gives way to it

@@ -22,6 +22,7 @@ func (c *Clerk) recall(ctx context.Context, ev Event) (Event, Turn, error) {
 		return ev, Turn{}, err
 	}
 	ev.Job = job
+	ev.Language = c.languageUnder(ctx, ev)
 	ev.Bound = len(c.Supervisors) > 0 && !c.Supervises(ev.User)
 	if ev.Opens {
 		return ev, Turn{}, nil
@@ -38,6 +39,28 @@ func (c *Clerk) recall(ctx context.Context, ev Event) (Event, Turn, error) {
 		return ev, Turn{}, err
 	}
 	return ev, c.rebuilt(ctx, ev, said), nil
+}
+
+// languageUnder is the language of the answer whose button was pressed: the
+// button's own words are English under every answer.
+func (c *Clerk) languageUnder(ctx context.Context, ev Event) string {
+	if _, pressed := (Entry{ID: ev.ID}).pressed(); !pressed {
+		return ""
+	}
+	e, standing := c.Standing(ctx, ev)
+	if !standing {
+		return ""
+	}
+	return marksOf(e.Result).Language
+}
+
+// pressedIn is the language that a press was answered in; empty for what
+// somebody typed.
+func pressedIn(e Entry) string {
+	if _, pressed := e.pressed(); !pressed {
+		return ""
+	}
+	return marksOf(e.Result).Language
 }
 
 // jobOf is what holds for the event's channel.
@@ -76,7 +99,7 @@ func (c *Clerk) rebuilt(ctx context.Context, ev Event, said []Entry) (t Turn) {
 		}
 	}()
 	for _, e := range lastWording(said) {
-		_, _, t = c.Desk.Answer(Event{ID: e.ID, Channel: e.Channel, Text: e.Words, At: e.Asked, Job: ev.Job}, t)
+		_, _, t = c.Desk.Answer(Event{ID: e.ID, Channel: e.Channel, Text: e.Words, At: e.Asked, Job: ev.Job, Language: pressedIn(e)}, t)
 	}
 	return t
 }

@@ -258,3 +258,28 @@ func TestAViewIsConfirmedAsTheAnswer(t *testing.T) {
 		t.Errorf("confirmed by %+v", by)
 	}
 }
+
+// TestAButtonAnswersInTheLanguageOfItsAnswer: what a button stands for is in
+// English, what it hangs under may be in Spanish.
+func TestAButtonAnswersInTheLanguageOfItsAnswer(t *testing.T) {
+	s := &shelf{}
+	c := newClerk(t, s)
+	first := event("levantar un tronco de 600 libras con un 2:1, somos 2")
+	reply, err := c.Take(t.Context(), first)
+	if err != nil {
+		t.Fatal(err)
+	}
+	s.entries[0].Posted = "post"
+	for i, button := range reply.Actions() {
+		ev := first
+		ev.ID, ev.Text, ev.Shown = bot.PressID("post", "U1", string(rune('a'+i))), button.Message, "post"
+		again, err := c.Take(t.Context(), ev)
+		if err != nil {
+			t.Fatal(err)
+		}
+		s.entries[len(s.entries)-1].Posted = "post"
+		if !strings.Contains(again.Text(), "Solo es un estimado") || strings.Contains(again.Text(), "Estimate only") {
+			t.Errorf("%q answers\n%s", button.Label, again.Text())
+		}
+	}
+}
