@@ -151,6 +151,9 @@ func retryMayBeAllThatComes(t *testing.T, via way) {
 		}
 		r.answered(m)
 	}
+	if n := strings.Count(r.logs.text(), `"delivered again","attempt":3,"reason":"http_error"`); n != 2 {
+		t.Errorf("%d of the two are logged as what they are:\n%s", n, r.logs.text())
+	}
 }
 
 func TestConversationKeepsItsOrder(t *testing.T) { bothWays(t, conversationKeepsItsOrder) }
