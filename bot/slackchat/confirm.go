@@ -28,7 +28,7 @@ func (c *Chat) confirming(self identity, data slack.InteractionCallback, act *sl
 	to := standing{act.Value, or(data.Container.ChannelID, data.Channel.ID), data.Container.MessageTs, data.Container.ThreadTs}
 	return task{lane: formConfirm + to.Message, do: func(ctx context.Context, d delivery) {
 		e, err := c.clerk.MayConfirm(ctx, self.team, to.Channel, to.ID, data.User.ID)
-		d.take(ctx, nil)
+		d.take(ctx)
 		if err != nil {
 			c.decline(ctx, to, data.User.ID, e, err)
 			return
@@ -85,7 +85,7 @@ func (c *Chat) confirmed(self identity, data slack.InteractionCallback) task {
 	}
 	return task{lane: formConfirm + to.Message, do: func(ctx context.Context, d delivery) {
 		e, err := c.clerk.Confirm(ctx, to.Channel, by)
-		d.take(ctx, nil) // the form closes; what went wrong is said in private
+		d.take(ctx) // the form closes; what went wrong is said in private
 		if err != nil {
 			c.decline(ctx, to, by.User, e, err)
 			return

@@ -15,33 +15,32 @@ type delivery struct {
 	id     string // of this try alone
 	again  int    // how often it was tried before
 	reason string // why it comes again
-	// take tells the platform that it is ours now, with what is shown at once
-	// to the person who acts, if anything.
-	take func(ctx context.Context, shown any)
+	// take tells the platform that it is ours now.
+	take func(context.Context)
 	// leave tells it that it is not, so that it comes again.
 	leave func()
 }
 
 // already is a delivery that was taken before the work on it is done: what a
 // person does is not told twice, and they wait for its acknowledgement.
-var already = delivery{take: func(context.Context, any) {}, leave: func() {}}
+var already = delivery{take: func(context.Context) {}, leave: func() {}}
 
 // enveloped is a delivery off the socket: what is not acknowledged comes
 // again.
 func (c *Chat) enveloped(req *socketmode.Request) delivery {
 	return delivery{
 		id: req.EnvelopeID, again: req.RetryAttempt, reason: req.RetryReason,
-		take:  func(ctx context.Context, shown any) { c.acknowledge(ctx, req.EnvelopeID, shown) },
+		take:  func(ctx context.Context) { c.acknowledge(ctx, req.EnvelopeID) },
 		leave: func() {},
 	}
 }
 
 // acknowledge tells the platform that the event is ours now. The library only
 // queues it, and with no socket its queue fills up: hence the limit.
-func (c *Chat) acknowledge(ctx context.Context, envelope string, shown any) {
+func (c *Chat) acknowledge(ctx context.Context, envelope string) {
 	ctx, cancel := context.WithTimeout(ctx, ackTimeout)
 	defer cancel()
-	if err := c.socket.AckCtx(ctx, envelope, shown); err != nil {
+	if err := c.socket.AckCtx(ctx, envelope, nil); err != nil {
 		c.log.WarnContext(ctx, "an acknowledgement did not go out", bot.KeyErr, err)
 		return
 	}
@@ -62,7 +61,7 @@ func (c *Chat) receive(ctx, work context.Context, self identity, d delivery, dat
 	}
 	t := c.task(self, data)
 	if t.do == nil {
-		t.do = func(ctx context.Context, d delivery) { d.take(ctx, nil) }
+		t.do = func(ctx context.Context, d delivery) { d.take(ctx) }
 	}
 	if t.lane == "" {
 		t.lane = d.id

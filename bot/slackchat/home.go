@@ -47,7 +47,7 @@ func (c *Chat) looked(self identity, data slack.InteractionCallback, act *slack.
 // homely publishes a home tab, in its turn.
 func (c *Chat) homely(self identity, user string, l bot.Look) task {
 	return task{lane: rowHome + "/" + user, do: func(ctx context.Context, d delivery) {
-		d.take(ctx, nil)
+		d.take(ctx)
 		c.publish(ctx, self, user, l)
 	}}
 }
@@ -177,7 +177,7 @@ func (c *Chat) example(self identity, data slack.InteractionCallback, act *slack
 		User: data.User.ID, Text: act.Value, At: moment(act.ActionTs, int(c.cfg.Now().Unix())), Direct: true,
 	}}
 	return task{lane: q.ev.ID, keeps: true, do: func(ctx context.Context, d delivery) {
-		d.take(ctx, nil)
+		d.take(ctx)
 		err := c.persist(ctx, "", func() (err error) {
 			q.ev.Channel, q.ev.Thread, err = c.api.PostMessageContext(ctx, q.ev.User, options(q.ev.Text)...)
 			return err

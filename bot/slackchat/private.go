@@ -111,7 +111,7 @@ func (c *Chat) sharing(self identity, data slack.InteractionCallback, act *slack
 		At: moment(act.ActionTs, int(c.cfg.Now().Unix())), Opens: true,
 	}}
 	return task{lane: q.ev.ID, keeps: true, do: func(ctx context.Context, d delivery) {
-		d.take(ctx, nil)
+		d.take(ctx)
 		e, err := c.clerk.Shareable(ctx, q.ev, id)
 		if err == nil {
 			q.ev.Text = e.Words
@@ -133,10 +133,10 @@ func (c *Chat) joined(self identity, data *slackevents.MemberJoinedChannelEvent,
 	}
 	return task{do: func(ctx context.Context, d delivery) {
 		if !c.clerk.Memory.First(self.team + "/" + id) {
-			d.take(ctx, nil)
+			d.take(ctx)
 			return
 		}
-		d.take(ctx, nil)
+		d.take(ctx)
 		if _, err := c.send(ctx, data.Channel, bot.VoiceOf("").Greeting()); err != nil {
 			c.log.WarnContext(ctx, "the channel was not greeted", bot.KeyEvent, id, bot.KeyErr, hide(err))
 		}

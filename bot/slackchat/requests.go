@@ -192,7 +192,7 @@ func (q *requests) answer(rw http.ResponseWriter, r *http.Request, data any) {
 	again, _ := strconv.Atoi(r.Header.Get(retryHeader)) // what is no number is the first try
 	d := delivery{
 		id: "request/" + strconv.FormatUint(q.serial.Add(1), 10), again: again, reason: r.Header.Get(reasonHeader),
-		take:  func(_ context.Context, shown any) { done <- func() { acknowledged(rw, shown) } },
+		take:  func(context.Context) { done <- func() { rw.WriteHeader(http.StatusOK) } },
 		leave: func() { done <- func() { rw.WriteHeader(http.StatusServiceUnavailable) } },
 	}
 	if !q.admit(d, data) {
@@ -214,7 +214,7 @@ func (q *requests) admit(d delivery, data any) bool {
 	}
 	m, ok := q.find(teamOf(data))
 	if !ok { // it has taken the bot out since
-		d.take(q.ctx, nil)
+		d.take(q.ctx)
 		return true
 	}
 	m.chat.receive(q.ctx, m.work, m.self, d, data)
@@ -232,13 +232,4 @@ func teamOf(data any) string {
 		return data.TeamID
 	}
 	return ""
-}
-
-func acknowledged(rw http.ResponseWriter, shown any) {
-	if shown == nil {
-		rw.WriteHeader(http.StatusOK)
-		return
-	}
-	rw.Header().Set("Content-Type", "application/json; charset=utf-8")
-	_ = json.NewEncoder(rw).Encode(shown) // whoever asked has gone otherwise
 }

@@ -50,7 +50,7 @@ func (c *Chat) sheeted(self identity, data slack.InteractionCallback, act *slack
 		return task{}
 	}
 	return task{lane: rowSheet + "/" + user, do: func(ctx context.Context, d delivery) {
-		d.take(ctx, nil)
+		d.take(ctx)
 		now := c.cfg.Now().In(c.cfg.Zone)
 		v := c.clerk.VoiceFor(ctx, self.team, user, now)
 		day, err := c.clerk.Day(ctx, self.team, user, bot.Look{Day: w.Day}, now)

@@ -38,12 +38,12 @@ func (c *Chat) take(ctx context.Context, d delivery, q asked) {
 	case ctx.Err() != nil: // dropped half-way, so it comes again
 		d.leave()
 	case errors.Is(err, bot.ErrRepeated):
-		d.take(ctx, nil)
+		d.take(ctx)
 	case err != nil:
 		d.leave()
 		c.log.ErrorContext(ctx, "the event was not taken", bot.KeyEvent, q.ev.ID, bot.KeyErr, err)
 	default:
-		d.take(ctx, nil)
+		d.take(ctx)
 		c.posting.add(q.ev.Conversation(), func() {
 			there := c.answer(ctx, &q, reply)
 			done()

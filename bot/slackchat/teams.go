@@ -204,7 +204,7 @@ func (c *Chat) takenOut(data any) task {
 		return task{} // of people, whose tokens the bot has none of
 	}
 	return task{do: func(ctx context.Context, d delivery) {
-		d.take(ctx, nil)
+		d.take(ctx)
 		c.log.WarnContext(ctx, "the workspace took the bot out")
 		if c.gone != nil {
 			c.gone()
