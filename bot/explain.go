@@ -22,7 +22,7 @@ func (a *answer) explain(what string) {
 		rest = nil // the advice; its figures come again with the working
 	}
 	switch weighed := a.result != nil && a.result.Weight.High > 0; {
-	case what == parser.ExplainNumbers && len(a.shown) > 0:
+	case what == parser.ExplainNumbers && len(a.shown) > 0 && !weighed:
 		a.lines = slices.Concat(head, a.shown, a.lines[1:], a.calculator())
 	case what == parser.ExplainAssumed && weighed:
 		a.lines = []string{a.voice.say("Taken for granted, besides %s:", a.piece())}

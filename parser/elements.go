@@ -27,7 +27,8 @@ type reading struct {
 	asks     []*Ask // what must be asked back, in the order of the text
 	fixes    []Fix
 	passed   []Said[string]
-	each     bool // what is told of several pieces is told of each
+	stops    []element // words that end all arithmetic, before anything else is made of them
+	each     bool      // what is told of several pieces is told of each
 
 	obstacle *Said[Obstacle] // what a swing may strike
 	struck   bool            // it is asked whether it does
@@ -64,6 +65,7 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 		}
 	}
 	r.terms(out, run)
+	out.halts()
 	r.figureEights(out)
 	out.otherwise()
 	out.times()
@@ -85,6 +87,16 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 	out.onAnchor()
 	out.surroundings()
 	return out
+}
+
+// halts keeps the words that end all arithmetic: what is read around them
+// takes none of them away.
+func (rd *reading) halts() {
+	for _, e := range rd.elems {
+		if e.term != nil && e.term.stop != "" {
+			rd.stops = append(rd.stops, e)
+		}
+	}
 }
 
 func askAt(k Kind, text string, start, n int) *Ask {

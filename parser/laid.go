@@ -117,14 +117,14 @@ func (rd *reading) drumAside(l *layout) {
 			continue
 		}
 		j := i + 1
-		for rd.at(j).term != nil && !rd.at(j).marked(markOffTree|markBound) && (!rd.at(j).piece() || rd.at(j).marked(markStanding)) {
+		for rd.leadsOn(j) {
 			j++
 		}
 		if j == i+1 || !rd.at(j).marked(markOffTree) {
 			continue
 		}
 		for k := i + 1; k < j; k++ {
-			rd.elems[k].term = &term{} // "tied to" it
+			rd.alter(k, func(t *term) { t.roles = nil }) // "tied to" it
 		}
 		rd.elems[j].term = &term{note: DrumAside}
 		k := j + 1
@@ -151,6 +151,14 @@ func (rd *reading) pieceNamed() bool {
 		named = named || e.piece()
 	}
 	return named
+}
+
+// leadsOn says whether a term only leads from a drum to what it stands at. What
+// is asked about, or ends all, leads nowhere.
+func (rd *reading) leadsOn(i int) bool {
+	e := rd.at(i)
+	return e.term != nil && e.term.ask == "" && e.term.stop == "" && e.term.note == "" &&
+		!e.marked(markOffTree|markBound) && (!e.piece() || e.marked(markStanding))
 }
 
 // plainDrum says whether the words of a match start with the drum itself: "3

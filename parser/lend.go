@@ -26,7 +26,7 @@ func (rd *reading) lend() {
 // angled says whether the words of an element stand behind an angle and
 // nothing else.
 func (e element) angled() bool {
-	if e.term == nil {
+	if e.term == nil || e.marked(markPlace) { // "two trees 30 apart"
 		return false
 	}
 	for _, r := range e.term.roles {

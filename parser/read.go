@@ -89,10 +89,12 @@ func valid(text string) string {
 // unsound wood, a way of rigging that no method here holds for.
 func (rd *reading) stop() *Ask {
 	for _, k := range []Kind{Emergency, PowerLine, Unsound, NoMethod} {
-		for i, e := range rd.elems {
-			if e.term != nil && e.term.stop == k {
+		for _, e := range rd.stops {
+			if e.term.stop == k {
 				return askAt(k, rd.text, e.start, e.end-e.start)
 			}
+		}
+		for i, e := range rd.elems {
 			if k == PowerLine && rd.overhead(i) {
 				return askAt(k, rd.text, e.start, e.end-e.start)
 			}
