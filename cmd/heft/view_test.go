@@ -119,7 +119,7 @@ func TestTheSupervisorsDay(t *testing.T) {
 	answer := l.asks("U0GROUND01", "14 in red oak limb 22 ft, hitched at 35 ft")
 	l.presses(boss, answer, "Show the working", "Calculator")
 	l.presses("U0GROUND01", answer, "In metric", "35.6 cm")
-	l.presses("U0GROUND01", answer, "If it is 40.6 cm", "40.6 cm")
+	l.presses("U0GROUND01", answer, "If it is 40.6 cm", "40.6 cm butt") // at 35.6 cm it already says what 40.6 would weigh
 	l.asks(boss, "rama de roble rojo 14 pulgadas, 22 pies")
 	l.space.OpenHome(boss)
 	l.until("the home tab", func() bool { return l.space.Snapshot().Homes[boss].Hash != "" })
