@@ -58,6 +58,10 @@ func TestWhatComesOfItIsInView(t *testing.T) {
 	c.holds(inView(found(newest + ".desk .head")))
 	c.holds(focused + `.matches("#tickets > li:first-child")`)
 	c.holds(`document.querySelector("#said").textContent.includes("plan on 1,950 lb")`)
+	// What was filled in was sent: a reload does not offer it again.
+	c.do(chromedp.Reload())
+	c.live()
+	c.holds(`document.querySelector("#write").value === "" && document.querySelectorAll("#tickets > li").length === 1`)
 	c.card(2, "draft=2")
 	c.holds(focused + `.matches("#tickets .more textarea") && document.activeElement.value === "what about 16 ft"`)
 	c.holds(inView(focused))

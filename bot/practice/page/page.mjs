@@ -134,6 +134,13 @@ function show(page) {
 
 const read = (html) => new DOMParser().parseFromString(html, "text/html");
 
+// undrafted is the page's address without what it was opened for.
+function undrafted() {
+  const at = new URL(location.href);
+  for (const once of ["note", "at", "draft", "for"]) at.searchParams.delete(once);
+  return at;
+}
+
 async function refresh() {
   again = true;
   if (busy) return;
@@ -141,9 +148,7 @@ async function refresh() {
   try {
     while (again) {
       again = false;
-      const at = new URL(location.href);
-      for (const once of ["note", "at", "draft", "for"]) at.searchParams.delete(once);
-      const answer = await fetch(at);
+      const answer = await fetch(undrafted());
       if (answer.ok) show(read(await answer.text()));
     }
   } catch {
@@ -159,6 +164,7 @@ document.addEventListener("focusout", () => { if (held) setTimeout(refresh); });
 // ticket is for the desk again, and what it did is in view.
 function sent(form, action, page, at, opener) {
   if (action === "/press") pressed = opener;
+  history.replaceState(history.state, "", undrafted()); // a reload does not fill it in again
   if (action !== "/submit") forget(form);
   for (const area of form.querySelectorAll("textarea")) {
     if (action !== "/submit") area.value = action === "/correct" ? area.defaultValue : "";
