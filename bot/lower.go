@@ -2,6 +2,7 @@ package bot
 
 import (
 	"heft/calc"
+	"heft/calc/limits"
 	"heft/calc/rope"
 	"heft/calc/unit"
 	"heft/parser"
@@ -139,6 +140,19 @@ func (a *answer) many() int { return max(1, int(a.question.Count(parser.Alike)))
 func (a *answer) overLimit() (limit string, over bool) {
 	said := a.question.Mass(parser.Limit)
 	return a.voice.atMost(said.Low), said.High > 0 && a.result.Weight.High > said.Low
+}
+
+// tellPastLimit says that the crew's limit is held against the piece alone,
+// where the piece is within it and the block sees more.
+func (a *answer) tellPastLimit() {
+	limit := a.question.Mass(parser.Limit).Low
+	if limit == 0 || a.strain == nil || a.result == nil || a.result.Weight.High == 0 {
+		return
+	}
+	if _, over := a.overLimit(); over || !limits.Above(a.strain.block, limit.Weight()) {
+		return
+	}
+	a.cautions = append(a.cautions, a.voice.say("Your limit of %s is for the piece. The block sees more.", a.voice.atMost(limit)))
 }
 
 // wrapsHead says the wraps to start with, and what becomes of those that the

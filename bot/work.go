@@ -63,6 +63,7 @@ func (a *answer) work() {
 	}
 	a.tellUnused()
 	if a.status == Answered {
+		a.tellPastLimit()
 		a.cautions = append(a.inDoubt(), a.cautions...)
 		a.clearOut()
 	}
