@@ -29,6 +29,17 @@ var (
 	ErrNotYours = errors.New("it is not for this person")
 )
 
+// Reserved is an ErrNotYours that tells whose it is to confirm an answer.
+type Reserved struct{ Arborist string } // as the job names them; empty where it names nobody
+
+func (r *Reserved) Error() string { return ErrNotYours.Error() }
+
+// Named is the arborist, and the words that Declined names them by.
+func (r *Reserved) Named() (who, words string) { return r.Arborist, quote(r.Arborist) }
+
+// Is makes it an ErrNotYours.
+func (r *Reserved) Is(target error) bool { return target == ErrNotYours }
+
 // confirmed are the questions whose answers somebody on site has to stand
 // by, whatever their figures are: what goes up, turns over or moves fast.
 var confirmed = map[parser.Intent]bool{
@@ -119,7 +130,7 @@ func (c *Clerk) MayConfirm(ctx context.Context, workspace, channel, id, user str
 	case err != nil:
 		return e, err
 	case !c.Supervises(user) && !job.arborist(user):
-		return e, ErrNotYours
+		return e, &Reserved{job.Arborist()}
 	case e.Confirmed != nil:
 		return e, ErrConfirmed
 	}
@@ -140,6 +151,15 @@ func (c *Clerk) Standing(ctx context.Context, ev Event) (Entry, bool) {
 		c.Log.ErrorContext(ctx, "the answer was not looked up", KeyEvent, ev.ID, KeyErr, err)
 	}
 	return e, err == nil
+}
+
+// Named is the job's arborist, where the lines name them, and how they do: a
+// carrier knows people by their ids, and shows who it is.
+func (r Reply) Named() (who, words string) {
+	if r.named == "" {
+		return "", ""
+	}
+	return r.named, quote(r.named)
 }
 
 // arborist says whether a person is the one whom the job names. Only the

@@ -185,6 +185,7 @@ type answer struct {
 	tree          tally    // the pieces before this one
 	shown         []string // the working of an answer that tells no weight
 	strain        *strain  // the most that it puts on the gear; nil where it says none
+	named         string   // the job's arborist, where the lines name them
 }
 
 // reply closes the answer: from here on nothing can be taken out of it.
@@ -194,7 +195,7 @@ func (a answer) reply() Reply {
 	}
 	o := a.object()
 	return Reply{status: a.status, voice: a.voice, choices: a.choices, actions: a.actions,
-		lines: a.text(), figures: encode(o), marks: o.marks(), scene: a.scene}
+		lines: a.text(), figures: encode(o), marks: o.marks(), scene: a.scene, named: a.named}
 }
 
 // text is every line but the reminder: the headline, what it kept, what is

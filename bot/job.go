@@ -116,6 +116,7 @@ func (ev Event) mayName(said parser.Question) bool {
 // whoNames says who may name the job's arborist.
 func (a *answer) whoNames(ev Event) string {
 	if named := ev.Job.Arborist(); named != "" {
+		a.named = named
 		return a.voice.say("The arborist of this job is %s: only they or a supervisor change that. The job is as it was.", quote(named))
 	}
 	return a.voice.say("Nobody names themselves the arborist: a supervisor does, or somebody else here. The job is as it was.")
@@ -218,6 +219,7 @@ func (a *answer) jobWords(j Job) []string {
 	}
 	if f.Arborist != nil {
 		out = append(out, v.say("arborist %s", quote(f.Arborist.Value)))
+		a.named = f.Arborist.Value
 	}
 	return out
 }

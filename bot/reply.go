@@ -30,6 +30,7 @@ type Reply struct {
 	figures json.RawMessage // the object that scripts read, without its text
 	marks   marks           // what figures says for those who look after the reply
 	scene   *Scene          // what a picture shows
+	named   string          // the job's arborist, where the lines name them
 
 	confirmed *Confirmation // who stands by it, on site
 	unlogged  bool          // the journal does not hold it

@@ -5,7 +5,7 @@ package bot
 // unit; the same scene is drawn the same way each time.
 type Scene struct {
 	Title   string   // what the piece was taken to be, and what is done with it
-	Plan    string   // the weight to plan on; empty where the set-up is refused
+	Plan    string   // the first figure of the answer; empty where the set-up is refused
 	Verdict string   // a word or two in capitals, or empty
 	Asked   bool     // it is drawn only when asked for: the words are enough
 	Refused bool     // the verdict is that it must not be done so

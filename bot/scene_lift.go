@@ -81,7 +81,7 @@ func liftScene(v speaker, p pictured, l tackle.Lift, r tackle.Result, hitch unit
 	h := newHung(p, hitch, part)
 	out := &Scene{
 		Title: v.say("%s, lifted on %s:1", p.Name, count(l.Parts)),
-		Plan:  p.plan(v), Verdict: v.verdictWord(r.Verdict),
+		Plan:  v.say("Pull %s", v.pull(r.Haul)), Verdict: v.verdictWord(r.Verdict),
 		Notes: []string{v.say("%s:1 gives %s to 1. Stop before the blocks meet.", count(l.Parts), trimmed(down1(r.Actual), 1))},
 	}
 	hands := Point{max(0.26*h.shown, h.tip.X+0.1*h.shown), 0.6 * crown}

@@ -30,7 +30,7 @@ func raiseScene(v speaker, p pictured, s hinge.Setup, r hinge.Raising) *Scene {
 		d.shortened(out, v, s)
 		return out
 	}
-	out.Plan = p.plan(v)
+	out.Plan = v.say("Pull %s", v.pull(r.Lift.Haul))
 	d.gap(out, v)
 	d.shortened(out, v, s)
 	d.loads(out, v, p, s, r)

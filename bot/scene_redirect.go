@@ -12,13 +12,11 @@ import (
 // other: their lengths do not matter to the loads, and were not said.
 func redirectScene(v speaker, p pictured, c redirect.Chain, loads []redirect.Load, names []string) *Scene {
 	out := &Scene{Title: v.say("%s, rope redirected", p.Name), Bar: v.notToScale()}
-	if p.Weight > 0 {
-		out.Plan = p.plan(v)
-	}
-	var most unit.Force
+	var most, block unit.Force
 	for _, l := range loads {
-		most = max(most, l.Force, l.In)
+		most, block = max(most, l.Force, l.In), max(block, l.Force)
 	}
+	out.Plan = v.say("Block %s held", v.load(block))
 	at := Point{}
 	hang := at.plus(sideways(c.From))
 	path := []Point{hang, at}

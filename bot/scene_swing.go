@@ -11,11 +11,10 @@ import (
 func swingScene(v speaker, p pictured, s swing.Setup, w swing.Swing) *Scene {
 	d := newSwung(p, s, w)
 	out := &Scene{
-		Title: v.say("%s, swung on a line", p.Name), Plan: p.plan(v),
-		Refused: w.Gap != nil && *w.Gap < 0, Bar: v.barFor(d.right - d.left),
+		Title: v.say("%s, swung on a line", p.Name), Refused: w.Gap != nil && *w.Gap < 0, Bar: v.barFor(d.right - d.left),
 	}
 	if out.Refused {
-		out.Plan, out.Verdict = "", v.word("DO NOT")
+		out.Verdict = v.word("DO NOT")
 	}
 	d.surroundings(out, s)
 	d.swept(out, s)
@@ -28,11 +27,24 @@ func swingScene(v speaker, p pictured, s swing.Setup, w swing.Swing) *Scene {
 	if w.Askew.Line > pull.Line {
 		pull = w.Askew
 	}
+	out.Plan = v.swinging(s, w, pull)
 	at := Point{0, d.block.Y - d.line}
 	out.load(v.say("Line up to\n%s", v.load(pull.Line)), 1, at.plus(Point{0.05 * d.height, 0}), Point{0, 1})
 	out.load(v.say("Block up to\n%s", v.load(pull.Block)), 1, d.block.plus(Point{-0.06 * d.height, 0}), down)
 	out.Notes = []string{v.word("Nobody in the whole sweep: it comes back.")}
 	return out
+}
+
+// swinging is what is asked first of a swing: how much room is left, or how
+// hard it pulls.
+func (s speaker) swinging(of swing.Setup, w swing.Swing, pull swing.Pull) string {
+	switch {
+	case w.Gap == nil:
+		return s.say("Line up to %s", s.load(pull.Line))
+	case of.Hung == 0:
+		return s.say("Clears by %s less its length", s.alongDown(*w.Gap))
+	}
+	return s.say("Clears by %s", s.alongDown(*w.Gap))
 }
 
 // swung is the geometry of a swing, in metres above the ground, the block at

@@ -54,9 +54,12 @@ func oneLine(words string) string {
 
 // Declined says to one person why an answer was not confirmed.
 func (v Voice) Declined(err error, e Entry) string {
+	var reserved *Reserved
 	switch {
+	case errors.As(err, &reserved) && reserved.Arborist != "":
+		return v.s.say("Only the arborist, %s, or a supervisor confirms that.", quote(reserved.Arborist))
 	case errors.Is(err, ErrNotYours):
-		return v.s.word("Only the arborist named for this channel or a supervisor can confirm that. “What's the job?” shows who that is.")
+		return v.s.word("Only a supervisor confirms that here: no arborist is named. Name one like “job: arborist Dana”.")
 	case errors.Is(err, ErrConfirmed) && e.Confirmed != nil:
 		return v.s.say("It is confirmed already, by %s.", "@"+e.Confirmed.User)
 	case errors.Is(err, ErrChanged), errors.Is(err, ErrNotLogged):

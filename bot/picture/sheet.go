@@ -39,7 +39,7 @@ func (o *sheet) write(words string, at pt, size float64, bold bool, colour colou
 	return at.plus(pt{0, size * 1.28})
 }
 
-// head sets the title, the weight to plan on and the verdict on a dark band,
+// head sets the title, the first figure and the verdict on a dark band,
 // and returns where the band ends.
 func (o *sheet) head(s *bot.Scene) float64 {
 	band := len(o.shapes)

@@ -46,14 +46,14 @@ var dressed = regexp.MustCompile("[*_~`@#]|:[A-Za-z0-9_+'-]+:|^>|://")
 func blocks(reply bot.Reply, id string, private bool) []slack.Block {
 	head := reply.Headline()
 	rest := strings.Split(strings.TrimPrefix(strings.TrimPrefix(reply.Text(), head), "\n"), "\n")
-	out := []slack.Block{slack.NewSectionBlock(bold(head), nil, nil)}
+	out := []slack.Block{slack.NewSectionBlock(called(reply, head, bold), nil, nil)}
 	if user, line := reply.ConfirmedBy(); line > 0 {
 		out = append(out, slack.NewContextBlock("", naming(rest[line-1], user)))
 		rest = slices.Delete(rest, line-1, line)
 	}
 	last := len(rest) - 1
 	for _, text := range sections(rest[:last]) {
-		out = append(out, slack.NewSectionBlock(plain(text), nil, nil))
+		out = append(out, slack.NewSectionBlock(called(reply, text, plain), nil, nil))
 	}
 	out = append(out, slack.NewContextBlock("", plain(rest[last])))
 	seen := mark(reply)
@@ -78,6 +78,28 @@ func naming(line, user string) *slack.TextBlockObject {
 	}
 	text := strings.Replace(slackutilsx.EscapeMessage(line), "@"+user, "<@"+user+">", 1)
 	return slack.NewTextBlockObject(slack.MarkdownType, text, false, true)
+}
+
+// person is how the platform numbers people.
+var person = regexp.MustCompile(`^[UW][A-Z0-9]{4,20}$`)
+
+// called is text in which the arborist of the job is named as the platform
+// names them, who hears that way that it is they; else as it is set otherwise.
+func called(reply bot.Reply, text string, otherwise func(string) *slack.TextBlockObject) *slack.TextBlockObject {
+	if text, who := byID(text, reply); who != "" {
+		return naming(text, who)
+	}
+	return otherwise(text)
+}
+
+// byID puts an @ and the platform's number of somebody for the words that
+// name them, where they are known by one.
+func byID(text string, of interface{ Named() (who, words string) }) (named, who string) {
+	who, words := of.Named()
+	if !person.MatchString(who) || !strings.Contains(text, words) {
+		return text, ""
+	}
+	return strings.Replace(text, words, "@"+who, 1), who
 }
 
 func plain(text string) *slack.TextBlockObject {

@@ -3,6 +3,7 @@ package slackchat
 import (
 	"context"
 	"encoding/json"
+	"errors"
 	"strings"
 	"time"
 
@@ -42,11 +43,15 @@ func (c *Chat) confirming(self identity, data slack.InteractionCallback, act *sl
 // decline says to one person why nothing was confirmed.
 func (c *Chat) decline(ctx context.Context, to standing, user string, e bot.Entry, why error) {
 	c.log.InfoContext(ctx, "not confirmed", bot.KeyEvent, to.ID, bot.KeyErr, why)
-	first := ""
+	text, other := e.Voice().Declined(why, e), ""
 	if e.Confirmed != nil {
-		first = e.Confirmed.User
+		other = e.Confirmed.User
 	}
-	c.whisper(ctx, to, user, e.Voice().Declined(why, e), first)
+	var reserved *bot.Reserved
+	if errors.As(why, &reserved) {
+		text, other = byID(text, reserved)
+	}
+	c.whisper(ctx, to, user, text, other)
 }
 
 // confirmForm asks for a note.

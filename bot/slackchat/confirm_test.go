@@ -39,7 +39,7 @@ func (r *rig) whispered(channel, user string) []string {
 	var out []string
 	for _, m := range r.Messages(channel) {
 		if m.For == user {
-			out = append(out, m.Shown())
+			out = append(out, read(m))
 		}
 	}
 	return out
@@ -51,7 +51,11 @@ func TestConfirmedOnSite(t *testing.T) { bothWays(t, confirmedOnSite) }
 
 func confirmedOnSite(t *testing.T, via way) {
 	r := supervised(t, standin.Options{}, via).run()
-	r.settled(r.ask(standin.Yard, "job: arborist <@"+dana+">, limit 3,000 lb"))
+	kept := r.ask(standin.Yard, "job: arborist <@"+dana+">, limit 3,000 lb")
+	if got := read(r.answered(kept)); !strings.Contains(got, "arborist <@"+dana+">") {
+		t.Errorf("the arborist is not named as the platform names her:\n%s", got)
+	}
+	r.settled(kept)
 	for _, c := range []struct{ user, note, question string }{
 		{dana, "", seen},
 		{dana, "two <!here> *slings*\non the stem", "600 lb log, swing it, 20 ft of line out, 8 ft to the side"},
@@ -95,11 +99,12 @@ func nobodyElseConfirms(t *testing.T, via way) {
 	for _, c := range []struct {
 		user string
 		at   standin.Message
-	}{{crew, answer}, {"U0CREW0002", answer}, {dana, other}} {
+		want string
+	}{{crew, answer, "Only the arborist, <@" + dana + ">, or"}, {"U0CREW0002", answer, "<@" + dana + ">"}, {dana, other, "no arborist is named"}} {
 		r.press(c.user, c.at, confirmIt)
 		r.await(func() bool { return len(r.whispered(c.at.Channel, c.user)) == 1 })
-		if got := r.whispered(c.at.Channel, c.user)[0]; !strings.Contains(got, "arborist") || strings.ContainsAny(got, "0123456789") {
-			t.Errorf("%s reads %q", c.user, got)
+		if got := r.whispered(c.at.Channel, c.user)[0]; !strings.Contains(got, c.want) || strings.Contains(got, "lb") {
+			t.Errorf("%s reads %q, not %q", c.user, got, c.want)
 		}
 		if _, open := r.Snapshot().Modals[c.user]; open {
 			t.Errorf("%s was shown the form", c.user)

@@ -108,7 +108,7 @@ func TestConfirmingByHand(t *testing.T) {
 	c.sees("#first", "El número 7 se apoya en 4 y 5. Aquí está listo el número 4")
 	c.holds(inView(found("#first")))
 	c.do(chromedp.KeyEvent("\r"))
-	c.sees(newest+".desk .head", "arborista “Inge”")
+	c.sees(newest+".desk .head", "arborista @Inge")
 	c.card(7, "draft=5")
 	c.do(chromedp.KeyEvent("\r"))
 	c.sees(newest+".desk .head", "hay que jalar")

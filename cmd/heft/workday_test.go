@@ -140,9 +140,9 @@ func (c *crew) lift() {
 	c.holds(`document.querySelector("#said").textContent.split("Desk: ").length === 2`) // the answer is read out, its picture not over again
 	c.as("groundworker")
 	c.taps(newest+"button", "Confirmed on site")
-	c.sees(newest+".slip.private", "Only the arborist named")
+	c.sees(newest+".slip.private", "Only the arborist, @Inge, or a supervisor")
 	c.as("climber")
-	c.lacks("Only the arborist named")
+	c.lacks("Only the arborist, ")
 	c.as("arborist")
 	c.taps(newest+"button", "Confirmed on site")
 	c.sees("#modal dialog[open]", "A note")
