@@ -33,6 +33,7 @@ type sheet struct {
 	Unfold  bool
 	Newest  int // how many hang unfolded
 	Lessons []try
+	Next    string // the number of the lesson to go to; empty after the last
 	Draft   string
 	First   string // why something else is filled in than what was tapped
 	Note    string
@@ -120,6 +121,7 @@ type builder struct {
 	steps []step
 	users map[string]standin.User
 	zone  *time.Location
+	next  int // the lesson to go to
 }
 
 // who is the name of a user.

@@ -16,7 +16,13 @@ func (p *page) lesson(w http.ResponseWriter, r *http.Request) {
 		http.NotFound(w, r)
 		return
 	}
-	http.Redirect(w, r, p.builder(r).way(n-1), http.StatusSeeOther)
+	b := p.builder(r)
+	next := n - 1
+	if _, missing := b.basis(lessons[next]); missing < 0 {
+		next = n
+	}
+	p.next.Store(int32(next))
+	http.Redirect(w, r, b.way(n-1), http.StatusSeeOther)
 }
 
 // way is the address at which a lesson is done, down to the field that is

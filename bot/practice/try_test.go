@@ -54,6 +54,9 @@ func TestEveryLessonLandsOnWhatItFilled(t *testing.T) {
 			}
 		}
 	}
+	if page, _ := r.lands("/try/10?lang=es"); strings.Contains(page, `class="next"`) {
+		t.Error("there is a lesson after the tenth")
+	}
 	for _, card := range []string{"/try/0", "/try/11", "/try/x"} {
 		if resp, _ := r.get(card); resp.StatusCode != http.StatusNotFound {
 			t.Errorf("%s: %d", card, resp.StatusCode)
@@ -65,11 +68,14 @@ func TestEveryLessonLandsOnWhatItFilled(t *testing.T) {
 // since; before that, the first is filled in.
 func TestTheFollowUpLandsUnderItsTicket(t *testing.T) {
 	r := open(t, nil)
+	if _, page := r.get("/?lang=es"); !strings.Contains(page, `href="/try/1?lang=es">Sigue: 1 de 10<`) {
+		t.Error("the page does not say where to begin")
+	}
 	page, tag := r.lands("/try/2?lang=en")
 	if !strings.Contains(tag, ">14 in red oak limb 22 ft, hitched at 35 ft") {
 		t.Errorf("lands on %s", tag)
 	}
-	r.want(seen(page), "Number 2 builds on 1. Number 1 is filled in here: send it first, then tap number 2 again.")
+	r.want(seen(page), "Number 2 builds on 1. Number 1 is filled in here: send it first, then tap number 2 again.", "Next to try: 2 of 10")
 	for _, ask := range []string{"14 in red oak limb 22 ft, hitched at 35 ft", "something else", "3", "4", "5", "6", "7"} {
 		m := r.space.Say(mill, rosa, r.space.Mention()+" "+ask)
 		r.call("chat.postMessage", "channel", mill, "thread_ts", m.TS, "text", "Plan on it.")

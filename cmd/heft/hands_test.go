@@ -147,6 +147,24 @@ func TestConfirmingByHand(t *testing.T) {
 	c.sees(newest+".desk .context", "Confirmado en el sitio por")
 	c.holds(`document.querySelector("#said").textContent.includes("Confirmado en el sitio por")`)
 	c.holds(inView(found(newest+".desk .context:has(.name)")) + ` && document.activeElement !== document.body`)
+	c.holds(inView(found(newest + ".desk .head"))) // what was confirmed stands over who did
+	c.leave()
+}
+
+// What is asked back stands on the screen with all its buttons, the box is
+// left, and the next of the ten is at hand.
+func TestChoicesAreInView(t *testing.T) {
+	c := atPhone(t)
+	c.do(chromedp.Navigate(c.url + "try/3?lang=en"))
+	c.live()
+	c.do(chromedp.KeyEvent("\r"))
+	c.sees(newest+".desk .head", "Which maple?")
+	const last = `[...document.querySelectorAll("#tickets button")].find(e => e.textContent === "any maple")`
+	c.holds(inView(last))
+	c.holds(inView(found(newest + ".desk .head")))
+	c.holds(found(".you .next") + `.textContent === "Next to try: 4 of 10"`)
+	c.do(chromedp.Evaluate[chromedp.Void](`void document.querySelector(".you .next").click()`))
+	c.holds(focused + `.id === "write" && document.activeElement.value.startsWith("job: site")`)
 	c.leave()
 }
 

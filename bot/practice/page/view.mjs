@@ -8,12 +8,22 @@ function clear(e) {
   return head.top >= Math.max(0, Math.min(top, innerHeight / 2)) && head.bottom <= (window.visualViewport?.height ?? innerHeight);
 }
 
-// bring scrolls something into view that is not.
+// whole says whether all of something is on the screen.
+function whole(e) {
+  const box = e.getBoundingClientRect();
+  const top = document.querySelector(".you").getBoundingClientRect().bottom;
+  return box.top >= Math.max(0, Math.min(top, innerHeight / 2)) && box.bottom <= innerHeight;
+}
+
+// bring scrolls something into view that is not: of a line of an answer, as
+// much of the answer as the screen holds, with its buttons.
 export function bring(e) {
   for (let folded = e.closest("details:not([open])"); folded; folded = folded.parentElement.closest("details:not([open])")) {
     if (folded !== e) folded.open = true;
   }
-  if (!clear(e)) e.scrollIntoView({ block: e.offsetHeight < innerHeight / 2 ? "nearest" : "start" });
+  const all = e.matches(".head, h4, .body, .context") ? e.closest(".thread > li") ?? e : e;
+  if (clear(e) && (all === e || whole(all))) return;
+  all.scrollIntoView({ block: all.offsetHeight < innerHeight / 2 ? "nearest" : "start" });
 }
 
 // settle puts the focus on something, and brings it into view.
