@@ -82,9 +82,9 @@ func (d *Desk) takeJob(a *answer, ev Event, text string, ask *parser.Ask) {
 	case ev.Bound && !ev.mayName(said):
 		a.refuse(a.whoNames(ev))
 	case said.Clear && (Job{said}).empty():
-		a.noJob(a.voice.say("Job cleared: nothing is kept for this channel."))
+		a.noJob(a.voice.say("Job cleared: nothing is kept here."))
 	case (Job{said}).empty() && ev.Job.empty():
-		a.noJob(a.voice.say("No job is kept for this channel."))
+		a.noJob(a.voice.say("No job is kept here."))
 	case (Job{said}).empty():
 		a.tellJob(ev.Job, func(facts string) string { return a.voice.say("The job here: %s.", facts) })
 	default:
@@ -93,7 +93,7 @@ func (d *Desk) takeJob(a *answer, ev Event, text string, ask *parser.Ask) {
 			was = Job{}
 		}
 		a.note(was, said)
-		a.tellJob(was.with(said), func(facts string) string { return a.voice.say("Kept for this channel: %s.", facts) })
+		a.tellJob(was.with(said), func(facts string) string { return a.voice.say("Kept for this job: %s.", facts) })
 	}
 }
 

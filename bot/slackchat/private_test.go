@@ -96,7 +96,7 @@ func aJobSaidInPrivateIsToldToAll(t *testing.T, via way) {
 	r := whole(t, via).run()
 	r.command(standin.Yard, crew, "job: limit 600 lb")
 	r.await(func() bool { return len(r.posted(standin.Yard)) == 1 })
-	if got := r.posted(standin.Yard)[0].Shown(); !strings.Contains(got, "Kept for this channel") {
+	if got := r.posted(standin.Yard)[0].Shown(); !strings.Contains(got, "Kept for this job") {
 		t.Errorf("the channel reads %q", got)
 	}
 }

@@ -118,7 +118,7 @@ func TestAWorkingDay(t *testing.T) {
 func (c *crew) morning() {
 	c.Helper()
 	c.as("supervisor")
-	c.asks("job: site Quarry Road, limit 2,000 lb, arborist @inge", "Kept for this channel: “Quarry Road”, limit 2,000 lb")
+	c.asks("job: site Quarry Road, limit 2,000 lb, arborist @inge", "Kept for this job: “Quarry Road”, limit 2,000 lb")
 	c.as("groundworker")
 	c.asks("maple limb 12 in 15 ft", "Which maple?")
 	c.taps(newest+"button", "silver maple")
@@ -202,7 +202,7 @@ func TestTheJobOutlivesTheProgram(t *testing.T) {
 	r := rehearsing(t, "--journal", kept)
 	form := url.Values{"who": {"supervisor"}, "job": {quarry}, "lang": {"en"}, "desk": {"1"}, "text": {"job: limit 600 lb, arborist @inge"}}
 	at := r.sends(ctx, "say", form)
-	r.until(ctx, at, func(page string) bool { return strings.Contains(page, "Kept for this channel") })
+	r.until(ctx, at, func(page string) bool { return strings.Contains(page, "Kept for this job") })
 	r.end()
 	r = rehearsing(t, "--journal", kept)
 	form.Set("text", "14 in red oak limb 22 ft, hitched at 35 ft")
