@@ -95,7 +95,8 @@ func (d swung) swept(out *Scene, s swing.Setup) {
 	bottom := Point{0, d.height - d.line}
 	out.add(Later, "", stick(bottom, plumb, d.piece(), d.butt, d.taper*d.butt)...)
 	out.rope(Lately, 1, bottom, d.block)
-	out.add(Sweep, "", arc(d.block, d.line+d.hung, plumb+s.Start, plumb-s.Start)...)
+	sweep := arc(d.block, d.line+d.hung, plumb+s.Start, plumb-s.Start)
+	out.add(Sweep, "", append(sweep, Point{-d.reach, d.tie.Y})...) // flung up flat as it stops
 	out.add(Wood, "", stick(d.tie, plumb, d.piece(), d.butt, d.taper*d.butt)...)
 	out.rope(Rope, 1, d.tie, d.block)
 	out.add(Block, "", d.block)
@@ -110,7 +111,7 @@ func (d swung) distances(out *Scene, v speaker, s swing.Setup, w swing.Swing) {
 		out.add(Gap, v.say("%s\nto the ground", v.alongDown(*w.Lowest)), Point{x, 0}, Point{x, float64(*w.Lowest)})
 	}
 	y := -0.15 * d.height
-	out.add(Gap, v.say("Reaches %s", v.alongUp(w.Reach)), Point{-d.reach, y}, Point{0, y})
+	out.add(Gap, v.say("Reaches %s out", v.alongUp(w.Reach)), Point{-d.reach, y}, Point{0, y})
 	switch {
 	case w.Gap == nil:
 	case *w.Gap < 0:

@@ -57,9 +57,9 @@ func (v Voice) Declined(err error, e Entry) string {
 	var reserved *Reserved
 	switch {
 	case errors.As(err, &reserved) && reserved.Arborist != "":
-		return v.s.say("Only the arborist, %s, or a supervisor confirms that.", quote(reserved.Arborist))
+		return v.s.say("Not confirmed. Only the arborist, %s, or a supervisor confirms that.", quote(reserved.Arborist))
 	case errors.Is(err, ErrNotYours):
-		return v.s.word("Only a supervisor confirms that here: no arborist is named. Name one like “job: arborist Dana”.")
+		return v.s.word("Not confirmed. Only a supervisor confirms that here: no arborist is named. Name one like “job: arborist Dana”.")
 	case errors.Is(err, ErrConfirmed) && e.Confirmed != nil:
 		return v.s.say("It is confirmed already, by %s.", "@"+e.Confirmed.User)
 	case errors.Is(err, ErrChanged), errors.Is(err, ErrNotLogged):

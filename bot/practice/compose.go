@@ -25,9 +25,7 @@ func (b *builder) sheet() *sheet {
 			Follows: l.Follows, Tap: l.Tap, To: "/try/" + strconv.Itoa(i+1) + "?lang=" + b.place.Lang,
 		})
 	}
-	if b.next < len(lessons) {
-		s.Next = strconv.Itoa(b.next + 1)
-	}
+	s.Next = b.next()
 	if b.place.Front {
 		s.Home = b.blocks(b.snap.Homes[b.role.User].Blocks, target{View: b.snap.Homes[b.role.User].ID})
 		return s

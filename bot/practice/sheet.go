@@ -33,7 +33,7 @@ type sheet struct {
 	Unfold  bool
 	Newest  int // how many hang unfolded
 	Lessons []try
-	Next    string // the number of the lesson to go to; empty after the last
+	Next    link // to the lesson at hand, or the one after it
 	Draft   string
 	First   string // why something else is filled in than what was tapped
 	Note    string
@@ -121,7 +121,8 @@ type builder struct {
 	steps []step
 	users map[string]standin.User
 	zone  *time.Location
-	next  int // the lesson to go to
+	days  bool // a day sheet is offered
+	at    int  // the lesson that was last gone to, counted from one
 }
 
 // who is the name of a user.

@@ -5,6 +5,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+
+	"heft/bot/standin"
 )
 
 // lesson leads to where one of the questions to try is asked, as it is when
@@ -16,13 +18,45 @@ func (p *page) lesson(w http.ResponseWriter, r *http.Request) {
 		http.NotFound(w, r)
 		return
 	}
-	b := p.builder(r)
-	next := n - 1
-	if _, missing := b.basis(lessons[next]); missing < 0 {
-		next = n
+	p.at.Store(int32(n))
+	http.Redirect(w, r, p.builder(r).way(n-1), http.StatusSeeOther)
+}
+
+// next leads to the lesson that one is at until its words are sent, then to
+// the one after it, and behind the last to the day sheet.
+func (b *builder) next() link {
+	n, say := b.at, "try.now"
+	if n == 0 || b.done(n-1) {
+		n, say = n+1, "try.next"
 	}
-	p.next.Store(int32(next))
-	http.Redirect(w, r, b.way(n-1), http.StatusSeeOther)
+	switch {
+	case n > len(lessons) && !b.days:
+		return link{}
+	case n > len(lessons):
+		of := b.place
+		of.Who, of.Front = "supervisor", false
+		return link{Name: b.Say("try.last"), To: "/day?" + of.Query()}
+	}
+	return link{Name: b.Say(say, strconv.Itoa(n)), To: "/try/" + strconv.Itoa(n) + "?lang=" + b.place.Lang}
+}
+
+// done says whether a lesson's words were sent; of a button it is enough that
+// what it stands under is there.
+func (b *builder) done(i int) bool {
+	l := lessons[i]
+	if l.Tap {
+		_, missing := b.basis(l)
+		return missing < 0
+	}
+	return slices.ContainsFunc(b.snap.Messages[jobs[l.Job]], func(m standin.Message) bool {
+		return m.User == roles[l.Role].User && m.For == "" && b.asks(i, m)
+	})
+}
+
+// asks says whether a message is a lesson's question, in any language.
+func (b *builder) asks(i int, m standin.Message) bool {
+	text := entities.Replace(b.unmentioned(strings.TrimSpace(strings.ReplaceAll(m.Text, b.mention(), ""))))
+	return slices.ContainsFunc([]texts{english, spanish}, func(t texts) bool { return strings.EqualFold(text, t.lesson(i, "ask")) })
 }
 
 // way is the address at which a lesson is done, down to the field that is
@@ -78,8 +112,7 @@ func (b *builder) asked(i int) []string {
 		if m.BotID != "" || m.For != "" || m.Thread() != m.TS {
 			continue
 		}
-		text := entities.Replace(b.unmentioned(strings.TrimSpace(strings.ReplaceAll(m.Text, b.mention(), ""))))
-		if slices.ContainsFunc([]texts{english, spanish}, func(t texts) bool { return strings.EqualFold(text, t.lesson(i, "ask")) }) {
+		if b.asks(i, m) {
 			list = append(list, m.TS)
 		}
 	}

@@ -1,7 +1,9 @@
 package practice_test
 
 import (
+	"context"
 	"fmt"
+	"io"
 	"net/http"
 	"strings"
 	"testing"
@@ -42,7 +44,7 @@ func (r *rig) lands(card string) (page, tag string) {
 }
 
 func TestEveryLessonLandsOnWhatItFilled(t *testing.T) {
-	r := open(t, nil)
+	r := open(t, func(context.Context, io.Writer) error { return nil })
 	for lang, asks := range map[string]map[int]string{
 		"en": {1: "14 in red oak limb", 3: "maple limb", 4: "job: site", 5: "stand it up", 8: "will it clear?", 9: "power line", 10: "rama de roble"},
 		"es": {1: "rama de roble rojo", 3: "rama de arce", 4: "trabajo: sitio", 5: "pararla", 8: "¿lo libra?", 9: "cable de luz", 10: "14 in red oak"},
@@ -54,9 +56,20 @@ func TestEveryLessonLandsOnWhatItFilled(t *testing.T) {
 			}
 		}
 	}
-	if page, _ := r.lands("/try/10?lang=es"); strings.Contains(page, `class="next"`) {
-		t.Error("there is a lesson after the tenth")
+	// The line on top says which of the ten is at hand, and what comes then.
+	next := func(page, to, words string) {
+		t.Helper()
+		if !strings.Contains(page, `class="next" href="`+to+`">`+words+`</a>`) {
+			t.Errorf("the page does not lead to %s by %q:\n%s", to, words, page)
+		}
 	}
+	page, _ := r.lands("/try/10?lang=es")
+	next(page, "/try/10?lang=es", "Ahora: 10 de 10")
+	r.space.Say(mill, "U0TEO00002", r.space.Mention()+" "+"14 in red oak limb 22 ft, hitched at 35 ft")
+	_, page = r.get("/?lang=es")
+	next(page, "/day?job=C0MILLLANE&amp;lang=es&amp;who=supervisor", "Por último: la hoja del día")
+	page, _ = r.lands("/try/3?lang=en")
+	next(page, "/try/3?lang=en", "Now: 3 of 10")
 	for _, card := range []string{"/try/0", "/try/11", "/try/x"} {
 		if resp, _ := r.get(card); resp.StatusCode != http.StatusNotFound {
 			t.Errorf("%s: %d", card, resp.StatusCode)
@@ -68,14 +81,14 @@ func TestEveryLessonLandsOnWhatItFilled(t *testing.T) {
 // since; before that, the first is filled in.
 func TestTheFollowUpLandsUnderItsTicket(t *testing.T) {
 	r := open(t, nil)
-	if _, page := r.get("/?lang=es"); !strings.Contains(page, `href="/try/1?lang=es">Sigue: 1 de 10<`) {
+	if _, page := r.get("/?lang=es"); !strings.Contains(page, `href="/try/1?lang=es">Siguiente: 1 de 10<`) {
 		t.Error("the page does not say where to begin")
 	}
 	page, tag := r.lands("/try/2?lang=en")
 	if !strings.Contains(tag, ">14 in red oak limb 22 ft, hitched at 35 ft") {
 		t.Errorf("lands on %s", tag)
 	}
-	r.want(seen(page), "Number 2 builds on 1. Number 1 is filled in here: send it first, then tap number 2 again.", "Next to try: 2 of 10")
+	r.want(seen(page), "Number 2 builds on 1. Number 1 is filled in here: send it first, for everybody, then tap number 2 again.", "Now: 2 of 10")
 	for _, ask := range []string{"14 in red oak limb 22 ft, hitched at 35 ft", "something else", "3", "4", "5", "6", "7"} {
 		m := r.space.Say(mill, rosa, r.space.Mention()+" "+ask)
 		r.call("chat.postMessage", "channel", mill, "thread_ts", m.TS, "text", "Plan on it.")
@@ -103,7 +116,7 @@ func TestButtonsComeAfterWhatTheyStandUnder(t *testing.T) {
 		}
 		r.want(seen(page), words)
 	}
-	fills("/try/6?lang=en", ">job: site Quarry Road", "Number 6 builds on 4 and 5. Number 4 is filled in here: send it first, then tap number 6 again.")
+	fills("/try/6?lang=en", ">job: site Quarry Road", "Number 6 builds on 4 and 5. Number 4 is filled in here: send it first, for everybody, then tap number 6 again.")
 	r.space.Say(quarry, "U0SAM00004", r.space.Mention()+" trabajo: sitio Camino de la Cantera, límite 2,000 libras, arborista <@U0INGE0003>")
 	fills("/try/7?lang=es", ">rama de roble rojo de 10 pulgadas", "El número 7 se apoya en 4 y 5. Aquí está listo el número 5")
 	lift := r.space.Say(quarry, teo, r.space.Mention()+" red oak limb 10 in 20 ft, stand it up on a 2:1, tied 12 ft from the cut, block 20 ft above the cut, 20° above horizontal")

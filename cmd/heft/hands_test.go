@@ -162,7 +162,7 @@ func TestChoicesAreInView(t *testing.T) {
 	const last = `[...document.querySelectorAll("#tickets button")].find(e => e.textContent === "any maple")`
 	c.holds(inView(last))
 	c.holds(inView(found(newest + ".desk .head")))
-	c.holds(found(".you .next") + `.textContent === "Next to try: 4 of 10"`)
+	c.holds(found(".you .next") + `.textContent === "Next to try: 4 of 10"`) // it said "Now: 3 of 10" until then
 	c.do(chromedp.Evaluate[chromedp.Void](`void document.querySelector(".you .next").click()`))
 	c.holds(focused + `.id === "write" && document.activeElement.value.startsWith("job: site")`)
 	c.leave()

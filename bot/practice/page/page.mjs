@@ -128,6 +128,7 @@ function show(page) {
   held = false;
   modal(page);
   take(document.getElementById("home"), page.getElementById("home"));
+  take(document.getElementById("next"), page.getElementById("next"));
   const list = document.getElementById("tickets");
   if (list && page.getElementById("tickets")) tickets(list, page);
 }
