@@ -92,8 +92,12 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 // halts keeps the words that end all arithmetic: what is read around them
 // takes none of them away.
 func (rd *reading) halts() {
-	for _, e := range rd.elems {
+	for i, e := range rd.elems {
 		if e.term != nil && e.term.stop != "" {
+			rd.stops = append(rd.stops, e)
+		}
+		if rd.fallen(i) {
+			e.term = &term{stop: Emergency}
 			rd.stops = append(rd.stops, e)
 		}
 	}

@@ -1,5 +1,7 @@
 package parser
 
+import "slices"
+
 // Some numbers go without a unit because another just told it, or because only
 // one is told there.
 
@@ -12,6 +14,7 @@ func (rd *reading) lend() {
 		}
 		next := rd.at(rd.past(i+1, +1, markAt|markWhere|markArticle))
 		switch {
+		case rd.at(i - 1).leadsTo(People): // "somos dos, punta 6 pulgadas"
 		case next.angled() && e.fig.low >= 1 && e.fig.high <= 180:
 			e.fig.unit, e.fig.dim = degree, dimAngle
 		case next.plays(TipDiameter) || next.plays(ButtDiameter) || next.plays(MidDiameter):
@@ -21,6 +24,12 @@ func (rd *reading) lend() {
 			}
 		}
 	}
+}
+
+// leadsTo says whether the words of an element take the number behind them for
+// the field.
+func (e element) leadsTo(f Field) bool {
+	return slices.ContainsFunc(e.term.rolesOf(f), func(r role) bool { return r.side&after != 0 })
 }
 
 // angled says whether the words of an element stand behind an angle and

@@ -47,6 +47,14 @@ type term struct {
 	count     float64 // people, where the words say how many: "by myself"
 	tons      float64 // where the words say how many, and a ton is several masses: "half a ton"
 	each      bool    // of several pieces: "each", "apiece"
+	others    bool    // people besides who speaks
+	andSelf   bool    // who speaks, before how many others: "me and 2 other guys"
+	someone   bool    // a person who is spoken of: "dave", "the apprentice"
+	falls     bool    // behind a person, an emergency: "dave fell"
+	beneath   bool    // behind a person, where nobody may stand
+	order     Intent  // what it tells the crew to do where it begins what is said: "baja la rama"
+	denies    bool    // "not": what follows is put aside
+	chatter   bool    // says nothing here, and is no slip's mending
 	tree      *tree
 }
 
@@ -123,6 +131,9 @@ func newLexicon(known []Species) (*lexicon, error) {
 		return nil, fmt.Errorf("names.csv: %w", err)
 	}
 	for _, n := range lx.root.next {
+		if n.chatter() {
+			continue
+		}
 		letters := utf8.RuneCountInString(n.word)
 		lx.starts[letters] = append(lx.starts[letters], start{n.word, n.langs})
 	}

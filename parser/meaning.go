@@ -181,11 +181,30 @@ func meaningOf(words []string) (func(*term), error) {
 		set = ratingOf(&err, what, arg)
 	case "alone":
 		set = func(t *term) { t.count = 1 }
+	case "two-of-us":
+		set = func(t *term) { t.count, t.roles = 2, append(t.roles, role{People, before, false}) }
+	case "others":
+		set = func(t *term) { t.others = true }
+	case "and-self":
+		set = func(t *term) { t.ask, t.andSelf = Twist, true }
+	case "order":
+		v := oneOf(&err, arg, AskLower)
+		set = func(t *term) { t.ask, t.order = Unknown, v }
 	case "tons":
 		v := map[string]float64{"1": 1, "1/2": half, "3/2": 1 + half}[arg]
 		set = func(t *term) { t.tons = v }
 	case "each":
 		set = func(t *term) { t.ask, t.each = Twist, true }
+	case "denies":
+		set = func(t *term) { t.ask, t.denies = Twist, true }
+	case "chatter":
+		set = func(t *term) { t.chatter = true }
+	case "someone":
+		set = func(t *term) { t.chatter, t.someone = true, true }
+	case "falls":
+		set = func(t *term) { t.ask, t.falls = Unknown, true }
+	case "beneath":
+		set = func(t *term) { t.beneath = true }
 	case "filler":
 	default:
 		set = askedOf(&err, what, arg)

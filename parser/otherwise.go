@@ -8,6 +8,7 @@ import "slices"
 
 // otherwise settles such words before numbers are placed.
 func (rd *reading) otherwise() {
+	rd.denials()
 	for i, e := range rd.elems {
 		switch {
 		case e.marked(markAttribute):
@@ -18,6 +19,12 @@ func (rd *reading) otherwise() {
 			rd.contrast(i)
 		case e.marked(markSelf):
 			rd.withSelf(i)
+		case rd.termAt(i).andSelf:
+			rd.andOthers(i)
+		case rd.termAt(i).order != "":
+			rd.order(i)
+		case rd.termAt(i).someone:
+			rd.underneath(i)
 		case e.marked(markTreetop):
 			rd.treetop(i)
 		case e.marked(markPasses):
@@ -134,6 +141,34 @@ func (rd *reading) withSelf(i int) {
 			rd.alter(i, func(t *term) { t.ask = "" })
 		}
 	}
+}
+
+// andOthers counts who speaks in with "me and 2 other guys" and "me and tom".
+func (rd *reading) andOthers(i int) {
+	if j := rd.past(i+1, +1, markArticle); rd.termAt(j).someone && !rd.at(j+1).marked(markAnd) && !rd.termAt(j+1).someone {
+		start, end := rd.elems[i].start, rd.elems[j].end
+		rd.elems[i].term = &term{}
+		rd.elems[j-1] = element{start: start, end: end, fig: &figure{low: 2, high: 2, start: start, end: end}}
+		rd.elems[j].term = &term{roles: []role{{People, before, false}}}
+		return
+	}
+	fig := rd.at(i + 1).fig
+	if fig == nil || fig.dim != dimCount || fig.unit != nil || !rd.termAt(i+2).others {
+		return
+	}
+	fig.low, fig.high = fig.low+1, fig.high+1
+	rd.alter(i, func(t *term) { t.ask = "" })
+}
+
+// order reads "baja la rama" as what is to be done where it begins what is
+// said; elsewhere the word tells one limb from another: "la rama baja".
+func (rd *reading) order(i int) {
+	for k := i - 1; k >= 0 && rd.elems[k].pause == 0; k-- {
+		if !rd.elems[k].polite() {
+			return
+		}
+	}
+	rd.alter(i, func(t *term) { t.ask, t.intent = "", t.order })
 }
 
 // sizesAtHitch asks about a thickness told at the hitch, "14 in at the hitch":

@@ -14,6 +14,7 @@ import (
 var unsaid = map[string]map[string]string{
 	"es": {
 		"ask log!":    "“bitácora” is nothing else",
+		"falls":       "“se cayó” stops whoever it was",
 		"hoists":      "“levantar” lifts, what stands a limb up is “parar”",
 		"attribute":   "no verb names a limb: “la rama de abajo”",
 		"join to":     "“a” says much else besides: it is a “to?”",

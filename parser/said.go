@@ -2,9 +2,10 @@ package parser
 
 import "slices"
 
-// nonsense says whether nothing in the message is of the trade.
+// nonsense says whether nothing in the message is of the trade: something is
+// not known, or it is all chatter.
 func (rd *reading) nonsense(q Question, asks []*Ask) bool {
-	if len(asks) == 0 || !q.Empty() || slices.ContainsFunc(asks, func(a *Ask) bool { return a.Kind != Unknown }) {
+	if len(asks) == 0 && !rd.chatters() || !q.Empty() || slices.ContainsFunc(asks, func(a *Ask) bool { return a.Kind != Unknown }) {
 		return false
 	}
 	for _, e := range rd.elems {
@@ -14,6 +15,12 @@ func (rd *reading) nonsense(q Question, asks []*Ask) bool {
 		}
 	}
 	return true
+}
+
+// chatters says whether the message has words that say nothing here, and none
+// that greets.
+func (rd *reading) chatters() bool {
+	return !rd.has(markHello) && slices.ContainsFunc(rd.elems, func(e element) bool { return e.term != nil && e.term.chatter })
 }
 
 // saysUnits says whether a system was asked for, rather than used.

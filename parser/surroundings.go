@@ -19,7 +19,7 @@ func (rd *reading) surroundings() {
 		case e.fig.dim == dimAngle:
 			e.fig.elsewhere = rd.at(rd.past(i-1, -1, markIs)).marked(markDeflects)
 		default:
-			e.fig.elsewhere = e.fig.elsewhere || rd.doubtful(i) || rd.towardsPlace(i) || rd.ofPlace(i) || rd.behindPlace(i)
+			e.fig.elsewhere = e.fig.elsewhere || rd.doubtful(i) || rd.towardsPlace(i) || rd.ofPlace(i) || rd.behindPlace(i) || rd.ofSomeone(i)
 		}
 	}
 }
@@ -58,7 +58,7 @@ func (rd *reading) towardsPlace(i int) bool {
 	if rd.at(j).marked(markBound) && end.fig == nil && (rd.elems[i].fig.far() || end.piece() || end.pause > 0 || k >= len(rd.elems)) {
 		return true // "block 4 ft above the limb"
 	}
-	return end.marked(markPlace | markStation | markPronoun | markPart)
+	return end.marked(markPlace|markStation|markPronoun|markPart) || rd.termAt(k).someone
 }
 
 // plumb says whether the words behind the hitch height at i, the last of them

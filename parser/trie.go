@@ -74,6 +74,12 @@ func (n *node) means(t *tongue) *term {
 	return asked
 }
 
+// chatter says whether a spelling ends here, none goes on, and all that it means
+// is that it says nothing.
+func (n *node) chatter() bool {
+	return len(n.next) == 0 && !slices.ContainsFunc(n.terms, func(s sense) bool { return !s.term.chatter })
+}
+
 // says says whether a term is nothing but what the marks tell of it.
 func (t *term) says(no mark) bool {
 	return t.marks&^no == 0 && t.intent == "" && t.whole == "" && t.shape == "" && t.tree == nil &&

@@ -88,7 +88,7 @@ func contradiction(a, b string) string {
 	kind := func(m string) string { return strings.Fields(m)[0] }
 	ka, kb := kind(a), kind(b)
 	one := []string{"shape", "condition", "ask", "units", "stop", "note"}
-	alone := []string{"stop", "twist", "half", "contrast", "self", "stand", "girth", "breast-high", "own"}
+	alone := []string{"stop", "twist", "denies", "half", "contrast", "self", "stand", "girth", "breast-high", "own"}
 	empty := []string{"role", "shape", "condition", "stop", "twist", "girth", "breast-high", "own", "units", "note", "ask"}
 	switch {
 	case a == b:
@@ -99,6 +99,8 @@ func contradiction(a, b string) string {
 		return "" // asked about, but where a swing may meet it: then it is taken for a power line
 	case slices.Contains(alone, ka) || slices.Contains(alone, kb):
 		return "ends or turns the meaning, and has another"
+	case ka == "chatter" || kb == "chatter":
+		return "says nothing and something"
 	case ka == "filler" && slices.Contains(empty, kb), kb == "filler" && slices.Contains(empty, ka):
 		return "says nothing and something"
 	case ka == "role" && kb == "role":

@@ -1,0 +1,61 @@
+package parser
+
+import "strings"
+
+// "Not" turns most meanings round and is asked about. It does not where it
+// only says again what stands right before it: "200 kg not lb", "a log not a
+// limb", "14 in not 16".
+
+// denials takes out what such a word puts aside, and says so of a number.
+func (rd *reading) denials() {
+	for i := 1; i < len(rd.elems); i++ {
+		if !rd.termAt(i).denies {
+			continue
+		}
+		j := rd.past(i+1, +1, markArticle)
+		switch {
+		case rd.otherUnit(i-1, j), rd.otherKind(i-1, j):
+			rd.alter(i, func(t *term) { *t = term{} })
+			rd.alter(j, func(t *term) { *t = term{} })
+		case rd.otherNumber(i-1, j):
+			rd.pass(i, j+1)
+		}
+	}
+}
+
+// otherUnit says whether a number with its unit is told, and then another unit
+// that it is not in.
+func (rd *reading) otherUnit(i, j int) bool {
+	fig, unit := rd.at(i).fig, rd.at(j)
+	return fig != nil && fig.unit != nil && unit.marked(markUnit) && unit.fig == nil &&
+		!strings.HasSuffix(strings.ToLower(fig.words(rd.text)), strings.ToLower(rd.text[unit.start:unit.end]))
+}
+
+// otherKind says whether a shape or a condition of the piece is told, and then
+// the other that it has not.
+func (rd *reading) otherKind(i, j int) bool {
+	is, not := rd.termAt(i), rd.termAt(j)
+	if is.tree != nil || not.tree != nil {
+		return false
+	}
+	return is.shape != "" && not.shape != "" && is.shape != not.shape ||
+		is.condition != "" && not.condition != "" && is.condition != not.condition
+}
+
+// otherNumber says whether a number is told, alone or with what it counts,
+// and then another of its kind that has no place of its own: "3 wraps not 4".
+func (rd *reading) otherNumber(i, j int) bool {
+	not := rd.at(j).fig
+	is := rd.at(i).fig
+	counts := is == nil && len(rd.termAt(i).roles) > 0
+	if counts {
+		is = rd.at(i - 1).fig
+	}
+	switch {
+	case is == nil || not == nil || is.pair || not.pair:
+		return false
+	case counts && not.unit != nil, (counts || is.unit != nil) && not.unit == nil && len(rd.termAt(j+1).roles) > 0:
+		return false // "22 ft, not 3 wraps"
+	}
+	return not.unit == nil && not.dim == dimCount || not.unit == is.unit
+}
