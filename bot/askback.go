@@ -15,7 +15,7 @@ const manyChoices = 8
 
 // askBack words one short question: what is in doubt, and what to type.
 func (d *Desk) askBack(a *answer, ask *parser.Ask) {
-	a.status = Needs
+	a.status, a.asked = Needs, ask
 	a.needs = slices.Clone(ask.Fields)
 	for _, f := range a.question.Missing() {
 		if methods[a.question.Intent] != nil && (f != parser.Turn || ask.Kind != parser.WhichAngle) && !slices.Contains(a.needs, f) && len(a.needs) < 2 {

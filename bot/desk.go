@@ -87,6 +87,7 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	case ask != nil:
 		d.askBack(&a, ask)
 		a.offer(text, ask)
+		d.readWithout(&a, ev, before, text, ask)
 		return a, asked(said, ask).offering(a.choices, before)
 	}
 	a.work()
@@ -181,11 +182,13 @@ type answer struct {
 	choices       []Choice
 	actions       []Choice
 	scene         *Scene
-	leaned        bool     // it leans on the question before
-	tree          tally    // the pieces before this one
-	shown         []string // the working of an answer that tells no weight
-	strain        *strain  // the most that it puts on the gear; nil where it says none
-	named         string   // the job's arborist, where the lines name them
+	leaned        bool        // it leans on the question before
+	tree          tally       // the pieces before this one
+	shown         []string    // the working of an answer that tells no weight
+	strain        *strain     // the most that it puts on the gear; nil where it says none
+	asked         *parser.Ask // what was asked back
+	unread        unread
+	named         string // the job's arborist, where the lines name them
 }
 
 // reply closes the answer: from here on nothing can be taken out of it.
