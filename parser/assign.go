@@ -116,10 +116,24 @@ func (s *solver) finish(cost int) {
 		return
 	}
 	full, loose := s.rd.place(s.current)
-	if cost += costLoose * len(loose); cost <= s.best+costNear {
+	if cost += costLoose * (len(loose) + s.unfallen()); cost <= s.best+costNear {
 		s.best = min(s.best, cost)
 		s.found = append(s.found, scored{full, cost})
 	}
+}
+
+// unfallen counts the falls and runs that stand right beside their words and
+// were made something else: no reading is so much better that a fall may
+// vanish from it.
+func (s *solver) unfallen() (n int) {
+	for i, e := range s.rd.elems {
+		for _, f := range []Field{DropHeight, RunLength} {
+			if fig := s.rd.at(i + 1).fig; e.leadsTo(f) && fig != nil && fig.dim == dimLength && !s.rd.at(i+2).piece() && s.current[i+1] == "" && !s.current.has(f) {
+				n++
+			}
+		}
+	}
+	return n
 }
 
 // clashes counts the fields that were given two different numbers.

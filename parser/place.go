@@ -24,7 +24,7 @@ func (rd *reading) place(claimed bound) (full bound, loose []int) {
 			loose = append(loose, i)
 		case e.fig.dim == dimLength && !rd.atPlace(i):
 			lengths = append(lengths, i)
-		case f == "" || full.has(f) || f == Weight && rd.thicknessBeside(e.fig) && !rd.at(i+1).piece():
+		case f == "" || full.has(f) || f == Weight && rd.thicknessBeside(e.fig) && !rd.at(i+1).piece() && !rd.handled(i):
 			loose = append(loose, i)
 		default:
 			full[i] = f
@@ -58,6 +58,15 @@ func (rd *reading) listed(i int, f Field) bool {
 func (rd *reading) alike(i, j int) bool {
 	a, b := rd.at(i).fig, rd.at(j).fig
 	return a != nil && b != nil && a.unit == b.unit
+}
+
+// handled says whether the mass at i is what is lowered or lifted, "can i lower
+// 900 lb with it", where the sizes are of no piece.
+func (rd *reading) handled(i int) bool {
+	in := rd.termAt(i - 1).intent
+	return (in == AskLower || in == AskLift) && !slices.ContainsFunc(rd.elems, func(e element) bool {
+		return e.piece() || e.fig != nil && e.fig.unit != nil && e.fig.unit.fine && !e.fig.rope
+	})
 }
 
 // alone is the field of a number that stands without words, by dimension. A
