@@ -125,6 +125,36 @@ func (d *Desk) askTree(a *answer, ask *parser.Ask) {
 	a.andMissing(ask)
 }
 
+// hardly is how much heavier the heaviest of some trees may be for the choice
+// between them to be left alone: less than sizes by eye are off.
+const hardly = 1.1
+
+// anyOf is the tree to plan on where several share a name and the weight
+// hardly hangs on which: any of them, where that is the heaviest.
+func anyOf(q parser.Question, ask *parser.Ask) (*parser.Said[parser.Species], bool) {
+	if ask == nil || ask.Kind != parser.WhichTree || q.Intent == parser.AskAnchor || len(ask.Choices) == 0 {
+		return nil, false
+	}
+	var most, least unit.Mass
+	var heaviest parser.Choice
+	for _, c := range ask.Choices {
+		w := planWith(q, c)
+		if w == 0 {
+			return nil, false
+		}
+		if least == 0 || w < least {
+			least = w
+		}
+		if w >= most { // the last is any of them
+			most, heaviest = w, c
+		}
+	}
+	if most > hardly*least || !strings.HasSuffix(heaviest.Scientific, " spp.") {
+		return nil, false
+	}
+	return &parser.Said[parser.Species]{Value: parser.Species{Scientific: heaviest.Scientific, Name: heaviest.Words}, Words: ask.Words, Start: ask.Start, End: ask.End}, true
+}
+
 // planWith is the heavy end with that choice of tree, 0 where it cannot be
 // told yet.
 func planWith(q parser.Question, c parser.Choice) unit.Mass {
@@ -215,6 +245,8 @@ func (a *answer) unitHint(ask *parser.Ask) string {
 			v.strengthOf(ask.Fields[len(ask.Fields)-1], bare+v.heavyUnit(bare)))
 	case slices.ContainsFunc(ask.Fields, isAngle):
 		return v.say("%s has no unit. Type “%s°”.", words, bare)
+	case a.load(bare):
+		return v.say("%s has no unit. Type “%s lb” or “%s kg”.", words, bare, bare)
 	case onlyLong(ask):
 		return v.say("%s has no unit. Type “%s ft” or “%s m”.", words, bare, bare)
 	}

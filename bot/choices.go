@@ -1,6 +1,8 @@
 package bot
 
 import (
+	"math"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -40,6 +42,8 @@ func (a *answer) likely(ask *parser.Ask) []Choice {
 	switch ask.Kind {
 	case parser.NoUnit:
 		return a.withUnits(bare, ask)
+	case parser.Girth:
+		return across(ask.Words)
 	case parser.WhichAngle:
 		return []Choice{plain(a.voice.say("%s between the legs", bare)), plain(a.voice.say("rope turns %s", bare))}
 	case parser.Unknown:
@@ -50,11 +54,41 @@ func (a *answer) likely(ask *parser.Ask) []Choice {
 	return nil
 }
 
+// taped is a girth as it was told.
+var taped = regexp.MustCompile(`^([0-9]+(?:\.[0-9]+)?)\s*([\pL"″]+)`)
+
+// across is the thickness that goes with a girth, as one would type it: the
+// girth over π, rounded up.
+func across(girth string) []Choice {
+	m := taped.FindStringSubmatch(girth)
+	if m == nil {
+		return nil
+	}
+	v, err := strconv.ParseFloat(m[1], 64)
+	if err != nil {
+		return nil
+	}
+	scale := 10.0
+	if v < 20 {
+		scale = 100 // told in metres, or thin
+	}
+	return []Choice{plain(strconv.FormatFloat(math.Ceil(v/math.Pi*scale)/scale, 'f', -1, 64) + " " + m[2] + " across")}
+}
+
+// load says whether a bare number can only be what is lowered or lifted.
+func (a *answer) load(bare string) bool {
+	q := a.question
+	hauled := q.Intent == parser.AskLower || q.Intent == parser.AskLift || q.Intent == parser.AskBlockLoad
+	return hauled && tooLong(bare) && q.Species == nil && !q.Has(parser.Weight) && !q.Has(acrossFields...)
+}
+
 // withUnits are a number with the units it may have been meant in: those of
 // the asker's system.
 func (a *answer) withUnits(bare string, ask *parser.Ask) []Choice {
 	fields := ask.Fields
 	switch {
+	case a.load(bare):
+		return []Choice{plain(bare + " lb"), plain(bare + " kg")}
 	case onlyLong(ask):
 		return []Choice{plain(bare + " ft"), plain(bare + " m")}
 	case slices.Contains(fields, parser.HitchHeight):

@@ -71,6 +71,10 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		d.takeJob(&a, ev, text, ask)
 		return a, before.offering(a.choices, before)
 	}
+	if tree, ok := anyOf(q, ask); ok {
+		q.Species, ask = tree, nil
+		a.question = q
+	}
 	a.lean(before, q, ask, ev.Job)
 	said := a.question // what this talk established; the channel's job may change under it
 	a.question, a.ofJob = ev.Job.over(said)

@@ -203,6 +203,8 @@ func meaningOf(words []string) (func(*term), error) {
 		set = func(t *term) { t.chatter, t.someone = true, true }
 	case "falls":
 		set = func(t *term) { t.ask, t.falls = Unknown, true }
+	case "top-end":
+		set = func(t *term) { t.topEnd = true }
 	case "beneath":
 		set = func(t *term) { t.beneath = true }
 	case "filler":

@@ -23,6 +23,8 @@ func (rd *reading) otherwise() {
 			rd.andOthers(i)
 		case rd.termAt(i).order != "":
 			rd.order(i)
+		case rd.termAt(i).topEnd:
+			rd.thinEnd(i)
 		case rd.termAt(i).someone:
 			rd.underneath(i)
 		case e.marked(markTreetop):
@@ -160,6 +162,15 @@ func (rd *reading) andOthers(i int) {
 	rd.alter(i, func(t *term) { t.ask = "" })
 }
 
+// thinEnd reads "36 in butt, 30 in top" as both ends of one piece.
+func (rd *reading) thinEnd(i int) {
+	butt := func(k int) bool { return rd.fineAt(k) && rd.at(k+1).plays(ButtDiameter) }
+	if !rd.fineAt(i-1) || rd.at(i+1).piece() || !rd.anyAt(butt) {
+		return
+	}
+	rd.alter(i, func(t *term) { t.shape, t.roles = "", []role{{TipDiameter, before, false}} })
+}
+
 // order reads "baja la rama" as what is to be done where it begins what is
 // said; elsewhere the word tells one limb from another: "la rama baja".
 func (rd *reading) order(i int) {
@@ -232,4 +243,14 @@ func (t *term) rolesOf(f Field) (out []role) {
 		}
 	}
 	return out
+}
+
+// anyAt says whether something holds for an element.
+func (rd *reading) anyAt(holds func(i int) bool) bool {
+	for i := range rd.elems {
+		if holds(i) {
+			return true
+		}
+	}
+	return false
 }
