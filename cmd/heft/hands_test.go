@@ -116,6 +116,7 @@ func TestConfirmingByHand(t *testing.T) {
 	const button = `[...document.querySelectorAll("#tickets button")].find(e => e.textContent === "Confirmado en el sitio")`
 	c.holds(inView(button) + ` && document.activeElement === ` + button)
 	for range 2 {
+		c.holds(`!document.querySelector("form[data-sending]")`) // a press while the last is on its way is none
 		c.do(chromedp.Evaluate[chromedp.Void](`void (document.querySelector("#said").textContent = "")`), chromedp.KeyEvent("\r"))
 		c.holds(`document.querySelector("#said").textContent.includes("Eso solo lo confirma")`)
 		c.holds(inView(found(".slip.private")))
