@@ -15,6 +15,10 @@ func (rd *reading) lend() {
 		next := rd.at(rd.past(i+1, +1, markAt|markWhere|markArticle))
 		switch {
 		case rd.at(i - 1).leadsTo(People): // "somos dos, punta 6 pulgadas"
+		case rd.drawn(i) != nil && (next.plays(Length) || next.plays(Diameter)):
+			u := rd.drawn(i)
+			e.fig.unit, e.fig.dim = u, dimLength
+			e.fig.low, e.fig.high = e.fig.low*u.factor, e.fig.high*u.factor
 		case next.angled() && e.fig.low >= 1 && e.fig.high <= 180:
 			e.fig.unit, e.fig.dim = degree, dimAngle
 		case next.plays(TipDiameter) || next.plays(ButtDiameter) || next.plays(MidDiameter):
@@ -24,6 +28,28 @@ func (rd *reading) lend() {
 			}
 		}
 	}
+}
+
+// short says whether the number is a length in inches, millimetres or the like.
+func (f *figure) short() bool { return f != nil && f.dim == dimLength && f.unit.fine }
+
+// drawn is the millimetre where all sizes are told in it but the number at i,
+// which is too large for any other unit: "600 mm beech round, 400 long".
+func (rd *reading) drawn(i int) (u *unitWord) {
+	const least, millimetre = 100, 0.001
+	if rd.elems[i].fig.low < least {
+		return nil
+	}
+	for _, e := range rd.elems {
+		switch {
+		case !e.fig.short():
+		case e.fig.unit.factor != millimetre:
+			return nil
+		default:
+			u = e.fig.unit
+		}
+	}
+	return u
 }
 
 // leadsTo says whether the words of an element take the number behind them for

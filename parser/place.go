@@ -172,6 +172,10 @@ func (rd *reading) beforeRound(i int) bool {
 // length, "a round 20 in, 8 ft".
 const roundWidth = 1.3
 
+// thickLog is the thickest that a log is told to be in feet, before its length:
+// four of them.
+const thickLog = 1.22
+
 // placeTwo places two lengths that no words claimed. Inches go across and
 // feet along. Two numbers in one unit are told apart only where one is far
 // longer and the other could be no length.
@@ -202,6 +206,7 @@ func (rd *reading) placeTwo(full bound, i, j int) []int {
 		return []int{i, j}
 	case a.unit.system == Metric && a.high <= 1 && b.low >= 3*a.high && (b.low > roundest || rd.crossed(i, j)):
 	case a.unit.fine && rd.crossed(i, j) && b.low >= 4*a.high:
+	case a.unit.system == Imperial && a.high <= thickLog && b.low >= 3*a.high && rd.crossed(i, j) && !rd.has(markRound): // "2 ft by 6 ft"
 	default:
 		return []int{i, j}
 	}

@@ -13,7 +13,8 @@ import (
 func (rd *reading) compounds() {
 	for i := 0; i+1 < len(rd.elems); i++ {
 		rd.joinInches(i)
-		a, b := rd.elems[i].fig, rd.elems[i+1].fig
+		rd.joinCentimetres(i)
+		a, b := rd.at(i).fig, rd.at(i+1).fig
 		if a == nil || b == nil {
 			continue
 		}
@@ -38,6 +39,19 @@ func (rd *reading) compounds() {
 		rd.elems[i] = element{start: whole.start, end: whole.end, fig: &whole}
 		rd.elems = append(rd.elems[:i+1], rd.elems[i+2:]...)
 	}
+}
+
+// joinCentimetres reads "1m80" as metres and centimetres.
+func (rd *reading) joinCentimetres(i int) {
+	a, b := rd.at(i).fig, rd.at(i+1).fig
+	if a == nil || b == nil || a.dim != dimLength || a.unit.factor != 1 || a.low != a.high || a.end != b.start || b.unit != nil || b.end-b.start != 2 || b.low < 0 {
+		return
+	}
+	whole := *a
+	whole.low, whole.end = a.low+b.low/100, b.end
+	whole.high = whole.low
+	rd.elems[i] = element{start: whole.start, end: whole.end, fig: &whole}
+	rd.elems = append(rd.elems[:i+1], rd.elems[i+2:]...)
 }
 
 // halfAt finds the half that goes on from a number at j, "y media" or "and a
