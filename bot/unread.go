@@ -1,7 +1,6 @@
 package bot
 
 import (
-	"regexp"
 	"strings"
 
 	"heft/parser"
@@ -26,7 +25,7 @@ type unread struct {
 
 // readWithout says what the message comes to without a word that is not known.
 func (d *Desk) readWithout(a *answer, ev Event, before Turn, text string, ask *parser.Ask) {
-	if ask.Kind != parser.Unknown || !spare(text, ask, a.question) {
+	if !ask.Spare || ask.Start >= ask.End || ask.End > len(text) {
 		return
 	}
 	ev.Text = strings.TrimSpace(text[:ask.Start] + " " + text[ask.End:])
@@ -34,6 +33,8 @@ func (d *Desk) readWithout(a *answer, ev Event, before Turn, text string, ask *p
 	u := rest.unread
 	switch {
 	case u.words != nil:
+	case rest.question.Intent == parser.AskTree, rest.question.Intent == parser.AskWeight && rest.question.Has(parser.Weight) && len(rest.question.MissingSizes()) > 0:
+		return // it comes to nothing that was not said
 	case methods[rest.question.Intent] == nil, rest.asked != nil && (rest.asked.Kind == parser.Unknown || beside(text, ask, rest.asked.Words)):
 		return
 	case rest.status == Answered:
@@ -67,29 +68,8 @@ func (a *answer) sayWithout(choices []Choice) {
 	}
 }
 
-// What stands beside a number says what it is, and what stands beside a tree
-// says which: no such word is left out for the crew.
-var (
-	numberEnds   = regexp.MustCompile(`[0-9½¼¾⅛⅜⅝⅞][^\s,.;]*(?:\s+[\pL'"″′°]{1,7})?\s*$`)
-	numberStarts = regexp.MustCompile(`^\s*[0-9½¼¾]`)
-)
-
 // beside says whether some words stand right beside those of an ask: "spotted
 // gum".
 func beside(text string, ask *parser.Ask, words string) bool {
 	return words != "" && (strings.HasPrefix(strings.TrimSpace(text[ask.End:]), words) || strings.HasSuffix(strings.TrimSpace(text[:ask.Start]), words))
-}
-
-// spare says whether a message can be read without the words of an ask.
-func spare(text string, ask *parser.Ask, q parser.Question) bool {
-	if ask.Start >= ask.End || ask.End > len(text) || strings.ContainsAny(ask.Words, "0123456789") {
-		return false
-	}
-	before, after := text[:ask.Start], text[ask.End:]
-	if numberEnds.MatchString(before) || numberStarts.MatchString(after) {
-		return false
-	}
-	tree := q.Species
-	return tree == nil || tree.End > len(text) ||
-		(tree.End > ask.Start || strings.TrimSpace(text[tree.End:ask.Start]) != "") && (ask.End > tree.Start || strings.TrimSpace(text[ask.End:tree.Start]) != "")
 }

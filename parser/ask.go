@@ -41,6 +41,7 @@ type Ask struct {
 	Words      string   // the words in question
 	Start, End int      // their place in the text
 	Choices    []Choice // what to type instead, where that can be listed
+	Spare      bool     // an unknown word that stands beside nothing it could change
 }
 
 // Choice is one way out of an ask.

@@ -180,6 +180,12 @@ func (q Question) MissingPiece() []Field {
 	if q.Has(Weight) {
 		return nil
 	}
+	return q.MissingSizes()
+}
+
+// MissingSizes lists what a weight still needs to be worked out, whatever
+// weight the crew gave.
+func (q Question) MissingSizes() []Field {
 	return q.missingOf(SpeciesField, acrossField(q.limb()), Length)
 }
 

@@ -1,6 +1,7 @@
 package parser_test
 
 import (
+	"cmp"
 	"math"
 	"slices"
 	"strconv"
@@ -122,6 +123,9 @@ func covered(i int, q parser.Question) bool {
 // words, or as the same value in any unit.
 func saidAgain(number string, q parser.Question) bool {
 	v, err := strconv.ParseFloat(strings.Trim(number, "."), 64)
+	if bare := strings.TrimLeft(number, "0"); bare != number {
+		number = cmp.Or(bare, "0") // "00 ft 1" says what "0 ft 1" does
+	}
 	for _, x := range q.Quantities {
 		if strings.Contains(x.Words, number) {
 			return true

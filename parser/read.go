@@ -144,6 +144,9 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	if two := rd.twoPieces(numberAsks); two != nil && len(asks) == 0 {
 		return Question{Intent: q.Intent, Language: q.Language, Units: q.Units}, two
 	}
+	for _, a := range asks {
+		a.Spare = rd.spare(a)
+	}
 	slices.SortStableFunc(asks, gravest)
 	asks = append(append(asks, numberAsks...), shapeAsk, treeAsk)
 	q.withoutDoubtful(asks)

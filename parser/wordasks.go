@@ -1,6 +1,9 @@
 package parser
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // wordAsks are the known words that must be asked about.
 func (rd *reading) wordAsks() []*Ask {
@@ -101,4 +104,35 @@ func (rd *reading) peakOfAnother(q Question) (out []*Ask) {
 		}
 	}
 	return out
+}
+
+// spare says whether an unknown word stands beside nothing that it could
+// change: what stands beside a number says what it is, beside a tree which,
+// beside wood or gear in what state.
+func (rd *reading) spare(a *Ask) bool {
+	if a.Kind != Unknown || strings.ContainsAny(a.Words, "0123456789") {
+		return false
+	}
+	prev, next := element{}, element{}
+	for _, e := range rd.elems {
+		switch {
+		case e.end <= a.Start:
+			prev = e
+		case e.start >= a.End:
+			if next == (element{}) {
+				next = e
+			}
+		case e.term != nil && !e.term.own:
+			return false // known, and in doubt here
+		}
+	}
+	return !prev.changeable() && !next.changeable()
+}
+
+// changeable says whether a word beside the element could change what it means.
+func (e element) changeable() bool {
+	if e.term != nil && (e.plays(RopeLength) || e.term.intent == AskGear || e.term.intent == AskRope || e.term.intent == AskAnchor) {
+		return true
+	}
+	return e.fig != nil || e.piece() || e.part() != "" || e.strength() != "" || e.marked(markGear|markLoaded|markStation|markCord)
 }
