@@ -71,6 +71,9 @@ func intentOf(rd *reading, q Question) Intent {
 			return in
 		}
 	}
+	if slices.Contains(byTheWay(besides, q), AskRope) && q.Has(RopeLength) && q.Pieceless() && !q.Has(Wraps, People) {
+		return AskRope // "alcanza una cuerda de 150 pies para bajar": there is nothing to lower yet
+	}
 	return plainIntent(asked, q, hello || len(rd.elems) == 0)
 }
 
@@ -137,6 +140,8 @@ func plainIntent(asked []Intent, q Question, hello bool) Intent {
 	switch {
 	case has(AskRope) && q.Has(Wraps) && q.MissingPiece() != nil && q.Species == nil:
 		return AskRope // the wraps are told, and there is nothing to lower
+	case has(AskRope) && q.Has(RopeLength) && q.Pieceless() && !q.Has(Wraps, People):
+		return AskRope // likewise, "will my 120 ft rope reach to lower it"
 	case has(AskWeight) && !has(AskLower) && q.Has(People) && !q.Has(Wraps, HitchHeight):
 		return AskWeight // "3 of us here, how heavy is it"
 	case has(AskLower), q.Has(Wraps, People):

@@ -47,14 +47,14 @@ func (q Question) Missing() []Field {
 		return q.missingBalance()
 	}
 	out := q.MissingPiece()
+	if q.Intent == AskSwing {
+		out = append(q.missingSwing(), out...) // where it goes comes before how hard it pulls
+	}
 	if q.Intent == AskLower && q.Has(HitchHeight) && q.noted(DrumAside) {
 		out = append(out, q.without([]Field{DrumAway})...)
 	}
 	if q.Intent == AskBlockLoad && q.unturned() {
 		out = append(out, Turn)
-	}
-	if q.Intent == AskSwing && !q.Has(Sideways, StartAngle) {
-		out = append(out, Sideways)
 	}
 	out = append(out, q.missingObstacle()...)
 	if q.Intent == AskDrop && q.noted(letRun) && !q.noted(snubbed) {
@@ -72,6 +72,14 @@ func (q Question) Missing() []Field {
 		}
 	}
 	return out
+}
+
+// missingSwing is what a swing hangs on besides its piece.
+func (q Question) missingSwing() (out []Field) {
+	if !q.Has(Sideways, StartAngle) {
+		out = append(out, Sideways)
+	}
+	return append(out, q.without([]Field{LineOut})...)
 }
 
 // neededOfLayout is what the length of a rope hangs on besides the hitch.
