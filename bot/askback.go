@@ -130,10 +130,14 @@ func (d *Desk) askTree(a *answer, ask *parser.Ask) {
 const hardly = 1.1
 
 // anyOf is the tree to plan on where several share a name and the weight
-// hardly hangs on which: any of them, where that is the heaviest.
+// hardly hangs on which: any of them, where that is the heaviest. It is none
+// where the weight does not hang on the tree at all.
 func anyOf(q parser.Question, ask *parser.Ask) (*parser.Said[parser.Species], bool) {
 	if ask == nil || ask.Kind != parser.WhichTree || q.Intent == parser.AskAnchor || len(ask.Choices) == 0 {
 		return nil, false
+	}
+	if q.Has(parser.Weight) && q.Intent != parser.AskCutPlan && !q.Has(acrossFields...) {
+		return nil, true // the weight is told, and there are no sizes to hold it against
 	}
 	var most, least unit.Mass
 	var heaviest parser.Choice
