@@ -163,8 +163,9 @@ func anyOf(q parser.Question, ask *parser.Ask) (*parser.Said[parser.Species], bo
 // told yet.
 func planWith(q parser.Question, c parser.Choice) unit.Mass {
 	q.Species = &parser.Said[parser.Species]{Value: parser.Species{Scientific: c.Scientific, Name: c.Words}}
+	anchor := q.Intent == parser.AskAnchor
 	q.Intent = parser.AskWeight
-	if len(q.Missing()) > 0 {
+	if anchor || len(q.MissingSizes()) > 0 {
 		return 0
 	}
 	res, err := calc.Work(jobOf(q))

@@ -10,6 +10,7 @@ import (
 
 // claims makes all of them but those of an obstacle.
 func (rd *reading) claims() {
+	rd.raised()
 	rd.alikePieces()
 	rd.sideBranches()
 	rd.twins()

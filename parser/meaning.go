@@ -203,6 +203,10 @@ func meaningOf(words []string) (func(*term), error) {
 		set = func(t *term) { t.chatter, t.someone = true, true }
 	case "falls":
 		set = func(t *term) { t.ask, t.falls = Unknown, true }
+	case "level":
+		set = func(t *term) { t.level = true }
+	case "tied":
+		set = func(t *term) { t.tied = true }
 	case "top-end":
 		set = func(t *term) { t.topEnd = true }
 	case "beneath":
