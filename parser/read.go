@@ -120,6 +120,7 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	treeAsk := r.fillSpecies(rd, &q)
 	numberAsks, boundAsk := rd.fillQuantities(&q)
 	q.Intent = intentOf(rd, q)
+	q.keepUnder()
 	if d := q.Condition; q.Intent == AskAnchor && d != nil && d.Value == Dead {
 		return Question{Intent: AskAnchor, Language: q.Language, Units: q.Units}, askAt(Unsound, rd.text, d.Start, d.End-d.Start)
 	}
@@ -155,6 +156,20 @@ func (r *Reader) question(rd *reading) (Question, error) {
 		return q, a
 	}
 	return q, nil
+}
+
+// keepUnder takes a mass for the limit where it is asked how long a piece may
+// be: of a piece that is still to be cut nobody knows the weight.
+func (q *Question) keepUnder() {
+	if q.Intent != AskCutPlan || q.Has(Limit) || !q.Has(across...) {
+		return
+	}
+	for i, x := range q.Quantities {
+		if x.Field == Weight {
+			q.Quantities[i].Field = Limit
+			return
+		}
+	}
 }
 
 // askedAbout are the fields that any of the asks is about.
