@@ -24,6 +24,7 @@ type Event struct {
 	Shown   string    // the carrier's id of the message that shows the answer; set beforehand, that one gives way to it
 	Reached time.Time // when it reached us; zero for at once
 	was     *Entry    // what the same message asked before it was edited
+	unread  int       // how many unknown words have been left out of the text
 }
 
 // Conversation names the talk that a follow-up may lean on: a thread, or all

@@ -25,7 +25,7 @@ type unread struct {
 
 // readWithout says what the message comes to without a word that is not known.
 func (d *Desk) readWithout(a *answer, ev Event, before Turn, text string, ask *parser.Ask) {
-	if !ask.Spare || ask.Start >= ask.End || ask.End > len(text) {
+	if ev.unread++; !ask.Spare || ask.Start >= ask.End || ask.End > len(text) || ev.unread > mostUnread {
 		return
 	}
 	ev.Text = strings.TrimSpace(text[:ask.Start] + " " + text[ask.End:])
@@ -44,9 +44,7 @@ func (d *Desk) readWithout(a *answer, ev Event, before Turn, text string, ask *p
 	default:
 		return
 	}
-	if u.words = append([]string{ask.Words}, u.words...); len(u.words) > mostUnread {
-		return
-	}
+	u.words = append([]string{ask.Words}, u.words...)
 	a.unread, a.needs = u, rest.needs
 	a.sayWithout(rest.choices)
 }

@@ -36,13 +36,13 @@ func (f *figure) short() bool { return f != nil && f.dim == dimLength && f.unit.
 // drawn is the millimetre where all sizes are told in it but the number at i,
 // which is too large for any other unit: "600 mm beech round, 400 long".
 func (rd *reading) drawn(i int) (u *unitWord) {
-	const least, millimetre = 100, 0.001
+	const least, millimetre, thinnest = 100, 0.001, 0.1 // what is thinner is rope
 	if rd.elems[i].fig.low < least {
 		return nil
 	}
 	for _, e := range rd.elems {
 		switch {
-		case !e.fig.short():
+		case !e.fig.short(), e.fig.unit.factor == millimetre && e.fig.high < thinnest:
 		case e.fig.unit.factor != millimetre:
 			return nil
 		default:
