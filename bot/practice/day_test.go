@@ -45,3 +45,13 @@ func TestTheDaySheetIsInThePagesLanguage(t *testing.T) {
 		}
 	}
 }
+
+// The sheet calls the jobs what the page does.
+func TestNamesAreThoseOfThePage(t *testing.T) {
+	for language, want := range map[string][2]string{"en": {"Mill Lane", "Just me and the desk"}, "es": {"Calle del Molino", "Solo Heft y yo"}} {
+		names := practice.Names(language)
+		if names["C0MILLLANE"] != want[0] || names["D0SAM00004"] != want[1] || names["U0INGE0003"] != "Inge" {
+			t.Errorf("%s: %v", language, names)
+		}
+	}
+}

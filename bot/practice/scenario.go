@@ -49,17 +49,22 @@ func Scenario() standin.Options {
 	return o
 }
 
-// Names are the people and jobs, by their ids.
-func Names() map[string]string {
+// Names are the people and jobs, by their ids, as the page calls them in a
+// language.
+func Names(language string) map[string]string {
+	say := english
+	if language == "es" {
+		say = spanish
+	}
 	names := map[string]string{}
 	for _, u := range Scenario().Users {
 		names[u.ID] = u.RealName
 	}
-	for _, c := range Scenario().Channels {
-		names[c.ID] = c.Name
+	for _, job := range jobs {
+		names[job] = say.Say(job)
 	}
 	for _, r := range roles {
-		names[r.Direct] = "Direct message"
+		names[r.Direct] = say.Say("direct")
 	}
 	return names
 }

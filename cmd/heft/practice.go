@@ -65,7 +65,7 @@ func (s *session) rehearse(ctx context.Context, space *standin.Workspace, listen
 	daySheet := func(ctx context.Context, w io.Writer, language string) error {
 		day := s.world
 		day.out = w
-		return (&log{Format: "html", Language: language, Name: practice.Names()}).Run(ctx, &session{world: day, journalPath: path, log: s.log})
+		return (&log{Format: "html", Language: language, Name: practice.Names(language)}).Run(ctx, &session{world: day, journalPath: path, log: s.log})
 	}
 	server := &http.Server{
 		Handler:           practice.New(space, practice.Desk{DaySheet: daySheet, Restart: bot.restart, Zone: zone}),
