@@ -75,11 +75,10 @@ func TestWhatComesOfItIsInView(t *testing.T) {
 	c.leave()
 }
 
-// An answer that overtakes the word that its question was taken is led to all
-// the same, here one for the asker alone, with what was asked.
-func TestAnswerThatOvertakesItsQuestion(t *testing.T) {
-	c := atPhone(t)
-	c.as("groundworker")
+// holdsBack makes the page wait for the word that a form was taken, until
+// window.go is called.
+func (c *crew) holdsBack() {
+	c.Helper()
 	c.do(chromedp.Evaluate[chromedp.Void](`void (() => {
 		const ask = window.fetch;
 		window.fetch = async (to, how) => {
@@ -88,6 +87,28 @@ func TestAnswerThatOvertakesItsQuestion(t *testing.T) {
 			return answer;
 		};
 	})()`))
+}
+
+// Who goes on as somebody else before the word came that a ticket was taken
+// does not find it in the box again.
+func TestWhatWasSentIsNotInTheBoxAgain(t *testing.T) {
+	c := atPhone(t)
+	c.as("groundworker")
+	c.holdsBack()
+	c.do(chromedp.SendKeys(chromedp.CSS("#write"), "14 in red oak log 6 ft"), chromedp.Click(chromedp.CSS(".write .go")))
+	c.sees(newest+".desk .head", "plan on 530 lb")
+	c.holds(`document.querySelector("#write").value !== "" && !!window.go`) // not taken yet
+	c.as("climber")
+	c.holds(`document.querySelector("#write").value === ""`)
+	c.leave()
+}
+
+// An answer that overtakes the word that its question was taken is led to all
+// the same, here one for the asker alone, with what was asked.
+func TestAnswerThatOvertakesItsQuestion(t *testing.T) {
+	c := atPhone(t)
+	c.as("groundworker")
+	c.holdsBack()
 	c.do(chromedp.SendKeys(chromedp.CSS("#write"), "14 in red oak log 6 ft"))
 	c.taps(".write button", "Ask for me alone")
 	c.sees(newest+".private .head", "plan on 530 lb")

@@ -2,7 +2,7 @@
 // the server renders it anew, so there is one way in which a ticket looks.
 // Without this module the page works by its forms and links alone.
 
-import { forget, ready } from "/words.mjs";
+import { forget, ready, remember } from "/words.mjs";
 import { bring, settle, tell, untell } from "/view.mjs";
 
 const main = document.querySelector("main");
@@ -166,7 +166,7 @@ document.addEventListener("focusout", () => { if (held) setTimeout(refresh); });
 function sent(form, action, page, at, opener) {
   if (action === "/press") pressed = opener;
   history.replaceState(history.state, "", undrafted()); // a reload does not fill it in again
-  if (action !== "/submit") forget(form);
+  if (action !== "/submit") forget(form); // what came into it on the way is of it
   for (const area of form.querySelectorAll("textarea")) {
     if (action !== "/submit") area.value = action === "/correct" ? area.defaultValue : "";
     area.blur();
@@ -183,6 +183,9 @@ function sent(form, action, page, at, opener) {
   lead();
 }
 
+let leaving = false;
+addEventListener("beforeunload", () => { leaving = true; });
+
 // A form is sent without leaving the page. Where that fails, it says so and
 // keeps what it has.
 document.addEventListener("submit", async (event) => {
@@ -195,17 +198,24 @@ document.addEventListener("submit", async (event) => {
   const opener = (event.submitter ?? document.activeElement).id;
   untell();
   news.clear();
+  if (action !== "/submit") forget(form); // who leaves before it is taken does not find it in the box again
   try {
-    const answer = await fetch(action, { method: "post", body: new URLSearchParams(new FormData(form, event.submitter)) });
+    const answer = await fetch(action, { method: "post", keepalive: true, body: new URLSearchParams(new FormData(form, event.submitter)) });
     if (!answer.ok) throw new Error(answer.statusText);
     const at = new URL(answer.url);
     const note = at.searchParams.get("note");
     const page = read(await answer.text());
-    if (!note) sent(form, action, page, at.searchParams.get("at") ?? "", opener);
-    else show(page);
+    if (!note) {
+      sent(form, action, page, at.searchParams.get("at") ?? "", opener);
+    } else {
+      remember(form);
+      show(page);
+    }
     const words = page.querySelector(".told, #note");
     if (note && words) tell(form, words.textContent, words.classList.contains("good"));
   } catch {
+    if (leaving) return; // it goes on without the page
+    remember(form);
     tell(form, main.dataset.unsent, false);
   } finally {
     delete form.dataset.sending;

@@ -35,6 +35,11 @@ export function forget(form) {
   }
 }
 
+// remember keeps what a form that was not taken still holds.
+export function remember(form) {
+  form.querySelectorAll("textarea").forEach(keep);
+}
+
 const came = performance.getEntriesByType("navigation")[0]?.type;
 
 // ready gives the fields of a part of the page back what was typed there. A
