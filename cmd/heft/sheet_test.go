@@ -30,16 +30,7 @@ func TestDaySheet(t *testing.T) {
 func sheetStory(t *testing.T, over string) {
 	ctx, cancel := context.WithTimeout(t.Context(), 2*time.Minute)
 	defer cancel()
-	w, err := standin.Start(standin.Options{
-		BotToken: botToken, AppToken: appToken, HomeTab: true,
-		Scopes: []string{"app_mentions:read", "chat:write", "files:write", "reactions:write"}, Events: []string{"app_mention", "app_home_opened"},
-		Channels: []standin.Channel{{ID: standin.Yard, Name: "yard"}, {ID: bossDM, Name: "boss", Members: []string{boss}}},
-		Users:    []standin.User{{ID: "U0GROUND01", Name: "ana"}, {ID: boss, Name: "boss"}},
-	})
-	if err != nil {
-		t.Fatal(err)
-	}
-	t.Cleanup(func() { _ = w.Close() })
+	w := supervisedYard(t)
 	path := filepath.Join(t.TempDir(), "journal.db")
 	elsewhere(t, path)
 	s := serveAt(t, w, path, over, "HEFT_SUPERVISORS="+boss, "HEFT_ZONE=UTC")

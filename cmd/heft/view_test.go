@@ -21,10 +21,10 @@ type looking struct {
 	journal string
 }
 
-func look(t *testing.T) *looking {
+// supervisedYard is a workspace with a crew in the yard and the boss's direct
+// messages.
+func supervisedYard(t *testing.T) *standin.Workspace {
 	t.Helper()
-	ctx, cancel := context.WithTimeout(t.Context(), 2*time.Minute)
-	t.Cleanup(cancel)
 	w, err := standin.Start(standin.Options{
 		BotToken: botToken, AppToken: appToken, HomeTab: true,
 		Scopes: []string{"app_mentions:read", "chat:write", "files:write", "reactions:write"}, Events: []string{"app_mention", "app_home_opened"},
@@ -35,6 +35,14 @@ func look(t *testing.T) *looking {
 		t.Fatal(err)
 	}
 	t.Cleanup(func() { _ = w.Close() })
+	return w
+}
+
+func look(t *testing.T) *looking {
+	t.Helper()
+	ctx, cancel := context.WithTimeout(t.Context(), 2*time.Minute)
+	t.Cleanup(cancel)
+	w := supervisedYard(t)
 	l := &looking{T: t, space: w, ctx: ctx, journal: filepath.Join(t.TempDir(), "journal.db")}
 	l.served = serveAt(t, w, l.journal, overSocket, "HEFT_SUPERVISORS="+boss, "HEFT_ZONE=America/Denver")
 	return l
