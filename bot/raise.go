@@ -94,6 +94,7 @@ func (a *answer) tellRaise(r hinge.Raising, s hinge.Setup) {
 	a.tellRemedies(r.Lift.Remedies)
 	a.tellWeight()
 	a.lines = append(a.lines,
+		v.say("Read as: tied %s from the cut, block %s above it, limb %s.", v.along(unit.Exactly(s.Tie)), v.along(unit.Exactly(s.Height)), v.lying(s.Angle)),
 		v.say("Line on the limb sees %s: when the hinge parts it takes the whole weight.", v.load(r.Line)),
 		v.say("Haul in %s to upright.", v.ropeNeeded(r.Travel)))
 	if w := r.Window.Ties; w.High > 0 {
@@ -109,6 +110,17 @@ func (a *answer) tellRaise(r hinge.Raising, s hinge.Setup) {
 			v.load(r.Line*unit.Force(heavy/s.Weight))))
 	}
 	a.cautions = append(a.cautions, v.word("Haul tight before the hinge parts. Nobody under it, climber clear of its swing."))
+}
+
+// lying is how a limb lies that is to be stood up.
+func (s speaker) lying(at unit.Angle) string {
+	switch deg := at.Degrees(); {
+	case deg > 0:
+		return s.say("%s° above level", trimmed(deg, 1))
+	case deg < 0:
+		return s.say("%s° below level", trimmed(-deg, 1))
+	}
+	return s.word("dead level")
 }
 
 // verdict says whether the pull at hand is enough.

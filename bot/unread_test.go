@@ -41,7 +41,9 @@ func TestWhatIsNeverLeftOut(t *testing.T) {
 	for _, question := range []string{
 		"blorf red oak limb 14 in, 22 ft", "red oak blorf 14 in, 22 ft", "red oak limb 14 in, 22 ft 5 blorf", "red oak limb 14 in, 22 ft, 20 ft blorf",
 		"blorf gum log 40 cm, 2 m", "red oak limb 14 in, 22 ft, blorf 12 ft", "blorf, zork, murk and quib: red oak limb 14 in, 22 ft",
-		"about blorf, red oak limb 14 in, 22 ft next to a power line", "about blorf, he is hurt", "about blorf, red oak limb 14 in, 22 ft, rotten",
+		"the tree is blorf, red oak limb 14 in, 22 ft", "looks really blorf, red oak limb 14 in, 22 ft", "it blorfs, red oak limb 14 in, 22 ft",
+		"with blorf on it, red oak limb 14 in, 22 ft", "blorf bark, red oak limb 14 in, 22 ft", "la rama está blorf, roble rojo de 14 pulgadas y 22 pies",
+		"the wood is unsound, red oak limb 14 in, 22 ft", "about blorf, red oak limb 14 in, 22 ft next to a power line", "about blorf, he is hurt", "about blorf, red oak limb 14 in, 22 ft, rotten",
 	} {
 		if r, _ := answer(t, d, question); r.Status() == bot.Answered || strings.Contains(r.Text(), "plan on 1") || strings.Contains(r.Text(), "plan on 3") {
 			t.Errorf("%q: %s\n%s", question, r.Status(), r.Text())

@@ -51,6 +51,7 @@ type term struct {
 	andSelf   bool    // who speaks, before how many others: "me and 2 other guys"
 	someone   bool    // a person who is spoken of: "dave", "the apprentice"
 	falls     bool    // behind a person, an emergency: "dave fell"
+	state     bool    // before how something is: "looks", "really"
 	level     bool    // how a limb lies that is stood up: "horizontal"
 	tied      bool    // before how far out a limb its tie is
 	topEnd    bool    // the thin end behind a thickness, where the thick one is told: "30 in butt, 24 in top"

@@ -99,6 +99,22 @@ var inDoubt = map[string]struct {
 	"half": {Twist, markHalf}, "contrast": {Twist, markContrast}, "self": {Twist, markSelf}, "stand": {Unknown, markUpends},
 }
 
+// flags are the words that others are read by, and mean no more.
+var flags = map[string]func(*term){
+	"others":   func(t *term) { t.others = true },
+	"chatter":  func(t *term) { t.chatter = true },
+	"someone":  func(t *term) { t.chatter, t.someone = true, true },
+	"state":    func(t *term) { t.state = true },
+	"level":    func(t *term) { t.level = true },
+	"tied":     func(t *term) { t.tied = true },
+	"top-end":  func(t *term) { t.topEnd = true },
+	"beneath":  func(t *term) { t.beneath = true },
+	"falls":    func(t *term) { t.ask, t.falls = Unknown, true },
+	"denies":   func(t *term) { t.ask, t.denies = Twist, true },
+	"and-self": func(t *term) { t.ask, t.andSelf = Twist, true },
+	"each":     func(t *term) { t.ask, t.each = Twist, true },
+}
+
 // meaning is what a line of a word file says. Most spellings mean nothing
 // else, and share its term.
 type meaning struct {
@@ -145,6 +161,9 @@ func meaningOf(words []string) (func(*term), error) {
 	if m := markNamed[what]; m != 0 {
 		return func(t *term) { t.marks |= m }, nil
 	}
+	if set, ok := flags[what]; ok {
+		return set, nil
+	}
 	if doubt, ok := inDoubt[what]; ok {
 		return func(t *term) { t.ask, t.marks = doubt.ask, t.marks|doubt.mark }, nil
 	}
@@ -183,34 +202,12 @@ func meaningOf(words []string) (func(*term), error) {
 		set = func(t *term) { t.count = 1 }
 	case "two-of-us":
 		set = func(t *term) { t.count, t.roles = 2, append(t.roles, role{People, before, false}) }
-	case "others":
-		set = func(t *term) { t.others = true }
-	case "and-self":
-		set = func(t *term) { t.ask, t.andSelf = Twist, true }
 	case "order":
 		v := oneOf(&err, arg, AskLower)
 		set = func(t *term) { t.ask, t.order = Unknown, v }
 	case "tons":
 		v := map[string]float64{"1": 1, "1/2": half, "3/2": 1 + half}[arg]
 		set = func(t *term) { t.tons = v }
-	case "each":
-		set = func(t *term) { t.ask, t.each = Twist, true }
-	case "denies":
-		set = func(t *term) { t.ask, t.denies = Twist, true }
-	case "chatter":
-		set = func(t *term) { t.chatter = true }
-	case "someone":
-		set = func(t *term) { t.chatter, t.someone = true, true }
-	case "falls":
-		set = func(t *term) { t.ask, t.falls = Unknown, true }
-	case "level":
-		set = func(t *term) { t.level = true }
-	case "tied":
-		set = func(t *term) { t.tied = true }
-	case "top-end":
-		set = func(t *term) { t.topEnd = true }
-	case "beneath":
-		set = func(t *term) { t.beneath = true }
 	case "filler":
 	default:
 		set = askedOf(&err, what, arg)

@@ -48,7 +48,7 @@ func (rd *reading) atPlace(i int) bool {
 // loweredAt says whether a piece of a known weight is lowered "at 30 ft": that
 // is a height.
 func (rd *reading) loweredAt(i int) bool {
-	return rd.elems[i].fig.far() && rd.atPlace(i) && rd.asksFor(AskLower) && rd.anyAt(rd.heavy) && !rd.at(i+1).piece() && len(rd.termAt(i+1).roles) == 0
+	return rd.elems[i].fig.far() && rd.atPlace(i) && rd.asksFor(AskLower) && rd.anyAt(rd.heavy) && !rd.at(i+1).piece() && !rd.at(i+1).marked(markArticle) && len(rd.termAt(i+1).roles) == 0
 }
 
 // listed says whether the number is one of two of a kind, "hitched at 35 ft

@@ -13,13 +13,22 @@ func (rd *reading) raised() {
 		switch {
 		case rd.tiedOut(i):
 			rd.claim(i, Tie)
-		case e.term != nil && e.term.level && !angled:
+		case e.term != nil && e.term.level && !angled && rd.ofLimb(i):
 			f := &figure{unit: degree, dim: dimAngle, start: e.start, end: e.end}
 			rd.elems[i] = element{start: e.start, end: e.end, fig: f}
 			rd.claim(i, LimbAngle)
 			angled = true
 		}
 	}
+}
+
+// ofLimb says whether the word at i tells how the limb lies, and not the ground
+// or a roof: nothing that it could belong to stands right behind it, and no
+// article before. "Flat" and "level" are said of much else, "horizontal" hardly.
+func (rd *reading) ofLimb(i int) bool {
+	next, only := rd.at(i+1), rd.elems[i].polite()
+	alone := i+1 >= len(rd.elems) || next.pause > 0 || next.marked(markAnd) || next.fig != nil || only && next.polite()
+	return alone && !rd.at(i-1).marked(markArticle)
 }
 
 // tiedOut reads "rope tied 12 ft out": out along the limb, from its cut.

@@ -126,7 +126,22 @@ func (rd *reading) spare(a *Ask) bool {
 			return false // known, and in doubt here
 		}
 	}
-	return !prev.changeable() && !next.changeable()
+	return !prev.changeable() && !next.changeable() && !rd.described(a)
+}
+
+// described says whether the word tells how something is, or what it has: "the
+// tree is …", "looks really …", "with …", "it …".
+func (rd *reading) described(a *Ask) bool {
+	for i := len(rd.elems) - 1; i >= 0; i-- {
+		switch e := rd.elems[i]; {
+		case e.start >= a.Start:
+		case e.marked(markIs | markWhere | markRelation | markPronoun | markPart | markPlace), e.term != nil && e.term.state:
+			return true
+		case e.pause > 0, !e.polite():
+			return false
+		}
+	}
+	return false
 }
 
 // changeable says whether a word beside the element could change what it means.
@@ -134,5 +149,5 @@ func (e element) changeable() bool {
 	if e.term != nil && (e.plays(RopeLength) || e.term.intent == AskGear || e.term.intent == AskRope || e.term.intent == AskAnchor) {
 		return true
 	}
-	return e.fig != nil || e.piece() || e.part() != "" || e.strength() != "" || e.marked(markGear|markLoaded|markStation|markCord)
+	return e.fig != nil || e.piece() || e.part() != "" || e.strength() != "" || e.marked(markGear|markLoaded|markStation|markCord|markPlace|markPart)
 }
