@@ -149,13 +149,13 @@ func TestALaterDayIsAnotherConversation(t *testing.T) {
 
 func TestAChoiceIsTheQuestionWithItsDoubtTakenOut(t *testing.T) {
 	for question, want := range map[string][]string{
-		"14 red oak limb 22 ft":                 {"14 in red oak limb 22 ft", "14 ft red oak limb 22 ft"},
+		"red oak limb 14, 22 ft":                {"red oak limb 14 in, 22 ft", "red oak limb 14 ft, 22 ft"},
 		"limit 700, 14 in red oak limb 22 ft":   {"limit 700 lb, 14 in red oak limb 22 ft", "limit 700 kg, 14 in red oak limb 22 ft"},
 		"600 lb limb 30 degrees":                {"600 lb limb 30 degrees between the legs", "600 lb limb rope turns 30 degrees"},
 		"600 lb limb, hitch 70":                 {"600 lb limb, hitch 70 ft", "600 lb limb, hitch 70 m"},
 		"lift 800 on a 3:1":                     {"lift 800 lb on a 3:1", "lift 800 kg on a 3:1"},
 		"14 in blorf red oak limb 22 ft":        {"14 in   red oak limb 22 ft"},
-		"ash limb 14 in 22 ft, hitched at 35":   {"ash limb 14 in 22 ft, hitched at 35 ft", "ash limb 14 in 22 ft, hitched at 35 m"},
+		"400 lb ash limb, hitched at 35":        {"400 lb ash limb, hitched at 35 ft", "400 lb ash limb, hitched at 35 m"},
 		"limb of 2 tons":                        {"limb of 4000 lb", "limb of 4480 lb", "limb of 2000 kg"},
 		"14 in red oak limb 22 ft":              nil,
 		"14 in red oak limb":                    nil,

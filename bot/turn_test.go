@@ -39,7 +39,7 @@ func TestConversations(t *testing.T) {
 			{"22 ft", bot.Answered, map[string]any{"length_m": 6.7056}, nil},
 		},
 		"a number that had no unit": {
-			{"14 red oak limb 22 ft", bot.Needs, map[string]any{"butt_diameter_m": nil}, nil},
+			{"red oak limb 14, 22 ft", bot.Needs, map[string]any{"butt_diameter_m": nil}, nil},
 			{"14 in", bot.Answered, map[string]any{"butt_diameter_m": 0.3556, "length_m": 6.7056}, nil},
 		},
 		"a tree in doubt never falls back on the tree before": {

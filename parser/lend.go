@@ -16,17 +16,22 @@ func (rd *reading) lend() {
 		switch {
 		case rd.at(i - 1).leadsTo(People): // "somos dos, punta 6 pulgadas"
 		case rd.drawn(i) != nil && (next.plays(Length) || next.plays(Diameter)):
-			u := rd.drawn(i)
-			e.fig.unit, e.fig.dim = u, dimLength
-			e.fig.low, e.fig.high = e.fig.low*u.factor, e.fig.high*u.factor
+			e.fig.lent(rd.drawn(i))
 		case next.angled() && e.fig.low >= 1 && e.fig.high <= 180:
 			e.fig.unit, e.fig.dim = degree, dimAngle
 		case next.plays(TipDiameter) || next.plays(ButtDiameter) || next.plays(MidDiameter):
-			if u := rd.thicknessUnit(i); u != nil {
-				e.fig.unit, e.fig.dim = u, dimLength
-				e.fig.low, e.fig.high = e.fig.low*u.factor, e.fig.high*u.factor
-			}
+			e.fig.lent(rd.thicknessUnit(i))
 		}
+		if e.fig.unit == nil {
+			e.fig.lent(rd.bareUnit(i))
+		}
+	}
+}
+
+// lent gives a bare number a unit, where there is one.
+func (f *figure) lent(u *unitWord) {
+	if u != nil {
+		f.unit, f.dim, f.low, f.high = u, u.dim, f.low*u.factor, f.high*u.factor
 	}
 }
 

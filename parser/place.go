@@ -230,7 +230,7 @@ func (rd *reading) crossed(i, j int) bool {
 	if i > j {
 		i, j = j, i
 	}
-	return j == i+2 && rd.elems[i+1].cross
+	return j == i+2 && rd.at(i+1).cross
 }
 
 // taper reads two thicknesses as butt and tip where the message says that the

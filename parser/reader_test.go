@@ -35,7 +35,7 @@ func TestAskKeepsWhatIsCertain(t *testing.T) {
 	r := newReader(t)
 	for text, kept := range map[string]map[parser.Field]float64{
 		"14 in oak limb 22 ft hitched at 35 ft":                                        {parser.ButtDiameter: 0.3556, parser.Length: 6.7056, parser.HitchHeight: 10.668},
-		"14 in red oak limb 22 ft hitched at 35":                                       {parser.ButtDiameter: 0.3556, parser.Length: 6.7056},
+		"14 in red oak limb 22 ft hitched at 350":                                      {parser.ButtDiameter: 0.3556, parser.Length: 6.7056},
 		"14 in red oak limb 22 ft hitched at 35 ft, climber at 40 ft":                  {parser.ButtDiameter: 0.3556, parser.Length: 6.7056, parser.HitchHeight: 10.668},
 		"over 14 in red oak limb 22 ft":                                                {parser.Length: 6.7056},
 		"14±1 in red oak limb 22 ft":                                                   {parser.Length: 6.7056},

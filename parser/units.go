@@ -28,15 +28,17 @@ var (
 	foot   = &unitWord{dim: dimLength, factor: float64(unit.Foot), system: Imperial}
 	pound  = &unitWord{dim: dimMass, factor: float64(unit.Pound), system: Imperial}
 	degree = &unitWord{dim: dimAngle, factor: 1}
+
+	metre      = &unitWord{dim: dimLength, factor: float64(unit.Metre), system: Metric}
+	centimetre = &unitWord{dim: dimLength, factor: float64(unit.Centimetre), system: Metric, fine: true}
+	millimetre = &unitWord{dim: dimLength, factor: float64(unit.Millimetre), system: Metric, fine: true}
 )
 
 // unitNamed has the units as the word files name them.
 var unitNamed = map[string]*unitWord{
 	"inch": inch, "foot": foot, "pound": pound, "degree": degree,
+	"metre": metre, "centimetre": centimetre, "millimetre": millimetre,
 	"yard":        {dim: dimLength, factor: float64(unit.Yard), system: Imperial},
-	"centimetre":  {dim: dimLength, factor: float64(unit.Centimetre), system: Metric, fine: true},
-	"millimetre":  {dim: dimLength, factor: float64(unit.Millimetre), system: Metric, fine: true},
-	"metre":       {dim: dimLength, factor: float64(unit.Metre), system: Metric},
 	"kilogram":    {dim: dimMass, factor: float64(unit.Kilogram), system: Metric},
 	"tonne":       {dim: dimMass, factor: float64(unit.Tonne), system: Metric},
 	"ton":         {dim: dimMass, unsure: true},

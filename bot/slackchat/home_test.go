@@ -91,7 +91,7 @@ func aSupervisorSeesTheDay(t *testing.T, via way) {
 	over := r.Say(standin.Yard, "U0CREW0002", r.Mention()+" "+overLimit)
 	lift := r.ask(standin.Mill, seen)
 	left := r.ask(standin.Mill, "maple limb 12 in 15 ft")
-	done := r.ask(standin.Mill, "14 red oak limb 22 ft")
+	done := r.ask(standin.Mill, "red oak limb 14, 22 ft")
 	for _, m := range []standin.Message{plain, over, lift, left, done} {
 		r.settled(m)
 	}

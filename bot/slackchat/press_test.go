@@ -60,7 +60,7 @@ func aButtonAsksInPlace(t *testing.T, via way) {
 		{question, "In metric", "cm"},
 		{question, "Show the working", "e^(−2π"},
 		{question, "If it is 16 in", "16 in"},
-		{"14 red oak limb 22 ft", "14 in", "plan on"},
+		{"red oak limb 14, 22 ft", "14 in", "plan on"},
 		{"maple limb 12 in 15 ft", "silver maple", "plan on"},
 	} {
 		t.Run(c.label, func(t *testing.T) {
@@ -97,7 +97,7 @@ func TestAFollowUpLeansOnAPress(t *testing.T) { bothWays(t, aFollowUpLeansOnAPre
 
 func aFollowUpLeansOnAPress(t *testing.T, via way) {
 	r := prepare(t, standin.Options{}, via).run()
-	m := r.ask(standin.Yard, "14 red oak limb 22 ft")
+	m := r.ask(standin.Yard, "red oak limb 14, 22 ft")
 	answer := r.answered(m)
 	r.press(crew, answer, "14 in")
 	r.await(func() bool { return strings.Contains(r.now(answer).Shown(), "plan on") })

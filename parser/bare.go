@@ -1,0 +1,200 @@
+package parser
+
+import (
+	"math"
+	"strings"
+)
+
+// A number without a unit has one reading where its place is told and the
+// other numbers of the message leave that place a single unit: "16 at the butt"
+// beside "12 ft" is in inches, "hitched at 35" beside them in feet.
+
+// bareUnit is the unit of the bare number at i, nil where more than one, or
+// none, is left.
+func (rd *reading) bareUnit(i int) *unitWord {
+	fig := rd.elems[i].fig
+	if fig.low <= 0 || fig.pair || fig.falling || strings.ContainsAny(fig.words(rd.text), "/") {
+		return nil
+	}
+	if rd.counts(i) {
+		return nil
+	}
+	if rd.labelled(i) {
+		return rd.massUnit(i)
+	}
+	f := rd.sizedAs(i)
+	switch dimensionOf[f] {
+	case dimMass, dimForce:
+		return rd.massUnit(i)
+	case dimLength:
+		return rd.lengthUnit(i, f)
+	}
+	return nil
+}
+
+// counts says whether the number could count what stands behind it: "2 long
+// limbs", "limit 3 people", "3 or 4 wraps".
+func (rd *reading) counts(i int) bool {
+	if n := rd.elems[i].fig.low; rd.alone(i) || n != math.Trunc(n) {
+		return false
+	}
+	for j := i + 1; j <= i+3; j++ {
+		e := rd.at(j)
+		switch {
+		case e.piece() && j > i+1 && !rd.at(i+1).piece(), e.plays(People), e.plays(Wraps), e.plays(Parts), e.plays(Legs), e.plays(Alike):
+			return true
+		case e.pause > 0 || e.fig != nil || e.term == nil:
+			return false
+		}
+	}
+	return false
+}
+
+// alone says whether nothing follows the number that it could count.
+func (rd *reading) alone(i int) bool { return i+1 >= len(rd.elems) || rd.elems[i+1].pause > 0 }
+
+// labelled says whether the number stands right beside the words of a strength:
+// "breaks at 14,000".
+func (rd *reading) labelled(i int) bool {
+	if rd.elems[i].fig.low < 100 {
+		return false
+	}
+	s, _ := rd.strengthBeside(i-1, i+1)
+	return s != ""
+}
+
+// sizedAs is the place that the words right beside the number at i give it, or
+// the number that it is crossed with.
+func (rd *reading) sizedAs(i int) Field {
+	if fields := rd.roleBeside(i); fields != nil {
+		return fields[0]
+	}
+	switch {
+	case rd.crossed(i, i+2) && rd.at(i+2).fig.far() && !rd.crossed(i-2, i):
+		return Diameter // "14 x 22 ft"
+	case rd.crossed(i-2, i) && rd.at(i-2).fig.short() && !rd.crossed(i, i+2):
+		return Length // "34 cm x 1.8"
+	case rd.namesOne(i) && !rd.at(i-1).cross && rd.lengthTold(i) && !rd.thicknessBeside(rd.elems[i].fig):
+		return Diameter // "14 red oak limb 22 ft"
+	}
+	return ""
+}
+
+// namesOne says whether the number stands before the name of one piece: "14 red
+// oak limb", not "10 oak logs".
+func (rd *reading) namesOne(i int) bool {
+	const thinnest = 8 // what is less may be how many
+	j := i + 1
+	for rd.at(j).piece() && rd.termAt(j).shape == "" {
+		j++
+	}
+	e := rd.at(j)
+	one := e.term == nil || e.term.shape == "" || !strings.HasSuffix(fold(rd.text[e.start:e.end]), "s")
+	return j > i+1 && one && rd.elems[i].fig.low >= thinnest
+}
+
+// lengthTold says whether a number other than that at i is a long length.
+func (rd *reading) lengthTold(but int) bool {
+	return rd.anyAt(func(j int) bool { return j != but && rd.far(j) })
+}
+
+// massUnit is the one unit that all other masses and forces are told in.
+func (rd *reading) massUnit(but int) (u *unitWord) {
+	for i, e := range rd.elems {
+		if i == but || e.fig == nil || e.fig.unit == nil || e.fig.dim != dimMass && e.fig.dim != dimForce {
+			continue
+		}
+		if u != nil && u != e.fig.unit {
+			return nil
+		}
+		u = e.fig.unit
+	}
+	if u == nil || u.factor > 1 && u.factor < 1000 || u.factor <= 1 {
+		return u
+	}
+	return nil // "block 5 t, limit 2": thousands are no custom
+}
+
+// lengthUnit is the unit that is left for a length of the field.
+func (rd *reading) lengthUnit(i int, f Field) *unitWord {
+	fine, coarse, ok := rd.lengthUnits(i)
+	if !ok {
+		return nil
+	}
+	fig := rd.elems[i].fig
+	switch {
+	case thickness(f):
+		return thicknessIn(fig.high, fine, coarse)
+	case f == Length && (rd.has(markRound) || !rd.longEnough(fig, fine)):
+		return nil // a round is inches thick
+	case coarse == nil && fine != nil && fine.system == Imperial:
+		coarse = foot
+	case coarse == nil && fine != nil:
+		coarse = metre
+	}
+	if coarse == nil || !tellable[f] || fig.high*coarse.factor > highest || fig.high < 1 {
+		return nil
+	}
+	return coarse
+}
+
+// tellable are the lengths that go without their unit: of a rope and of what
+// is small beside the rest, inches and feet are both told.
+var tellable = map[Field]bool{HitchHeight: true, Length: true, BlockHeight: true, Tie: true}
+
+// highest is more than any tree that is climbed, in metres.
+const highest = 90
+
+// longEnough says whether a bare length can be no thickness of a round: "24 in
+// log, 8 long", "33 cm, 2.2 long".
+func (rd *reading) longEnough(fig *figure, fine *unitWord) bool {
+	const shortestRound, longestLog = 10, 12 // a log may be cut as short as 12 in or cm
+	switch {
+	case fine == nil || rd.shapedFrom(0, Limb):
+		return true
+	case fine.system == Imperial:
+		return fig.high <= shortestRound
+	}
+	return fig.high <= longestLog
+}
+
+// lengthUnits are the fine and the coarse unit that the other lengths are told
+// in; false where they are of two systems, or of two fine units.
+func (rd *reading) lengthUnits(but int) (fine, coarse *unitWord, ok bool) {
+	const thickRope = 0.05 // m: what is thinner is rope
+	for i, e := range rd.elems {
+		if i == but || e.fig == nil || e.fig.dim != dimLength || e.fig.unit.fine && e.fig.high < thickRope {
+			continue
+		}
+		to := &coarse
+		if e.fig.unit.fine {
+			to = &fine
+		}
+		if *to != nil && *to != e.fig.unit {
+			return nil, nil, false
+		}
+		*to = e.fig.unit
+	}
+	return fine, coarse, fine == nil || coarse == nil || fine.system == coarse.system
+}
+
+// thicknessIn is the unit of a thickness: the one that another was told in, or
+// that which goes with the lengths. Beside metres, hundreds are millimetres.
+func thicknessIn(n float64, fine, coarse *unitWord) *unitWord {
+	const thinnest, thickestInch, thickestCentimetre, leastMillimetre = 2, 80, 200, 250
+	switch {
+	case fine == nil && coarse == nil:
+		return nil
+	case fine == nil && coarse.system == Imperial:
+		fine = inch
+	case fine == nil && n >= leastMillimetre:
+		fine = millimetre
+	case fine == nil:
+		fine = centimetre
+	}
+	most := map[*unitWord]float64{inch: thickestInch, centimetre: thickestCentimetre, millimetre: 10 * thickestCentimetre}[fine]
+	if n < thinnest || n > most {
+		return nil
+	}
+	return fine
+}
