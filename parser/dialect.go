@@ -15,6 +15,7 @@ type dialect struct {
 	leads    map[string]bool       // end the words of a role that lead straight to their number
 	numbers  map[string]numberWord // numbers typed as words
 	counted  map[string]bool       // what follows "one" where it is a number
+	articles map[string]bool       // are one before the name of a length: "a foot across"
 	units    map[string]*unitWord
 	joins    map[string]joint
 	endings  []ending
@@ -35,7 +36,7 @@ type ending struct{ cut, put string }
 
 func newDialect(tag string, slot int) *dialect {
 	return &dialect{
-		tag: tag, slot: slot, optional: map[string]bool{}, leads: map[string]bool{}, numbers: map[string]numberWord{},
+		tag: tag, slot: slot, optional: map[string]bool{}, leads: map[string]bool{}, articles: map[string]bool{}, numbers: map[string]numberWord{},
 		counted: map[string]bool{}, units: map[string]*unitWord{}, joins: map[string]joint{}, called: map[string]string{},
 	}
 }
@@ -46,8 +47,8 @@ func (d *dialect) takes(meaning, spellings []string) (bool, error) {
 	what, arg := meaning[0], strings.Join(meaning[1:], " ")
 	var each func(string)
 	switch what {
-	case "optional", "leads", "counted":
-		of := map[string]map[string]bool{"optional": d.optional, "leads": d.leads, "counted": d.counted}[what]
+	case "optional", "leads", "counted", "a":
+		of := map[string]map[string]bool{"optional": d.optional, "leads": d.leads, "counted": d.counted, "a": d.articles}[what]
 		each = func(s string) { of[s] = true }
 	case "decimal":
 		if d.comma = len(spellings) == 1 && strings.TrimSpace(spellings[0]) == "comma"; !d.comma {
@@ -107,7 +108,7 @@ func readNumberWord(s string) (numberWord, error) {
 func isForm(line string) bool {
 	what, _, _ := strings.Cut(line, " ")
 	switch what {
-	case "optional", "leads", "counted", "decimal", "ending", "join", "number", "unit":
+	case "optional", "leads", "counted", "a", "decimal", "ending", "join", "number", "unit":
 		return true
 	}
 	return false

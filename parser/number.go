@@ -112,8 +112,11 @@ func (t *tongue) value(s string) (float64, bool) {
 		return -v, ok
 	}
 	if s[0] < utf8.RuneSelf && !isDigit(s[0]) && s[0] != '.' {
+		if t.articles[fold(s)] {
+			return 1, true
+		}
 		v, n := t.numberWords(s)
-		return v, n == len(s)
+		return v, n == len(s) || v == half && t.optional[fold(strings.TrimSpace(s[n:]))] // "half a"
 	}
 	if i := strings.IndexFunc(s, unicode.IsLetter); i > 0 && !strings.HasSuffix(lower(s), "k") {
 		v, ok := t.value(strings.TrimRight(s[:i], " ")) // "14 y medio"

@@ -16,6 +16,36 @@ func (t *tongue) numberWordsIn(s string) int {
 	return n
 }
 
+// articleOfUnit returns the length of the article at the start of s where the
+// name of a unit follows it, "half a metre", 0 where none does.
+func (t *tongue) articleOfUnit(s string) int {
+	word, n := nextWord(s)
+	if next, _ := nextWord(s[n:]); t.optional[word] && t.unitName(next) != nil {
+		return n
+	}
+	return 0
+}
+
+// unitName is the unit that a word is the whole name of, nil for none.
+func (t *tongue) unitName(word string) *unitWord {
+	const shortest = 4 // "in" and "ft" are no names
+	if u := t.units[word]; u != nil && !u.unsure && len(word) >= shortest {
+		return u
+	}
+	return nil
+}
+
+// oneUnit returns the length of an article that is the number one, "a foot
+// across", 0 where it is none.
+func (t *tongue) oneUnit(s string) int {
+	word, n := nextWord(s)
+	next, _ := nextWord(s[n:])
+	if u := t.unitName(next); t.articles[word] && u != nil && u.dim == dimLength {
+		return n
+	}
+	return 0
+}
+
 // twoBlock says whether "two" is no number: "will it two-block".
 func twoBlock(rest string) bool {
 	next, _ := nextWord(rest)
@@ -69,7 +99,7 @@ func (t *tongue) numberWords(s string) (sum float64, n int) {
 		case w.plus && open == 100 && n > 0 && t.below100(s[n+end:], 100):
 			open = 100 // "six hundred and fifty"
 		case v == half && n == 0:
-			return half, end
+			return half, end + t.articleOfUnit(s[end:])
 		default:
 			if size := t.andHalf(s[n:]); n > 0 && size > 0 {
 				return sum + part + half, n + size

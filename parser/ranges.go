@@ -93,6 +93,7 @@ func (rd *reading) joinInches(i int) {
 // "2 vueltas y media". Any other half is asked about.
 func (rd *reading) halves() {
 	for i := 0; i+1 < len(rd.elems); i++ {
+		rd.oneAndHalf(i)
 		fig, j := rd.elems[i].fig, i+1
 		if fig == nil || fig.low != fig.high {
 			continue
@@ -114,6 +115,19 @@ func (rd *reading) halves() {
 		rd.elems[i] = element{start: more.start, end: more.end, fig: &more}
 		rd.elems = slices.Delete(rd.elems, j, k+1)
 	}
+}
+
+// oneAndHalf reads the name of a unit at i with a half behind it as one and a
+// half: "metre and a half", "metro y medio".
+func (rd *reading) oneAndHalf(i int) {
+	e := rd.elems[i]
+	u := rd.in.units[fold(rd.text[e.start:e.end])]
+	k := rd.halfAt(i + 1)
+	if u == nil || u.unsure || !e.marked(markUnit) || k < 0 || rd.at(i-1).fig != nil {
+		return
+	}
+	f := &figure{unit: u, dim: u.dim, low: 1.5 * u.factor, high: 1.5 * u.factor, start: e.start, end: rd.elems[k].end}
+	rd.elems = slices.Replace(rd.elems, i, k+1, element{start: f.start, end: f.end, fig: f})
 }
 
 // thicknessWord says whether the element has the words of a thickness, so

@@ -37,6 +37,9 @@ func (s *scanner) special(i, end int) (lexer.TokenType, int) {
 	if n := s.tongue.numberWordsIn(s.text[i:]); n > 0 {
 		return tokNumber, i + n
 	}
+	if n := s.tongue.oneUnit(s.text[i:]); n > 0 && !(i == s.at && s.behindNumber()) { // "$5 a foot"
+		return tokNumber, i + n
+	}
 	if s.last == tokJoin && i == s.at && s.tongue.numbers[fold(s.text[i:end])].value == 1 {
 		return tokNumber, end // "tres a uno"
 	}

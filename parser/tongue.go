@@ -60,6 +60,7 @@ func (t *tongue) add(d *dialect, free func(string) bool) {
 	addFree(t.joins, d.joins, free)
 	maps.Copy(t.counted, d.counted)
 	maps.Copy(t.leads, d.leads)
+	maps.Copy(t.articles, d.articles)
 }
 
 func addFree[T any](to, from map[string]T, free func(string) bool) {
