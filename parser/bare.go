@@ -2,6 +2,7 @@ package parser
 
 import (
 	"math"
+	"slices"
 	"strings"
 )
 
@@ -66,7 +67,7 @@ func (rd *reading) labelled(i int) bool {
 // sizedAs is the place that the words right beside the number at i give it, or
 // the number that it is crossed with.
 func (rd *reading) sizedAs(i int) Field {
-	if fields := rd.roleBeside(i); fields != nil {
+	if fields := rd.roleBeside(i); fields != nil && !rd.anothersWords(i) {
 		return fields[0]
 	}
 	switch {
@@ -78,6 +79,20 @@ func (rd *reading) sizedAs(i int) Field {
 		return Diameter // "14 red oak limb 22 ft"
 	}
 	return ""
+}
+
+// anothersWords says whether the words beside the number have another on their
+// far side: "somos dos, límite 900 libras", "14 in butt 22".
+func (rd *reading) anothersWords(i int) bool {
+	told := func(k int) bool { f := rd.at(k).fig; return f != nil && f.unit != nil }
+	left, right := rd.past(i-1, -1, markIs|markBound), rd.past(i+2, +1, markIs|markBound|markAt)
+	own := rd.at(i + 1).looks(before)
+	return !own && rd.at(left).looks(before) && told(left-1) || own && rd.at(i+1).looks(after) && told(right)
+}
+
+// looks says whether the words of an element take the number on that side.
+func (e element) looks(s side) bool {
+	return e.term != nil && slices.ContainsFunc(e.term.roles, func(r role) bool { return r.side&s != 0 })
 }
 
 // namesOne says whether the number stands before the name of one piece: "14 red

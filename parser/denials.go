@@ -8,16 +8,20 @@ import "strings"
 
 // denials takes out what such a word puts aside, and says so of a number.
 func (rd *reading) denials() {
-	for i := 1; i < len(rd.elems); i++ {
+	for i := 0; i < len(rd.elems); i++ {
 		if !rd.termAt(i).denies {
 			continue
 		}
 		j := rd.past(i+1, +1, markArticle)
 		switch {
+		case rd.at(i+1).pause == 2:
+			rd.corrected(i) // "el sauce no, el álamo"
 		case rd.otherUnit(i-1, j), rd.otherKind(i-1, j):
 			rd.alter(i, func(t *term) { *t = term{} })
 			rd.alter(j, func(t *term) { *t = term{} })
 		case rd.otherNumber(i-1, j):
+			rd.pass(i, j+1)
+		case rd.deniedTree(j), rd.otherTree(i-1, j):
 			rd.pass(i, j+1)
 		}
 	}
@@ -54,6 +58,8 @@ func (rd *reading) otherNumber(i, j int) bool {
 	switch {
 	case is == nil || not == nil || is.pair || not.pair:
 		return false
+	case rd.termAt(j-1).corrects && not.in(is) > is.high:
+		return false // "14 pulgadas no 16" may put it right
 	case counts && not.unit != nil, (counts || is.unit != nil) && not.unit == nil && len(rd.termAt(j+1).roles) > 0:
 		return false // "22 ft, not 3 wraps"
 	}

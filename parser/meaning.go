@@ -111,6 +111,7 @@ var flags = map[string]func(*term){
 	"beneath":  func(t *term) { t.beneath = true },
 	"falls":    func(t *term) { t.ask, t.falls = Unknown, true },
 	"denies":   func(t *term) { t.ask, t.denies = Twist, true },
+	"corrects": func(t *term) { t.ask, t.corrects = Twist, true },
 	"and-self": func(t *term) { t.ask, t.andSelf = Twist, true },
 	"each":     func(t *term) { t.ask, t.each = Twist, true },
 }

@@ -97,6 +97,8 @@ func contradiction(a, b string) string {
 		return "is two of a kind"
 	case ka == "overhead" && kb == "own", ka == "own" && kb == "overhead":
 		return "" // asked about, but where a swing may meet it: then it is taken for a power line
+	case ka == "denies" && kb == "corrects" || ka == "corrects" && kb == "denies":
+		return "" // "no" is both, and asked about where it matters
 	case slices.Contains(alone, ka) || slices.Contains(alone, kb):
 		return "ends or turns the meaning, and has another"
 	case ka == "chatter" || kb == "chatter":

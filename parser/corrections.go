@@ -1,0 +1,136 @@
+package parser
+
+// Crews take back what they just typed: "31 inches no make that 33", "beech, no
+// wait its hornbeam", "no el sauce, el álamo". What is taken back is passed
+// over, and said so; where it is not plain what is, the word is asked about.
+
+// corrected reads the word at i, "no" or "make that", as taking back the fact
+// before it, where the one behind it is of the same kind.
+func (rd *reading) corrected(i int) {
+	n := rd.nextFact(i + 1)
+	if n < 0 {
+		return
+	}
+	p := rd.takenBack(i, n)
+	switch {
+	case p >= 0 && rd.eitherWay(i, p, n):
+		return
+	case p >= 0:
+		fig := rd.elems[n].fig
+		if fig != nil && fig.unit == nil && fig.dim == dimCount {
+			fig.lent(rd.elems[p].fig.unit)
+		}
+		rd.clearDoubt(i, n)
+		rd.pass(p, p+1)
+	case rd.deniedTree(n):
+		rd.clearDoubt(i, n)
+		rd.passTree(n)
+	}
+}
+
+// passTree passes over the tree at n wherever it is named: "pino 5 pies, no es
+// pino es cedro".
+func (rd *reading) passTree(n int) {
+	sci := rd.termAt(n).tree.sci
+	for k := n; k >= 0; k-- {
+		if t := rd.termAt(k).tree; t != nil && t.sci == sci {
+			rd.pass(k, k+1)
+		}
+	}
+}
+
+// eitherWay says whether the word at i could as well deny the number behind it,
+// which is the smaller: "16 pulgadas no 14".
+func (rd *reading) eitherWay(i, p, n int) bool {
+	is, not := rd.elems[p].fig, rd.elems[n].fig
+	return rd.termAt(i).denies && rd.at(i+1).pause == 0 && is != nil && not.in(is) < is.high
+}
+
+// in is the number in the unit of another where it has none of its own.
+func (f *figure) in(other *figure) float64 {
+	if f.unit == nil && other.unit != nil {
+		return f.high * other.unit.factor
+	}
+	return f.high
+}
+
+// clearDoubt takes the doubt from the words that take back, from i up to a fact.
+func (rd *reading) clearDoubt(i, fact int) {
+	for ; i < fact; i++ {
+		if t := rd.termAt(i); t.corrects || t.denies {
+			rd.alter(i, func(t *term) { *t = term{} })
+		}
+	}
+}
+
+// deniedTree says whether the fact at i is a tree that is denied before another
+// is named: "no es oak es hickory", "not the oak the ash".
+func (rd *reading) deniedTree(i int) bool {
+	next := rd.nextFact(i + 1)
+	return next > i && rd.otherTree(i, next)
+}
+
+// otherTree says whether two trees of different kinds stand at i and j.
+func (rd *reading) otherTree(i, j int) bool {
+	a, b := rd.termAt(i).tree, rd.termAt(j).tree
+	return a != nil && b != nil && a.sci != b.sci && !narrows(a, b) && !narrows(b, a)
+}
+
+// nextFact finds the number or the tree that stands behind i with nothing
+// between but what says nothing, -1 where something else comes first.
+func (rd *reading) nextFact(i int) int {
+	for ; i < len(rd.elems); i++ {
+		e := rd.elems[i]
+		switch {
+		case e.fig != nil, e.term != nil && e.term.tree != nil:
+			return i
+		case e.pause > 2, e.pause == 0 && !rd.saysNothing(i):
+			return -1
+		}
+	}
+	return -1
+}
+
+// saysNothing says whether the term at i says nothing between a correction and
+// what it puts right.
+func (rd *reading) saysNothing(i int) bool {
+	t := rd.termAt(i)
+	return t.corrects || t.denies || t.ask == "" && t.says(markHello|markIs|markArticle|markMade|markRelation|markAt|markWhere|markFollow|markPronoun)
+}
+
+// takenBack finds the fact before i that the one at n puts right: the last of
+// its kind, or the last that has the same words behind it; -1 for none. A number
+// far from the other is rather another.
+func (rd *reading) takenBack(i, n int) int {
+	const farthestBack, most = 8, 2
+	words := rd.roleBehind(n)
+	for p := i - 1; p >= max(0, i-farthestBack) && rd.elems[p].pause < 4; p-- {
+		if rd.otherTree(p, n) {
+			return p
+		}
+		a, b := rd.elems[p].fig, rd.elems[n].fig
+		if a == nil || b == nil || a.pair || b.pair {
+			continue
+		}
+		own := rd.roleBehind(p)
+		if words != "" && own != "" && own != words {
+			continue
+		}
+		if x, y := a.high, b.in(a); b.unit != nil && b.unit != a.unit || x <= 0 || x > most*y || y > most*x {
+			return -1
+		}
+		return p
+	}
+	return -1
+}
+
+// roleBehind is the field of the words right behind the number at i, "" for
+// none.
+func (rd *reading) roleBehind(i int) Field {
+	for _, r := range rd.termAt(rd.past(i+1, +1, markAt|markWhere|markArticle|markIs)).roles {
+		if r.side&before != 0 {
+			return r.field
+		}
+	}
+	return ""
+}
