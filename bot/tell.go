@@ -120,6 +120,10 @@ func (a *answer) inDoubt() []string {
 		switch n {
 		case "wet":
 			out = append(out, v.word("Wet or icy rope is not covered by these figures: test with a small piece first."))
+		case "bare":
+			if a.limbPlanned() {
+				out = append(out, v.word("Bare or not, planned with its brush on: the heavy side."))
+			}
 		case "iced":
 			out = append(out, a.voice.word("Ice and snow are not in these figures: the piece is heavier. Have it knocked off first."))
 		case noteNewTree:
@@ -133,6 +137,13 @@ func (a *answer) inDoubt() []string {
 		}
 	}
 	return out
+}
+
+// limbPlanned says whether the weight was worked out for a piece that may have
+// its brush on.
+func (a *answer) limbPlanned() bool {
+	shape := a.question.Shape
+	return a.result != nil && a.result.Weight.Method != piece.ByCrew && (shape == nil || shape.Value == parser.Limb)
 }
 
 // watch lists the cautions that a lower calls for.

@@ -58,6 +58,7 @@ type term struct {
 	beneath   bool    // behind a person, where nobody may stand
 	order     Intent  // what it tells the crew to do where it begins what is said: "baja la rama"
 	denies    bool    // "not": what follows is put aside
+	purpose   bool    // before what is to be kept from happening: "so it doesn't"
 	corrects  bool    // "no", "make that": what stands before may be taken back
 	chatter   bool    // says nothing here, and is no slip's mending
 	tree      *tree

@@ -112,6 +112,7 @@ var flags = map[string]func(*term){
 	"falls":    func(t *term) { t.ask, t.falls = Unknown, true },
 	"denies":   func(t *term) { t.ask, t.denies = Twist, true },
 	"corrects": func(t *term) { t.ask, t.corrects = Twist, true },
+	"purpose":  func(t *term) { t.ask, t.purpose = Twist, true },
 	"and-self": func(t *term) { t.ask, t.andSelf = Twist, true },
 	"each":     func(t *term) { t.ask, t.each = Twist, true },
 }
