@@ -50,18 +50,30 @@ func Raise(s Setup) (Raising, error) {
 	if r.Lift, err = tackle.Pull(r.Line, s.Tackle, s.Power); err != nil {
 		return Raising{}, err
 	}
-	parts := unit.Length(s.Parts)
-	start := unit.Length(s.distance(s.Angle))
-	r.Travel = parts * (start - unit.Length(s.distance(upright)))
-	if s.Hitch != 0 {
-		down, err := rope.Needed(s.Hitch, s.Parts)
-		if err != nil {
-			return Raising{}, err
-		}
-		r.Rope = max(down, parts*start+s.Hitch+rope.Tail)
+	r.Travel = unit.Length(s.Parts) * s.closes()
+	if r.Rope, err = s.rope(); err != nil {
+		return Raising{}, err
 	}
 	r.TurnsOver = !limits.Above(s.Tie, s.Balance)
 	r.TwoBlocks = s.twoBlocks()
 	r.Window = s.window(r.Lift)
 	return r, nil
+}
+
+// closes is how much nearer the blocks come from now to upright.
+func (s *Setup) closes() unit.Length {
+	return unit.Length(s.distance(s.Angle) - s.distance(upright))
+}
+
+// rope is the rope from end to end, 0 where the height of the top block above
+// the ground was not said.
+func (s *Setup) rope() (unit.Length, error) {
+	if s.Hitch == 0 {
+		return 0, nil
+	}
+	down, err := rope.Needed(s.Hitch, s.Parts)
+	if err != nil {
+		return 0, err
+	}
+	return max(down, unit.Length(s.Parts)*unit.Length(s.distance(s.Angle))+s.Hitch+rope.Tail), nil
 }

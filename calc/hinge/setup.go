@@ -72,22 +72,31 @@ func (s *Setup) check() error {
 	if err := Angles.Check(limits.LimbAngle, s.Angle.Degrees()); err != nil {
 		return err
 	}
+	if err := Balances.Check(limits.BalancePoint, s.Balance); err != nil {
+		return err
+	}
+	if err := Ties.Check(limits.Tie, s.Tie); err != nil {
+		return err
+	}
+	return s.checkPlaces()
+}
+
+// checkPlaces refuses places of the limb and its blocks that the method does
+// not hold for; a balance point, a tie or a length of 0 was not said.
+func (s *Setup) checkPlaces() error {
 	for _, size := range [...]struct {
 		q     limits.Quantity
-		said  unit.Length
+		at    unit.Length
 		holds limits.Range[unit.Length]
+		said  bool
 	}{
-		{limits.BalancePoint, s.Balance, Balances},
-		{limits.Tie, s.Tie, Ties},
-		{limits.BlockHeight, s.Height, Heights},
-		{limits.Offset, s.Offset, Offsets},
+		{limits.BalancePoint, s.Balance, Balances, s.Balance != 0},
+		{limits.Tie, s.Tie, Ties, s.Tie != 0},
+		{limits.BlockHeight, s.Height, Heights, true},
+		{limits.Offset, s.Offset, Offsets, true},
+		{limits.Length, s.Length, Lengths, s.Length != 0},
 	} {
-		if err := size.holds.Check(size.q, size.said); err != nil {
-			return err
-		}
-	}
-	if s.Length != 0 {
-		if err := Lengths.Check(limits.Length, s.Length); err != nil {
+		if err := size.holds.Check(size.q, size.at); size.said && err != nil {
 			return err
 		}
 	}

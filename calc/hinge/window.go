@@ -19,6 +19,7 @@ const (
 	ByPower     Bound = "power"     // nearer, the pull at hand does not raise it
 	ByClearance Bound = "clearance" // further, the blocks meet
 	ByTip       Bound = "tip"       // further, there is no limb
+	ByNothing   Bound = "nothing"   // the balance point was not said: it may lie further out
 )
 
 // Window is where the moving block may be tied. Where no tie will do, Ties is
@@ -97,6 +98,9 @@ func (s *Setup) nearest(pull unit.Force) (unit.Length, bool) {
 func (s *Setup) window(lift tackle.Result) Window {
 	w := Window{Near: ByBalance, Far: ByClearance}
 	near, far := s.Balance+balance.Margin, s.furthest()
+	if s.Balance == 0 {
+		near, w.Near = Ties.Low, ByNothing
+	}
 	if s.Length > 0 && s.Length < far {
 		far, w.Far = s.Length, ByTip
 	}

@@ -60,13 +60,38 @@ type Swing struct {
 // Source: geometry; the reach of a piece that turns on its tie was found by
 // integration to stay within it on the first pass.
 func Plan(s Setup) (Swing, error) {
-	if err := s.check(); err != nil {
+	if err := check(s.Heavy, s.Start); err != nil {
 		return Swing{}, err
 	}
-	w := Swing{Speed: fall(s.Line+s.Hung/2, s.Start), Reach: reach(s.Line, s.Hung, s.Start)}
+	w, err := Sweep(s)
+	if err != nil {
+		return Swing{}, err
+	}
+	if s.Obstacle != nil && s.Hitch == 0 {
+		return Swing{}, &limits.Missing{Quantity: limits.HitchHeight}
+	}
 	if err := s.pulls(&w); err != nil {
 		return Swing{}, err
 	}
+	return w, nil
+}
+
+// Sweep works out where a swing goes and how fast, as Plan does: nothing of it
+// hangs on the weight, and the pulls stay nought. An obstacle past a block
+// whose height is not known is taken to stand as tall as the block, which
+// brings it nearest.
+//
+// It holds within Starts, Lines, Hangs, Obstacles, ObstacleTops and
+// rope.Hitches. The error is a *limits.OutOfRange or a *limits.Contradiction.
+//
+// Errors: as Plan.
+//
+// Source: geometry and energy.
+func Sweep(s Setup) (Swing, error) {
+	if err := s.checkPath(); err != nil {
+		return Swing{}, err
+	}
+	w := Swing{Speed: fall(s.Line+s.Hung/2, s.Start), Reach: reach(s.Line, s.Hung, s.Start)}
 	if s.Hitch != 0 {
 		lowest := max(0, s.Hitch-s.Line-s.Hung) // the last bits of a conversion may lie below nought
 		w.Lowest = &lowest
@@ -78,8 +103,8 @@ func Plan(s Setup) (Swing, error) {
 	return w, nil
 }
 
-func (s *Setup) check() error {
-	if err := check(s.Heavy, s.Start); err != nil {
+func (s *Setup) checkPath() error {
+	if err := Starts.Check(limits.Angle, s.Start.Degrees()); err != nil {
 		return err
 	}
 	if err := checkRod(s.Line, s.Hung); err != nil {
@@ -96,9 +121,6 @@ func (s *Setup) check() error {
 
 func (s *Setup) checkHeights() error {
 	if s.Hitch == 0 {
-		if s.Obstacle != nil {
-			return &limits.Missing{Quantity: limits.HitchHeight}
-		}
 		return nil
 	}
 	if err := rope.Hitches.Check(limits.HitchHeight, s.Hitch); err != nil {
