@@ -46,7 +46,13 @@ func (q Question) Missing() []Field {
 	if q.Intent == AskBalance {
 		return q.missingBalance()
 	}
+	if q.OfPlaces() {
+		return q.missingPlaces()
+	}
 	out := q.MissingPiece()
+	if q.WeightWanted() {
+		out = []Field{Weight}
+	}
 	if q.Intent == AskSwing {
 		out = append(q.missingSwing(), out...) // where it goes comes before how hard it pulls
 	}
@@ -176,6 +182,8 @@ func (q Question) missingBalance() []Field {
 			return weighed()
 		}
 		return weighed(LegAngle)
+	case q.WeightWanted():
+		return append([]Field{Weight}, q.without([]Field{LineOut})...)
 	case q.Has(Sideways):
 		return weighed(LineOut)
 	}

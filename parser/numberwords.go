@@ -46,10 +46,11 @@ func (t *tongue) oneUnit(s string) int {
 	return 0
 }
 
-// twoBlock says whether "two" is no number: "will it two-block".
+// twoBlock says whether "two" is no number: "will it two-block". "Two blocks"
+// are two, "it two-blocks" is not.
 func twoBlock(rest string) bool {
 	next, _ := nextWord(rest)
-	return next == "block" || next == "blocking" || next == "blocked"
+	return next == "block" || next == "blocking" || next == "blocked" || next == "blocks" && strings.HasPrefix(rest, "-")
 }
 
 // countsOne says whether what follows "one" makes it a number. Behind "one"

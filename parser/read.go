@@ -120,6 +120,7 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	treeAsk := r.fillSpecies(rd, &q)
 	numberAsks, boundAsk := rd.fillQuantities(&q)
 	q.Intent = intentOf(rd, q)
+	q.placesOnly()
 	q.keepUnder()
 	if d := q.Condition; q.Intent == AskAnchor && d != nil && d.Value == Dead {
 		return Question{Intent: AskAnchor, Language: q.Language, Units: q.Units}, askAt(Unsound, rd.text, d.Start, d.End-d.Start)

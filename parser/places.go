@@ -1,0 +1,65 @@
+package parser
+
+import "slices"
+
+// Where the blocks of a raise meet, and where a swing goes, hang on no weight.
+// Where nothing is told that a weight could be worked out from, they are
+// answered from the places alone, and what pulls is left unsaid.
+
+// Notes of the word file that such a question hangs on.
+const (
+	blocksMeet = "blocks-meet" // whether the blocks of a raise meet
+	tieWanted  = "tie-wanted"  // where the moving block may be tied
+	tagLine    = "tag-line"    // held by one, a swing is asked about for its pull
+)
+
+// placeNotes are the notes that only one question makes use of.
+var placeNotes = map[string]Intent{blocksMeet: AskRaise, tieWanted: AskRaise, tagLine: AskSwing}
+
+// placesOnly leaves the notes out that another question makes no use of.
+func (q *Question) placesOnly() {
+	q.Notes = slices.DeleteFunc(q.Notes, func(n string) bool {
+		in, ok := placeNotes[n]
+		return ok && in != q.Intent
+	})
+}
+
+// OfPlaces says whether a raise or a swing is answered without its forces: no
+// weight is told, and nothing that one hangs on. Where a part of that is told,
+// the rest is asked for, unless the words ask for nothing but the places.
+func (q Question) OfPlaces() bool {
+	untold := q.Species == nil && !q.Has(across...)
+	switch {
+	case q.Has(Weight) || len(q.MissingSizes()) == 0:
+		return false
+	case q.Intent == AskRaise:
+		return untold || q.noted(blocksMeet) || q.noted(tieWanted)
+	case q.Intent == AskSwing:
+		return untold && !q.noted(tagLine)
+	}
+	return false
+}
+
+// missingPlaces lists what the places of a raise or a swing still need.
+func (q Question) missingPlaces() []Field {
+	if q.Intent == AskSwing {
+		out := q.missingSwing()
+		if q.Obstacle != nil || q.Has(ObstacleHeight) {
+			out = append(out, q.without([]Field{ObstacleOut})...)
+		}
+		return out
+	}
+	out := q.without([]Field{BlockHeight})
+	if !q.Has(Tie, Length) && !q.noted(tieWanted) {
+		out = append(out, Tie)
+	}
+	return out
+}
+
+// WeightWanted says whether a weight is asked for rather than what it is
+// worked out from: a tag line pulls by the weight alone, and nothing of the
+// piece is told.
+func (q Question) WeightWanted() bool {
+	tagged := q.Intent == AskSwing && q.noted(tagLine) || q.Intent == AskBalance && q.Has(Sideways)
+	return tagged && q.Species == nil && !q.Has(across...) && !q.Has(Weight)
+}
