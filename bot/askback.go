@@ -87,12 +87,15 @@ func (a *answer) andMissing(ask *parser.Ask) {
 
 func (a *answer) askMissing() {
 	v := a.voice
-	if a.question.Empty() && a.question.Intent != parser.AskGear {
+	if a.question.Empty() && a.question.Intent != parser.AskGear && !a.question.OfPlaces() {
 		a.lines = []string{v.say("What piece? Tree, diameter and length, like “%s”.", example(v))}
 		a.needs = a.question.Missing()
 		return
 	}
 	a.lines = []string{v.say("I still need %s. Type it like “%s”.", v.and(nouns(v, a.needs)), v.typed(a.needs))}
+	if a.question.WeightWanted() {
+		a.lines = append(a.lines, v.word("Or tell me tree, diameter and length, and I work the weight out."))
+	}
 	if got := a.piece(); got != v.word("piece") {
 		a.lines = append(a.lines, v.say("So far: %s.", got))
 	}

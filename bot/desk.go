@@ -138,7 +138,7 @@ func missing(q parser.Question) *parser.Ask {
 	if len(fields) == 0 || methods[q.Intent] == nil || q.Intent == parser.AskGear && slices.Contains(q.Notes, wornGear) {
 		return nil
 	}
-	if len(fields) > 2 && !q.Empty() {
+	if len(fields) > 2 && (!q.Empty() || q.OfPlaces()) {
 		fields = fields[:2]
 	}
 	return &parser.Ask{Kind: parser.Missing, Fields: fields}

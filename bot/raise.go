@@ -13,6 +13,9 @@ func (a *answer) workRaise() error {
 	if a.refusedSide() {
 		return nil
 	}
+	if q.OfPlaces() {
+		return a.workFit()
+	}
 	res, err := a.weighed()
 	if err != nil {
 		return err
@@ -25,7 +28,7 @@ func (a *answer) workRaise() error {
 	a.figures = func(o *object) { o.Raise = raiseOf(r); o.Rope = float64(r.Rope) }
 	scene := raiseScene(a.voice, a.pictured(), s, r)
 	if r.TwoBlocks != nil || r.TurnsOver {
-		a.refuseSetup(r)
+		a.refuseSetup(r.TwoBlocks, r.Window)
 	} else {
 		a.strain = &strain{line: max(r.Lift.Haul, r.Lift.Holding), block: r.Lift.Block}
 		a.tellRaise(r, s)
@@ -57,11 +60,12 @@ type raiseObject struct {
 	Travel    float64 `json:"haul_travel_m,omitempty"`
 	TieMin    float64 `json:"tie_min_m,omitempty"`
 	TieMax    float64 `json:"tie_max_m,omitempty"`
-	TwoBlocks bool    `json:"two_blocks"`
+	TwoBlocks *bool   `json:"two_blocks,omitempty"` // nil where the tie was not said
 }
 
 func raiseOf(r hinge.Raising) *raiseObject {
-	o := &raiseObject{TieMin: float64(r.Window.Ties.Low), TieMax: float64(r.Window.Ties.High), TwoBlocks: r.TwoBlocks != nil}
+	two := r.TwoBlocks != nil
+	o := &raiseObject{TieMin: float64(r.Window.Ties.Low), TieMax: float64(r.Window.Ties.High), TwoBlocks: &two}
 	if r.TwoBlocks == nil && !r.TurnsOver {
 		o.Line, o.Haul, o.Travel = float64(r.Line), float64(r.Lift.Haul), float64(r.Travel)
 	}
@@ -70,9 +74,9 @@ func raiseOf(r hinge.Raising) *raiseObject {
 
 // refuseSetup refuses a tie that lets the blocks meet or the limb turn over,
 // and says what to change.
-func (a *answer) refuseSetup(r hinge.Raising) {
+func (a *answer) refuseSetup(t *hinge.TwoBlocks, w hinge.Window) {
 	figures, s := a.figures, a.voice
-	switch t := r.TwoBlocks; {
+	switch {
 	case t != nil && t.MoveIn > 0:
 		a.refuse(s.say("DO NOT: the blocks meet before it is upright. Tie %s nearer the cut, or raise the top block %s.",
 			s.alongUp(t.MoveIn), s.alongUp(t.RaiseBy)))
@@ -83,8 +87,8 @@ func (a *answer) refuseSetup(r hinge.Raising) {
 	}
 	a.figures = figures
 	a.lines = append(a.lines, s.word("Blocks that meet stop the lift: the piece drops and swings back toward the climber."))
-	if w := r.Window.Ties; w.High > 0 {
-		a.lines = append(a.lines, s.say("With this block, tie between %s and %s from the cut.", s.alongUp(w.Low), s.alongDown(w.High)))
+	if w.Near != hinge.ByNothing && w.Ties.High > 0 {
+		a.lines = append(a.lines, s.say("With this block, tie between %s and %s from the cut.", s.alongUp(w.Ties.Low), s.alongDown(w.Ties.High)))
 	}
 }
 

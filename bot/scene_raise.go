@@ -20,13 +20,9 @@ func raiseScene(v speaker, p pictured, s hinge.Setup, r hinge.Raising) *Scene {
 	}
 	d.surroundings(out)
 	d.ways(out, s)
-	if w := r.Window.Ties; w.High > 0 {
-		off := toward(s.Angle-math.Pi/2, 1.3*d.butt+0.02*d.span())
-		label := v.say("Good ties\n%s to %s", v.alongUp(w.Low), v.alongDown(w.High))
-		out.add(Window, label, off.plus(toward(s.Angle, float64(w.Low))), off.plus(toward(s.Angle, float64(w.High))))
-	}
+	d.window(out, v, s, r.Window)
 	if refused {
-		d.wrong(out, v, r)
+		d.wrong(out, v, r.TwoBlocks)
 		d.shortened(out, v, s)
 		return out
 	}
@@ -126,10 +122,19 @@ func (d stoodUp) ways(out *Scene, s hinge.Setup) {
 	}
 }
 
+// window shows where a tie is good.
+func (d stoodUp) window(out *Scene, v speaker, s hinge.Setup, w hinge.Window) {
+	if w.Near == hinge.ByNothing || w.Ties.High <= 0 {
+		return
+	}
+	off := toward(s.Angle-math.Pi/2, 1.3*d.butt+0.02*d.span())
+	label := v.say("Good ties\n%s to %s", v.alongUp(w.Ties.Low), v.alongDown(w.Ties.High))
+	out.add(Window, label, off.plus(toward(s.Angle, float64(w.Ties.Low))), off.plus(toward(s.Angle, float64(w.Ties.High))))
+}
+
 // wrong shows what is wrong with a set-up, and how to mend it.
-func (d stoodUp) wrong(out *Scene, v speaker, r hinge.Raising) {
+func (d stoodUp) wrong(out *Scene, v speaker, t *hinge.TwoBlocks) {
 	out.Verdict = v.word("DO NOT")
-	t := r.TwoBlocks
 	if t == nil {
 		out.add(Cross, v.word("Tie is inside\nthe balance point"), d.tie)
 		out.Notes = []string{v.word("It turns over when the hinge parts: tie farther out.")}

@@ -23,6 +23,11 @@ func swingScene(v speaker, p pictured, s swing.Setup, w swing.Swing) *Scene {
 		out.Notes = []string{v.word("It may strike. Shorten the line, or move the block.")}
 		return out
 	}
+	if s.Heavy == 0 { // where it goes, and no load
+		out.Plan = v.sweeping(s, w)
+		out.Notes = []string{v.word("No forces: no weight is known."), v.word("Nobody in the whole sweep: it comes back.")}
+		return out
+	}
 	pull := w.Bottom
 	if w.Askew.Line > pull.Line {
 		pull = w.Askew
@@ -38,9 +43,17 @@ func swingScene(v speaker, p pictured, s swing.Setup, w swing.Swing) *Scene {
 // swinging is what is asked first of a swing: how much room is left, or how
 // hard it pulls.
 func (s speaker) swinging(of swing.Setup, w swing.Swing, pull swing.Pull) string {
+	if w.Gap == nil {
+		return s.say("Line up to %s", s.load(pull.Line))
+	}
+	return s.sweeping(of, w)
+}
+
+// sweeping is how much room is left, or how far it comes.
+func (s speaker) sweeping(of swing.Setup, w swing.Swing) string {
 	switch {
 	case w.Gap == nil:
-		return s.say("Line up to %s", s.load(pull.Line))
+		return s.say("Comes %s past the block", s.alongUp(w.Reach))
 	case of.Hung == 0:
 		return s.say("Clears by %s less its length", s.alongDown(*w.Gap))
 	}

@@ -8,21 +8,18 @@ import (
 
 // workSwing answers what a piece does that is cut free beside its block.
 func (a *answer) workSwing() error {
-	q := a.question
+	if a.question.OfPlaces() {
+		return a.workSweep()
+	}
 	res, err := a.weighed()
 	if err != nil {
 		return err
 	}
-	s := swing.Setup{
-		Heavy: res.Weight.High, Line: q.Length(parser.LineOut).High,
-		Hung: q.Length(parser.Length).High, Hitch: q.Length(parser.HitchHeight).Low,
-	}
-	if x, ok := q.Get(parser.StartAngle); ok {
-		s.Start = unit.Angle(x.High) * unit.Degree
-	} else if s.Start, err = swing.Start(q.Length(parser.Sideways).High, q.Length(parser.LineOut).Low); err != nil {
+	s, err := a.swung()
+	if err != nil {
 		return err
 	}
-	s.Obstacle = a.obstacle(s.Hitch)
+	s.Heavy = res.Weight.High
 	w, err := swing.Plan(s)
 	if err != nil {
 		return err
@@ -39,25 +36,43 @@ func (a *answer) workSwing() error {
 	return nil
 }
 
+// swung is the swing as it was told, at its worse ends, but for the weight.
+func (a *answer) swung() (swing.Setup, error) {
+	q := a.question
+	s := swing.Setup{
+		Line: q.Length(parser.LineOut).High,
+		Hung: q.Length(parser.Length).High, Hitch: q.Length(parser.HitchHeight).Low,
+	}
+	s.Obstacle = a.obstacle(s.Hitch)
+	if x, ok := q.Get(parser.StartAngle); ok {
+		s.Start = unit.Angle(x.High) * unit.Degree
+		return s, nil
+	}
+	var err error
+	s.Start, err = swing.Start(q.Length(parser.Sideways).High, q.Length(parser.LineOut).Low)
+	return s, err
+}
+
 // headroom is how far above his place a climber is planned to reach (common
 // practice, no source).
 const headroom unit.Length = 2
 
 // obstacle is what the swing may strike, nil where nothing was said: nearest
-// and highest of what was said. A trunk is as tall as the block.
+// and highest of what was said. A trunk is as tall as the block, and so is
+// whatever of whose top nothing was said.
 func (a *answer) obstacle(block unit.Length) *swing.Obstacle {
 	q := a.question
 	if !q.Has(parser.ObstacleOut) {
 		return nil
 	}
 	o := &swing.Obstacle{Distance: q.Length(parser.ObstacleOut).Low, Top: q.Length(parser.ObstacleHeight).High}
-	if q.Obstacle == nil {
-		return o
-	}
-	switch q.Obstacle.Value {
-	case parser.Standing:
+	switch {
+	case !q.Has(parser.ObstacleHeight):
+		o.Top = block
+	case q.Obstacle == nil:
+	case q.Obstacle.Value == parser.Standing:
 		o.Top = max(o.Top, block)
-	case parser.Person:
+	case q.Obstacle.Value == parser.Person:
 		o.Top = min(o.Top+headroom, swing.ObstacleTops.High)
 	}
 	return o

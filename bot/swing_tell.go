@@ -11,7 +11,7 @@ import (
 // swingObject is a swing as scripts read it. A clearance below nought is how
 // deep the piece may reach into the obstacle.
 type swingObject struct {
-	Bottom    float64  `json:"bottom_force_n"`
+	Bottom    float64  `json:"bottom_force_n,omitempty"` // 0 where no weight is known
 	Speed     float64  `json:"speed_m_s"`
 	Reach     float64  `json:"reach_m"`
 	Lowest    *float64 `json:"lowest_m,omitempty"`
@@ -43,7 +43,7 @@ func (a *answer) tellSwing(s swing.Setup, w swing.Swing) {
 	a.lines = []string{v.say("%s, swings: line up to %s, comes %s past the block's plumb line.",
 		capital(a.piece()), v.load(most.Line), v.alongUp(w.Reach))}
 	if w.Gap != nil {
-		a.lines[0] = a.clearance(s, w, most)
+		a.lines[0] = a.clearance(s, w, v.say("%s, line up to %s", a.piece(), v.load(most.Line)))
 	}
 	a.tellWeight()
 	a.lines = append(a.lines, v.say("Top block sees up to %s. It passes plumb at %s.", v.load(most.Block), v.speed(w.Speed)))
@@ -85,20 +85,19 @@ const tooNear unit.Length = 3 * unit.Foot
 
 // clearance says first whether the piece clears the obstacle. A piece without a
 // length clears it by so much less as it reaches past its tie.
-func (a *answer) clearance(s swing.Setup, w swing.Swing, most swing.Pull) string {
+func (a *answer) clearance(s swing.Setup, w swing.Swing, swung string) string {
 	v, gap, what := a.voice, *w.Gap, a.obstacleName()
-	piece, pull := a.piece(), v.load(most.Line)
 	switch {
 	case gap <= 0:
 		a.problems = append(a.problems, v.word("It may strike: shorten the line, move the block nearer above the piece, or hold it on a tag line."))
-		return v.say("HITS the %s, by up to %s: %s, line up to %s.", what, v.alongUp(-gap), piece, pull)
+		return v.say("HITS the %s, by up to %s: %s.", what, v.alongUp(-gap), swung)
 	case s.Hung == 0:
-		return v.say("CLEARS BY %s LESS ITS LENGTH below the tie (%s): %s, line up to %s.", v.alongDown(gap), what, piece, pull)
+		return v.say("CLEARS BY %s LESS ITS LENGTH below the tie (%s): %s.", v.alongDown(gap), what, swung)
 	case gap < tooNear:
 		a.problems = append(a.problems, v.word("Too close to trust: a slip of the eye takes that away."))
-		return v.say("CLEARS BY ONLY %s (%s): %s, line up to %s.", v.alongDown(gap), what, piece, pull)
+		return v.say("CLEARS BY ONLY %s (%s): %s.", v.alongDown(gap), what, swung)
 	}
-	return v.say("CLEARS BY %s (%s): %s, line up to %s.", v.alongDown(gap), what, piece, pull)
+	return v.say("CLEARS BY %s (%s): %s.", v.alongDown(gap), what, swung)
 }
 
 // obstacleName is what the crew called the obstacle.
@@ -117,7 +116,16 @@ func (a *answer) obstacleName() string {
 func (a *answer) tellObstacle(s swing.Setup) {
 	v, o := a.voice, a.question.Obstacle
 	out, top := v.alongDown(s.Obstacle.Distance), v.alongUp(s.Obstacle.Top)
+	var untold []parser.Field
+	for _, f := range []parser.Field{parser.ObstacleHeight, parser.HitchHeight} {
+		if !a.question.Has(f) {
+			untold = append(untold, f)
+		}
+	}
 	switch {
+	case len(untold) > 0 && (o == nil || o.Value != parser.Standing):
+		a.lines = append(a.lines, v.say("The %s: nearest part %s from the block's plumb line, on the far side, taken to be as tall as the block. Tell me %s and I check whether the piece passes over it.",
+			a.obstacleName(), out, v.and(nouns(v, untold))))
 	case o != nil && o.Value == parser.Standing:
 		a.lines = append(a.lines, v.say("The %s: %s from the block's plumb line, on the far side, as tall as the block.", a.obstacleName(), out))
 	case o != nil && o.Value == parser.Person:

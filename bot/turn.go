@@ -40,18 +40,26 @@ func (t Turn) reread(r reader, text string) (parser.Question, error) {
 // itself and with what its channel's job adds. One with a word that must be asked about first stands alone.
 func (t Turn) leans(q parser.Question, ask *parser.Ask, job Job) bool {
 	whole, _ := job.over(q)
-	lacks := len(whole.Missing()) > 0
+	lacks := len(whole.Missing()) > 0 || whole.OfPlaces() && (t.pending != nil || len(t.question.MissingPiece()) == 0)
 	switch {
 	case !t.known || q.Intent == parser.AskHelp || q.Intent == parser.AskLog:
 		return false
 	case q.Intent == parser.AskTree && q.Pieceless():
 		return false // of all the pieces, not of the last
-	case t.answersGear(q):
+	case t.answersGear(q), t.weighs(q):
 		return true
 	case q.FollowUp || t.pending != nil && lacks:
 		return true
 	}
 	return ask == nil && lacks
+}
+
+// weighs says whether a message tells the piece of a question that stands
+// without one, and asks for nothing else: "red oak limb 14 in, 30 ft", once it
+// was said where the blocks meet.
+func (t Turn) weighs(q parser.Question) bool {
+	wanted := t.question.OfPlaces() || t.pending != nil && t.question.WeightWanted()
+	return wanted && q.Intent == parser.AskWeight && (!q.Asks || q.Has(parser.Weight)) && len(q.MissingPiece()) == 0
 }
 
 // ofJob are the facts of the job rather than of a piece: they hold for the
@@ -203,6 +211,10 @@ func replacedNote(n string, now []string) bool {
 
 var acrossFields = []parser.Field{parser.Diameter, parser.ButtDiameter, parser.MidDiameter, parser.TipDiameter}
 
+// reaching are the questions whose answer makes use of a weight and a length:
+// neither takes the place of the other.
+var reaching = map[parser.Intent]bool{parser.AskRaise: true, parser.AskSwing: true, parser.AskBalance: true}
+
 // replaced says whether what a message says takes the place of an earlier
 // quantity: a new thickness replaces all of them, and a weight the sizes.
 func replaced(f parser.Field, now parser.Question) bool {
@@ -210,6 +222,9 @@ func replaced(f parser.Field, now parser.Question) bool {
 	switch {
 	case now.Has(f):
 		return true
+	case reaching[now.Intent] && f == parser.Length && now.Has(parser.Weight),
+		reaching[now.Intent] && f == parser.Weight && !now.Has(acrossFields...):
+		return false
 	case f == parser.RunLength && slices.Contains(now.Notes, "snubbed"):
 		return true
 	case slices.Contains(acrossFields, f) && now.Has(acrossFields...):

@@ -49,7 +49,7 @@ func (a *answer) tellUnused() {
 		if x.Field == parser.LegAngle && q.Intent == parser.AskBalance {
 			continue // two lines to one point, not a sling's legs
 		}
-		if !usedBy(q.Intent, x.Field) && !a.isGears(x.Field) || slices.Contains(gearFacts, x.Field) && a.unchecked() || a.idleAngle(x.Field) {
+		if a.idleForce(x.Field) || !usedBy(q.Intent, x.Field) && !a.isGears(x.Field) || slices.Contains(gearFacts, x.Field) && a.unchecked() || a.idleAngle(x.Field) {
 			left = append(left, x.Field)
 		}
 	}

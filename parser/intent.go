@@ -60,6 +60,9 @@ func intentOf(rd *reading, q Question) Intent {
 	if rd.struck {
 		asked = append(asked, AskSwing)
 	}
+	if q.noted(tagPull) && q.Has(Sideways) {
+		return AskBalance // "swing a limb, 8 ft to the side, how much pull on the tag line"
+	}
 	for _, in := range special {
 		if in == AskLift && q.Has(Turn) && !q.Has(Parts, People, WinchPull) {
 			continue // "lifting 300 lb, rope turns 45°": what the block carries

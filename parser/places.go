@@ -10,17 +10,14 @@ import "slices"
 const (
 	blocksMeet = "blocks-meet" // whether the blocks of a raise meet
 	tieWanted  = "tie-wanted"  // where the moving block may be tied
-	tagLine    = "tag-line"    // held by one, a swing is asked about for its pull
+	tagPull    = "tag-pull"    // how hard a tag line pulls, whatever else is told
 )
 
-// placeNotes are the notes that only one question makes use of.
-var placeNotes = map[string]Intent{blocksMeet: AskRaise, tieWanted: AskRaise, tagLine: AskSwing}
-
-// placesOnly leaves the notes out that another question makes no use of.
+// placesOnly leaves out the notes that have done their part, and those that
+// only a raise makes use of.
 func (q *Question) placesOnly() {
 	q.Notes = slices.DeleteFunc(q.Notes, func(n string) bool {
-		in, ok := placeNotes[n]
-		return ok && in != q.Intent
+		return n == tagPull || (n == blocksMeet || n == tieWanted) && q.Intent != AskRaise
 	})
 }
 
@@ -35,7 +32,7 @@ func (q Question) OfPlaces() bool {
 	case q.Intent == AskRaise:
 		return untold || q.noted(blocksMeet) || q.noted(tieWanted)
 	case q.Intent == AskSwing:
-		return untold && !q.noted(tagLine)
+		return untold
 	}
 	return false
 }
@@ -60,6 +57,5 @@ func (q Question) missingPlaces() []Field {
 // worked out from: a tag line pulls by the weight alone, and nothing of the
 // piece is told.
 func (q Question) WeightWanted() bool {
-	tagged := q.Intent == AskSwing && q.noted(tagLine) || q.Intent == AskBalance && q.Has(Sideways)
-	return tagged && q.Species == nil && !q.Has(across...) && !q.Has(Weight)
+	return q.Intent == AskBalance && q.Has(Sideways) && q.Species == nil && !q.Has(across...) && !q.Has(Weight)
 }

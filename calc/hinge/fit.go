@@ -1,7 +1,6 @@
 package hinge
 
 import (
-	"heft/calc/balance"
 	"heft/calc/limits"
 	"heft/calc/tackle"
 	"heft/calc/unit"
@@ -58,8 +57,8 @@ func Fit(l Layout) (Fitting, error) {
 		return Fitting{}, err
 	}
 	f := Fitting{Window: s.window(tackle.Result{})}
-	if near := s.Balance + balance.Margin; s.Balance != 0 && f.Window.Far == ByClearance {
-		f.Lower = max(0, near-s.furthest())
+	if f.Window.Far == ByClearance {
+		f.Lower = max(0, s.clear()-s.furthest())
 	}
 	if l.Tie == 0 {
 		return f, nil

@@ -93,13 +93,22 @@ func (s *Setup) nearest(pull unit.Force) (unit.Length, bool) {
 	return unit.Length(r / u), u > 0
 }
 
+// clear is the nearest tie that is clear of the balance point, where that was
+// said.
+func (s *Setup) clear() unit.Length {
+	if s.Balance == 0 {
+		return Ties.Low
+	}
+	return s.Balance + balance.Margin
+}
+
 // window finds the ties at which the limb does not turn over, the pull at
 // hand raises it, and the blocks do not meet.
 func (s *Setup) window(lift tackle.Result) Window {
 	w := Window{Near: ByBalance, Far: ByClearance}
-	near, far := s.Balance+balance.Margin, s.furthest()
+	near, far := s.clear(), s.furthest()
 	if s.Balance == 0 {
-		near, w.Near = Ties.Low, ByNothing
+		w.Near = ByNothing
 	}
 	if s.Length > 0 && s.Length < far {
 		far, w.Far = s.Length, ByTip
