@@ -3,9 +3,11 @@ package parser
 // A limb that is stood up is told by its lie and its tie in words that mean
 // other things elsewhere: "level", "tied 12 ft out".
 
-// raised claims both where a limb is stood up.
+// raised claims both where a limb is stood up. Where only a block above the
+// hinge tells of that, "level" may still be how a piece is to hang.
 func (rd *reading) raised() {
-	if !rd.asksFor(AskRaise) {
+	asked := rd.asksFor(AskRaise)
+	if !asked && !rd.anyAt(func(i int) bool { return rd.beside(i, BlockHeight) }) {
 		return
 	}
 	angled := rd.anyAt(func(i int) bool { return rd.elems[i].fig != nil && rd.elems[i].fig.dim == dimAngle })
@@ -13,7 +15,7 @@ func (rd *reading) raised() {
 		switch {
 		case rd.tiedOut(i):
 			rd.claim(i, Tie)
-		case e.term != nil && e.term.level && !angled && rd.ofLimb(i):
+		case asked && e.term != nil && e.term.level && !angled && rd.ofLimb(i):
 			f := &figure{unit: degree, dim: dimAngle, start: e.start, end: e.end}
 			rd.elems[i] = element{start: e.start, end: e.end, fig: f}
 			rd.claim(i, LimbAngle)
