@@ -3,7 +3,6 @@ package bot
 import (
 	"heft/calc/hinge"
 	"heft/calc/tackle"
-	"heft/calc/unit"
 )
 
 // fitScene shows a limb that is stood up of which no weight is known: where it
@@ -30,19 +29,19 @@ func fitScene(v speaker, p pictured, l hinge.Layout, f hinge.Fitting) *Scene {
 		}
 	}
 	d.shortened(out, v, s)
-	out.Notes = append(out.Notes, d.unsaid(v, l)...)
+	out.Notes = append(out.Notes, v.undrawn(l)...)
 	return out
 }
 
-// unsaid says what of the limb is drawn and was not told.
-func (d stoodUp) unsaid(v speaker, l hinge.Layout) []string {
+// undrawn says what of the limb was not told, and is drawn all the same.
+func (s speaker) undrawn(l hinge.Layout) []string {
 	switch {
 	case l.Length == 0 && l.Angle == nil:
-		return []string{v.word("Drawn level and short: neither lie nor length was told.")}
+		return []string{s.word("NOT CHECKED: balance, no length told. Drawn level.")}
 	case l.Length == 0:
-		return []string{v.say("Drawn %s long: its length was not told.", v.alongUp(unit.Length(d.length)))}
+		return []string{s.word("NOT CHECKED: balance, no length told.")}
 	case l.Angle == nil:
-		return []string{v.word("Drawn level: how it lies was not told.")}
+		return []string{s.word("Drawn level: how it lies was not told.")}
 	}
 	return nil
 }

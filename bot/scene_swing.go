@@ -4,12 +4,16 @@ import (
 	"math"
 
 	"heft/calc/swing"
+	"heft/calc/unit"
 )
 
 // swingScene shows a piece cut free on a line: where it hangs now, what it
 // sweeps, how near it comes to the ground and to an obstacle, and what pulls.
 func swingScene(v speaker, p pictured, s swing.Setup, w swing.Swing) *Scene {
 	d := newSwung(p, s, w)
+	if s.Obstacle != nil && !d.grounded { // drawn as tall as the block, which it is taken for
+		s.Obstacle = &swing.Obstacle{Distance: s.Obstacle.Distance, Top: unit.Length(d.height)}
+	}
 	out := &Scene{
 		Title: v.say("%s, swung on a line", p.Name), Refused: w.Gap != nil && *w.Gap < 0, Bar: v.barFor(d.right - d.left),
 	}
@@ -52,6 +56,8 @@ func (s speaker) swinging(of swing.Setup, w swing.Swing, pull swing.Pull) string
 // sweeping is how much room is left, or how far it comes.
 func (s speaker) sweeping(of swing.Setup, w swing.Swing) string {
 	switch {
+	case w.Gap == nil && of.Hung == 0:
+		return s.say("Comes %s plus its length", s.alongUp(w.Reach))
 	case w.Gap == nil:
 		return s.say("Comes %s past the block", s.alongUp(w.Reach))
 	case of.Hung == 0:

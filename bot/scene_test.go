@@ -98,6 +98,7 @@ func scenes(t *testing.T) map[string]*bot.Scene {
 		"swing-strikes":    swung(&swing.Obstacle{Distance: feet(15), Top: feet(20)}),
 	}
 	maps.Copy(all, spanishScenes(t))
+	maps.Copy(all, weightlessScenes(t))
 	return all
 }
 
@@ -131,7 +132,7 @@ func TestScenes(t *testing.T) {
 
 // A set-up that is refused shows why, and neither a weight nor a load.
 func TestRefusedScenesShowNoLoad(t *testing.T) {
-	doNot := map[string]string{"": "DO NOT", "es": "NO LO HAGA"}
+	doNot := map[string]string{"": "DO NOT", "en": "DO NOT", "es": "NO LO HAGA"}
 	n := 0
 	for name, s := range scenes(t) {
 		loads, crosses := 0, 0
@@ -150,7 +151,7 @@ func TestRefusedScenesShowNoLoad(t *testing.T) {
 			t.Errorf("%s: refused %v, %d loads, %d crosses, %q, %q", name, s.Refused, loads, crosses, s.Plan, s.Verdict)
 		}
 	}
-	if n != 4 {
+	if n != 5 {
 		t.Errorf("%d refused scenes", n)
 	}
 }

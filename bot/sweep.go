@@ -29,9 +29,16 @@ func (a *answer) workSweep() error {
 func (a *answer) tellSweep(s swing.Setup, w swing.Swing) {
 	v := a.voice
 	a.lines = []string{v.say("%s, swings: comes %s past the block's plumb line.", capital(a.piece()), v.alongUp(w.Reach))}
+	if s.Hung == 0 {
+		a.lines[0] = v.say("%s, swings: comes %s PLUS ITS LENGTH below the tie past the block's plumb line.", capital(a.piece()), v.alongUp(w.Reach))
+	}
 	if w.Gap != nil {
 		a.lines[0] = a.clearance(s, w, a.piece())
-		a.lines = append(a.lines, v.say("It comes %s past the block's plumb line.", v.alongUp(w.Reach)))
+		if s.Hung == 0 {
+			a.lines = append(a.lines, v.say("Its tie comes %s past the block's plumb line.", v.alongUp(w.Reach)))
+		} else {
+			a.lines = append(a.lines, v.say("It comes %s past the block's plumb line.", v.alongUp(w.Reach)))
+		}
 	}
 	a.tellNoForces()
 	a.lines = append(a.lines, v.say("It passes plumb at %s.", v.speed(w.Speed)))
@@ -74,7 +81,7 @@ func (a *answer) reachMovedBy(s swing.Setup, w swing.Swing) string {
 	if err != nil || further.Reach <= w.Reach {
 		return ""
 	}
-	return v.say("If %s to the side, not %s: it comes %s.", v.along(unit.Exactly(out)), v.along(unit.Exactly(aside)), v.alongUp(further.Reach))
+	return v.say("If %s to the side, not %s: it comes %s further.", v.along(unit.Exactly(out)), v.along(unit.Exactly(aside)), v.alongUp(further.Reach-w.Reach))
 }
 
 // sweepWorking shows what the reach comes from.
