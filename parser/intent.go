@@ -60,6 +60,9 @@ func intentOf(rd *reading, q Question) Intent {
 	if rd.struck {
 		asked = append(asked, AskSwing)
 	}
+	if slices.Contains(asked, AskRope) && slices.Contains(asked, AskLift) && q.Has(Parts, HitchHeight) && q.Pieceless() && !q.Has(People, WinchPull, PersonPull) {
+		asked = slices.DeleteFunc(asked, func(in Intent) bool { return in == AskLift }) // "how much rope to lift with a 2:1": nothing is lifted yet
+	}
 	if q.noted(tagPull) && q.Has(Sideways) {
 		return AskBalance // "swing a limb, 8 ft to the side, how much pull on the tag line"
 	}

@@ -50,6 +50,9 @@ func (q Question) Missing() []Field {
 		return q.missingPlaces()
 	}
 	out := q.MissingPiece()
+	if q.WeightWanted() {
+		out = []Field{Weight}
+	}
 	if q.Intent == AskSwing {
 		out = append(q.missingSwing(), out...) // where it goes comes before how hard it pulls
 	}

@@ -54,8 +54,9 @@ func (q Question) missingPlaces() []Field {
 }
 
 // WeightWanted says whether a weight is asked for rather than what it is
-// worked out from: a tag line pulls by the weight alone, and nothing of the
-// piece is told.
+// worked out from: a tag line pulls, and a block that turns the rope is loaded,
+// by the weight alone, and nothing of the piece is told.
 func (q Question) WeightWanted() bool {
-	return q.Intent == AskBalance && q.Has(Sideways) && q.Species == nil && !q.Has(across...) && !q.Has(Weight)
+	byWeight := q.Intent == AskBalance && q.Has(Sideways) || q.Intent == AskBlockLoad && q.Has(Turn)
+	return byWeight && q.Species == nil && !q.Has(across...) && !q.Has(Weight)
 }
