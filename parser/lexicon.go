@@ -47,6 +47,7 @@ type term struct {
 	count     float64 // people, where the words say how many: "by myself"
 	tons      float64 // where the words say how many, and a ton is several masses: "half a ton"
 	each      bool    // of several pieces: "each", "apiece"
+	rate      bool    // behind a length, a speed: "a second"
 	others    bool    // people besides who speaks
 	andSelf   bool    // who speaks, before how many others: "me and 2 other guys"
 	someone   bool    // a person who is spoken of: "dave", "the apprentice"

@@ -22,8 +22,6 @@ func (rd *reading) place(claimed bound) (full bound, loose []int) {
 			full[i] = RopeDiameter
 		case e.fig.elsewhere || e.fig.falling || e.fig.rope || e.fig.sure != "":
 			loose = append(loose, i)
-		case rd.loweredAt(i) && !full.has(HitchHeight):
-			full[i] = HitchHeight
 		case e.fig.dim == dimLength && !rd.atPlace(i):
 			lengths = append(lengths, i)
 		case f == "" || full.has(f) || f == Weight && rd.thicknessBeside(e.fig) && !rd.at(i+1).piece() && !rd.handled(i):
@@ -43,12 +41,6 @@ func (b bound) has(fields ...Field) bool {
 // atPlace says whether a long length stands "at" somewhere: "22 ft at 35 ft".
 func (rd *reading) atPlace(i int) bool {
 	return rd.at(i-1).marked(markAt) && !rd.elems[i].fig.unit.fine
-}
-
-// loweredAt says whether a piece of a known weight is lowered "at 30 ft": that
-// is a height.
-func (rd *reading) loweredAt(i int) bool {
-	return rd.elems[i].fig.far() && rd.atPlace(i) && rd.asksFor(AskLower) && rd.anyAt(rd.heavy) && !rd.at(i+1).piece() && !rd.at(i+1).marked(markArticle) && len(rd.termAt(i+1).roles) == 0
 }
 
 // listed says whether the number is one of two of a kind, "hitched at 35 ft

@@ -16,6 +16,8 @@ func (rd *reading) wordAsks() []*Ask {
 			out = append(out, askAt(Girth, rd.text, e.start, rd.elems[i+1].end-e.start))
 		case rd.runsOn(i):
 			out = append(out, askAt(OddNumber, rd.text, e.start, rd.elems[i+1].end-e.start))
+		case rd.speed(i):
+			out = append(out, askAt(OddNumber, rd.text, e.start, rd.elems[rd.past(i+1, +1, markArticle)].end-e.start))
 		case rd.twoUnits(i):
 			out = append(out, askAt(OddNumber, rd.text, e.start, rd.elems[i+1].end-e.start))
 		}
@@ -25,7 +27,7 @@ func (rd *reading) wordAsks() []*Ask {
 
 // doubtful says whether the number must be asked about whatever its place.
 func (rd *reading) doubtful(i int) bool {
-	return rd.girth(i) || rd.twoUnits(i) || rd.touched(i) || rd.runsOn(i) || rd.runsOn(i-1)
+	return rd.girth(i) || rd.twoUnits(i) || rd.speed(i) || rd.touched(i) || rd.runsOn(i) || rd.runsOn(i-1)
 }
 
 // runsOn says whether the number is typed as words and another such stands
@@ -61,6 +63,11 @@ func (rd *reading) twoShapes(i int) bool {
 func (rd *reading) twoUnits(i int) bool {
 	e := rd.elems[i]
 	return e.fig != nil && e.fig.unit != nil && rd.at(i+1).marked(markUnit)
+}
+
+// speed reads "5 ft a second", which is no length.
+func (rd *reading) speed(i int) bool {
+	return rd.at(i).fig != nil && rd.at(i).fig.unit != nil && rd.termAt(rd.past(i+1, +1, markArticle)).rate
 }
 
 // boundAsk asks about the first number that is only a bound: "over 14 in", "at

@@ -1,0 +1,82 @@
+package parser
+
+// A long length that something is lowered "from", or that the piece hangs "at",
+// is the height of the hitch, though no word names it.
+
+// heights claims it where the message lowers and tells no hitch in its own
+// words.
+func (rd *reading) heights() {
+	if rd.anyAt(rd.hitched) {
+		return
+	}
+	at := -1
+	for i := range rd.elems {
+		if !rd.plainHeight(i) {
+			continue
+		}
+		if at >= 0 {
+			return // two heights are rather two things
+		}
+		at = i
+	}
+	if at >= 0 {
+		rd.claim(at, HitchHeight)
+	}
+}
+
+// hitched says whether the element at i has words of a hitch that say nothing
+// else, other than "up" and "high".
+func (rd *reading) hitched(i int) bool {
+	for _, r := range rd.termAt(i).rolesOf(HitchHeight) {
+		if !r.soft && (rd.far(i-1) || rd.far(rd.past(i+1, +1, markIs|markAt|markBound))) {
+			return true
+		}
+	}
+	return false
+}
+
+// lowest is the least that a bare "from 10 ft" is taken for a height, in metres:
+// what is less is rather the length of a piece.
+const lowest = 2.4
+
+// plainHeight says whether the number at i is led to by "from" or "at" and is
+// nobody else's.
+func (rd *reading) plainHeight(i int) bool {
+	fig, lead := rd.elems[i].fig, rd.at(i-1)
+	if !fig.far() || fig.elsewhere || fig.told != "" || fig.sure != "" || fig.claimed != "" || fig.low < lowest || lead.term == nil {
+		return false
+	}
+	word := fold(rd.text[lead.start:lead.end])
+	if !rd.in.leads[word] || rd.goesOn(i+1) {
+		return false
+	}
+	if lead.marked(markAt) {
+		return rd.hangsAt(rd.past(i-2, -1, markAdverb|markArticle))
+	}
+	lowers := rd.asksFor(AskLower) || rd.asksFor(AskDrop) || rd.asksFor(AskBlockLoad)
+	return lowers && (!lead.marked(markMade) || rd.heavy(i-2)) // "bajar 500 kg de 12 m", not "un tronco de 12 m"
+}
+
+// hangsAt says whether what stands before "at" is the piece or its lowering:
+// "limb at 30 ft", "22 ft at 35 ft"; not "cut at 12 ft".
+func (rd *reading) hangsAt(i int) bool {
+	e := rd.at(i)
+	lowers := rd.asksFor(AskLower) || rd.asksFor(AskDrop) || rd.asksFor(AskBlockLoad)
+	switch {
+	case rd.far(i):
+		return rd.anyAt(func(k int) bool { return rd.elems[k].fig.short() })
+	case !lowers:
+		return false
+	}
+	return e.piece() || rd.heavy(i) || e.plays(Wraps) || e.term != nil && (e.term.intent == AskLower || e.term.intent == AskDrop)
+}
+
+// goesOn says whether what stands at i makes something else of the number
+// before it: the piece, a place, another role.
+func (rd *reading) goesOn(i int) bool {
+	e := rd.at(i)
+	if e.term == nil {
+		return e.fig != nil
+	}
+	return e.piece() || e.cross || len(e.term.roles) > 0 && !e.looksBack(HitchHeight) || e.marked(markRelation|markPlace|markPart|markOutward|markAside|markMade)
+}
