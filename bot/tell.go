@@ -213,9 +213,9 @@ func (a *answer) ifThicker() (heavy unit.Mass, thickest unit.Length, ok bool) {
 var spreadWords = map[piece.Source]string{
 	piece.TreeToTree: "tree to tree", piece.ByEye: "sizes by eye", piece.GenusAverage: "genus average only",
 	piece.GroupDefault: "no figures for this tree's genus", piece.SecondTable: "two tables differ",
-	piece.SpeciesOfGenus: "any tree of the genus", piece.AnyOfGroup: "any tree of the kind: name it and the range narrows", piece.SaidRange: "the range you gave",
+	piece.SpeciesOfGenus: "any tree of the genus", piece.AnyOfGroup: "any tree of the kind: one that was measured narrows it", piece.SaidRange: "the range you gave",
 	piece.LimbForm: "taper and brush (only small branches were weighed)", piece.Brush: "brush", piece.ShapeUnsaid: "log or limb not said",
-	piece.MaybeDry: "dry or not",
+	piece.MaybeDry: "dry or not", piece.NoMoisture: "nobody measured how wet it is: heavy end full of water",
 }
 
 // assumed words what was taken for granted; what another line says already

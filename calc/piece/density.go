@@ -23,6 +23,9 @@ const (
 	// The default of all hardwoods or softwoods is no better to either side:
 	// the species measured lie from a third below it to a third above.
 	groupLighter = 0.25
+	// A tree with a fifth more wood than its species weighs hardly more once
+	// its pores are full: 7 % at the most, for the densest wood there is.
+	soakedHeavier = 0.07
 )
 
 // densities finds what the wood allows, with the spread of tree, eye and
@@ -30,22 +33,25 @@ const (
 func (p *Piece) densities(w *Weight) (light, likely, heavy unit.Density) {
 	own, least, most := p.Wood.Green(), p.Wood.Light(), p.Wood.Heavy()
 	w.Spread = append(w.Spread, TreeToTree, ByEye)
-	w.noteAverages(p.Wood.Basis, own, p.Wood.Heavier, least, most)
+	w.noteAverages(&p.Wood, own, least, most)
 
 	leastOwn := own
-	likely = own
+	likely = p.Wood.Likely()
 	if p.Condition == Dead {
 		dry := p.Wood.AirDry()
 		leastOwn, least = dry, min(least, dry)
-		likely = (dry + own) / 2
+		likely = (dry + likely) / 2
 		w.Spread = append(w.Spread, MaybeDry)
 	}
 	// Each published mean brings its own spread; the ends are the outermost.
 	lighter, heavier := ofAverage(p.Wood.Basis, p.Wood.Heavier > 0)
 	light = min(least*(1-combined(0)), leastOwn*(1-combined(lighter)))
-	heavy = max(most*(1+combined(0)), own*(1+combined(heavier)))
+	heavy = max(most*(1+combined(0)), own*(1+combined(heavier)), p.Wood.Soaked()*(1+bySoaking))
 	return light, likely, heavy
 }
+
+// bySoaking is the spread of tree and eye where the wood is taken for soaked.
+var bySoaking = unit.Density(math.Sqrt(soakedHeavier*soakedHeavier + byEye*byEye))
 
 // combined is the spread of tree and eye and one further cause, independent
 // of each other.
@@ -68,15 +74,18 @@ func ofAverage(basis wood.Basis, second bool) (lighter, heavier float64) {
 
 // noteAverages notes what is behind the row's figures: its own mean, that of
 // a second table or 0, and the least and most of all that apply.
-func (w *Weight) noteAverages(basis wood.Basis, own, second, least, most unit.Density) {
-	switch basis {
-	case wood.GenusAverage:
-		w.Spread = append(w.Spread, GenusAverage)
-	case wood.GroupDefault:
-		w.Spread = append(w.Spread, GroupDefault)
-	case wood.AnyOfGroup:
+func (w *Weight) noteAverages(row *wood.Row, own, least, most unit.Density) {
+	second := row.Heavier
+	switch {
+	case row.Basis == wood.AnyOfGroup:
 		w.Spread = append(w.Spread, AnyOfGroup)
 		return
+	case row.OwnSG > 0:
+		w.Spread = append(w.Spread, NoMoisture)
+	case row.Basis == wood.GenusAverage:
+		w.Spread = append(w.Spread, GenusAverage)
+	case row.Basis == wood.GroupDefault:
+		w.Spread = append(w.Spread, GroupDefault)
 	}
 	// Within 1 % two tables say the same.
 	if second > 0 && math.Abs(float64(second/own-1)) > 0.01 {

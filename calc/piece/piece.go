@@ -71,6 +71,7 @@ const (
 	ByEye          Source = "by-eye"           // sizes judged from the ground
 	GenusAverage   Source = "genus-average"    // no figure for the species itself
 	GroupDefault   Source = "group-default"    // no figure for the genus either
+	NoMoisture     Source = "no-moisture"      // the wood was measured, and not how wet it is
 	SecondTable    Source = "second-table"     // two published means differ
 	AnyOfGroup     Source = "any-of-group"     // only hardwood or softwood was said
 	SpeciesOfGenus Source = "species-of-genus" // only the genus was named

@@ -6,11 +6,13 @@ import "heft/calc/unit"
 //
 //	low    = V_low·ρ_light·(1 − s)
 //	likely = V_likely·ρ_green
-//	high   = V_high·ρ_heavy·(1 + s)
+//	high   = V_high·max(ρ_heavy·(1 + s), ρ_soaked·(1 + t))
 //
 // in kg, with V the volumes in m³ that the sizes allow, ρ the published
 // densities in kg/m³ and s = √Σsᵢ² over the tree, the eye and, where neither
-// the species nor a second table is behind the density, the average. It holds
+// the species nor a second table is behind the density, the average; t is the
+// same over tree and eye for wood with every pore full, where the moisture of
+// the tree is not published (else ρ_soaked is 0). It holds
 // within Diameters, LimbButts and Lengths.
 //
 // A log is Cylinder, Frustum or Newton by what was measured; its butt alone

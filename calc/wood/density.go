@@ -9,6 +9,10 @@ const water = 1000
 // of the oven-dry mass: the usual figure of wood tables (from memory).
 const airDryMoisture = 12
 
+// wall is the specific gravity of wood without its pores: the usual figure of
+// wood handbooks (from memory).
+const wall = 1.54
+
 // Green is the density of a green log over bark:
 //
 //	ρ = (ρw + b·ρb)/(1 + b),  ρw, ρb = 1000·SG·(1 + MC/100)
@@ -39,11 +43,40 @@ func (r Row) AirDry() unit.Density {
 }
 
 func (r Row) overBark(woodMoisture, barkMoisture float64) unit.Density {
-	wood := water * r.WoodSG * (1 + woodMoisture/100)
+	return r.withBark(unit.Density(water*r.WoodSG*(1+woodMoisture/100)), barkMoisture)
+}
+
+func (r Row) withBark(wood unit.Density, barkMoisture float64) unit.Density {
 	bark := water * r.BarkSG * (1 + barkMoisture/100)
 	b := r.BarkOfWood / 100
-	return unit.Density((wood + b*bark) / (1 + b))
+	return (wood + unit.Density(b*bark)) / unit.Density(1+b)
 }
+
+// Likely is the green density to expect, in kg/m³: Green, or that of the
+// tree's own wood where it is the denser, with the moisture of the row as far
+// as its pores hold it.
+func (r Row) Likely() unit.Density {
+	own := min(water*unit.Density(r.OwnSG*(1+r.WoodMoisture/100)), full(r.OwnSG))
+	return max(r.Green(), r.withBark(own, r.BarkMoisture))
+}
+
+// Soaked is the density of the tree's own wood with every pore full of water:
+//
+//	ρ = 1000·(SG + 1 − SG/1.54)
+//
+// in kg/m³, with SG the oven-dry mass over the green volume; for a genus as a
+// whole the heaviest of its species, and 0 where no OwnSG is known. No green
+// wood is heavier. It stands for trees whose moisture nobody has published.
+//
+// Errors: bark is taken for as heavy as the wood; gum and gravel are not in it.
+func (r Row) Soaked() unit.Density {
+	if r.OwnSG == 0 {
+		return r.soaked
+	}
+	return max(r.soaked, full(r.OwnSG))
+}
+
+func full(sg float64) unit.Density { return unit.Density(water * (sg + 1 - sg/wall)) }
 
 // Light is the lightest of the published means that apply to the row: its
 // own, the second table's and, for a genus as a whole, those of its species.

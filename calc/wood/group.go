@@ -8,7 +8,8 @@ const (
 
 // Groups returns the rows of AnyHardwood and AnySoftwood. Their own figure is
 // the one that the table gives all trees of the group; they run from the
-// lightest to the heaviest mean of any of them. The slice is the caller's.
+// lightest to the heaviest mean of any of them, and soaked are no lighter than
+// the heaviest. The slice is the caller's.
 func Groups() []Row {
 	t := table()
 	return []Row{t.group(AnyHardwood, "hardwood", false), t.group(AnySoftwood, "softwood", true)}
@@ -24,9 +25,13 @@ func (t *species) group(scientific, common string, softwood bool) Row {
 		}
 	}
 	g.Common, g.Scientific, g.Basis, g.Note, g.Heavier = common, scientific, AnyOfGroup, "", 0
-	g.lightest, g.heaviest = g.Green(), g.Green()
+	g.OwnSG, g.lightest, g.heaviest, g.soaked = 0, g.Green(), g.Green(), 0
 	for _, r := range t.rows {
-		if r.Softwood == softwood && r.Basis != GroupDefault && !r.Palm {
+		if r.Softwood != softwood || r.Palm {
+			continue
+		}
+		g.soaked = max(g.soaked, r.Soaked())
+		if r.Basis != GroupDefault {
 			g.lightest, g.heaviest = min(g.lightest, r.Light()), max(g.heaviest, r.Heavy())
 		}
 	}

@@ -7,7 +7,7 @@ import (
 
 func TestReadRefusesADamagedTable(t *testing.T) {
 	head := strings.Join(columns, ",") + "\n"
-	const good = "an oak,Quercus aurea,hardwood,tree,0.6,80,0.5,90,15,species,,\n"
+	const good = "an oak,Quercus aurea,hardwood,tree,0.6,80,0.5,90,15,species,,,\n"
 	if _, err := read(head + good); err != nil {
 		t.Fatalf("a good row: %v", err)
 	}
@@ -19,7 +19,8 @@ func TestReadRefusesADamagedTable(t *testing.T) {
 		"no form":        head + strings.Replace(good, "tree", "bush", 1),
 		"no basis":       head + strings.Replace(good, "species", "guess", 1),
 		"no number":      head + strings.Replace(good, "0.6", "heavy", 1),
-		"no guide":       head + strings.Replace(good, "species,,", "species,much,", 1),
+		"no own figure":  head + strings.Replace(good, "species,,", "species,much,", 1),
+		"no guide":       head + strings.Replace(good, "species,,,", "species,,much,", 1),
 		"the same twice": head + good + good,
 	} {
 		if _, err := read(text); err == nil {

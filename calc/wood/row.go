@@ -29,8 +29,11 @@ type Row struct {
 	// where there is none. It is the heavier of the two for most trees, and
 	// nearly the same for the rest.
 	Heavier unit.Density
+	// OwnSG is the specific gravity of the tree's own wood, where the figures
+	// above are not its own: see Soaked. 0 where none is needed.
+	OwnSG float64
 
-	lightest, heaviest unit.Density // of the genus's other rows; genus rows only
+	lightest, heaviest, soaked unit.Density // of the genus's other rows; genus rows only
 }
 
 // Unweighable says that a tree's figures do not describe what it is made of.

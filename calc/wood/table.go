@@ -52,7 +52,7 @@ func Find(scientific string) (Row, bool) {
 
 // columns of species.csv, in order.
 var columns = []string{"common", "scientific", "group", "form", "wood_sg", "wood_moisture_pct",
-	"bark_sg", "bark_moisture_pct", "bark_pct_of_wood", "basis", "guide_kg_m3", "note"}
+	"bark_sg", "bark_moisture_pct", "bark_pct_of_wood", "basis", "own_sg", "guide_kg_m3", "note"}
 
 func read(text string) (*species, error) {
 	lines := csv.NewReader(strings.NewReader(text))
@@ -82,7 +82,7 @@ func read(text string) (*species, error) {
 }
 
 func rowOf(f []string) (Row, error) {
-	r := Row{Common: f[0], Scientific: f[1], Note: f[11]}
+	r := Row{Common: f[0], Scientific: f[1], Note: f[12]}
 	var err error
 	if r.Softwood, err = either(f[2], "softwood", "hardwood"); err != nil {
 		return Row{}, err
@@ -100,12 +100,20 @@ func rowOf(f []string) (Row, error) {
 			return Row{}, fmt.Errorf("%s: %w", columns[4+i], err)
 		}
 	}
-	if f[10] == "" {
-		return r, nil
+	if r.OwnSG, err = optional(f[10]); err != nil {
+		return Row{}, fmt.Errorf("own_sg: %w", err)
 	}
-	guide, err := strconv.ParseFloat(f[10], 64)
+	guide, err := optional(f[11])
 	r.Heavier = unit.Density(guide)
 	return r, err
+}
+
+// optional reads a number, 0 where there is none.
+func optional(field string) (float64, error) {
+	if field == "" {
+		return 0, nil
+	}
+	return strconv.ParseFloat(field, 64)
 }
 
 func either(word, yes, no string) (bool, error) {
@@ -116,19 +124,19 @@ func either(word, yes, no string) (bool, error) {
 }
 
 // spanGenera gives each genus as a whole the lightest and heaviest mean of
-// its species: "some oak" may be live oak.
+// its species, and the heaviest when soaked: "some oak" may be live oak.
 func (t *species) spanGenera() {
 	for genus, i := range t.place {
 		genus, whole := strings.CutSuffix(genus, " spp.")
 		if !whole {
 			continue
 		}
-		light, heavy := t.rows[i].Light(), t.rows[i].Heavy()
+		light, heavy, soaked := t.rows[i].Light(), t.rows[i].Heavy(), t.rows[i].Soaked()
 		for _, r := range t.rows {
 			if strings.HasPrefix(r.Scientific, genus+" ") {
-				light, heavy = min(light, r.Light()), max(heavy, r.Heavy())
+				light, heavy, soaked = min(light, r.Light()), max(heavy, r.Heavy()), max(soaked, r.Soaked())
 			}
 		}
-		t.rows[i].lightest, t.rows[i].heaviest = light, heavy
+		t.rows[i].lightest, t.rows[i].heaviest, t.rows[i].soaked = light, heavy, soaked
 	}
 }
