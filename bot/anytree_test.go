@@ -1,10 +1,15 @@
 package bot_test
 
 import (
+	"encoding/csv"
+	"os"
 	"strings"
 	"testing"
 
 	"heft/bot"
+	"heft/calc/piece"
+	"heft/calc/unit"
+	"heft/calc/wood"
 )
 
 // Where the weight hardly hangs on which tree of a name it is, it is planned
@@ -45,4 +50,47 @@ func TestALoadWithoutItsUnit(t *testing.T) {
 	if got := r.Choices(); r.Status() != bot.Needs || len(got) != 2 || got[0].Label != "300 lb" || got[1].Label != "300 kg" {
 		t.Errorf("%s: %v", r.Text(), got)
 	}
+}
+
+// "Any" of the trees that share a name is planned no lighter than each of them.
+func TestAnyIsNoLighterThanEach(t *testing.T) {
+	f, err := os.Open("../parser/names.csv")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	rows, err := csv.NewReader(f).ReadAll()
+	if err != nil {
+		t.Fatal(err)
+	}
+	n := 0
+	for _, r := range rows[1:] {
+		if r[3] == "" || !strings.HasSuffix(r[2], " spp.") {
+			continue
+		}
+		n++
+		all := heavyEnd(t, r[2])
+		for _, one := range strings.Split(r[3], "; ") {
+			if w := heavyEnd(t, one); w > all {
+				t.Errorf("%s: %s %.0f kg, any of them, %s, %.0f kg", r[0], one, float64(w), r[2], float64(all))
+			}
+		}
+	}
+	if n < 30 {
+		t.Errorf("only %d names", n)
+	}
+}
+
+// heavyEnd is the heavy end of a log of 40 cm by 2 m.
+func heavyEnd(t *testing.T, scientific string) unit.Mass {
+	t.Helper()
+	row, ok := wood.Find(scientific)
+	if !ok {
+		t.Fatalf("%s is not in the table", scientific)
+	}
+	w, err := piece.Weigh(piece.Piece{Wood: row, Shape: piece.Log, Diameter: unit.Exactly(0.4 * unit.Metre), Length: unit.Exactly(2 * unit.Metre)})
+	if err != nil {
+		t.Fatalf("%s: %v", scientific, err)
+	}
+	return w.High
 }

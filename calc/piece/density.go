@@ -44,9 +44,8 @@ func (p *Piece) densities(w *Weight) (light, likely, heavy unit.Density) {
 		w.Spread = append(w.Spread, MaybeDry)
 	}
 	// Each published mean brings its own spread; the ends are the outermost.
-	lighter, heavier := ofAverage(p.Wood.Basis, p.Wood.Heavier > 0)
-	light = min(least*(1-combined(0)), leastOwn*(1-combined(lighter)))
-	heavy = max(most*(1+combined(0)), own*(1+combined(heavier)), p.Wood.Soaked()*(1+bySoaking))
+	light = min(least*(1-combined(0)), leastOwn*(1-combined(lighterOfAverage(p.Wood.Basis, p.Wood.Heavier > 0))))
+	heavy = max(most*(1+combined(0)), p.Wood.Unsure()*(1+combined(genusHeavier)), p.Wood.Soaked()*(1+bySoaking))
 	return light, likely, heavy
 }
 
@@ -59,17 +58,17 @@ func combined(further float64) unit.Density {
 	return unit.Density(math.Sqrt(treeToTree*treeToTree + byEye*byEye + further*further))
 }
 
-// ofAverage is how far the row's own figure may be off because it is an
-// average: not at all where it is the species' own, or where a second table
-// stands beside it and takes the heavy end.
-func ofAverage(basis wood.Basis, second bool) (lighter, heavier float64) {
+// lighterOfAverage is how far a tree may be lighter than the row's own figure
+// because that is an average: not at all where it is the species' own, or where
+// a second table stands beside it. What it may be heavier is with wood.Unsure.
+func lighterOfAverage(basis wood.Basis, second bool) float64 {
 	switch {
 	case basis == wood.Species || basis == wood.AnyOfGroup || second:
-		return 0, 0
+		return 0
 	case basis == wood.GenusAverage:
-		return genusLighter, genusHeavier
+		return genusLighter
 	}
-	return groupLighter, genusHeavier
+	return groupLighter
 }
 
 // noteAverages notes what is behind the row's figures: its own mean, that of

@@ -3,6 +3,7 @@ package piece_test
 import (
 	"math"
 	"slices"
+	"strings"
 	"testing"
 
 	"heft/calc/piece"
@@ -53,6 +54,28 @@ func TestGenusAloneCoversItsHeavySpecies(t *testing.T) {
 	}
 	if !slices.Contains(w.Spread, piece.SpeciesOfGenus) {
 		t.Errorf("spread %v", w.Spread)
+	}
+}
+
+// Any tree of a genus, or of a kind, is planned no lighter than each of them.
+func TestAnyTreeIsNoLighterThanEach(t *testing.T) {
+	for _, r := range wood.All() {
+		if r.Palm {
+			continue
+		}
+		wholes := []string{wood.AnyHardwood, strings.Fields(r.Scientific)[0] + " spp."}
+		if r.Softwood {
+			wholes[0] = wood.AnySoftwood
+		}
+		for _, name := range wholes {
+			whole, ok := wood.Find(name)
+			if !ok {
+				continue
+			}
+			if one, all := weigh(t, log(r, 0.4, 3)), weigh(t, log(whole, 0.4, 3)); one.High > all.High {
+				t.Errorf("%s %.0f kg, %s %.0f kg", r.Scientific, float64(one.High), name, float64(all.High))
+			}
+		}
 	}
 }
 

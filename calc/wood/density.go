@@ -76,6 +76,16 @@ func (r Row) Soaked() unit.Density {
 	return max(r.soaked, full(r.OwnSG))
 }
 
+// Unsure is the green density of a row that is an average, with no second
+// table beside it; for a genus as a whole the heaviest of such species, and 0
+// where there is none. It may be further off than a mean of the species.
+func (r Row) Unsure() unit.Density {
+	if r.Basis != GenusAverage && r.Basis != GroupDefault || r.Heavier > 0 {
+		return r.unsure
+	}
+	return max(r.unsure, r.Green())
+}
+
 func full(sg float64) unit.Density { return unit.Density(water * (sg + 1 - sg/wall)) }
 
 // Light is the lightest of the published means that apply to the row: its

@@ -25,12 +25,12 @@ func (t *species) group(scientific, common string, softwood bool) Row {
 		}
 	}
 	g.Common, g.Scientific, g.Basis, g.Note, g.Heavier = common, scientific, AnyOfGroup, "", 0
-	g.OwnSG, g.lightest, g.heaviest, g.soaked = 0, g.Green(), g.Green(), 0
+	g.OwnSG, g.lightest, g.heaviest, g.unsure, g.soaked = 0, g.Green(), g.Green(), 0, 0
 	for _, r := range t.rows {
 		if r.Softwood != softwood || r.Palm {
 			continue
 		}
-		g.soaked = max(g.soaked, r.Soaked())
+		g.unsure, g.soaked = max(g.unsure, r.Unsure()), max(g.soaked, r.Soaked())
 		if r.Basis != GroupDefault {
 			g.lightest, g.heaviest = min(g.lightest, r.Light()), max(g.heaviest, r.Heavy())
 		}

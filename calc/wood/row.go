@@ -33,7 +33,7 @@ type Row struct {
 	// above are not its own: see Soaked. 0 where none is needed.
 	OwnSG float64
 
-	lightest, heaviest, soaked unit.Density // of the genus's other rows; genus rows only
+	lightest, heaviest, unsure, soaked unit.Density // of the genus's other rows; genus rows only
 }
 
 // Unweighable says that a tree's figures do not describe what it is made of.

@@ -124,19 +124,21 @@ func either(word, yes, no string) (bool, error) {
 }
 
 // spanGenera gives each genus as a whole the lightest and heaviest mean of
-// its species, and the heaviest when soaked: "some oak" may be live oak.
+// its species, the heaviest that is an average alone, and the heaviest when
+// soaked: "some oak" may be live oak.
 func (t *species) spanGenera() {
 	for genus, i := range t.place {
 		genus, whole := strings.CutSuffix(genus, " spp.")
 		if !whole {
 			continue
 		}
-		light, heavy, soaked := t.rows[i].Light(), t.rows[i].Heavy(), t.rows[i].Soaked()
+		light, heavy, unsure, soaked := t.rows[i].Light(), t.rows[i].Heavy(), t.rows[i].Unsure(), t.rows[i].Soaked()
 		for _, r := range t.rows {
 			if strings.HasPrefix(r.Scientific, genus+" ") {
-				light, heavy, soaked = min(light, r.Light()), max(heavy, r.Heavy()), max(soaked, r.Soaked())
+				light, heavy = min(light, r.Light()), max(heavy, r.Heavy())
+				unsure, soaked = max(unsure, r.Unsure()), max(soaked, r.Soaked())
 			}
 		}
-		t.rows[i].lightest, t.rows[i].heaviest, t.rows[i].soaked = light, heavy, soaked
+		t.rows[i].lightest, t.rows[i].heaviest, t.rows[i].unsure, t.rows[i].soaked = light, heavy, unsure, soaked
 	}
 }
