@@ -94,3 +94,39 @@ func heavyEnd(t *testing.T, scientific string) unit.Mass {
 	}
 	return w.High
 }
+
+// A word that is not known where the tree stands can be planned as any
+// hardwood or softwood, which is what a tap on it gives; a word that stands
+// elsewhere, or says how the log is, cannot.
+func TestAnUnknownTreeIsPlannedAsAny(t *testing.T) {
+	d := newDesk(t)
+	for asked, plain := range map[string][2]string{
+		"blorf log 14 in 8 ft":                       {"hardwood log 14 in 8 ft", "softwood log 14 in 8 ft"},
+		"14 in blorf limb 22 ft, hitched at 35 ft":   {"14 in hardwood limb 22 ft, hitched at 35 ft", "14 in softwood limb 22 ft, hitched at 35 ft"},
+		"log blorf 14 in":                            {"log hardwood 14 in", "log softwood 14 in"},
+		"tronco de blorf de 40 cm de diámetro y 2 m": {"tronco de madera dura de 40 cm de diámetro y 2 m", "tronco de conífera de 40 cm de diámetro y 2 m"},
+	} {
+		r, _ := answer(t, d, asked)
+		if r.Status() != bot.Needs || len(r.Choices()) != 3 {
+			t.Errorf("%q: %s\n%s", asked, r.Status(), r.Text())
+			continue
+		}
+		for i, want := range plain {
+			tapped, _ := answer(t, d, r.Choices()[i+1].Message)
+			if whole, _ := answer(t, d, want); tapped.Text() != whole.Text() {
+				t.Errorf("%q: choice %d gives\n%s\nnot\n%s", asked, i+2, tapped.Text(), whole.Text())
+			}
+		}
+	}
+	for _, other := range []string{
+		"red oak blorf log 14 in 8 ft", "the log is blorf, 14 in 8 ft", "blorf zork log 14 in 8 ft", "log 14 in 9 blorfs",
+		"blorf limb good as an anchor, 8 in, 2 ft out", "400 lb blorf log on 3 wraps",
+	} {
+		r, _ := answer(t, d, other)
+		for _, c := range r.Choices() {
+			if strings.Contains(c.Message, "hardwood") || strings.Contains(c.Label, "hardwood") {
+				t.Errorf("%q: %s", other, r.Text())
+			}
+		}
+	}
+}

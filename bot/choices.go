@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 
+	"heft/calc/wood"
 	"heft/parser"
 )
 
@@ -48,10 +49,28 @@ func (a *answer) likely(ask *parser.Ask) []Choice {
 		return []Choice{plain(a.voice.say("%s between the legs", bare)), plain(a.voice.say("rope turns %s", bare))}
 	case parser.Unknown:
 		if !strings.ContainsAny(bare, "0123456789") {
-			return []Choice{{a.voice.say("leave out “%s”", bare), " "}}
+			return append([]Choice{{a.voice.say("leave out “%s”", bare), " "}}, a.anyTree(bare, ask)...)
 		}
 	}
 	return nil
+}
+
+// anyTree offers to plan a piece whose tree is not known as any hardwood, or as
+// any softwood, where the word stands where the tree does.
+func (a *answer) anyTree(bare string, ask *parser.Ask) (out []Choice) {
+	if !ask.AsTree || a.question.Intent == parser.AskAnchor || !slices.Contains(a.question.Missing(), parser.SpeciesField) {
+		return nil
+	}
+	v := a.voice
+	for _, kind := range wood.Groups() {
+		name, _ := parser.Species{Scientific: kind.Scientific, Name: kind.Common}.In(v.tag())
+		label := v.say("“%s” is the tree: any %s", bare, name)
+		if w := planWith(a.question, parser.Choice{Words: name, Scientific: kind.Scientific}); w > 0 {
+			label = v.say("“%s” is the tree: any %s, plan on %s", bare, name, v.heavy(w))
+		}
+		out = append(out, Choice{label, name})
+	}
+	return out
 }
 
 // taped is a girth as it was told.

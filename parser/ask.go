@@ -42,6 +42,7 @@ type Ask struct {
 	Start, End int      // their place in the text
 	Choices    []Choice // what to type instead, where that can be listed
 	Spare      bool     // an unknown word that stands beside nothing it could change
+	AsTree     bool     // an unknown word that stands where the tree does
 }
 
 // Choice is one way out of an ask.

@@ -147,7 +147,7 @@ func (r *Reader) question(rd *reading) (Question, error) {
 		return Question{Intent: q.Intent, Language: q.Language, Units: q.Units}, two
 	}
 	for _, a := range asks {
-		a.Spare = rd.spare(a)
+		a.Spare, a.AsTree = rd.spare(a), rd.asTree(a)
 	}
 	slices.SortStableFunc(asks, gravest)
 	asks = append(append(asks, numberAsks...), shapeAsk, treeAsk)

@@ -3,6 +3,7 @@ package parser
 import (
 	"slices"
 	"strings"
+	"unicode"
 )
 
 // wordAsks are the known words that must be asked about.
@@ -134,6 +135,27 @@ func (rd *reading) spare(a *Ask) bool {
 		}
 	}
 	return !prev.changeable() && !next.changeable() && !rd.described(a)
+}
+
+// asTree says whether an unknown word stands where the tree does: the only such
+// word, right before or behind "limb" or "log", in a message that names no tree.
+func (rd *reading) asTree(a *Ask) bool {
+	if a.Kind != Unknown || strings.ContainsFunc(a.Words, func(r rune) bool { return !unicode.IsLetter(r) && r != '-' && r != '\'' }) {
+		return false
+	}
+	if slices.ContainsFunc(rd.asks, func(other *Ask) bool { return other != a && other.Kind == Unknown }) {
+		return false
+	}
+	next := len(rd.elems)
+	for i, e := range rd.elems {
+		if e.term != nil && e.term.tree != nil {
+			return false
+		}
+		if e.start >= a.Start {
+			next = min(next, i)
+		}
+	}
+	return rd.termAt(next).shape != "" || rd.termAt(rd.past(next-1, -1, markArticle|markMade)).shape != ""
 }
 
 // described says whether the word tells how something is, or what it has: "the
