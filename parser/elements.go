@@ -185,7 +185,20 @@ func (r *Reader) terms(rd *reading, run []word) {
 			continue
 		}
 		rd.addTerm(t, run[i].start, run[i+n-1].end)
+		if t.says(markHello) {
+			r.shadowed(rd, words, run, i, n)
+		}
 		i += n
+	}
+}
+
+// shadowed finds a stop that starts inside words just looked up and goes on
+// beyond them: "on my phone" says nothing, "on my phone line" does.
+func (r *Reader) shadowed(rd *reading, words []string, run []word, i, n int) {
+	for j := i + 1; j < i+n; j++ {
+		if t, m := r.lex.find(words[j:], rd.in); t != nil && t.stop != "" && j+m > i+n {
+			rd.stops = append(rd.stops, element{start: run[j].start, end: run[j+m-1].end, term: t})
+		}
 	}
 }
 
