@@ -54,7 +54,7 @@ func intentOf(rd *reading, q Question) Intent {
 	if rd.onlyGear(asked, q) {
 		asked = append(asked, AskGear)
 	}
-	if q.Has(Limit) && q.Has(across...) && !q.Has(Length, Weight) {
+	if q.Has(Limit) && q.Has(across...) && !q.Has(Weight) && (!q.Has(Length) || len(asked) == 0 && q.stem()) {
 		asked = append(asked, AskCutPlan) // how long a piece stays under it
 	}
 	if rd.struck {
@@ -81,6 +81,13 @@ func intentOf(rd *reading, q Question) Intent {
 		return AskRope // "alcanza una cuerda de 150 pies para bajar": there is nothing to lower yet
 	}
 	return plainIntent(asked, q, hello || len(rd.elems) == 0)
+}
+
+// stem says whether the piece is wood without brush, and longer than a log that
+// is handled whole.
+func (q Question) stem() bool {
+	const longestLog = 5 // m, common practice, no source
+	return q.Shape != nil && q.Shape.Value == Log && q.Length(Length).High > longestLog
 }
 
 // hoists says whether "raise" lifts straight up: where no word stands a limb
