@@ -77,6 +77,7 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 	if out.has(markTaper) {
 		out.tapers()
 	}
+	out.fallings()
 	out.turns()
 	out.eachPulls()
 	out.laid(&r.lex.layout)

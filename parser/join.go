@@ -96,6 +96,9 @@ func firstAsk(asks ...*Ask) *Ask {
 func join(text string, how joint, a, b *figure, own bool) (*figure, *figure, *Ask) {
 	both := *a
 	both.end = b.end
+	if how == to && a.short() && b.unit == nil && b.low*a.unit.factor >= a.low/steepest {
+		b.lent(a.unit) // "16 cm to 6"
+	}
 	switch {
 	case how == colon, (how == to || how == upTo) && a.unit == nil && b.unit == nil && a.low > 1 && b.low == 1:
 		return ratio(text, &both, a, b)
@@ -118,6 +121,10 @@ func join(text string, how joint, a, b *figure, own bool) (*figure, *figure, *As
 	both.falling = a.low > b.low && how != or
 	return &both, nil, nil
 }
+
+// steepest is how many times its tip the butt of a piece is told to be, at the
+// most.
+const steepest = 6
 
 // widest is how many times its low end the high end of a range can be. Past
 // it, the two are rather two things: "2 - 14 in", "22 ft - 35 ft".

@@ -205,6 +205,20 @@ func (rd *reading) tapers() {
 	}
 }
 
+// fallings reads "8 in to 2 in" as butt and tip where the message has a length
+// besides: no range is told from its high end so far down.
+func (rd *reading) fallings() {
+	const least = 1.25 // times the tip
+	for i, e := range rd.elems {
+		if next := rd.at(i + 1); next.plays(Wraps) || next.plays(People) || next.plays(Parts) {
+			continue
+		}
+		if fig := e.fig; fig != nil && fig.falling && fig.short() && fig.high >= least*fig.low && rd.lengthTold(i) {
+			fig.pair, fig.falling = true, false
+		}
+	}
+}
+
 // bareTo says whether a number without a unit can be the butt of a piece whose
 // tip is another number.
 func (f *figure) bareTo(tip *figure) bool {
