@@ -112,20 +112,32 @@ func (rd *reading) twins() {
 	}
 }
 
-// betweenTwo reads "30° between the two legs" as the angle at the block, as it
-// is without the number.
+// betweenTwo reads "30° between the two legs" and "angle between the two legs
+// 30°" as the angle at the block, as it is without the number.
 func (rd *reading) betweenTwo() {
 	for i, e := range rd.elems {
 		j := rd.past(i-2, -1, markArticle)
 		if !e.marked(markTwins|markBridle|markCord) && !e.plays(Legs) || !rd.at(i-1).fig.bare(2) || !rd.at(j).marked(markBetween) {
 			continue
 		}
-		if angle := rd.at(j - 1).fig; angle != nil && angle.dim == dimAngle {
+		angle := rd.at(j - 1).fig
+		if behind := rd.forth(i + 1); angle == nil {
+			angle = rd.at(behind).fig
+		}
+		if angle != nil && angle.dim == dimAngle {
 			angle.told = BlockAngle
 			rd.elems = slices.Delete(rd.elems, j, i+1)
 			return
 		}
 	}
+}
+
+// forth passes over what only links a thing to the number behind it.
+func (rd *reading) forth(i int) int {
+	for rd.at(i).marked(markIs|markTrailing) || rd.termAt(i).note == "about" || rd.colon(i) {
+		i++
+	}
+	return i
 }
 
 // endLines claims the places of a butt line and a tip line: "butt line 3 ft and

@@ -46,6 +46,10 @@ type term struct {
 	whole     Intent  // what it asks for where it is the whole message
 	count     float64 // people, where the words say how many: "by myself"
 	tons      float64 // where the words say how many, and a ton is several masses: "half a ton"
+	tension   bool    // beside the pull in a rope: "5 kN tension"
+	roved     bool    // of legs, that a tackle can have as well: "ramales"
+	course    bool    // behind a rope, before how far it turns: "the line goes 90 there"
+	turned    float64 // how far a rope turns, told without a number: "comes straight back out on itself"
 	each      bool    // of several pieces: "each", "apiece"
 	rate      bool    // behind a length, a speed: "a second"
 	others    bool    // people besides who speaks

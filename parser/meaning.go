@@ -109,6 +109,9 @@ var flags = map[string]func(*term){
 	"level":    func(t *term) { t.level = true },
 	"tied":     func(t *term) { t.tied = true },
 	"top-end":  func(t *term) { t.topEnd = true },
+	"tension":  func(t *term) { t.tension = true },
+	"roved":    func(t *term) { t.roved = true },
+	"course":   func(t *term) { t.course = true },
 	"beneath":  func(t *term) { t.beneath = true },
 	"falls":    func(t *term) { t.ask, t.falls = Unknown, true },
 	"denies":   func(t *term) { t.ask, t.denies = Twist, true },
@@ -208,6 +211,9 @@ func meaningOf(words []string) (func(*term), error) {
 	case "order":
 		v := oneOf(&err, arg, AskLower)
 		set = func(t *term) { t.ask, t.order = Unknown, v }
+	case "turned":
+		v := map[string]float64{"90": 90, "180": 180}[arg]
+		set = func(t *term) { t.turned = v }
 	case "tons":
 		v := map[string]float64{"1": 1, "1/2": half, "3/2": 1 + half}[arg]
 		set = func(t *term) { t.tons = v }

@@ -57,6 +57,43 @@ func (e element) rigged() Field {
 	return ""
 }
 
+// slingNamed says whether the message speaks of a sling, or of two lines to one
+// point.
+func (rd *reading) slingNamed() bool {
+	return rd.anyAt(func(i int) bool {
+		e := rd.elems[i]
+		return e.part() == partSling || e.term != nil && (e.term.note == noteBasket || e.term.note == noteChoker) || e.marked(markBridle) && !e.plays(Legs)
+	})
+}
+
+// ropeLegs reads the legs that are told with a redirect as those of the rope
+// there, where no sling is named: the two at the block, or as many as the load
+// is roved on, "150 kg en tres ramales".
+func (rd *reading) ropeLegs() {
+	if !rd.redirected() || rd.slingNamed() {
+		return
+	}
+	rd.betweenTwo()
+	for i := 0; i < len(rd.elems); i++ {
+		e := rd.elems[i]
+		if !e.plays(Legs) {
+			continue
+		}
+		roved := e.term.roved
+		rd.alter(i, func(t *term) { *t = term{marks: t.marks &^ (markBridle | markTwins), part: t.part} })
+		switch fig := rd.at(i - 1).fig; {
+		case fig.bare(2):
+			rd.elems = slices.Delete(rd.elems, i-1, i)
+			i--
+		case fig == nil || fig.dim != dimCount || fig.unit != nil:
+		case roved && fig.low > 2:
+			fig.dim, fig.told = dimRatio, Parts
+		default:
+			fig.elsewhere = true // "on 3 legs" could be a sling all the same
+		}
+	}
+}
+
 // onAnchor reads what is told of an anchor: "will the 8 in stub hold 600 lb
 // 2 ft out", where a mass is what hangs on it and "out" is how far.
 func (rd *reading) onAnchor() {

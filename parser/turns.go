@@ -54,6 +54,41 @@ func (rd *reading) turns() {
 	}
 }
 
+// wordedTurns reads a turn that is told without a number, "the rope comes
+// straight back out on itself", of a block that is named. Beside an angle the
+// words could say another thing of the same rope, and are asked about. In what
+// is lowered or lifted they only say how the rope runs.
+func (rd *reading) wordedTurns() {
+	worked := rd.asksFor(AskLower) || rd.asksFor(AskRope) || rd.asksFor(AskLift) || rd.asksFor(AskRaise)
+	block := rd.anyAt(func(i int) bool { return rd.termAt(i).block != "" })
+	for i, e := range rd.elems {
+		if e.term == nil || e.term.turned == 0 || worked && !rd.redirected() {
+			continue
+		}
+		if !block || rd.anyAt(func(k int) bool { return rd.elems[k].fig != nil && rd.elems[k].fig.dim == dimAngle }) {
+			rd.alter(i, func(t *term) { t.ask = Twist })
+			continue
+		}
+		f := &figure{low: e.term.turned, high: e.term.turned, unit: degree, dim: dimAngle, told: Turn, at: rd.lastBlock(i), start: e.start, end: e.end}
+		rd.elems[i] = element{start: e.start, end: e.end, fig: f}
+	}
+}
+
+// lastBlock is the block that was named last before i, or the only one.
+func (rd *reading) lastBlock(i int) string {
+	for j := i - 1; j >= 0; j-- {
+		if b := rd.termAt(j).block; b != "" {
+			return b
+		}
+	}
+	return rd.onlyBlock()
+}
+
+// redirected says whether a block is named that leads the rope on.
+func (rd *reading) redirected() bool {
+	return rd.anyAt(func(i int) bool { return Redirecting(rd.termAt(i).block) })
+}
+
 // angular says whether a number can be an angle; one without a unit can, unless
 // the word behind it counts something: "2 people".
 func (rd *reading) angular(i int) bool {
@@ -85,11 +120,23 @@ func (rd *reading) turnWord(i int) int {
 			break
 		}
 	}
+	if rd.ropeGoes(i) {
+		return i - 1
+	}
 	j := rd.past(i+1, +1, markIs)
 	if k := rd.past(j+1, +1, markIs); fig.dim == dimAngle && rd.at(j).marked(markDeflects) && (rd.at(k).fig == nil || !rd.angular(k)) {
 		return j
 	}
 	return -1
+}
+
+// ropeGoes reads "the line goes 90 there" at a redirect. What has no unit is
+// rather something else where it is small, or counts what follows.
+func (rd *reading) ropeGoes(i int) bool {
+	const least, most = 20, 180
+	fig, course := rd.elems[i].fig, rd.at(i-1)
+	return course.term != nil && course.term.course && rd.at(i-2).part() == partRope && rd.redirected() &&
+		(fig.dim == dimAngle || least <= fig.low && fig.high <= most && len(rd.termAt(i+1).roles) == 0)
 }
 
 // passable says whether an element may stand between a turn and its number.
@@ -102,11 +149,15 @@ func (rd *reading) passable(e element) bool {
 }
 
 // rightAngle says whether the number is 90° at a redirect, where the turn and
-// the angle between the legs are the same.
+// the angle between the legs are the same: right beside it, or the only angle.
 func (rd *reading) rightAngle(i int) bool {
 	fig := rd.elems[i].fig
 	beside := redirecting[rd.termAt(i+1).block] != "" || redirecting[rd.termAt(rd.pastIs(i-1)).block] != ""
-	return fig.dim == dimAngle && fig.low == 90 && fig.high == 90 && beside
+	lone := rd.redirected() && !rd.slingNamed() && !rd.asksFor(AskRaise) && !rd.anyAt(func(k int) bool {
+		other := rd.elems[k].fig
+		return k != i && other != nil && other.dim == dimAngle || rd.termAt(k).block == TopBlock
+	})
+	return fig.dim == dimAngle && fig.low == 90 && fig.high == 90 && (beside || lone)
 }
 
 // turnedAt names the block of a turn: "turns at the redirect 20", "turns 20 at

@@ -1,0 +1,58 @@
+package parser
+
+// The pull in a rope is told as what the line has in it. Where a block or a
+// redirect turns that rope it is the load that is asked about, never the
+// strength of the rope.
+
+// tensions finds the masses and forces that are in the line.
+func (rd *reading) tensions() {
+	if !rd.ropeTurned() || rd.anyAt(func(i int) bool { return rd.elems[i].plays(WinchPull) }) {
+		return
+	}
+	for i, e := range rd.elems {
+		if e.fig == nil || !e.fig.rates() || e.fig.told != "" || e.fig.sure != "" {
+			continue
+		}
+		if s, _ := rd.strengthBeside(i-1, i+1); s == "" && rd.inLine(i) {
+			e.fig.sure = Weight
+		}
+	}
+}
+
+// ropeTurned says whether the message tells of a block that the rope goes
+// over, or of how far it turns there.
+func (rd *reading) ropeTurned() bool {
+	return rd.anyAt(func(i int) bool {
+		e := rd.elems[i]
+		return e.marked(markDeflects) || e.term != nil && e.term.block != "" || e.fig != nil && (e.fig.told == Turn || e.fig.told == BlockAngle)
+	})
+}
+
+// inLine reads "tension 5 kN", "900 lb of tension", "the line has 400 lb in it"
+// and "1200 is in the line". "The line has 400 lb" alone could be its strength.
+func (rd *reading) inLine(i int) bool {
+	before := rd.back(i - 1)
+	if rd.termAt(before).tension {
+		return true
+	}
+	behind := rd.past(i+1, +1, markIs|markArticle)
+	next := rd.at(behind)
+	switch {
+	case rd.termAt(behind).tension:
+		return rd.termAt(behind+1).note == "" && !rd.termAt(behind+1).each && !rd.at(behind+1).plays(PersonPull)
+	case next.marked(markIn) && next.part() == partRope: // "on the line"
+		return true
+	case !next.marked(markIn):
+		return false
+	}
+	held := rd.at(rd.past(behind+1, +1, markArticle))
+	return held.part() == partRope || held.marked(markPronoun) && rd.at(before).part() == partRope
+}
+
+// back passes over what only links a thing to its number: "has about".
+func (rd *reading) back(i int) int {
+	for rd.at(i).marked(markIs|markTrailing) || rd.termAt(i).note == "about" || rd.colon(i) {
+		i--
+	}
+	return i
+}
