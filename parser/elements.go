@@ -67,6 +67,7 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 	r.terms(out, run)
 	out.halts()
 	r.figureEights(out)
+	out.singleUnits()
 	out.otherwise()
 	out.times()
 	out.lend()
@@ -78,6 +79,7 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 		out.tapers()
 	}
 	out.fallings()
+	out.belowCut()
 	out.ropeLegs()
 	out.wordedTurns()
 	out.turns()

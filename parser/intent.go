@@ -51,6 +51,9 @@ func intentOf(rd *reading, q Question) Intent {
 			asked = append(asked, in)
 		}
 	}
+	if q.noted(snubbed) || q.noted(letRun) {
+		asked = append(asked, AskDrop) // never answered without the fall
+	}
 	if rd.onlyGear(asked, q) {
 		asked = append(asked, AskGear)
 	}

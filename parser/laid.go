@@ -82,6 +82,8 @@ func (rd *reading) laid(l *layout) {
 		switch {
 		case fig.far() && drum && l.awayFromTree(after) != "":
 			rd.tell(i, DrumAway, l.awayFromTree(after))
+		case fig.far() && l.toTheDrum.MatchString(after) && rd.ropeBefore(i):
+			rd.tell(i, RopeLength, l.toTheDrum.FindString(after)) // "rope total 35 m to the drum"
 		case fig.far() && l.toTheDrum.MatchString(after):
 			rd.tell(i, DrumAway, l.toTheDrum.FindString(after))
 		case !fig.unit.fine:
@@ -103,6 +105,16 @@ func (rd *reading) laid(l *layout) {
 			rd.silence(fig.start-len(l.trunkIs.FindString(before)), fig.start)
 		}
 	}
+}
+
+// ropeBefore says whether a rope is named right before a number, but for a word
+// that leads to it.
+func (rd *reading) ropeBefore(i int) bool {
+	j := rd.back(i - 1)
+	if j == i-1 && rd.at(j).part() != partRope && rd.at(j).term != nil {
+		j--
+	}
+	return rd.at(j).part() == partRope
 }
 
 // DrumAside is the note that the drum stands at another thing than the foot of

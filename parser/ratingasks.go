@@ -9,16 +9,12 @@ func (rd *reading) unsaidStrength(i int, used map[int]bool) {
 		fig.sure = RopeBreak
 		return
 	}
-	if fig.dim == dimCount || rd.at(i+1).piece() || before.marked(markWhere) || before.term != nil && len(before.term.roles) > 0 && before.part() == "" {
+	if fig.dim == dimCount || rd.at(i+1).piece() {
 		return
 	}
-	p := before.part()
-	if p != partSling && p != partConnector {
-		if rd.pieceless() {
-			p, _ = rd.partOf(i-1, i, used)
-		} else {
-			p = ""
-		}
+	p := rd.ratedRope(i)
+	if p == "" && !before.marked(markWhere) && (before.term == nil || len(before.term.roles) == 0 || before.part() != "") {
+		p = rd.ratedPart(i, used)
 	}
 	if p == "" {
 		return
@@ -27,6 +23,45 @@ func (rd *reading) unsaidStrength(i int, used map[int]bool) {
 	a.Fields = p.both()
 	rd.asks = append(rd.asks, a)
 	fig.elsewhere = true
+}
+
+// ratedPart is the gear right before a number, or any that is named where the
+// message tells of no piece.
+func (rd *reading) ratedPart(i int, used map[int]bool) part {
+	switch p := rd.at(i - 1).part(); {
+	case p == partSling || p == partConnector:
+		return p
+	case rd.pieceless():
+		p, _ = rd.partOf(i-1, i, used)
+		return p
+	}
+	return ""
+}
+
+// ratedRope reads "rope is 1/2 in 10,400 lb" and "3/4 rope with 20,000 lb
+// strength": a figure of the rope's, whatever else the message tells.
+func (rd *reading) ratedRope(i int) part {
+	j := rd.past(i-1, -1, markMade|markRating)
+	thick := rd.at(j).fig != nil && rd.ofRope(j)
+	if thick || rd.word(rd.at(i+1)) == "strength" && rd.part() == partRope {
+		return partRope
+	}
+	return ""
+}
+
+// part is the one kind of gear that a message names, "" for none or several.
+func (rd *reading) part() part {
+	only := part("")
+	for _, e := range rd.elems {
+		switch p := e.part(); {
+		case p == "" || p == only:
+		case only != "":
+			return ""
+		default:
+			only = p
+		}
+	}
+	return only
 }
 
 // wantsWorking reads "working load for a 70 kN rope": whoever asks for the one

@@ -77,12 +77,16 @@ func (rd *reading) led(j int) bool {
 	return false
 }
 
-// ofRope reads "5/8 double braid", "16 mm rope" and "cuerda de 5/8": a fraction
+// ofRope reads "5/8 double braid", "16 mm rope", "rope is 1/2 in 10,400 lb" and
+// "cuerda de 5/8": a fraction
 // of an inch, or a thickness that is no piece's, right beside a rope.
 func (rd *reading) ofRope(i int) bool {
 	fig := rd.elems[i].fig
-	behind := rd.at(i-1).marked(markMade) && rd.at(i-2).marked(markCord)
-	if fig.low <= 0 || !behind && !rd.at(i+1).marked(markCord) {
+	link, next := rd.at(i-1), rd.at(i+1).fig
+	rates := next != nil && next.rates() // "rope is 1/2 in 10,400 lb"
+	behind := rd.at(i-2).marked(markCord) && (link.marked(markMade) || rates && link.marked(markIs) && !link.marked(markAt))
+	rated := fig.dim == dimLength && rd.at(i+1).strength() != "" // "14 mm breaks at 4.4 t"
+	if fig.low <= 0 || !behind && !rated && !rd.at(i+1).marked(markCord) {
 		return false
 	}
 	const thickestRope = 0.05 // m
