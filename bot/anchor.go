@@ -20,6 +20,7 @@ type onAnchor struct {
 	pull   anchor.Pull
 	blocks bool // the pull is that of a block which the piece is rigged through
 	spar   bool
+	turned unit.Angle // how far the rope turns at a redirect that hangs there
 }
 
 // workAnchor screens a limb or spar that something is to hang on.
@@ -64,6 +65,13 @@ func hungOn(q parser.Question) (onAnchor, error) {
 	if x, ok := q.Get(parser.StartAngle); ok && h.spar {
 		h.pull.ToAxis = unit.Angle(min(x.High, 90)) * unit.Degree
 	}
+	if slices.ContainsFunc(q.Notes, parser.Redirecting) {
+		h.turned = turnedMost(q)
+		var err error
+		h.pull.Force, err = block.Load(h.pull.Force, 180*unit.Degree-h.turned)
+		h.blocks = true
+		return h, err
+	}
 	apart := slices.Contains(q.Notes, parser.NoteAnchorLimb) || slices.Contains(q.Notes, parser.NoteAnchorSpar)
 	if h.blocks = apart && q.Shape != nil; !h.blocks {
 		return h, nil
@@ -71,6 +79,34 @@ func hungOn(q parser.Question) (onAnchor, error) {
 	var err error
 	h.pull.Force, err = block.Load(h.pull.Force, 0)
 	return h, err
+}
+
+// turnedMost is the most that the rope turns at a redirect: right back, where
+// nothing is told of it, so that the redirect pulls with twice what is in the
+// line.
+func turnedMost(q parser.Question) unit.Angle {
+	turned := unit.Angle(0)
+	for _, b := range bends(q) {
+		turned = max(turned, b.turn)
+	}
+	if turned == 0 {
+		return 180 * unit.Degree
+	}
+	return turned
+}
+
+// tellRedirected says what a redirect makes of the pull in its line.
+func (a *answer) tellRedirected(h onAnchor) {
+	v, q := a.voice, a.question
+	if h.turned == 0 {
+		return
+	}
+	line, load := v.heavy(q.Mass(parser.Weight).High), v.heavy(h.pull.Force.Held())
+	if q.Has(parser.Turn, parser.BlockAngle) {
+		a.lines = append(a.lines, v.say("It holds a redirect: %s in the line, turned %s, pulls on it with %s.", line, degrees(h.turned), load))
+		return
+	}
+	a.lines = append(a.lines, v.say("It holds a redirect: %s in the line, taken as turned right back, pulls on it with %s. Tell me how far the rope turns there.", line, load))
 }
 
 // thinnest is the smallest of the thicknesses that were said: the end that
@@ -89,6 +125,7 @@ func (a *answer) tellAnchor(r anchor.Screening, h onAnchor) {
 	if r.Used >= 1 {
 		a.problems = append(a.problems, a.voice.say("At 100%% the branches in the tests broke. Take a smaller piece, or hang it nearer the base."))
 	}
+	a.tellRedirected(h)
 	a.lines = append(a.lines, a.voice.say("A screening figure, never an approval: it knows nothing of decay, union, lean, included bark or roots."))
 	a.tellAnchorMore(h)
 	a.lines = append(a.lines, a.anchorAssumed(h))
@@ -107,9 +144,9 @@ func (a *answer) anchorHead(r anchor.Screening, h onAnchor) string {
 	load, lever := v.heavy(h.pull.Force.Held()), v.along(unit.Exactly(h.pull.Lever))
 	sentence := "%s, %s thick, with %s hung %s out: uses %s of what such limbs broke at."
 	switch over := r.Used >= 1; {
-	case h.blocks && over:
+	case h.blocks && !h.spar && over:
 		sentence = "DO NOT. %s, %s thick, a block with %s on it %s out: uses %s of what such limbs broke at."
-	case h.blocks:
+	case h.blocks && !h.spar:
 		sentence = "%s, %s thick, a block with %s on it %s out: uses %s of what such limbs broke at."
 	case h.spar && over:
 		sentence = "DO NOT. %s spar, %s thick, pulled with %s %s up: uses %s of what branches broke at."

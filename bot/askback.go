@@ -92,6 +92,9 @@ func (a *answer) askMissing() {
 		a.needs = a.question.Missing()
 		return
 	}
+	if a.askWeight() {
+		return
+	}
 	a.lines = []string{v.say("I still need %s. Type it like “%s”.", v.and(nouns(v, a.needs)), v.typed(a.needs))}
 	if a.question.WeightWanted() {
 		a.lines = append(a.lines, v.word("Or tell me tree, diameter and length, and I work the weight out."))
@@ -99,6 +102,27 @@ func (a *answer) askMissing() {
 	if got := a.piece(); got != v.word("piece") {
 		a.lines = append(a.lines, v.say("So far: %s.", got))
 	}
+}
+
+// askWeight asks for the weight of what is lifted, or what a block holds, where
+// nothing is told of the piece: it may well be known, and needs no tree.
+func (a *answer) askWeight() bool {
+	v, q := a.voice, a.question
+	if q.Intent != parser.AskLift && q.Intent != parser.AskBlockLoad || !q.Pieceless() || !slices.ContainsFunc(a.needs, isSize) {
+		return false
+	}
+	a.lines = []string{v.say("I still need the weight, like “%s”, or tree, diameter and length, like “%s”.", v.typed([]parser.Field{parser.Weight}), example(v))}
+	rest := slices.DeleteFunc(q.Missing(), isSize)
+	a.needs = append([]parser.Field{parser.Weight}, rest...)
+	if len(rest) > 0 {
+		a.lines = append(a.lines, v.say("And %s? Type it like “%s”.", v.and(nouns(v, rest)), v.typed(rest)))
+	}
+	return true
+}
+
+// isSize says whether a field is one that a weight is worked out from.
+func isSize(f parser.Field) bool {
+	return f == parser.SpeciesField || f == parser.Length || f == parser.Diameter || f == parser.ButtDiameter
 }
 
 func example(s speaker) string {

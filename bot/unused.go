@@ -49,6 +49,9 @@ func (a *answer) tellUnused() {
 		if x.Field == parser.LegAngle && q.Intent == parser.AskBalance {
 			continue // two lines to one point, not a sling's legs
 		}
+		if q.Intent == parser.AskAnchor && (x.Field == parser.Turn || x.Field == parser.BlockAngle) && slices.ContainsFunc(q.Notes, parser.Redirecting) {
+			continue // how the redirect pulls on its anchor
+		}
 		if a.idleForce(x.Field) || !usedBy(q.Intent, x.Field) && !a.isGears(x.Field) || slices.Contains(gearFacts, x.Field) && a.unchecked() || a.idleAngle(x.Field) {
 			left = append(left, x.Field)
 		}

@@ -48,6 +48,7 @@ type term struct {
 	tons      float64 // where the words say how many, and a ton is several masses: "half a ton"
 	tension   bool    // beside the pull in a rope: "5 kN tension"
 	belowCut  bool    // behind how far a block hangs below it: "40 cm below the cut"
+	standsIn  bool    // behind a tree, what it shall serve as: "as a redirect"
 	roved     bool    // of legs, that a tackle can have as well: "ramales"
 	course    bool    // behind a rope, before how far it turns: "the line goes 90 there"
 	turned    float64 // how far a rope turns, told without a number: "comes straight back out on itself"

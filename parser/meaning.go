@@ -111,6 +111,8 @@ var flags = map[string]func(*term){
 	"top-end":   func(t *term) { t.topEnd = true },
 	"tension":   func(t *term) { t.tension = true },
 	"roved":     func(t *term) { t.roved = true },
+	"below-cut": func(t *term) { t.belowCut = true },
+	"stands-in": func(t *term) { t.standsIn = true },
 	"course":    func(t *term) { t.course = true },
 	"beneath":   func(t *term) { t.beneath = true },
 	"falls":     func(t *term) { t.ask, t.falls = Unknown, true },
@@ -119,7 +121,6 @@ var flags = map[string]func(*term){
 	"purpose":   func(t *term) { t.ask, t.purpose = Twist, true },
 	"and-self":  func(t *term) { t.ask, t.andSelf = Twist, true },
 	"each":      func(t *term) { t.ask, t.each = Twist, true },
-	"below-cut": func(t *term) { t.belowCut = true },
 }
 
 // meaning is what a line of a word file says. Most spellings mean nothing

@@ -108,8 +108,12 @@ func (q Question) neededOfAnchor() []Field {
 	return []Field{Weight, Tie}
 }
 
-// OnSpar says whether the anchor is upright wood rather than a limb.
+// OnSpar says whether the anchor is upright wood rather than a limb. Where its
+// shape is not told, a sling near the ground is round a stem.
 func (q Question) OnSpar() bool {
+	if x, ok := q.Get(HitchHeight); ok && q.Shape == nil && x.High <= highestSling && !slices.Contains(q.Notes, NoteAnchorLimb) {
+		return true
+	}
 	log := q.Shape != nil && q.Shape.Value == Log
 	return (log || slices.Contains(q.Notes, NoteAnchorSpar)) && !slices.Contains(q.Notes, NoteAnchorLimb)
 }

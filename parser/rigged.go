@@ -98,6 +98,7 @@ func (rd *reading) ropeLegs() {
 // 2 ft out", where a mass is what hangs on it and "out" is how far.
 func (rd *reading) onAnchor() {
 	rd.bareAnchor()
+	rd.standsIn()
 	if !rd.asksFor(AskAnchor) {
 		return
 	}
@@ -112,6 +113,8 @@ func (rd *reading) onAnchor() {
 		case e.fig == nil || e.fig.sure != "":
 		case masses == 1 && (e.fig.dim == dimMass || e.fig.dim == dimForce) && !rd.at(i-1).plays(Limit) && !rd.at(i+1).plays(Limit):
 			e.fig.sure = Weight
+		case rd.slungAt(i):
+			e.fig.sure = HitchHeight
 		case e.fig.dim == dimAngle && rd.at(i+1).plays(Sideways):
 			e.fig.sure = StartAngle // "30 degrees off plumb"
 		case e.fig.far() && rd.fromTrunk(i):
@@ -131,7 +134,8 @@ func (rd *reading) bareAnchor() {
 		if rd.colon(i + 1) {
 			next = rd.at(i + 2).fig
 		}
-		if e.term == nil || !slices.Contains(bareAnchors, fold(rd.text[e.start:e.end])) || next == nil || next.dim != dimLength || !next.unit.fine {
+		bare := e.term != nil && slices.Contains(bareAnchors, fold(rd.text[e.start:e.end])) && next.short()
+		if e.term == nil || !bare && !rd.anchorIn(i) {
 			continue
 		}
 		t := *e.term

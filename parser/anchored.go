@@ -1,0 +1,86 @@
+package parser
+
+import "slices"
+
+// What shall hold a redirect or the drum is told in words that mostly tell of
+// other things: "use the 6 in dogwood as a redirect", "anclaje en un plátano de
+// 35 cm".
+
+// highestSling is the highest that a height told with an anchor is a sling round
+// its stem rather than the top block, in metres.
+const highestSling = 3
+
+// standsIn makes such words ask for the anchor.
+func (rd *reading) standsIn() {
+	for i := range rd.elems {
+		slung := rd.slungRound(i)
+		if !slung && (!rd.termAt(i).standsIn || !rd.treeBefore(i)) {
+			continue
+		}
+		rd.alter(i, func(t *term) { t.intent, t.besides = AskAnchor, false })
+		for j := i - 1; slung && j >= 0; j-- {
+			if rd.elems[j].fig.short() {
+				rd.elems[j].fig.sure = Diameter // of the stem, not of the sling
+			}
+		}
+	}
+}
+
+// treeBefore says whether a tree or a thickness is named before i in the same
+// breath.
+func (rd *reading) treeBefore(i int) bool {
+	for j := i - 1; j >= 0 && rd.elems[j].pause == 0; j-- {
+		if rd.elems[j].fig.short() || rd.termAt(j).tree != nil {
+			return true
+		}
+	}
+	return false
+}
+
+// slungRound reads "25 cm spruce sling at 1 m pulling 8 kN": a sling round a
+// stem, where nothing is told of a piece but how thick it is.
+func (rd *reading) slungRound(i int) bool {
+	if rd.elems[i].part() != partSling || !rd.low(i+2) || !rd.at(i+1).marked(markAt) || !rd.treeBefore(i) || rd.slung() {
+		return false
+	}
+	thick := 0
+	for _, e := range rd.elems {
+		if e.fig.short() {
+			thick++
+		}
+	}
+	return thick == 1 && rd.anyAt(rd.heavy) && !rd.anyAt(func(k int) bool { return k != i+2 && rd.far(k) })
+}
+
+// low says whether the number at i can be how high a sling is round a stem.
+func (rd *reading) low(i int) bool { return rd.far(i) && rd.elems[i].fig.high <= highestSling }
+
+// slungAt reads "sling at 1 m" and "at 4 ft" of an anchor that is no limb.
+func (rd *reading) slungAt(i int) bool {
+	limb := rd.shapedFrom(0, Limb) || slices.ContainsFunc(rd.elems, func(e element) bool { return e.term != nil && e.term.note == NoteAnchorLimb })
+	before, next := rd.at(i-2), rd.at(i+1)
+	switch {
+	case limb || !rd.low(i) || !rd.at(i-1).marked(markAt) || next.piece():
+		return false
+	case before.part() == partSling:
+		return true
+	}
+	return len(rd.termAt(i+1).roles) == 0 && (before.pause > 0 || before.fig != nil)
+}
+
+// anchorIn reads "anclaje en un plátano de 35 cm" where a load is told and
+// nothing else that a piece would have.
+func (rd *reading) anchorIn(i int) bool {
+	if !slices.Contains(anchorsIn, rd.word(rd.elems[i])) || !rd.anyAt(rd.heavy) {
+		return false
+	}
+	j := i + 1
+	for rd.at(j).marked(markIs|markArticle|markIn|markMade) || rd.termAt(j).tree != nil {
+		j++
+	}
+	return j > i+1 && rd.at(j).fig.short() && !rd.anyAt(func(k int) bool {
+		return rd.far(k) && rd.elems[k].fig.high > highestSling || rd.elems[k].plays(Wraps)
+	})
+}
+
+var anchorsIn = []string{"anchor", "anchor in", "anclaje", "anclaje en"}
