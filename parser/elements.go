@@ -87,6 +87,7 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 	out.laid(&r.lex.layout)
 	out.movingBlock()
 	out.blockOffsets()
+	out.hanging()
 	out.tensions()
 	out.ratings()
 	out.slingAngles()

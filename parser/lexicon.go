@@ -26,49 +26,51 @@ type role struct {
 
 // term is all that a spelling can mean.
 type term struct {
-	roles     []role
-	shape     Shape
-	condition Condition
-	intent    Intent
-	besides   bool // the intent gives way: "with a tag line"
-	leads     bool // leads straight to its number: "hitched at"
-	stop      Kind // power line, emergency, unsound wood
-	ask       Kind // girth, breast height, a word that twists
-	own       bool // asked about, because another language has it: "once"
-	units     System
-	note      string
-	block     string   // which block of a rope's path: "base-block"
-	part      part     // gear that has a strength
-	strength  strength // which of the two on its label
-	explain   string
-	near      bool // the note is one only right before a number
-	marks     mark
-	whole     Intent  // what it asks for where it is the whole message
-	count     float64 // people, where the words say how many: "by myself"
-	tons      float64 // where the words say how many, and a ton is several masses: "half a ton"
-	tension   bool    // beside the pull in a rope: "5 kN tension"
-	belowCut  bool    // behind how far a block hangs below it: "40 cm below the cut"
-	standsIn  bool    // behind a tree, what it shall serve as: "as a redirect"
-	roved     bool    // of legs, that a tackle can have as well: "ramales"
-	course    bool    // behind a rope, before how far it turns: "the line goes 90 there"
-	turned    float64 // how far a rope turns, told without a number: "comes straight back out on itself"
-	each      bool    // of several pieces: "each", "apiece"
-	rate      bool    // behind a length, a speed: "a second"
-	others    bool    // people besides who speaks
-	andSelf   bool    // who speaks, before how many others: "me and 2 other guys"
-	someone   bool    // a person who is spoken of: "dave", "the apprentice"
-	falls     bool    // behind a person, an emergency: "dave fell"
-	state     bool    // before how something is: "looks", "really"
-	level     bool    // how a limb lies that is stood up: "horizontal"
-	tied      bool    // before how far out a limb its tie is
-	topEnd    bool    // the thin end behind a thickness, where the thick one is told: "30 in butt, 24 in top"
-	beneath   bool    // behind a person, where nobody may stand
-	order     Intent  // what it tells the crew to do where it begins what is said: "baja la rama"
-	denies    bool    // "not": what follows is put aside
-	purpose   bool    // before what is to be kept from happening: "so it doesn't"
-	corrects  bool    // "no", "make that": what stands before may be taken back
-	chatter   bool    // says nothing here, and is no slip's mending
-	tree      *tree
+	roles      []role
+	shape      Shape
+	condition  Condition
+	intent     Intent
+	besides    bool // the intent gives way: "with a tag line"
+	leads      bool // leads straight to its number: "hitched at"
+	stop       Kind // power line, emergency, unsound wood
+	ask        Kind // girth, breast height, a word that twists
+	own        bool // asked about, because another language has it: "once"
+	units      System
+	note       string
+	block      string   // which block of a rope's path: "base-block"
+	part       part     // gear that has a strength
+	strength   strength // which of the two on its label
+	explain    string
+	near       bool // the note is one only right before a number
+	marks      mark
+	whole      Intent  // what it asks for where it is the whole message
+	count      float64 // people, where the words say how many: "by myself"
+	tons       float64 // where the words say how many, and a ton is several masses: "half a ton"
+	tension    bool    // beside the pull in a rope: "5 kN tension"
+	belowCut   bool    // behind how far a block hangs below it: "40 cm below the cut"
+	standsIn   bool    // behind a tree, what it shall serve as: "as a redirect"
+	roved      bool    // of legs, that a tackle can have as well: "ramales"
+	course     bool    // behind a rope, before how far it turns: "the line goes 90 there"
+	turned     float64 // how far a rope turns, told without a number: "comes straight back out on itself"
+	each       bool    // of several pieces: "each", "apiece"
+	rate       bool    // behind a length, a speed: "a second"
+	others     bool    // people besides who speaks
+	andSelf    bool    // who speaks, before how many others: "me and 2 other guys"
+	someone    bool    // a person who is spoken of: "dave", "the apprentice"
+	falls      bool    // behind a person, an emergency: "dave fell"
+	state      bool    // before how something is: "looks", "really"
+	level      bool    // how a limb lies that is stood up: "horizontal"
+	tied       bool    // before how far out a limb its tie is
+	topEnd     bool    // the thin end behind a thickness, where the thick one is told: "30 in butt, 24 in top"
+	beneath    bool    // behind a person, where nobody may stand
+	order      Intent  // what it tells the crew to do where it begins what is said: "baja la rama"
+	denies     bool    // "not": what follows is put aside
+	purpose    bool    // before what is to be kept from happening: "so it doesn't"
+	corrects   bool    // "no", "make that": what stands before may be taken back
+	chatter    bool    // says nothing here, and is no slip's mending
+	tree       *tree
+	hung       bool // before how far below its block a load hangs: "hanging"
+	belowBlock bool // behind it; elsewhere it is asked about
 }
 
 // lexicon finds the longest spelling that starts at a word.

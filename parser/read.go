@@ -122,6 +122,7 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	q.Intent = intentOf(rd, q)
 	q.placesOnly()
 	q.keepUnder()
+	rd.hungOnRope(&q)
 	if d := q.Condition; q.Intent == AskAnchor && d != nil && d.Value == Dead {
 		return Question{Intent: AskAnchor, Language: q.Language, Units: q.Units}, askAt(Unsound, rd.text, d.Start, d.End-d.Start)
 	}

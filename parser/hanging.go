@@ -1,0 +1,91 @@
+package parser
+
+import "slices"
+
+// How a load hangs that swings or is pulled aside: how far below its block, and
+// how far over it shall go. Elsewhere the same words are numbers of the
+// surroundings, or in doubt.
+
+// longestHung is the longest rope that is taken for the line a load hangs on, in
+// metres: a longer one is rather the whole rope, and would make every pull
+// aside too small.
+const longestHung = 20
+
+// hanging finds both.
+func (rd *reading) hanging() {
+	if !rd.swung() {
+		return
+	}
+	for i := range rd.elems {
+		if !rd.far(i) || rd.elems[i].fig.told != "" {
+			continue
+		}
+		switch next := rd.termAt(i + 1); {
+		case next.belowBlock && rd.termAt(rd.back(i-1)).hung:
+			rd.elems[i].fig.told = LineOut
+			rd.elems[i+1].term = &term{}
+		case rd.movedOver(i):
+			rd.elems[i].fig.told = Sideways
+			rd.elems[i+1].term = &term{}
+		case rd.termAt(rd.back(i-1)).rolesOf(Sideways) != nil && rd.word(rd.at(i+1)) == "out" && !rd.at(i+2).marked(markRelation):
+			rd.elems[i].fig.told = Sideways // "starts 14 ft out"
+			rd.elems[i+1].term = &term{}
+		case rd.at(i+1).plays(Sideways) && rd.at(i+1).marked(markPlace):
+			rd.elems[i].fig.told = Sideways // "2 m de lado"
+		}
+	}
+}
+
+// swung says whether the message speaks of a swing, a tag line, or how far a
+// load is to the side.
+func (rd *reading) swung() bool {
+	return rd.anyAt(func(i int) bool {
+		e := rd.elems[i]
+		return e.plays(Sideways) || e.term != nil && (e.term.intent == AskBalance || e.term.intent == AskSwing)
+	})
+}
+
+// movedOver reads "pull it 6 ft over", and not "over the deck".
+func (rd *reading) movedOver(i int) bool {
+	j := rd.past(i-1, -1, markPronoun|markArticle)
+	if rd.word(rd.at(i+1)) != "over" || !rd.at(j).marked(markTug|markMoving) {
+		return false
+	}
+	after := rd.at(i + 2)
+	return !after.marked(markArticle|markPlace) && after.fig == nil && !after.piece()
+}
+
+// hungOnRope takes a rope for the line that a load hangs on, where it swings or
+// is pulled aside and no other line is told: "6 ft off plumb on 25 ft of rope".
+// A crew's own rope, one that goes to the drum, and one too long to hang there
+// are not that.
+func (rd *reading) hungOnRope(q *Question) {
+	aside := q.Intent == AskSwing || q.Intent == AskBalance && q.Has(Sideways)
+	if !aside || q.Has(LineOut) || q.Has(Wraps) || rd.has(markStation) {
+		return
+	}
+	for i, x := range q.Quantities {
+		if x.Field != RopeLength || x.High > longestHung || rd.owned(x.Start) {
+			continue
+		}
+		if h, ok := q.Get(HitchHeight); ok && x.High >= h.Low {
+			continue
+		}
+		q.Quantities[i].Field = LineOut
+	}
+}
+
+// owners are the words before a rope that a crew has, whatever hangs on it, or
+// before how long all of it is.
+var owners = []string{"my", "our", "mi", "nuestra", "rope length", "rope length is", "length of rope", "largo de cuerda"}
+
+// owned says whether what is told at a place of the text is somebody's: "my 50
+// ft rope".
+func (rd *reading) owned(start int) bool {
+	for i, e := range rd.elems {
+		if e.fig != nil && e.start == start {
+			return slices.Contains(owners, rd.word(rd.at(i-1)))
+		}
+	}
+	return false
+}
