@@ -46,6 +46,9 @@ func intentOf(rd *reading, q Question) Intent {
 	} else if q.Has(Turn) || len(asked) == 0 && !q.Has(HitchHeight, Wraps, People, Parts) && slices.ContainsFunc(q.Notes, Redirecting) {
 		asked = append(asked, AskBlockLoad)
 	}
+	if slices.Contains(besides, AskRope) && q.Has(RopeLength) && q.Has(HitchHeight) && q.Pieceless() && !q.Has(Wraps, People, WinchPull) {
+		asked = append(asked, AskRope) // "soga de 200 ft, 3 partes, 50 pies de alto, ¿me alcanza?"
+	}
 	for _, x := range q.Quantities {
 		if in, ok := fieldIntent[x.Field]; ok && !(x.Field == LegAngle && rd.slung()) && !slices.ContainsFunc(serves[x.Field], func(s Intent) bool { return slices.Contains(asked, s) }) {
 			asked = append(asked, in)

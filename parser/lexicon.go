@@ -26,29 +26,34 @@ type role struct {
 
 // term is all that a spelling can mean.
 type term struct {
-	roles      []role
-	shape      Shape
-	condition  Condition
-	intent     Intent
-	besides    bool // the intent gives way: "with a tag line"
-	leads      bool // leads straight to its number: "hitched at"
-	stop       Kind // power line, emergency, unsound wood
-	ask        Kind // girth, breast height, a word that twists
-	own        bool // asked about, because another language has it: "once"
-	units      System
-	note       string
-	block      string   // which block of a rope's path: "base-block"
-	part       part     // gear that has a strength
-	strength   strength // which of the two on its label
-	explain    string
-	near       bool // the note is one only right before a number
-	marks      mark
-	whole      Intent  // what it asks for where it is the whole message
-	count      float64 // people, where the words say how many: "by myself"
-	tons       float64 // where the words say how many, and a ton is several masses: "half a ton"
-	tension    bool    // beside the pull in a rope: "5 kN tension"
-	belowCut   bool    // behind how far a block hangs below it: "40 cm below the cut"
-	standsIn   bool    // behind a tree, what it shall serve as: "as a redirect"
+	roles     []role
+	shape     Shape
+	condition Condition
+	intent    Intent
+	besides   bool // the intent gives way: "with a tag line"
+	leads     bool // leads straight to its number: "hitched at"
+	stop      Kind // power line, emergency, unsound wood
+	ask       Kind // girth, breast height, a word that twists
+	own       bool // asked about, because another language has it: "once"
+	units     System
+	note      string
+	block     string   // which block of a rope's path: "base-block"
+	part      part     // gear that has a strength
+	strength  strength // which of the two on its label
+	explain   string
+	near      bool // the note is one only right before a number
+	marks     mark
+	whole     Intent  // what it asks for where it is the whole message
+	count     float64 // people, where the words say how many: "by myself"
+	tons      float64 // where the words say how many, and a ton is several masses: "half a ton"
+	tension   bool    // beside the pull in a rope: "5 kN tension"
+	belowCut  bool    // behind how far a block hangs below it: "40 cm below the cut"
+	standsIn  bool    // behind a tree, what it shall serve as: "as a redirect"
+
+	blocks     bool    // counted in a tackle
+	ropeEnd    bool    // who has the rope in hand
+	hung       bool    // before how far below its block a load hangs: "hanging"
+	belowBlock bool    // behind it; elsewhere it is asked about
 	roved      bool    // of legs, that a tackle can have as well: "ramales"
 	course     bool    // behind a rope, before how far it turns: "the line goes 90 there"
 	turned     float64 // how far a rope turns, told without a number: "comes straight back out on itself"

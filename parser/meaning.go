@@ -113,6 +113,10 @@ var flags = map[string]func(*term){
 	"roved":       func(t *term) { t.roved = true },
 	"below-cut":   func(t *term) { t.belowCut = true },
 	"stands-in":   func(t *term) { t.standsIn = true },
+	"blocks":      func(t *term) { t.blocks = true },
+	"rope-end":    func(t *term) { t.ropeEnd = true },
+	"hung":        func(t *term) { t.hung = true },
+	"below-block": func(t *term) { t.ask, t.belowBlock = Twist, true },
 	"course":      func(t *term) { t.course = true },
 	"beneath":     func(t *term) { t.beneath = true },
 	"falls":       func(t *term) { t.ask, t.falls = Unknown, true },
@@ -121,8 +125,6 @@ var flags = map[string]func(*term){
 	"purpose":     func(t *term) { t.ask, t.purpose = Twist, true },
 	"and-self":    func(t *term) { t.ask, t.andSelf = Twist, true },
 	"each":        func(t *term) { t.ask, t.each = Twist, true },
-	"hung":        func(t *term) { t.hung = true },
-	"below-block": func(t *term) { t.ask, t.belowBlock = Twist, true },
 }
 
 // meaning is what a line of a word file says. Most spellings mean nothing

@@ -9,11 +9,15 @@ var each = []string{"each", "apiece", "cada uno", "cada quien", "cada cual"}
 // behind any other number is asked about: "3 logs, 400 lb each".
 func (rd *reading) eachPulls() {
 	for i := range rd.elems {
-		if !slices.Contains(each, rd.word(rd.elems[i])) || !rd.pullBefore(i) {
+		at := i
+		if rd.word(rd.at(i-1)) == "pull" {
+			at-- // "100 lb pull apiece"
+		}
+		if !slices.Contains(each, rd.word(rd.elems[i])) || !rd.pullBefore(at) {
 			continue
 		}
 		rd.elems[i].term = &term{} // it is placed, and no more to be asked about
-		rd.elems[i-1].fig.told = PersonPull
+		rd.elems[at-1].fig.told = PersonPull
 	}
 }
 

@@ -1,0 +1,48 @@
+package parser
+
+// What stands where the rope ends, and how long the rope is, are told in a
+// question about its reach in words that elsewhere are of other things.
+
+// reaching finds both where the message asks for rope.
+func (rd *reading) reaching(l *layout) {
+	if !rd.anyAt(func(i int) bool { return rd.termAt(i).intent == AskRope }) {
+		return
+	}
+	for i := range rd.elems {
+		fig := rd.elems[i].fig
+		if !fig.far() || fig.told != "" {
+			continue
+		}
+		after := rd.text[fig.end:]
+		if away := l.awayFromTree(after); away != "" && rd.endStands(i) {
+			rd.tell(i, DrumAway, away)
+		} else if rd.itsLength(i) {
+			fig.told = RopeLength
+		}
+	}
+}
+
+// endStands says whether a winch, or whoever has the rope in hand, stands right
+// before a number: "winch 10 m from the tree", "ground man 25 ft back".
+func (rd *reading) endStands(i int) bool {
+	const farthest = 5 // words: "ground man wants to be 25 ft back"
+	for j := i - 1; j >= 0 && j >= i-farthest && rd.elems[j].term != nil; j-- {
+		if rd.elems[j].plays(WinchPull) || rd.elems[j].term.ropeEnd {
+			return true
+		}
+	}
+	return false
+}
+
+// itsLength reads "is the rope long enough? its 45 m": a length that follows
+// right behind the question, and is of nothing else.
+func (rd *reading) itsLength(i int) bool {
+	j := rd.past(rd.back(i-1), -1, markPronoun|markArticle)
+	if j == i-1 || rd.at(j).pause == 0 || rd.at(i-1).marked(markAt) || !rd.endsBreath(i+1) && !rd.at(i+1).polite() {
+		return false
+	}
+	for j >= 0 && rd.elems[j].pause > 0 {
+		j--
+	}
+	return rd.termAt(j).intent == AskRope && !rd.anyAt(func(k int) bool { return k != i && rd.beside(k, RopeLength) })
+}
