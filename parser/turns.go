@@ -1,6 +1,9 @@
 package parser
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // A rope that is redirected turns at a block by some angle, which is not the
 // angle between its legs there: the two add up to 180°. Only a word that says
@@ -130,13 +133,31 @@ func (rd *reading) turnWord(i int) int {
 	return -1
 }
 
-// ropeGoes reads "the line goes 90 there" at a redirect. What has no unit is
-// rather something else where it is small, or counts what follows.
+// ropeGoes reads "the line goes 90 there" at a redirect. What has no unit could
+// be how far the rope runs, unless the words behind it name the place.
 func (rd *reading) ropeGoes(i int) bool {
 	const least, most = 20, 180
 	fig, course := rd.elems[i].fig, rd.at(i-1)
-	return course.term != nil && course.term.course && rd.at(i-2).part() == partRope && rd.redirected() &&
-		(fig.dim == dimAngle || least <= fig.low && fig.high <= most && len(rd.termAt(i+1).roles) == 0)
+	if course.term == nil || !course.term.course || rd.at(i-2).part() != partRope || !rd.redirected() {
+		return false
+	}
+	there := slices.Contains([]string{"there", "ahi"}, rd.word(rd.at(i+1))) || rd.blockRight(i) != ""
+	return fig.dim == dimAngle || there && least <= fig.low && fig.high <= most
+}
+
+// ropeBeside says whether the breath of a number speaks of a rope or a block,
+// and not of the piece.
+func (rd *reading) ropeBeside(i int) bool {
+	rope := false
+	for _, step := range []int{-1, +1} {
+		for j := i + step; j >= 0 && j < len(rd.elems) && rd.elems[j].pause == 0; j += step {
+			if rd.elems[j].piece() {
+				return false
+			}
+			rope = rope || rd.elems[j].part() == partRope || rd.termAt(j).block != ""
+		}
+	}
+	return rope
 }
 
 // passable says whether an element may stand between a turn and its number.
@@ -153,7 +174,7 @@ func (rd *reading) passable(e element) bool {
 func (rd *reading) rightAngle(i int) bool {
 	fig := rd.elems[i].fig
 	beside := redirecting[rd.termAt(i+1).block] != "" || redirecting[rd.termAt(rd.pastIs(i-1)).block] != ""
-	lone := rd.redirected() && !rd.slingNamed() && !rd.asksFor(AskRaise) && !rd.anyAt(func(k int) bool {
+	lone := rd.redirected() && rd.ropeBeside(i) && !rd.slingNamed() && !rd.asksFor(AskRaise) && !rd.anyAt(func(k int) bool {
 		other := rd.elems[k].fig
 		return k != i && other != nil && other.dim == dimAngle || rd.termAt(k).block == TopBlock
 	})
