@@ -74,8 +74,6 @@ type term struct {
 	corrects   bool    // "no", "make that": what stands before may be taken back
 	chatter    bool    // says nothing here, and is no slip's mending
 	tree       *tree
-	hung       bool // before how far below its block a load hangs: "hanging"
-	belowBlock bool // behind it; elsewhere it is asked about
 }
 
 // lexicon finds the longest spelling that starts at a word.

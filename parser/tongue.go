@@ -43,6 +43,7 @@ func (lx *lexicon) newTongue(lead, also *dialect) *tongue {
 	}
 	t.slots = append(t.slots, trees)
 	t.add(lead, func(string) bool { return true })
+	t.articles = lead.articles // "a metro" counts nothing
 	t.endings = append([]ending(nil), lead.endings...)
 	if also != nil {
 		t.endings = append(t.endings, also.endings...)
@@ -60,7 +61,6 @@ func (t *tongue) add(d *dialect, free func(string) bool) {
 	addFree(t.joins, d.joins, free)
 	maps.Copy(t.counted, d.counted)
 	maps.Copy(t.leads, d.leads)
-	maps.Copy(t.articles, d.articles)
 }
 
 func addFree[T any](to, from map[string]T, free func(string) bool) {

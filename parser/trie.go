@@ -92,10 +92,23 @@ func (lx *lexicon) find(words []string, t *tongue) (*term, int) {
 	if t.inflects {
 		return lx.root.longest(words, t, true)
 	}
-	var found *term
-	n, taken := lx.root, 0
+	if len(words) == 0 {
+		return nil, 0
+	}
+	found, taken := lx.root.child(words[0], t).from(words, t)
+	if taken == 0 { // "the block's 4 m up", where "block's at" is a spelling
+		found, taken = lx.root.inflected(words[0], t).from(words, t)
+	}
+	return found, taken
+}
+
+// from is the longest spelling that goes on from the node of the first word.
+func (n *node) from(words []string, t *tongue) (found *term, taken int) {
 	for i, w := range words {
-		c := n.child(w, t)
+		c := n
+		if i > 0 {
+			c = n.child(w, t)
+		}
 		if c == nil && i > 0 && t.optional[w] && !t.optional[words[i-1]] {
 			continue
 		}
@@ -160,6 +173,11 @@ func (n *node) child(w string, t *tongue) *node {
 	if c := n.known(w, t); c != nil {
 		return c
 	}
+	return n.inflected(w, t)
+}
+
+// inflected finds a word by another ending alone.
+func (n *node) inflected(w string, t *tongue) *node {
 	for _, e := range t.endings {
 		if cut, ok := strings.CutSuffix(w, e.cut); ok && len(cut) > 2 {
 			if c := n.known(cut+e.put, t); c != nil {
