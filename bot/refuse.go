@@ -18,23 +18,45 @@ func (a *answer) stop(ask *parser.Ask) {
 	a.question = parser.Question{Intent: a.question.Intent}
 	v := a.voice
 	switch ask.Kind {
-	case parser.Emergency:
-		a.lines = []string{v.word("STOP. Call the emergency number now."),
-			v.word("Follow your rescue plan. Nobody under the load, nobody touches the rope without the climber's word.")}
-	case parser.PowerLine:
-		a.lines = []string{v.word("STOP. Power line: keep out, and no figures from me."),
-			v.word("Call the utility. Only qualified line-clearance people work near it."),
-			v.word("Rope, wet wood and a swinging piece count as touching it. Take every wire for live.")}
 	case parser.Unsound:
 		a.lines = []string{v.say("STOP. %s: no figures for unsound wood or a tree in doubt.", capital(trimQuote(ask.Words))),
 			v.word("The qualified arborist has to look at the tree before anybody rigs on it or cuts it.")}
+	case parser.Damaged:
+		a.lines = []string{v.say("STOP. %s: do not use that gear. Take it out of use now.", capital(trimQuote(ask.Words))),
+			v.word("No figure makes it good again. Show it to the qualified arborist.")}
 	case parser.NoMethod:
 		a.lines = []string{v.say("I have no method for %s, so no figures. Ask the qualified arborist.", quote(ask.Words))}
-	default:
+	case parser.Nonsense:
 		a.lines = []string{v.say("I only work out rigging: weights, wraps, loads, rope, lifts. Try “%s”.", example(v))}
+	default:
+		for _, line := range halts[ask.Kind] {
+			a.lines = append(a.lines, v.word(line))
+		}
+		if weighs[ask.Kind] {
+			a.lines = append(a.lines, v.say("What a piece weighs I can tell: “%s”.", example(v)))
+		}
 	}
 	a.problems = a.lines[:1:1]
 }
+
+// halts are the refusals that need none of the words that were said.
+var halts = map[parser.Kind][]string{
+	parser.Emergency: {"STOP. Call the emergency number now.",
+		"Follow your rescue plan. Nobody under the load, nobody touches the rope without the climber's word."},
+	parser.PowerLine: {"STOP. Power line: keep out, and no figures from me.",
+		"Call the utility. Only qualified line-clearance people work near it.",
+		"Rope, wet wood and a swinging piece count as touching it. Take every wire for live."},
+	parser.Rider: {"STOP. Nobody hangs or rides on rigging gear: no figures for lifting or lowering a person.",
+		"Climbing gear, a lift made for people or your rescue plan. Ask the qualified arborist."},
+	parser.Below: {"STOP. Nobody stays under a piece or beside it while it is cut, lifted or lowered.",
+		"Clear the drop zone first. Guide it with a tag line from well outside; the qualified arborist says where people stand."},
+	parser.Felling:  {"I do not work out felling: no hinge, no pull to bring a tree over, no direction of fall. Ask the qualified arborist."},
+	parser.Machine:  {"What a machine takes is on its own load chart: I do not work that out. Ask its operator and the qualified arborist."},
+	parser.SpanLine: {"I do not work out speed lines: they pull far harder than the piece weighs. Ask the qualified arborist."},
+}
+
+// weighs are the refusals beside which the weight of a piece can be told.
+var weighs = map[parser.Kind]bool{parser.Felling: true, parser.Machine: true, parser.SpanLine: true}
 
 // notYet refuses what the desk has no method for, and says what it does have.
 func (a *answer) notYet() {

@@ -1,6 +1,9 @@
 package parser
 
-import "fmt"
+import (
+	"fmt"
+	"slices"
+)
 
 // Kind is the reason for asking back, or for not reading on.
 type Kind string
@@ -29,9 +32,18 @@ const (
 	PowerLine Kind = "power-line" // stop: no figures
 	Emergency Kind = "emergency"  // stop: no figures
 	Unsound   Kind = "unsound"    // stop: decay, cracks
-	NoMethod  Kind = "no-method"  // what no method here holds for: a speed line
+	Rider     Kind = "rider"      // stop: a person lifted or lowered on rigging gear
+	Below     Kind = "below"      // stop: somebody means to stand under the piece, or beside it
+	Damaged   Kind = "damaged"    // stop: gear that must be taken out of use
+	Felling   Kind = "felling"    // of a whole tree: its hinge, its pull, its lay
+	Machine   Kind = "machine"    // what a crane or a loader takes
+	SpanLine  Kind = "span-line"  // speed lines
+	NoMethod  Kind = "no-method"  // what else no method here holds for
 	Nonsense  Kind = "nonsense"   // nothing in it that a crew would ask
 )
+
+// halting are the kinds of words that end all arithmetic, the gravest first.
+var halting = []Kind{Emergency, PowerLine, Rider, Below, Unsound, Damaged, Felling, Machine, SpanLine, NoMethod}
 
 // Ask says what must be asked back before a message can be answered. The desk
 // words it; this carries the place and what the choices are.
@@ -60,9 +72,5 @@ func (a *Ask) Error() string {
 
 // Final says that the message is refused rather than asked about.
 func (a *Ask) Final() bool {
-	switch a.Kind {
-	case PowerLine, Emergency, Unsound, NoMethod, Nonsense:
-		return true
-	}
-	return false
+	return a.Kind == Nonsense || slices.Contains(halting, a.Kind)
 }

@@ -98,20 +98,6 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 	return out
 }
 
-// halts keeps the words that end all arithmetic: what is read around them
-// takes none of them away.
-func (rd *reading) halts() {
-	for i, e := range rd.elems {
-		if e.term != nil && e.term.stop != "" {
-			rd.stops = append(rd.stops, e)
-		}
-		if rd.fallen(i) {
-			e.term = &term{stop: Emergency}
-			rd.stops = append(rd.stops, e)
-		}
-	}
-}
-
 func askAt(k Kind, text string, start, n int) *Ask {
 	return &Ask{Kind: k, Words: text[start : start+n], Start: start, End: start + n}
 }

@@ -74,6 +74,14 @@ type term struct {
 	corrects   bool    // "no", "make that": what stands before may be taken back
 	chatter    bool    // says nothing here, and is no slip's mending
 	tree       *tree
+	lacks      bool // right before what is wrong with wood, says that nothing is: "no rot"
+	lifts      bool // before who must never hang on rigging gear: "winch him up"
+	human      bool // a person, where behind a word that lifts
+	stays      bool // before a place under the piece or beside it: "stand underneath"
+	machine    bool // beside a word that bears, what no chart here holds for: "can the loader take it"
+	bears      bool // takes, lifts, carries
+	topples    bool // behind a pull on a tree, fells it: "pull the oak over"
+	damaged    bool // beside gear, that it must not be used: "a melted rope"
 }
 
 // lexicon finds the longest spelling that starts at a word.

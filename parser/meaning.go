@@ -125,6 +125,14 @@ var flags = map[string]func(*term){
 	"purpose":     func(t *term) { t.ask, t.purpose = Twist, true },
 	"and-self":    func(t *term) { t.ask, t.andSelf = Twist, true },
 	"each":        func(t *term) { t.ask, t.each = Twist, true },
+	"lacks":       func(t *term) { t.lacks = true },
+	"lifts":       func(t *term) { t.lifts = true },
+	"human":       func(t *term) { t.human = true },
+	"stays":       func(t *term) { t.ask, t.stays = Unknown, true },
+	"machine":     func(t *term) { t.machine = true },
+	"bears":       func(t *term) { t.bears = true },
+	"topples":     func(t *term) { t.topples = true },
+	"damaged":     func(t *term) { t.damaged = true },
 }
 
 // meaning is what a line of a word file says. Most spellings mean nothing
@@ -198,7 +206,7 @@ func meaningOf(words []string) (func(*term), error) {
 			set = func(t *term) { t.whole = v }
 		}
 	case "stop":
-		v := oneOf(&err, arg, PowerLine, Emergency, Unsound, NoMethod)
+		v := oneOf(&err, arg, halting...)
 		set = func(t *term) { t.stop = v }
 	case "units":
 		v := oneOf(&err, arg, Imperial, Metric)

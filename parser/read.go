@@ -88,7 +88,7 @@ func valid(text string) string {
 // stop finds the words that end all arithmetic: somebody hurt, a power line,
 // unsound wood, a way of rigging that no method here holds for.
 func (rd *reading) stop() *Ask {
-	for _, k := range []Kind{Emergency, PowerLine, Unsound, NoMethod} {
+	for _, k := range halting {
 		for _, e := range rd.stops {
 			if e.term.stop == k {
 				return askAt(k, rd.text, e.start, e.end-e.start)

@@ -31,3 +31,20 @@ func TestNothingTakesAStopAway(t *testing.T) {
 		t.Errorf("only %d messages", n)
 	}
 }
+
+// TestSoundWoodIsNotAskedFor: who says at the end that wood is sound has said
+// so, and who asks it has not.
+func TestSoundWoodIsNotAskedFor(t *testing.T) {
+	r := newReader(t)
+	for _, text := range []string{"red oak limb 14 in 22 ft, no rot", "rama de roble rojo 14 pulgadas 22 pies, sin grietas"} {
+		if _, err := r.Read(text); err != nil {
+			t.Errorf("%q: %v", text, err)
+		}
+		for _, asked := range []string{text + "?", text + " ??", text + " yet", text + " maybe"} {
+			_, err := r.Read(asked)
+			if ask, ok := errors.AsType[*parser.Ask](err); !ok || ask.Kind != parser.Unsound {
+				t.Errorf("%q: %v, want a stop", asked, err)
+			}
+		}
+	}
+}

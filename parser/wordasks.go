@@ -134,7 +134,7 @@ func (rd *reading) spare(a *Ask) bool {
 			return false // known, and in doubt here
 		}
 	}
-	return !prev.changeable() && !next.changeable() && !rd.described(a)
+	return !prev.changeable() && !next.changeable() && !rd.described(a) && !rd.behindLift(a)
 }
 
 // asTree says whether an unknown word stands where the tree does: the only such

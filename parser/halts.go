@@ -1,0 +1,232 @@
+package parser
+
+import "strings"
+
+// Some words end all arithmetic by themselves, and others by what they stand
+// beside: "lift" before a person, "cracked" beside a shackle.
+
+// halts keeps the words that end all arithmetic: what is read around them
+// takes none of them away.
+func (rd *reading) halts() {
+	rd.soundness()
+	for i, e := range rd.elems {
+		kind := rd.haltAt(i)
+		if kind == "" {
+			continue
+		}
+		if rd.termAt(i).stop != kind {
+			e.term = &term{stop: kind}
+		}
+		rd.stops = append(rd.stops, e)
+	}
+}
+
+// haltAt is why arithmetic ends at the word at i, "" where it does not.
+func (rd *reading) haltAt(i int) Kind {
+	t := rd.termAt(i)
+	switch {
+	case rd.ofBadGear(i):
+		return Damaged
+	case t.stop == Felling && t.topples && rd.aside(i):
+		return ""
+	case t.stop != "":
+		return t.stop
+	case rd.fallen(i):
+		return Emergency
+	case rd.lifted(i), rd.hangs(i):
+		return Rider
+	case rd.stays(i):
+		return Below
+	case t.topples && rd.felled(i):
+		return Felling
+	case t.machine && rd.burdened(i):
+		return Machine
+	}
+	return ""
+}
+
+// soundness takes out what only says that wood is sound, "no rot", where
+// nothing is said of where or how far it is: "no rot above 20 ft" stays. A
+// question denies nothing.
+func (rd *reading) soundness() {
+	for i := 1; i < len(rd.elems); i++ {
+		if rd.termAt(i).stop != Unsound || !rd.termAt(i-1).lacks {
+			continue
+		}
+		if rd.closes(i) || rd.at(i+1).marked(markAnd) && rd.next(i) || rd.termAt(i+1).lacks && rd.next(i) {
+			rd.pass(i-1, i+1)
+			i--
+		}
+	}
+}
+
+// closes says whether what is said, and not asked, ends with the element at i.
+func (rd *reading) closes(i int) bool {
+	rest := strings.TrimLeft(rd.text[rd.elems[i].end:], " ")
+	return rest == "" || rd.at(i+1).pause > 0 && rd.next(i) && rest[0] != '?'
+}
+
+// next says whether no word that is not known stands between an element and
+// the one behind it.
+func (rd *reading) next(i int) bool {
+	return i+1 < len(rd.elems) && strings.TrimSpace(rd.text[rd.elems[i].end:rd.elems[i+1].start]) == ""
+}
+
+// lifted says whether the word at i lifts or lowers a person: "winch dave up".
+// A bare noun is no such person, "the lowering man", nor is whose piece it is.
+func (rd *reading) lifted(i int) bool {
+	if !rd.termAt(i).lifts {
+		return false
+	}
+	j, article := i+1, false
+	for rd.at(j).marked(markArticle|markAdjective|markErect|markAt) || rd.at(j).polite() && rd.at(j).pause == 0 && !rd.person(j) && j < len(rd.elems) {
+		article = article || rd.at(j).marked(markArticle|markAt)
+		j++
+	}
+	if !rd.person(j) || rd.at(j+1).piece() || rd.at(j+1).marked(markGear|markArticle) || rd.at(j+1).fig != nil && rd.at(j+2).piece() {
+		return false
+	}
+	e := rd.at(j)
+	words := strings.ToLower(rd.text[e.start:e.end])
+	if strings.HasSuffix(words, "'s") || strings.HasSuffix(words, "’s") {
+		return false
+	}
+	return article || !e.plays(People)
+}
+
+// person says whether the element at i is somebody.
+func (rd *reading) person(i int) bool { return rd.termAt(i).human || rd.termAt(i).someone }
+
+// hangs says whether the number at i is what somebody weighs, and nothing else
+// is told that could be lifted: "hes 85kg, 4:1".
+func (rd *reading) hangs(i int) bool {
+	fig := rd.elems[i].fig
+	if fig == nil || fig.dim != dimMass || !rd.termAt(rd.pastIs(i-1)).human && !rd.somebody(fig) {
+		return false
+	}
+	hauls := false
+	for k, e := range rd.elems {
+		switch {
+		case e.piece(), k != i && e.fig != nil && (e.fig.dim == dimMass || e.fig.dim == dimForce || e.fig.dim == dimLength && e.fig.unit.fine):
+			return false
+		}
+		hauls = hauls || rd.termAt(k).lifts || rd.termAt(k).intent == AskLift || e.fig != nil && e.fig.dim == dimRatio
+	}
+	return hauls
+}
+
+// What a person weighs, kg, with gear or without.
+const (
+	lightest = 30
+	heaviest = 200
+)
+
+// somebody says whether a mass can be that of a person whose name stands right
+// behind a word that lifts: "winch tommo up, 85 kg".
+func (rd *reading) somebody(fig *figure) bool {
+	if fig.low < lightest || fig.high > heaviest {
+		return false
+	}
+	for _, a := range rd.asks {
+		if a.Kind == Unknown && rd.behindLift(a) {
+			return true
+		}
+	}
+	return false
+}
+
+// behindLift says whether what is asked about stands right behind a word that
+// lifts: it may be anybody.
+func (rd *reading) behindLift(a *Ask) bool {
+	i := len(rd.elems) - 1
+	for i >= 0 && rd.elems[i].start >= a.Start {
+		i--
+	}
+	for i >= 0 && rd.elems[i].marked(markAt|markErect|markPronoun|markArticle) {
+		i--
+	}
+	return rd.termAt(i).lifts
+}
+
+// aside says whether what pulls "it over" the fence moves it past something,
+// and fells nothing.
+func (rd *reading) aside(i int) bool {
+	return rd.at(rd.past(i+1, +1, markArticle|markAdjective)).marked(markPlace | markObstacle | markStation | markStanding)
+}
+
+// felled reads "pull a 60 ft poplar over": a tree that no piece is told of.
+func (rd *reading) felled(i int) bool {
+	if rd.shaped() || rd.aside(i) {
+		return false
+	}
+	from, to := i, i
+	for from > 0 && rd.elems[from-1].pause == 0 {
+		from--
+	}
+	for to < len(rd.elems) && rd.elems[to].pause == 0 {
+		to++
+	}
+	tree, pulls := false, false
+	for k := from; k < to; k++ {
+		tree = tree || rd.termAt(k).tree != nil
+		pulls = pulls || rd.termAt(k).lifts
+	}
+	return tree && pulls
+}
+
+// burdened says whether the machine at i is asked what it takes.
+func (rd *reading) burdened(i int) bool {
+	j, k := i+1, rd.past(i-1, -1, markArticle|markAdjective)
+	for (rd.at(j).polite() || rd.at(j).marked(markArticle|markPronoun)) && !rd.termAt(j).bears {
+		j++
+	}
+	return rd.termAt(j).bears || rd.termAt(k).bears
+}
+
+// stays reads "stand underneath" and "wait by the trunk": where somebody means
+// to be. A piece stays "under 500 lb", and clear of a roof.
+func (rd *reading) stays(i int) bool {
+	if !rd.termAt(i).stays {
+		return false
+	}
+	j := rd.past(i+1, +1, markAdverb|markErect)
+	if rd.termAt(j).beneath || rd.at(j).marked(markIn) && rd.termAt(j+1).beneath {
+		k := rd.past(j+1, +1, markArticle|markAdjective|markMade)
+		next := rd.at(k)
+		return next == (element{}) || next.pause > 0 || next.piece() || next.marked(markPronoun|markAnd|markWhere) || next.polite()
+	}
+	k := rd.past(j+1, +1, markArticle|markAdjective|markRelation)
+	return rd.at(j).marked(markRelation) && rd.at(k).piece()
+}
+
+// ofBadGear says whether the word at i tells that gear is damaged: "a melted
+// rope", "the carabiner has a crack", "a cut in the sling".
+func (rd *reading) ofBadGear(i int) bool {
+	if !rd.termAt(i).damaged {
+		return false
+	}
+	k := i - 1
+	for k >= 0 && i-k < 6 && !rd.kit(k) && rd.tells(k) {
+		k--
+	}
+	switch in := rd.at(i + 1); {
+	case rd.at(k).piece():
+		return false // "the limb is cracked on the block"
+	case rd.kit(k), rd.kit(i + 1):
+		return true
+	default:
+		return in.marked(markIn|markMade) && rd.kit(rd.past(i+2, +1, markArticle|markAdjective))
+	}
+}
+
+// tells says whether the element at i stands between a thing and how it is.
+func (rd *reading) tells(i int) bool {
+	e, t := rd.elems[i], rd.termAt(i)
+	return !e.marked(markAt) && (e.marked(markIs|markArticle|markAdjective|markTrailing|markWhere) || t.state || t.damaged || e.polite())
+}
+
+// kit says whether the element at i is gear, and no wood.
+func (rd *reading) kit(i int) bool {
+	e := rd.at(i)
+	return !e.piece() && (e.part() != "" || e.marked(markCord|markStation))
+}
