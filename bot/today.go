@@ -1,14 +1,20 @@
 package bot
 
 import (
+	"cmp"
 	"context"
 	"slices"
 
+	"heft/calc/unit"
 	"heft/parser"
 )
 
 // Notes of the word file: which part of which day is asked about.
-const noteYesterday = "log-yesterday"
+const (
+	noteYesterday = "log-yesterday"
+	noteHeaviest  = "log-heaviest"
+	noteTotal     = "log-total"
+)
 
 var noteFlags = map[string]Flag{"log-over": Over, "log-unconfirmed": Unconfirmed, "log-unfinished": Unfinished}
 
@@ -54,11 +60,27 @@ func (a *answer) tellLog(d *Day) {
 	}
 	a.status = Answered
 	if d != nil {
-		a.lines = Voice{a.voice}.told(*d)
+		a.lines = append(a.summed(*d), Voice{a.voice}.told(*d)...)
 		return
 	}
 	a.lines = []string{a.voice.word("The log is with the supervisor: on their home tab in the workspace, or “heft log” on the machine."),
 		a.voice.word("I do not show one person's questions to another.")}
+}
+
+// summed answers what is asked of the day as a whole. A piece that was asked
+// about twice stands there twice, so nothing is added up.
+func (a *answer) summed(d Day) []string {
+	notes := a.question.Notes
+	if len(d.Asked) == 0 || !slices.Contains(notes, noteHeaviest) && !slices.Contains(notes, noteTotal) {
+		return nil
+	}
+	out := []string{a.voice.word("This is what was asked about, not what came down.")}
+	most := slices.MaxFunc(d.Asked, func(x, y Asked) int { return cmp.Compare(x.PlanKg, y.PlanKg) })
+	if slices.Contains(notes, noteHeaviest) && most.PlanKg > 0 {
+		out = slices.Insert(out, 0, a.voice.say("Heaviest that was asked about: plan on %s.", a.voice.heavy(unit.Mass(most.PlanKg))),
+			Voice{a.voice}.AskedLine(most, d.From.Location()))
+	}
+	return out
 }
 
 // told reads a day out: the sum, and the newest questions of it.
