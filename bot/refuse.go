@@ -78,22 +78,6 @@ func (a *answer) refuse(problem string) {
 	a.strain = nil
 }
 
-// help answers a greeting or a call for help.
-func (a *answer) help() {
-	a.status = Answered
-	v := a.voice
-	if a.question.Hello {
-		a.lines = []string{v.say("Ready. Ask me about a piece, like “%s”. “Help” shows more.", example(v))}
-		return
-	}
-	a.lines = []string{v.word("Ask me about a piece. For example:"),
-		v.word("“14 in red oak limb, 22 ft, hitched at 35 ft”"),
-		v.word("“how heavy is a white ash log 20 in x 8 ft”"),
-		v.word("“600 lb limb, 3 wraps, two on the rope”"),
-		v.word("“block load for 600 lb, 60° between the legs”"),
-		v.word("“how much rope for a hitch at 45 ft”")}
-}
-
 // senseless says which number can be no size, or no count; empty where none
 // is. The calculator takes zero for "not said".
 func (s speaker) senseless(q parser.Question) string {

@@ -181,6 +181,7 @@ type Question struct {
 	Arborist   *Said[string]  // of a job: who confirms
 	Site       *Said[string]  // of a job: where it is
 	Pieces     []Said[string] `json:",omitempty"` // of a list: each is a message by itself
+	Topic      Intent         `json:",omitempty"` // of a call for help: the kind of question that it is about
 	Hello      bool           // small talk, and no more
 	Clear      bool           // "clear the job"
 	Explain    string         // what the crew wants explained of the last answer: "numbers", "assumed"

@@ -120,6 +120,9 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	treeAsk := r.fillSpecies(rd, &q)
 	numberAsks, boundAsk := rd.fillQuantities(&q)
 	q.Intent = intentOf(rd, q)
+	if rd.asksHow(q) {
+		q.Topic, q.Intent = q.Intent, AskHelp
+	}
 	q.placesOnly()
 	q.keepUnder()
 	rd.hungOnRope(&q)

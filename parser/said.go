@@ -1,6 +1,9 @@
 package parser
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // nonsense says whether nothing in the message is of the trade: something is
 // not known, or it is all chatter.
@@ -31,6 +34,20 @@ func (rd *reading) saysUnits() bool {
 // wantsHelp says whether help was asked for in so many words.
 func (rd *reading) wantsHelp() bool {
 	return slices.ContainsFunc(rd.elems, func(e element) bool { return e.term != nil && e.term.intent == AskHelp })
+}
+
+// asksHow says whether the message asks how a kind of question is asked, rather
+// than asking it: "what do you need from me for a swing". "Help" alone goes with
+// any question.
+func (rd *reading) asksHow(q Question) bool {
+	switch {
+	case q.Intent == AskHelp, q.Intent == AskLog, q.Intent == AskJob, q.Species != nil, len(q.Quantities) > 0:
+		return false
+	}
+	return slices.ContainsFunc(rd.elems, func(e element) bool {
+		words := rd.text[e.start:e.end]
+		return e.term != nil && e.term.intent == AskHelp && strings.Contains(words, " ") && !strings.HasSuffix(strings.ToLower(words), " me")
+	})
 }
 
 // units is the system asked for, or else that of most numbers.
