@@ -58,6 +58,7 @@ func (r *Reader) ReadAfter(text string, before Question) (Question, error) {
 	if a := rd.stop(); a != nil {
 		return Question{Intent: rd.stopIntent(a), Language: rd.language}, a
 	}
+	rd.small()
 	if strings.Contains(text, ":") && r.lex.job.opening.MatchString(text) {
 		return r.readJob(text, in, language)
 	}

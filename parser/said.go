@@ -8,7 +8,7 @@ import (
 // nonsense says whether nothing in the message is of the trade: something is
 // not known, or it is all chatter.
 func (rd *reading) nonsense(q Question, asks []*Ask) bool {
-	if len(asks) == 0 && !rd.chatters() || !q.Empty() || slices.ContainsFunc(asks, func(a *Ask) bool { return a.Kind != Unknown }) {
+	if len(asks) == 0 && !rd.chatters() && len(rd.passed) == 0 || !q.Empty() || slices.ContainsFunc(asks, func(a *Ask) bool { return a.Kind != Unknown }) {
 		return false
 	}
 	for _, e := range rd.elems {
@@ -18,6 +18,45 @@ func (rd *reading) nonsense(q Question, asks []*Ask) bool {
 		}
 	}
 	return true
+}
+
+// small takes small talk for what it is: where every word says nothing here but
+// for one that turns a meaning, "wont", there is no meaning to turn, degrees are
+// the weather's and 12:45 is an hour.
+func (rd *reading) small() {
+	chats := slices.ContainsFunc(rd.elems, func(e element) bool { return e.term != nil && e.term.chatter && !e.term.someone })
+	if !chats && !slices.ContainsFunc(rd.asks, ofClock) ||
+		slices.ContainsFunc(rd.elems, func(e element) bool { return e.pause == 0 && !e.idle() }) ||
+		slices.ContainsFunc(rd.asks, func(a *Ask) bool { return a.Kind != Unknown && !ofClock(a) }) {
+		return
+	}
+	for i := len(rd.elems) - 1; i >= 0; i-- {
+		if rd.elems[i].fig != nil {
+			rd.pass(i, i+1)
+		} else if rd.termAt(i).ask == Twist {
+			rd.alter(i, func(t *term) { t.ask = "" })
+		}
+	}
+	for _, a := range rd.asks {
+		if ofClock(a) {
+			rd.passed = append(rd.passed, Said[string]{Value: a.Words, Words: a.Words, Start: a.Start, End: a.End})
+		}
+	}
+	rd.asks = slices.DeleteFunc(rd.asks, ofClock)
+}
+
+// idle says whether an element can stand in small talk: degrees, or a word that
+// tells of no piece, gear or place.
+func (e element) idle() bool {
+	if e.fig != nil {
+		return e.fig.dim == dimAngle
+	}
+	t := *e.term
+	if t.ask == Twist {
+		t.ask = ""
+	}
+	const joining = markHello | markArticle | markIs | markAt | markAnd | markPronoun | markRelation | markWhere | markIn | markAdverb | markAdjective | markMade
+	return t.says(joining)
 }
 
 // chatters says whether the message has words that say nothing here, and none

@@ -1,12 +1,21 @@
 package parser
 
-import "slices"
+import (
+	"regexp"
+	"slices"
+)
 
 // Hours and years are numbers of no piece and no gear: "3 of us till 4 pm",
 // "the new guy is 19 years old". Gear that is told to be so old has no figure.
 
 // lastHour is the last that a clock shows.
 const lastHour = 24
+
+// timeOfDay is an hour with its minutes: no tackle has so many parts.
+var timeOfDay = regexp.MustCompile(`^(?:[01]?[0-9]|2[0-3]):[0-5][0-9]$`)
+
+// ofClock says whether what is asked about can only be a time of day.
+func ofClock(a *Ask) bool { return a.Kind == OddNumber && timeOfDay.MatchString(a.Words) }
 
 // times takes out the hours and the years.
 func (rd *reading) times() {
