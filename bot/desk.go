@@ -67,7 +67,7 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		a.voice = voiceFor(ev, q)
 		a.stop(ask)
 		return a, before
-	case q.Intent == parser.AskJob:
+	case q.Intent == parser.AskJob && !before.wants(parser.People):
 		d.takeJob(&a, ev, text, ask)
 		return a, before.offering(a.choices, before)
 	}

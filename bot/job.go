@@ -71,10 +71,14 @@ func (j Job) over(q parser.Question) (parser.Question, []parser.Field) {
 func (d *Desk) takeJob(a *answer, ev Event, text string, ask *parser.Ask) {
 	said := a.question
 	a.voice = voiceFor(ev, said)
-	switch alien := notOfWork(said); {
+	alien := notOfWork(said)
+	if ask != nil && ask.Kind == parser.WhichTree {
+		alien = append(alien, parser.SpeciesField) // whichever it is, it is the piece's
+	}
+	switch {
 	case ev.Alone:
 		a.refuse(a.voice.say("A job is kept with a channel, or in a conversation: `heft chat`."))
-	case ask != nil:
+	case ask != nil && ask.Kind != parser.WhichTree:
 		d.askBack(a, ask)
 		a.offer(text, ask)
 	case len(alien) > 0:

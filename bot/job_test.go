@@ -252,3 +252,22 @@ func TestNobodyMakesThemselvesTheArborist(t *testing.T) {
 		}
 	}
 }
+
+// TestAPieceIsNotNotedDownForTheJob: what is told to be noted is the job's, and
+// what can only be a piece's is said to be so; nothing of it is kept.
+func TestAPieceIsNotNotedDownForTheJob(t *testing.T) {
+	k := &talk{Clerk: newClerk(t, &shelf{}), t: t}
+	r, o := k.say("apunta que hoy el arbol es encino rojo y la polea esta a 45 pies", "1")
+	if o.Intent != "job" || o.Status != "refused" || !strings.Contains(r.Headline(), "el árbol") {
+		t.Errorf("%s, %s: %s", o.Intent, o.Status, r.Text())
+	}
+	if r, _ := k.say("what's the job?", "2"); !strings.Contains(r.Headline(), "No job") {
+		t.Errorf("it is kept: %s", r.Text())
+	}
+	if r, o := k.say("crew of four today", "3"); o.Intent != "job" || !strings.Contains(r.Headline(), "4 people") {
+		t.Errorf("%s: %s", o.Intent, r.Text())
+	}
+	if r, o := k.say("job rope strength is now 6 tonne, we swapped to the 18 mil", "4"); o.Status != "needs" || !strings.Contains(r.Headline(), "break strength or its working load") {
+		t.Errorf("%s: %s", o.Status, r.Text())
+	}
+}

@@ -62,6 +62,11 @@ func (t Turn) weighs(q parser.Question) bool {
 	return wanted && q.Intent == parser.AskWeight && (!q.Asks || q.Has(parser.Weight)) && len(q.MissingPiece()) == 0
 }
 
+// wants says whether a fact was asked for, and not told yet.
+func (t Turn) wants(f parser.Field) bool {
+	return t.pending != nil && slices.Contains(t.pending.Fields, f)
+}
+
 // ofJob are the facts of the job rather than of a piece: they hold for the
 // next piece too, until they are told anew.
 var ofJob = []parser.Field{parser.Limit, parser.RopeLength}

@@ -9,20 +9,26 @@ import (
 // jobWords are the labels of a message that tells what holds for a job:
 // "job: limit 600 lb, arborist @dana, site Birch Lane". The label before the
 // colon makes it one; behind the others stands a name, up to the next comma.
-type jobWords struct{ opening, arborist, site *regexp.Regexp }
+// Without a colon the label may begin the message, where nothing but a job's
+// facts follow; what is to be noted down is always the job's.
+type jobWords struct{ opening, start, note, arborist, site *regexp.Regexp }
 
 // Labels of the word file.
 const (
 	labelJob      = "job"
+	labelNote     = "note"
 	labelArborist = "arborist"
 	labelSite     = "site"
 )
+
+// begins is where a message does, but for a greeting: "ok so, ".
+const begins = `(?i)^(?:[\pL' ]{1,20},)?[^\pL\pN]*`
 
 func newJobWords(labels map[string][]string) jobWords {
 	any := func(label string) string {
 		words := slices.Clone(labels[label])
 		for i, w := range words {
-			words[i] = regexp.QuoteMeta(w)
+			words[i] = strings.ReplaceAll(regexp.QuoteMeta(w), " ", `\s+`)
 		}
 		return "(?:" + strings.Join(words, "|") + ")"
 	}
@@ -31,6 +37,8 @@ func newJobWords(labels map[string][]string) jobWords {
 	}
 	return jobWords{
 		opening:  regexp.MustCompile(`(?i)(?:^|[^\pL\pN])` + any(labelJob) + `\s*:`),
+		start:    regexp.MustCompile(begins + any(labelJob) + `\s+`),
+		note:     regexp.MustCompile(begins + any(labelNote) + `(?:\s*[:,]\s*|\s+)`),
 		arborist: named(labelArborist, `@?\pL[\pL\pN._'’ -]{0,39}`),
 		site:     named(labelSite, `[\pL\pN][\pL\pN .'’&/#-]{0,59}`),
 	}
@@ -83,11 +91,50 @@ func (lx *lexicon) cutAtWord(name *Said[string], text, rest string) string {
 	return rest
 }
 
-// readJob reads a message that tells what holds for a job.
-func (r *Reader) readJob(text string, in *tongue, language string) (Question, error) {
+// ofJob are the facts that can hold for a whole job.
+var ofJob = []Field{
+	Limit, RopeLength, RopeDiameter, WinchPull, People, Efficiency, PersonPull, DesignFactor, Strands,
+	RopeBreak, RopeWorking, BlockBreak, BlockWorking, SlingBreak, SlingWorking, ConnectorBreak, ConnectorWorking, DrumBreak, DrumWorking,
+}
+
+// jobs says whether a question tells what can hold for a job, and nothing else.
+func (q Question) jobs() bool {
+	alien := slices.ContainsFunc(q.Quantities, func(x Quantity) bool { return !slices.Contains(ofJob, x.Field) })
+	return !alien && q.Species == nil && q.Shape == nil && q.Condition == nil &&
+		(len(q.Quantities) > 0 || q.SaysUnits || q.Arborist != nil || q.Site != nil)
+}
+
+// tellsJob reads a message that tells what holds for a job; false where it
+// tells none.
+func (r *Reader) tellsJob(text string, in *tongue, language string) (Question, error, bool) {
+	words := r.lex.job
+	switch {
+	case strings.Contains(text, ":") && words.opening.MatchString(text):
+		q, err := r.readJob(text, in, language, words.opening)
+		return q, err, true
+	case words.note.MatchString(text):
+		q, err := r.readJob(text, in, language, words.note)
+		return q, err, err == nil && !q.Empty() || q.jobs() || len(q.Quantities) > 0
+	case words.start.MatchString(text):
+		q, err := r.readJob(text, in, language, words.start)
+		ask, _ := err.(*Ask)
+		strength := ask != nil && (ask.Kind == WhichStrength || ask.Kind == NoUnit || ask.Kind == WhichTon) && len(ask.Fields) > 0 && !slices.ContainsFunc(ask.Fields, func(f Field) bool { return !slices.Contains(ofJob, f) })
+		return q, err, q.jobs() || strength && q.Empty()
+	}
+	return Question{}, nil, false
+}
+
+// onlyCrew says whether a message tells how many are here today, and no more.
+func (rd *reading) onlyCrew(q Question) bool {
+	return len(q.Quantities) == 1 && q.jobs() && q.Has(People) && !q.FollowUp && !q.Asks && rd.anyAt(func(i int) bool { return rd.termAt(i).day })
+}
+
+// readJob reads a message that tells what holds for a job, behind the words
+// that say so.
+func (r *Reader) readJob(text string, in *tongue, language string, label *regexp.Regexp) (Question, error) {
 	rest, arborist, site := r.lex.job.names(text)
 	rest = r.lex.cutAtWord(arborist, text, rest)
-	if at := r.lex.job.opening.FindStringIndex(rest); at != nil {
+	if at := label.FindStringIndex(rest); at != nil {
 		rest = rest[:at[0]] + strings.Repeat(" ", at[1]-at[0]) + rest[at[1]:]
 	}
 	tree, err := parse(rest, in)

@@ -82,6 +82,7 @@ type term struct {
 	bears      bool // takes, lifts, carries
 	topples    bool // behind a pull on a tree, fells it: "pull the oak over"
 	damaged    bool // beside gear, that it must not be used: "a melted rope"
+	day        bool // the day at hand: who is here, "crew of four today"
 }
 
 // lexicon finds the longest spelling that starts at a word.
@@ -224,7 +225,7 @@ func (lx *lexicon) addLine(line string) error {
 
 // addLabel keeps the spellings of a label, the longest first.
 func (lx *lexicon) addLabel(label string, spellings []string) error {
-	if !slices.Contains([]string{labelJob, labelArborist, labelSite}, label) {
+	if !slices.Contains([]string{labelJob, labelNote, labelArborist, labelSite}, label) {
 		return fmt.Errorf("no such label: %q", label)
 	}
 	for _, s := range spellings {

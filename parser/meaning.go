@@ -133,6 +133,7 @@ var flags = map[string]func(*term){
 	"bears":       func(t *term) { t.bears = true },
 	"topples":     func(t *term) { t.topples = true },
 	"damaged":     func(t *term) { t.damaged = true },
+	"day":         func(t *term) { t.day = true },
 }
 
 // meaning is what a line of a word file says. Most spellings mean nothing

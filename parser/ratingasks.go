@@ -9,6 +9,13 @@ func (rd *reading) unsaidStrength(i int, used map[int]bool) {
 		fig.sure = RopeBreak
 		return
 	}
+	if p := rd.isOf(i); p != "" {
+		a := fig.ask(WhichStrength, rd.text)
+		a.Fields = p.both()
+		rd.asks = append(rd.asks, a)
+		fig.elsewhere = true
+		return
+	}
 	if fig.dim == dimCount || rd.at(i+1).piece() {
 		return
 	}
@@ -62,6 +69,21 @@ func (rd *reading) part() part {
 		}
 	}
 	return only
+}
+
+// isOf reads "the rope is now 6 tonne" and "rope strength 6 tonne": of which part
+// a mass is told, where it is told of no piece and of no weight.
+func (rd *reading) isOf(i int) part {
+	k, is := i-1, false
+	for rd.at(k).part() == "" && (rd.at(k).marked(markIs|markRating) && !rd.at(k).marked(markAt|markRelation) || rd.at(k).polite() && !rd.person(k)) {
+		is = is || rd.at(k).marked(markIs|markRating)
+		k--
+	}
+	of := func(i int) bool { return rd.elems[i].piece() || rd.at(i).plays(Weight) }
+	if rd.elems[i].fig.dim == dimCount || !is && !rd.at(k).marked(markRating) || rd.anyAt(of) {
+		return ""
+	}
+	return rd.at(k).part()
 }
 
 // wantsWorking reads "working load for a 70 kN rope": whoever asks for the one

@@ -59,8 +59,8 @@ func (r *Reader) ReadAfter(text string, before Question) (Question, error) {
 		return Question{Intent: rd.stopIntent(a), Language: rd.language}, a
 	}
 	rd.small()
-	if strings.Contains(text, ":") && r.lex.job.opening.MatchString(text) {
-		return r.readJob(text, in, language)
+	if q, err, ok := r.tellsJob(text, in, language); ok {
+		return q, err
 	}
 	if q, a, ok := r.readList(rd); a != nil {
 		return q, a
@@ -142,6 +142,9 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	asked, _, _ := rd.intents()
 	q.Asks = len(asked) > 0
 	q.Hello = q.Intent == AskHelp && !rd.wantsHelp()
+	if rd.onlyCrew(q) {
+		q.Intent = AskJob
+	}
 	if rd.nonsense(q, asks) {
 		return q, &Ask{Kind: Nonsense, Words: rd.text, End: len(rd.text)}
 	}
