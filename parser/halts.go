@@ -33,7 +33,7 @@ func (rd *reading) haltAt(i int) Kind {
 		return t.stop
 	case rd.fallen(i):
 		return Emergency
-	case rd.lifted(i), rd.hangs(i):
+	case rd.lifted(i), rd.hangs(i), t.borne && rd.borne(i):
 		return Rider
 	case rd.stays(i):
 		return Below
@@ -92,6 +92,15 @@ func (rd *reading) lifted(i int) bool {
 		return false
 	}
 	return article || !e.plays(People)
+}
+
+// borne reads "can the climber be lowered".
+func (rd *reading) borne(i int) bool {
+	k := i - 1
+	for rd.at(k).polite() && !rd.person(k) {
+		k--
+	}
+	return rd.person(k) || rd.at(k).marked(markPerson)
 }
 
 // person says whether the element at i is somebody.
@@ -174,8 +183,14 @@ func (rd *reading) felled(i int) bool {
 	return tree && pulls
 }
 
-// burdened says whether the machine at i is asked what it takes.
+// burdened says whether it is asked what the machine at i takes, and not what a
+// piece weighs that it will take.
 func (rd *reading) burdened(i int) bool {
+	weighs := func(i int) bool { return rd.termAt(i).intent == AskWeight && !rd.termAt(i).besides }
+	most := func(i int) bool { return rd.termAt(i).note == mostWanted }
+	if rd.anyAt(weighs) && !rd.anyAt(most) {
+		return false
+	}
 	j, k := i+1, rd.past(i-1, -1, markArticle|markAdjective)
 	for (rd.at(j).polite() || rd.at(j).marked(markArticle|markPronoun)) && !rd.termAt(j).bears {
 		j++
@@ -210,8 +225,8 @@ func (rd *reading) ofBadGear(i int) bool {
 		k--
 	}
 	switch in := rd.at(i + 1); {
-	case rd.at(k).piece():
-		return false // "the limb is cracked on the block"
+	case rd.at(k).piece(), rd.at(i + 1).piece():
+		return false // "the limb is cracked on the block", "the rope is on a cracked limb"
 	case rd.kit(k), rd.kit(i + 1):
 		return true
 	default:
@@ -228,5 +243,6 @@ func (rd *reading) tells(i int) bool {
 // kit says whether the element at i is gear, and no wood.
 func (rd *reading) kit(i int) bool {
 	e := rd.at(i)
-	return !e.piece() && (e.part() != "" || e.marked(markCord|markStation))
+	worn := e.term != nil && e.term.note == noteWorn && !e.term.damaged // "old rope"
+	return !e.piece() && (e.part() != "" || e.marked(markCord|markStation) || worn)
 }

@@ -83,6 +83,7 @@ type term struct {
 	topples    bool // behind a pull on a tree, fells it: "pull the oak over"
 	damaged    bool // beside gear, that it must not be used: "a melted rope"
 	day        bool // the day at hand: who is here, "crew of four today"
+	borne      bool // behind who must never hang on rigging gear: "be lowered"
 }
 
 // lexicon finds the longest spelling that starts at a word.

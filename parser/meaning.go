@@ -134,6 +134,7 @@ var flags = map[string]func(*term){
 	"topples":     func(t *term) { t.topples = true },
 	"damaged":     func(t *term) { t.damaged = true },
 	"day":         func(t *term) { t.day = true },
+	"borne":       func(t *term) { t.borne = true },
 }
 
 // meaning is what a line of a word file says. Most spellings mean nothing

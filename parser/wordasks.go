@@ -134,7 +134,7 @@ func (rd *reading) spare(a *Ask) bool {
 			return false // known, and in doubt here
 		}
 	}
-	return !prev.changeable() && !next.changeable() && !rd.described(a) && !rd.behindLift(a)
+	return !prev.changeable() && !next.changeable() && !rd.described(a) && !rd.behindLift(a) && (next.term == nil || !next.term.borne)
 }
 
 // asTree says whether an unknown word stands where the tree does: the only such
