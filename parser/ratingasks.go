@@ -80,7 +80,7 @@ func (rd *reading) isOf(i int) part {
 		k--
 	}
 	of := func(i int) bool { return rd.elems[i].piece() || rd.at(i).plays(Weight) }
-	if rd.elems[i].fig.dim == dimCount || !is && !rd.at(k).marked(markRating) || rd.anyAt(of) {
+	if rd.elems[i].fig.dim == dimCount || !is && !rd.at(k).marked(markRating) || rd.anyAt(of) || rd.ropeTurned() && rd.inLine(i) {
 		return ""
 	}
 	return rd.at(k).part()
