@@ -58,6 +58,7 @@ type term struct {
 	course     bool    // behind a rope, before how far it turns: "the line goes 90 there"
 	turned     float64 // how far a rope turns, told without a number: "comes straight back out on itself"
 	each       bool    // of several pieces: "each", "apiece"
+	overlook   bool    // says nothing here by itself, and is said back: "plenty"
 	rate       bool    // behind a length, a speed: "a second"
 	others     bool    // people besides who speaks
 	andSelf    bool    // who speaks, before how many others: "me and 2 other guys"

@@ -101,6 +101,7 @@ var inDoubt = map[string]struct {
 
 // flags are the words that others are read by, and mean no more.
 var flags = map[string]func(*term){
+	"overlook":    func(t *term) { t.chatter, t.overlook = true, true },
 	"rate":        func(t *term) { t.rate = true },
 	"others":      func(t *term) { t.others = true },
 	"chatter":     func(t *term) { t.chatter = true },

@@ -27,6 +27,8 @@ func (rd *reading) otherwise() {
 			rd.thinEnd(i)
 		case rd.termAt(i).someone:
 			rd.underneath(i)
+		case rd.termAt(i).overlook:
+			rd.overlook(i)
 		case rd.termAt(i).purpose:
 			rd.purpose(i)
 		case rd.termAt(i).corrects:

@@ -1,0 +1,19 @@
+package parser
+
+// Some words of talk could matter in another company: "plenty", "other". They
+// are left out and said back, but asked about right beside a number that has no
+// unit, whose they could be.
+
+// overlook leaves out the word at i.
+func (rd *reading) overlook(i int) {
+	e := rd.elems[i]
+	for _, near := range []element{rd.at(i - 1), rd.at(i + 1)} {
+		if near.fig != nil && near.fig.dim == dimCount {
+			rd.alter(i, func(t *term) { t.ask = Unknown })
+			return
+		}
+	}
+	words := rd.text[e.start:e.end]
+	rd.passed = append(rd.passed, Said[string]{Value: words, Words: words, Start: e.start, End: e.end})
+	rd.elems[i].term = &term{chatter: true}
+}
