@@ -198,6 +198,9 @@ func (rd *reading) placeTwo(full bound, i, j int) []int {
 	// now a is the smaller
 	round := rd.beforeRound(i) || rd.beforeRound(j) || rd.has(markRound) && b.high <= roundWidth
 	switch {
+	case round && a.unit == b.unit && a.unit.fine && rd.crossed(i, j) && rd.has(markRound):
+		full[i], full[j] = Length, Diameter // "22 in x 16 in": a round is wider than long
+		return nil
 	case a.unit.fine && !b.unit.fine && !round:
 	case b.unit.fine && !a.unit.fine && !round && a.unit.system == Imperial:
 		a, b, i, j = b, a, j, i // 30 in and 2 ft: a short round
