@@ -100,7 +100,8 @@ type lexicon struct {
 	patterns map[string][]string
 	layout   layout
 
-	now *dialect // whose spellings are being added; nil for what is no language's
+	slab []node   // made, and not in use yet
+	now  *dialect // whose spellings are being added; nil for what is no language's
 }
 
 // start is a word that begins a spelling.
@@ -116,10 +117,11 @@ type node struct {
 	index map[string]*node // of next, by its words; the root alone has so many
 	langs langSet          // of the spellings that pass through it
 	terms []sense
+	one   [1]sense // room for the first of them: most spellings have no other
 }
 
 // manyWords is room for the words that spellings begin with, and for all words.
-const manyWords = 4096
+const manyWords = 1 << 14
 
 func newRoot() *node { return &node{index: make(map[string]*node, manyWords)} }
 

@@ -15,7 +15,7 @@ func (lx *lexicon) spelling(words []string, langs langSet) *node {
 		}
 		c := n.after(w)
 		if c == nil {
-			c = &node{word: w}
+			c = lx.newNode(w)
 			n.next = append(n.next, c)
 			if n.index != nil {
 				n.index[w] = c
@@ -24,6 +24,20 @@ func (lx *lexicon) spelling(words []string, langs langSet) *node {
 		n = c
 		n.langs |= langs
 	}
+	return n
+}
+
+// nodesAtOnce is how many nodes are made at a time: most of what it costs to
+// read the word files is making them.
+const nodesAtOnce = 1024
+
+func (lx *lexicon) newNode(word string) *node {
+	if len(lx.slab) == 0 {
+		lx.slab = make([]node, nodesAtOnce)
+	}
+	n := &lx.slab[0]
+	lx.slab = lx.slab[1:]
+	n.word, n.terms = word, n.one[:0]
 	return n
 }
 
