@@ -89,6 +89,9 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		a.noteLimit()
 		return a, Turn{question: said, known: true}
 	case ask != nil:
+		if out, turn, ok := d.inJobUnits(&a, ev, before, text, ask); ok {
+			return out, turn
+		}
 		d.askBack(&a, ask)
 		a.offer(text, ask)
 		d.readWithout(&a, ev, before, text, ask)
