@@ -9,7 +9,8 @@ import "slices"
 // otherwise settles such words before numbers are placed.
 func (rd *reading) otherwise() {
 	rd.denials()
-	for i, e := range rd.elems {
+	for i := 0; i < len(rd.elems); i++ {
+		n, e := len(rd.elems), rd.elems[i]
 		switch {
 		case e.marked(markAttribute):
 			rd.attribute(i)
@@ -40,6 +41,7 @@ func (rd *reading) otherwise() {
 		case e.term != nil && e.term.note == newTree:
 			rd.nextTree(i)
 		}
+		i -= n - len(rd.elems) // what was taken out stood before
 	}
 	rd.sizesAtHitch()
 	rd.upBetween()
