@@ -51,6 +51,9 @@ func (e element) idle() bool {
 	if e.fig != nil {
 		return e.fig.dim == dimAngle
 	}
+	if e.term == nil {
+		return false // "x" between two sizes
+	}
 	t := *e.term
 	if t.ask == Twist {
 		t.ask = ""
