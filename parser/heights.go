@@ -54,7 +54,14 @@ func (rd *reading) plainHeight(i int) bool {
 		return rd.hangsAt(rd.past(i-2, -1, markAdverb|markArticle))
 	}
 	lowers := rd.asksFor(AskLower) || rd.asksFor(AskDrop) || rd.asksFor(AskBlockLoad)
-	return lowers && (!lead.marked(markMade) || rd.heavy(i-2)) // "bajar 500 kg de 12 m", not "un tronco de 12 m"
+	return lowers && (!lead.marked(markMade) || rd.heavy(i-2) && !rd.bounded(i-2)) // "bajar 500 kg de 12 m", not "un tronco de 12 m"
+}
+
+// bounded says whether the mass at i is told as what gear may carry rather than
+// as what is lowered: "límite 900 libras".
+func (rd *reading) bounded(i int) bool {
+	e := rd.at(rd.past(i-1, -1, markIs|markMade))
+	return e.marked(markBound|markRating) || e.term != nil && len(e.term.roles) > 0 && !e.plays(Weight)
 }
 
 // hangsAt says whether what stands before "at" is the piece or its lowering:

@@ -44,7 +44,7 @@ func (rd *reading) level(options []option, at int) {
 	}
 	switch {
 	case left == nil || right == nil || left.field != right.field:
-	case left.fig == at-1 && (rd.at(at-2).cross || rd.sizes(at-2, at-1)):
+	case left.fig == at-1 && (rd.at(at-2).cross || rd.sizes(at-2, at-1)) && !rd.dwarfs(*left, *right):
 		left.cost = right.cost + costPiece // "12 in x 18 ft hitch height 28 ft": both sizes are the piece's
 	case left.fig == at-1:
 		left.cost = max(left.cost, right.cost)
@@ -52,6 +52,13 @@ func (rd *reading) level(options []option, at int) {
 	default:
 		right.cost = min(right.cost, max(0, left.cost-costNamed))
 	}
+}
+
+// dwarfs says whether the number before the words of a rope or a hitch is
+// longer than the one behind them. No piece hangs clear on so short a rope, or
+// so low: "14 in 120 ft rope 22 ft".
+func (rd *reading) dwarfs(left, right option) bool {
+	return (left.field == RopeLength || left.field == HitchHeight) && rd.elems[left.fig].fig.low > rd.elems[right.fig].fig.high
 }
 
 // sizes says whether two numbers side by side are the two of a piece: "14 in
