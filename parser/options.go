@@ -14,6 +14,9 @@ func (rd *reading) optionsOf(at int) []option {
 		if rd.elems[at].marked(markThick) && rd.has(markRound) {
 			r.field = Length // a disc is 4 in thick
 		}
+		if r.field == HitchHeight && rd.roundHigh(at) {
+			r.field, r.soft = Length, false
+		}
 		if r.soft {
 			base, idle = costSoft, costSoftOff
 		}
@@ -25,6 +28,9 @@ func (rd *reading) optionsOf(at int) []option {
 		}
 	}
 	rd.level(out, at)
+	if rd.ownWidth(out, at) {
+		idle += costLoose
+	}
 	return append(out, option{fig: -1, cost: idle})
 }
 
@@ -54,11 +60,43 @@ func (rd *reading) level(options []option, at int) {
 	}
 }
 
+// ownWidth says whether a number stands right before the words of a thickness,
+// and none right behind: "1.1 m across and 50 cm high". It is theirs, and the
+// others are not.
+func (rd *reading) ownWidth(options []option, at int) bool {
+	own := false
+	for _, o := range options {
+		if o.fig == at+1 || rd.made(at, o.fig) {
+			return false
+		}
+		own = own || o.fig == at-1 && o.field == Diameter
+	}
+	for i := range options {
+		if own && options[i].fig != at-1 {
+			options[i].cost += costLoose
+		}
+	}
+	return own
+}
+
+// roundHigh says whether the words at an element tell how high a round stands:
+// "1.1 m across and 50 cm high". Nothing is hitched so low.
+func (rd *reading) roundHigh(at int) bool {
+	fig := rd.at(at - 1).fig
+	return fig.short() && rd.anyAt(func(i int) bool {
+		return i != at && rd.elems[i].plays(Diameter) && rd.lengthAt(i-1) && i-1 != at-1
+	})
+}
+
 // dwarfs says whether the number before the words of a rope or a hitch is
-// longer than the one behind them. No piece hangs clear on so short a rope, or
+// longer than the one behind them, or that one has words of its own. No piece hangs clear on so short a rope, or
 // so low: "14 in 120 ft rope 22 ft".
 func (rd *reading) dwarfs(left, right option) bool {
-	return (left.field == RopeLength || left.field == HitchHeight) && rd.elems[left.fig].fig.low > rd.elems[right.fig].fig.high
+	if left.field != RopeLength && left.field != HitchHeight {
+		return false
+	}
+	others := rd.at(right.fig+1).looks(before) && !rd.at(right.fig+1).plays(left.field) // "35 ft hitch 120 ft rope"
+	return others || rd.elems[left.fig].fig.low > rd.elems[right.fig].fig.high
 }
 
 // sizes says whether two numbers side by side are the two of a piece: "14 in
