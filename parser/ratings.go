@@ -113,10 +113,25 @@ func (rd *reading) strengthBeside(left, right int) (strength, int) {
 	if rd.at(j).part() != "" && rd.at(j).strength() == "" {
 		j++ // "20,000 lb block wll"
 	}
-	if s := rd.at(j).strength(); s != "" && !rd.at(j).spent {
+	if s := rd.at(j).strength(); s != "" && !rd.at(j).spent && !rd.ofNext(left, j) {
 		return s, j
 	}
 	return "", -1
+}
+
+// ofNext says whether the word for a strength at j, behind a number whose left
+// neighbour is given, leads to a number of its own: "log weighs 900 lb rope
+// breaks at 6000".
+func (rd *reading) ofNext(left, j int) bool {
+	next := rd.forth(j + 1)
+	if k := rd.past(j+1, +1, markIs|markMade|markArticle); k > j+1 && rd.at(k).part() != "" {
+		next = rd.forth(k + 1) // "carga de rotura de la cuerda 6000 libras"
+	}
+	if fig := rd.at(next).fig; fig == nil || !fig.rates() || rd.at(next+1).piece() {
+		return false
+	}
+	between := rd.at(j-1).part() != "" && rd.at(left+1) != rd.at(j-1)
+	return between || next > j+1 || rd.termAt(j).leads || rd.at(left).looks(after) || rd.at(rd.past(left, -1, markIs)).looks(after)
 }
 
 func (rd *reading) colon(i int) bool {
