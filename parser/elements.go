@@ -1,6 +1,7 @@
 package parser
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -28,6 +29,7 @@ type reading struct {
 	fixes    []Fix
 	passed   []Said[string]
 	stops    []element // words that end all arithmetic, before anything else is made of them
+	dire     []string  // words that are one slip away from such a word
 	each     bool      // what is told of several pieces is told of each
 
 	obstacle *Said[Obstacle] // what a swing may strike
@@ -166,7 +168,7 @@ func (r *Reader) terms(rd *reading, run []word) {
 	for i := 0; i < len(run); {
 		t, n := r.lex.find(words[i:], rd.in)
 		if n == 0 {
-			if at, as := r.lex.mend(words[i:], rd.in); as != "" && len(rd.asks)+len(rd.fixes) < manySlips {
+			if at, as := r.lex.mend(words[i:], rd.in); as != "" && len(rd.asks)+len(rd.fixes) < manySlips && !r.halting(rd, words[i:], at, as) {
 				rd.fixes = append(rd.fixes, Fix{Words: rd.text[run[i+at].start:run[i+at].end], As: as})
 				words[i+at] = as
 				if i+at == 0 && rd.mendUnit(as, run[0].end) {
@@ -195,6 +197,19 @@ func (r *Reader) shadowed(rd *reading, words []string, run []word, i, n int) {
 			rd.stops = append(rd.stops, element{start: run[j].start, end: run[j+m-1].end, term: t})
 		}
 	}
+}
+
+// halting says whether mending a word would make a stop, and keeps in mind that
+// one may stand there: such a word is asked about, and never left out.
+func (r *Reader) halting(rd *reading, words []string, at int, as string) bool {
+	mended := slices.Clone(words)
+	mended[at] = as
+	t, _ := r.lex.find(mended, rd.in)
+	if t == nil || t.stop == "" {
+		return false
+	}
+	rd.dire = append(rd.dire, words[at])
+	return true
 }
 
 // mendUnit gives the number right before a run of words the unit that its first

@@ -118,7 +118,8 @@ func (rd *reading) peakOfAnother(q Question) (out []*Ask) {
 // change: what stands beside a number says what it is, beside a tree which,
 // beside wood or gear in what state.
 func (rd *reading) spare(a *Ask) bool {
-	if a.Kind != Unknown || strings.ContainsAny(a.Words, "0123456789") {
+	likeStop := slices.ContainsFunc(rd.dire, func(w string) bool { return strings.Contains(fold(a.Words), w) })
+	if a.Kind != Unknown || strings.ContainsAny(a.Words, "0123456789") || likeStop {
 		return false
 	}
 	prev, next := element{}, element{}
