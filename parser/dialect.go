@@ -22,6 +22,7 @@ type dialect struct {
 	comma    bool              // "14,5" is fourteen and a half
 	any      string            // "any", before a tree
 	called   map[string]string // the first name of a tree that is its alone
+	aliases  map[string]string // the word that a chopped one stands for: "pc"
 }
 
 // numberWord is a word of a number.
@@ -37,7 +38,7 @@ type ending struct{ cut, put string }
 func newDialect(tag string, slot int) *dialect {
 	return &dialect{
 		tag: tag, slot: slot, optional: map[string]bool{}, leads: map[string]bool{}, articles: map[string]bool{}, numbers: map[string]numberWord{},
-		counted: map[string]bool{}, units: map[string]*unitWord{}, joins: map[string]joint{}, called: map[string]string{},
+		counted: map[string]bool{}, units: map[string]*unitWord{}, joins: map[string]joint{}, called: map[string]string{}, aliases: map[string]string{},
 	}
 }
 
@@ -55,6 +56,8 @@ func (d *dialect) takes(meaning, spellings []string) (bool, error) {
 			return true, fmt.Errorf("no such decimal: %q", spellings)
 		}
 		return true, nil
+	case "alias":
+		return true, d.alias(arg, spellings)
 	case "ending":
 		each = func(s string) { d.endings = append(d.endings, ending{s, arg}) }
 	case "join":
@@ -87,6 +90,17 @@ func (d *dialect) takes(meaning, spellings []string) (bool, error) {
 	return true, nil
 }
 
+// alias keeps what chopped words stand for.
+func (d *dialect) alias(whole string, chopped []string) error {
+	if whole == "" || strings.Contains(whole, " ") {
+		return fmt.Errorf("an alias stands for one word, not for %q", whole)
+	}
+	for _, s := range chopped {
+		d.aliases[fold(strings.TrimSpace(s))] = fold(whole)
+	}
+	return nil
+}
+
 // readNumberWord reads "22", "x100", "+" and "1/2".
 func readNumberWord(s string) (numberWord, error) {
 	times, scale := strings.CutPrefix(s, "x")
@@ -108,7 +122,7 @@ func readNumberWord(s string) (numberWord, error) {
 func isForm(line string) bool {
 	what, _, _ := strings.Cut(line, " ")
 	switch what {
-	case "optional", "leads", "counted", "a", "decimal", "ending", "join", "number", "unit":
+	case "optional", "leads", "counted", "a", "alias", "decimal", "ending", "join", "number", "unit":
 		return true
 	}
 	return false

@@ -161,10 +161,7 @@ const manySlips = 4
 
 // terms looks up a run of words.
 func (r *Reader) terms(rd *reading, run []word) {
-	words := make([]string, len(run))
-	for i, w := range run {
-		words[i] = w.folded
-	}
+	words := r.lex.spelledOut(run, rd.in)
 	for i := 0; i < len(run); {
 		t, n := r.lex.find(words[i:], rd.in)
 		if n == 0 {

@@ -30,12 +30,12 @@ func TestMalformedWordLinesAreNamed(t *testing.T) {
 
 func TestMalformedFormLinesAreNamed(t *testing.T) {
 	lx := &lexicon{root: newRoot(), words: map[string]langSet{}, now: newDialect("xx", 1)}
-	for _, line := range []string{"number dozen | douzaine", "number 0 | nul", "unit cubit | coudee", "join and | et", "decimal | point", "number 2 |"} {
+	for _, line := range []string{"number dozen | douzaine", "number 0 | nul", "unit cubit | coudee", "join and | et", "decimal | point", "number 2 |", "alias | pc", "alias block up | blk"} {
 		if err := lx.addLine(line); err == nil {
 			t.Errorf("%q was taken", line)
 		}
 	}
-	for _, line := range []string{"number x100 | cent", "number 1/2 | demi", "number + | et", "unit metre | metre", "join to? | a", "decimal | comma", "unit | metre"} {
+	for _, line := range []string{"number x100 | cent", "number 1/2 | demi", "number + | et", "unit metre | metre", "join to? | a", "alias piece | pc", "decimal | comma", "unit | metre"} {
 		if err := lx.addLine(line); err != nil {
 			t.Errorf("%q: %v", line, err)
 		}

@@ -64,7 +64,8 @@ func TestEveryMeaningHasWordsInEveryLanguage(t *testing.T) {
 	}
 }
 
-// meanings are what stands before the bars of a language's words.
+// meanings are what stands before the bars of a language's words; how words are
+// chopped is each language's own.
 func meanings(all []language.Language, tag string) []string {
 	var out []string
 	for _, l := range all {
@@ -73,7 +74,8 @@ func meanings(all []language.Language, tag string) []string {
 		}
 		for _, line := range l.Words {
 			m, _, _ := strings.Cut(line.Text, "|")
-			if m = strings.Join(strings.Fields(m), " "); !slices.Contains(out, m) {
+			m = strings.Join(strings.Fields(m), " ")
+			if chopped := strings.HasPrefix(m, "alias "); !chopped && !slices.Contains(out, m) {
 				out = append(out, m)
 			}
 		}

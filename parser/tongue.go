@@ -59,6 +59,7 @@ func (t *tongue) add(d *dialect, free func(string) bool) {
 	addFree(t.numbers, d.numbers, free)
 	addFree(t.units, d.units, free)
 	addFree(t.joins, d.joins, free)
+	addFree(t.aliases, d.aliases, free)
 	maps.Copy(t.counted, d.counted)
 	maps.Copy(t.leads, d.leads)
 }

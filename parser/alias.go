@@ -1,0 +1,30 @@
+package parser
+
+// Crews chop words: "pc", "blok", "wif". A line "alias piece" of a word file
+// says what they stand for, so that they begin and go on all that the whole word
+// does, stops too.
+
+// spelledOut returns the words of a run, the whole word for a chopped one. One
+// that begins something known as it is typed stays, and before a tree one that is
+// short for a word of trees' names as well: "blk" is black there.
+func (lx *lexicon) spelledOut(run []word, t *tongue) []string {
+	words := make([]string, len(run))
+	for i, w := range run {
+		words[i] = w.folded
+	}
+	for i, w := range words {
+		whole := t.aliases[w]
+		if whole == "" {
+			continue
+		}
+		if _, n := lx.find(words[i:], t); n > 0 {
+			continue
+		}
+		next, _ := lx.find(words[i+1:], t)
+		if n := lx.root.after(w); n != nil && n.langs&setOf(trees) != 0 && next != nil && next.tree != nil {
+			continue
+		}
+		words[i] = whole
+	}
+	return words
+}
