@@ -2,6 +2,7 @@ package bot_test
 
 import (
 	"encoding/csv"
+	"math"
 	"os"
 	"strings"
 	"testing"
@@ -31,16 +32,34 @@ func TestTreesThatWeighAlike(t *testing.T) {
 	}
 }
 
-// A girth is asked about with the thickness that goes with it: 74 in over π is
-// 23.55, rounded up.
+// A girth that could be none is asked about with the thickness that goes with
+// it: 74 in over π is 23.55, rounded up.
 func TestGirthIsWorkedOut(t *testing.T) {
 	d := newDesk(t)
-	r, _ := answer(t, d, "pin oak log 74 inches around, 8 ft long")
+	r, _ := answer(t, d, "pin oak log 74 inches around 8 ft long")
 	if r.Status() != bot.Needs || len(r.Choices()) != 1 || r.Choices()[0].Label != "23.6 inches across" {
 		t.Fatalf("%s: %v", r.Text(), r.Choices())
 	}
 	if whole, _ := answer(t, d, r.Choices()[0].Message); !strings.HasPrefix(whole.Headline(), "Pin oak log, 24 in × 8 ft") && !strings.HasPrefix(whole.Headline(), "Pin oak log, 23.6 in × 8 ft") {
 		t.Errorf("%s", whole.Text())
+	}
+}
+
+// A plain girth is planned as the thickness that goes with it, and said so: 22 in
+// over 7, times 22, is 69.14, and π a little less than 22/7.
+func TestPlainGirthIsPlanned(t *testing.T) {
+	d := newDesk(t)
+	for q, said := range map[string]string{
+		"pin oak log 69.1 inches around, 8 ft long":   "Girth 69.1 inches ÷ 3.14: 22 in across.",
+		"pin oak log girth 5 ft 9.1 in, 8 ft long":    "Girth 5 ft 9.1 in ÷ 3.14: 22 in across.",
+		"troza de pin oak, contorno 175.5 cm, 2.44 m": "Contorno 175.5 cm ÷ 3.14: 55.9 cm de grueso.",
+		"pin oak log girth 69.1 in, 8 ft, two wraps":  "Girth 69.1 in ÷ 3.14: 22 in across.",
+	} {
+		if r, e := answer(t, d, q); r.Status() != bot.Answered || !strings.Contains(r.Text(), said) {
+			t.Errorf("%q: %s", q, r.Text())
+		} else if one, want := answer(t, d, "pin oak log 22 in across, 8 ft long"); math.Abs(e.PlanKg/want.PlanKg-1) > 0.01 {
+			t.Errorf("%q: %g kg, and %g kg by the thickness: %s", q, e.PlanKg, want.PlanKg, one.Text())
+		}
 	}
 }
 

@@ -245,6 +245,9 @@ func (s speaker) asTold(q limits.Quantity, x parser.Quantity) string {
 	if x.Field == parser.People {
 		return s.people(int(x.Low))
 	}
+	if x.Girth {
+		return s.say("girth %s", trimQuote(x.Words))
+	}
 	return strings.TrimPrefix(s.called(q), "the ") + " " + trimQuote(x.Words)
 }
 

@@ -48,7 +48,7 @@ func TestConversations(t *testing.T) {
 			{"16 ft", bot.Needs, map[string]any{"species": nil}, nil},
 		},
 		"a doubtful reading is not kept": {
-			{"40 in girth red oak log 8 ft", bot.Needs, nil, nil},
+			{"40 in girth 8 ft red oak log", bot.Needs, nil, nil},
 			{"ok", bot.Answered, map[string]any{"diameter_m": nil}, nil}, // help, not a weight
 			{"14 in red oak limb not 22 ft", bot.Needs, nil, nil},
 			{"yes", bot.Needs, map[string]any{"length_m": nil}, nil},

@@ -56,12 +56,23 @@ func (a *answer) tellUnused() {
 			left = append(left, x.Field)
 		}
 	}
+	a.tellGirth()
 	if len(q.Passed) > 0 {
 		a.lines = append(a.lines, a.voice.say("Passed over: %s.", a.voice.and(wordsOf(q.Passed))))
 	}
 	if len(left) > 0 {
 		v := a.voice
 		a.lines = append(a.lines, v.say("NOT taken into account: %s. Ask for that by itself.", v.and(nouns(v, left))))
+	}
+}
+
+// tellGirth says what was made of a girth: how thick the piece is.
+func (a *answer) tellGirth() {
+	v := a.voice
+	for _, x := range a.question.Quantities {
+		if x.Girth {
+			a.lines = append(a.lines, v.say("Girth %s ÷ 3.14: %s across.", trimQuote(x.Words), v.across(a.question.Length(x.Field))))
+		}
 	}
 }
 

@@ -74,6 +74,7 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 	out.times()
 	out.lend()
 	out.halves()
+	out.girths()
 	out.drooping()
 	out.compounds()
 	out.betweens()

@@ -15,6 +15,7 @@ type figure struct {
 	falling   bool   // "14 to 10 in": a taper, or a range told backwards
 	elsewhere bool   // a number of the surroundings: "30 ft from the house"
 	rope      bool   // how thick a rope is: "5/8 double braid"
+	girth     bool   // how far round the piece was told, and made its thickness
 	told      Field  // what its neighbours say that it is, whatever else is near: "turns 30°"
 	sideless  bool   // how far the top block is off, which way not said
 	at        string // the block that a turn is at

@@ -85,6 +85,9 @@ type term struct {
 	damaged    bool // beside gear, that it must not be used: "a melted rope"
 	day        bool // the day at hand: who is here, "crew of four today"
 	borne      bool // behind who must never hang on rigging gear: "be lowered"
+
+	girthBehind bool // a girth, behind its number alone: "in circumference"
+	girthAround bool // likewise, where it may be what a rope goes round: "around it"
 }
 
 // lexicon finds the longest spelling that starts at a word.

@@ -136,6 +136,9 @@ var flags = map[string]func(*term){
 	"damaged":     func(t *term) { t.damaged = true },
 	"day":         func(t *term) { t.day = true },
 	"borne":       func(t *term) { t.borne = true },
+
+	"girth-behind": func(t *term) { t.ask, t.girthBehind = Girth, true },
+	"girth-around": func(t *term) { t.ask, t.girthAround = Girth, true },
 }
 
 // meaning is what a line of a word file says. Most spellings mean nothing

@@ -39,7 +39,7 @@ func (rd *reading) add(q *Question, fig *figure, f Field, limb bool) *Ask {
 	if f == Diameter && limb {
 		f = ButtDiameter
 	}
-	x := Quantity{Field: f, Low: si(f, fig, fig.low), High: si(f, fig, fig.high), Words: fig.words(rd.text), Start: fig.start, End: fig.end, At: fig.at}
+	x := Quantity{Field: f, Low: si(f, fig, fig.low), High: si(f, fig, fig.high), Words: fig.words(rd.text), Start: fig.start, End: fig.end, At: fig.at, Girth: fig.girth}
 	if fig.unit != nil {
 		x.System = fig.unit.system
 	} else if f == RopeDiameter {

@@ -159,6 +159,7 @@ type Quantity struct {
 	Words      string
 	Start, End int
 	At         string `json:",omitempty"` // the block that a turn is at, "" where it was not named
+	Girth      bool   `json:",omitempty"` // its words told how far round the piece is
 }
 
 // Fix is a misspelt word and what it was taken for.

@@ -49,10 +49,15 @@ func (rd *reading) touched(i int) bool {
 // have been round the stem too; "14 in, around 22 ft" is none.
 func (rd *reading) girth(i int) bool {
 	e := rd.elems[i]
-	if rd.fineAt(i) && rd.at(i+1).marked(markRound) && rd.twoShapes(i+1) {
-		return true // "a log 50 in round, 6 ft long"
+	if rd.roundAcross(i) {
+		return true
 	}
 	return e.fig != nil && e.fig.dim == dimLength && rd.at(i+1).marked(markAround) && (rd.at(i+2).fig == nil || e.fig.unit.fine)
+}
+
+// roundAcross reads "a log 50 in round, 6 ft long".
+func (rd *reading) roundAcross(i int) bool {
+	return rd.fineAt(i) && rd.at(i+1).marked(markRound) && rd.twoShapes(i+1)
 }
 
 // twoShapes says whether the message names another shape before the round at i.
