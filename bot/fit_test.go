@@ -226,3 +226,32 @@ func TestRangesOfARaiseAreTakenAtTheirWorse(t *testing.T) {
 		}
 	}
 }
+
+// So is a raise of which the weight is known: what pulls hardest and what rope
+// goes in can each be at another end.
+func TestRangesOfARaiseWithAWeightAreTakenAtTheirWorse(t *testing.T) {
+	d := newDesk(t)
+	const raise = "stand up a 600 lb limb 20 ft long, level, 4:1, block 20 ft above the cut, tied "
+	for ties, want := range map[string]string{
+		"12-19 ft from the cut": "the blocks meet",
+		"8-14 ft from the cut":  "turns over",
+		"12-14 ft from the cut": "tied 12–14 ft from the cut",
+	} {
+		if _, got := placesOf(t, d, raise+ties); !strings.Contains(got, want) {
+			t.Errorf("%q: want %q in\n%s", ties, want, got)
+		}
+	}
+	const low = "stand up a 600 lb limb 20 ft long, 30 degrees below level, 4:1, block 20 ft above the cut, tied "
+	near, _ := placesOf(t, d, low+"12 ft from the cut")
+	far, _ := placesOf(t, d, low+"14 ft from the cut")
+	both, _ := placesOf(t, d, low+"12-14 ft from the cut")
+	if near.Raise == nil || far.Raise == nil || both.Raise == nil {
+		t.Fatalf("no raise: %+v, %+v, %+v", near, far, both)
+	}
+	if *near.Raise.Line <= *far.Raise.Line || *near.Raise.Travel >= *far.Raise.Travel {
+		t.Fatalf("the near tie is to pull harder and haul less: %+v, %+v", near.Raise, far.Raise)
+	}
+	if !same(both.Raise.Line, near.Raise.Line) || !same(both.Raise.Travel, far.Raise.Travel) {
+		t.Errorf("line %v and travel %v of the range, want %v and %v", *both.Raise.Line, *both.Raise.Travel, *near.Raise.Line, *far.Raise.Travel)
+	}
+}

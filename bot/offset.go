@@ -28,24 +28,44 @@ func (a *answer) refusedSide() bool {
 	return true
 }
 
-// worstOffset works a raise out at both ends of how far the block stands
-// behind the hinge, and keeps the one that must be refused or pulls more.
-func worstOffset(s hinge.Setup, behind unit.Range[unit.Length]) (hinge.Setup, hinge.Raising, error) {
-	s.Offset = behind.Low
-	worst := s
-	r, err := hinge.Raise(s)
-	if err != nil || behind.Single() {
-		return worst, r, err
+// worstRaise works a raise out at both ends of how far the block stands behind
+// the hinge and of where it is tied, and keeps one that must be refused, or else
+// the one that pulls more: the near tie is harder to start and may turn the limb
+// over, the far one may let the blocks meet. The most rope of all of them is
+// what has to be hauled in and brought along.
+func worstRaise(s hinge.Setup, q parser.Question) (hinge.Setup, hinge.Raising, error) {
+	var worst hinge.Raising
+	var travel, rope unit.Length
+	var found bool
+	at, tie, behind := s, q.Length(parser.Tie), q.Length(parser.BlockBehind)
+	for _, offset := range []unit.Length{behind.Low, behind.High} {
+		for _, tied := range []unit.Length{tie.High, tie.Low} {
+			at.Offset, at.Tie = offset, tied
+			r, err := hinge.Raise(at)
+			if err != nil {
+				return at, r, err
+			}
+			travel, rope = max(travel, r.Travel), max(rope, r.Rope)
+			if !found || harder(r, worst) {
+				worst, found, s = r, true, at
+			}
+		}
 	}
-	s.Offset = behind.High
-	far, err := hinge.Raise(s)
-	if err != nil {
-		return s, far, err
+	worst.Travel, worst.Rope = travel, rope
+	return s, worst, nil
+}
+
+// harder says whether a raise is to be refused where another is not, or pulls
+// more.
+func harder(r, than hinge.Raising) bool {
+	bad := func(r hinge.Raising) bool { return r.TwoBlocks != nil || r.TurnsOver }
+	switch {
+	case bad(r) != bad(than):
+		return bad(r)
+	case r.TwoBlocks != nil && than.TwoBlocks != nil:
+		return r.TwoBlocks.RaiseBy > than.TwoBlocks.RaiseBy
 	}
-	if r.TwoBlocks == nil && (far.TwoBlocks != nil || far.Start > r.Start) {
-		return s, far, nil
-	}
-	return worst, r, nil
+	return r.Start > than.Start
 }
 
 // tellLower says what the line sees where the limb lies ten degrees lower than

@@ -20,7 +20,7 @@ func (a *answer) workRaise() error {
 	if err != nil {
 		return err
 	}
-	s, r, err := worstOffset(setupOf(q, res.Weight.High), q.Length(parser.BlockBehind))
+	s, r, err := worstRaise(setupOf(q, res.Weight.High), q)
 	if err != nil {
 		return err
 	}
@@ -37,7 +37,8 @@ func (a *answer) workRaise() error {
 	return nil
 }
 
-// setupOf is the limb and the gear as they were told, at their worse ends.
+// setupOf is the limb and the gear as they were told, at their worse ends; of
+// a range of ties either end can be that, and worstRaise tries both.
 func setupOf(q parser.Question, weight unit.Mass) hinge.Setup {
 	length := q.Length(parser.Length).High
 	return hinge.Setup{
@@ -98,7 +99,7 @@ func (a *answer) tellRaise(r hinge.Raising, s hinge.Setup) {
 	a.tellRemedies(r.Lift.Remedies)
 	a.tellWeight()
 	a.lines = append(a.lines,
-		v.say("Read as: tied %s from the cut, block %s above it, limb %s.", v.along(unit.Exactly(s.Tie)), v.along(unit.Exactly(s.Height)), v.lying(s.Angle)),
+		v.say("Read as: tied %s from the cut, block %s above it, limb %s.", v.along(a.question.Length(parser.Tie)), v.along(unit.Exactly(s.Height)), v.lying(s.Angle)),
 		v.say("Line on the limb sees %s: when the hinge parts it takes the whole weight.", v.load(r.Line)),
 		v.say("Haul in %s to upright.", v.ropeNeeded(r.Travel)))
 	if w := r.Window.Ties; w.High > 0 {
