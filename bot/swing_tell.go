@@ -49,8 +49,14 @@ func (a *answer) tellSwing(s swing.Setup, w swing.Swing) {
 	a.lines = append(a.lines, v.say("Top block sees up to %s. It passes plumb at %s.", v.load(most.Block), v.speed(w.Speed)))
 	a.tellRod(s, w, most)
 	switch {
-	case w.Lowest == nil:
+	case w.Lowest == nil && w.Gap == nil:
 		a.lines = append(a.lines, v.word("Tell me the hitch height and I say how low it comes."))
+	case w.Lowest == nil && s.Hung == 0:
+		a.lines = append(a.lines, v.say("Its tie comes %s past the block's plumb line.", v.alongUp(w.Reach)))
+		a.tellObstacle(s)
+	case w.Lowest == nil:
+		a.lines = append(a.lines, v.say("It comes %s past the block's plumb line.", v.alongUp(w.Reach)))
+		a.tellObstacle(s)
 	case w.Gap == nil:
 		a.lines = append(a.lines, v.say("Its low end passes %s above the ground.", v.alongDown(*w.Lowest)))
 	default:

@@ -172,14 +172,11 @@ func (rd *reading) obstacleOnly(q *Question) (asks []*Ask) {
 	return asks
 }
 
-// missingObstacle lists what a swing past a thing still needs: how far it is,
-// how high, and how high the block hangs.
+// missingObstacle lists what a swing past a thing still needs: how far it is.
+// Without both heights it is taken to be as tall as the block.
 func (q Question) missingObstacle() []Field {
 	if q.Intent != AskSwing || q.Obstacle == nil && !q.Has(ObstacleOut, ObstacleHeight) {
 		return nil
 	}
-	if q.Obstacle != nil && q.Obstacle.Value == Standing {
-		return q.without([]Field{ObstacleOut, HitchHeight})
-	}
-	return q.without([]Field{ObstacleOut, ObstacleHeight, HitchHeight})
+	return q.without([]Field{ObstacleOut})
 }

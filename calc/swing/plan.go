@@ -50,9 +50,12 @@ type Swing struct {
 // and what lies beyond L + l from the block. The block carries both legs of
 // the line: see block.Load.
 //
+// An obstacle past a block whose height is not known is taken to stand as tall
+// as the block, which brings it nearest.
+//
 // It holds within the ranges of Tension, InLine and rope.Hitches. The error
-// is an *limits.OutOfRange, an *limits.Missing or an *limits.Contradiction,
-// the last too where the piece would strike the ground.
+// is an *limits.OutOfRange or an *limits.Contradiction, the latter too where
+// the piece would strike the ground.
 //
 // Errors: as Tension. Nothing within L + l of the block is safe from a line
 // that is let run, or from a second pass.
@@ -67,9 +70,6 @@ func Plan(s Setup) (Swing, error) {
 	if err != nil {
 		return Swing{}, err
 	}
-	if s.Obstacle != nil && s.Hitch == 0 {
-		return Swing{}, &limits.Missing{Quantity: limits.HitchHeight}
-	}
 	if err := s.pulls(&w); err != nil {
 		return Swing{}, err
 	}
@@ -77,9 +77,7 @@ func Plan(s Setup) (Swing, error) {
 }
 
 // Sweep works out where a swing goes and how fast, as Plan does: nothing of it
-// hangs on the weight, and the pulls stay nought. An obstacle past a block
-// whose height is not known is taken to stand as tall as the block, which
-// brings it nearest.
+// hangs on the weight, and the pulls stay nought.
 //
 // It holds within Starts, Lines, Hangs, Obstacles, ObstacleTops and
 // rope.Hitches. The error is a *limits.OutOfRange or a *limits.Contradiction.

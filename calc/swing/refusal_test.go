@@ -82,9 +82,10 @@ func TestImpossible(t *testing.T) {
 	}
 	unsaid := usual()
 	unsaid.Hitch, unsaid.Obstacle = 0, &swing.Obstacle{Distance: 3, Top: 4}
-	_, err := swing.Plan(unsaid)
-	if m, ok := errors.AsType[*limits.Missing](err); !ok || m.Quantity != limits.HitchHeight {
-		t.Errorf("an obstacle without a block: %v", err)
+	if w, err := swing.Plan(unsaid); err != nil || w.Gap == nil || w.Lowest != nil {
+		t.Errorf("an obstacle past a block of no height: %+v, %v", w, err)
+	} else if !near(float64(*w.Gap), 3-(6*0.5+2)) {
+		t.Errorf("it is %v near, not as tall as the block", *w.Gap)
 	}
 	// Line and piece of 26 ft 3 in together just touch the ground.
 	touch := usual()
