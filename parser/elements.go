@@ -85,6 +85,7 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 	out.belowCut()
 	out.ropeLegs()
 	out.powers()
+	out.bareAngles()
 	out.wordedTurns()
 	out.turns()
 	out.eachPulls()

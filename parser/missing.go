@@ -187,9 +187,9 @@ func (q Question) missingBalance() []Field {
 		}
 		return weighed(LegAngle)
 	case q.WeightWanted():
-		return append([]Field{Weight}, q.without([]Field{LineOut})...)
-	case q.Has(Sideways):
-		return weighed(LineOut)
+		return append([]Field{Weight}, q.without([]Field{Sideways, LineOut})...)
+	case q.Has(Sideways), q.noted(tagPull):
+		return weighed(Sideways, LineOut)
 	}
 	return q.without([]Field{Length})
 }

@@ -16,8 +16,9 @@ const (
 // placesOnly leaves out the notes that have done their part, and those that
 // only a raise makes use of.
 func (q *Question) placesOnly() {
+	pulled := q.Intent == AskBalance && !q.Has(Sideways) // how far aside is still to be asked
 	q.Notes = slices.DeleteFunc(q.Notes, func(n string) bool {
-		return n == tagPull || (n == blocksMeet || n == tieWanted) && q.Intent != AskRaise
+		return n == tagPull && !pulled || (n == blocksMeet || n == tieWanted) && q.Intent != AskRaise
 	})
 }
 
@@ -57,6 +58,7 @@ func (q Question) missingPlaces() []Field {
 // worked out from: a tag line pulls, and a block that turns the rope is loaded,
 // by the weight alone, and nothing of the piece is told.
 func (q Question) WeightWanted() bool {
-	byWeight := q.Intent == AskBalance && q.Has(Sideways) || q.Intent == AskBlockLoad && q.Has(Turn)
+	turned := q.Has(Turn) || slices.ContainsFunc(q.Notes, Redirecting)
+	byWeight := q.Intent == AskBalance && (q.Has(Sideways) || q.noted(tagPull)) || q.Intent == AskBlockLoad && turned
 	return byWeight && q.Species == nil && !q.Has(across...) && !q.Has(Weight)
 }

@@ -1,0 +1,31 @@
+package parser
+
+import "slices"
+
+// An angle is told without its degrees beside the words for one, or beside a
+// redirect: "angle 60", "redirect at like 45". No size stands there.
+
+// angleWords are the words for an angle that stand before its number.
+var angleWords = []string{"angle", "angle of", "angle is", "at an angle of", "angulo", "angulo de", "angulo es"}
+
+// bareAngles gives such numbers their degrees. Whether one is the turn or lies
+// between the legs is another question, but for a right angle: that could be the
+// height of a redirect where other heights are told.
+func (rd *reading) bareAngles() {
+	const least, most, right = 10, 180, 90
+	if !rd.redirected() && !rd.asksFor(AskBlockLoad) {
+		return
+	}
+	long := rd.anyAt(rd.far)
+	for i, e := range rd.elems {
+		fig := e.fig
+		if fig == nil || fig.dim != dimCount || fig.unit != nil || fig.pair || fig.low < least || fig.high > most || rd.counts(i) || rd.at(i+1).plays(HitchHeight) || rd.blockRight(i) != "" {
+			continue
+		}
+		j := rd.back(i - 1)
+		redirect := Redirecting(rd.termAt(j).block) && !(long && fig.high == right)
+		if slices.Contains(angleWords, rd.word(rd.at(j))) || redirect {
+			fig.dim, fig.unit = dimAngle, degree
+		}
+	}
+}
