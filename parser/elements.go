@@ -72,6 +72,7 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 	out.singleUnits()
 	out.otherwise()
 	out.times()
+	out.bothEnds()
 	out.lend()
 	out.halves()
 	out.girths()

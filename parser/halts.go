@@ -246,3 +246,17 @@ func (rd *reading) kit(i int) bool {
 	worn := e.term != nil && e.term.note == noteWorn && !e.term.damaged // "old rope"
 	return !e.piece() && (e.part() != "" || e.marked(markCord|markStation) || worn)
 }
+
+// fellingHinge takes a hinge or a notch that is asked about with a thickness, and
+// no angle that a limb is stood up from, for that of a tree that is felled.
+func (rd *reading) fellingHinge(q Question) *Ask {
+	if q.Intent != AskNotch && q.Intent != AskCutPlan || q.Has(LimbAngle) || !q.Has(across...) || q.limb() {
+		return nil
+	}
+	for _, e := range rd.elems {
+		if e.term != nil && e.term.intent == AskNotch {
+			return askAt(Felling, rd.text, e.start, e.end-e.start)
+		}
+	}
+	return nil
+}

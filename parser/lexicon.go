@@ -58,6 +58,8 @@ type term struct {
 	course     bool    // behind a rope, before how far it turns: "the line goes 90 there"
 	turned     float64 // how far a rope turns, told without a number: "comes straight back out on itself"
 	each       bool    // of several pieces: "each", "apiece"
+	oneEnd     bool    // behind the thickness of one of two ends: "one end", "the other"
+	woodRing   bool    // gear, and behind a tree a round: "ring"
 	overlook   bool    // says nothing here by itself, and is said back: "plenty"
 	rate       bool    // behind a length, a speed: "a second"
 	others     bool    // people besides who speaks

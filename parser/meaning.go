@@ -101,6 +101,9 @@ var inDoubt = map[string]struct {
 
 // flags are the words that others are read by, and mean no more.
 var flags = map[string]func(*term){
+	"one-end":     func(t *term) { t.ask, t.oneEnd = Unknown, true },
+	"the-other":   func(t *term) { t.chatter, t.overlook, t.oneEnd = true, true, true },
+	"wood-ring":   func(t *term) { t.woodRing = true },
 	"overlook":    func(t *term) { t.chatter, t.overlook = true, true },
 	"rate":        func(t *term) { t.rate = true },
 	"others":      func(t *term) { t.others = true },

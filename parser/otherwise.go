@@ -28,6 +28,8 @@ func (rd *reading) otherwise() {
 			rd.thinEnd(i)
 		case rd.termAt(i).someone:
 			rd.underneath(i)
+		case rd.termAt(i).woodRing && rd.termAt(i-1).tree != nil:
+			rd.ringOfWood(i)
 		case rd.termAt(i).overlook:
 			rd.overlook(i)
 		case rd.termAt(i).purpose:

@@ -6,6 +6,9 @@ package parser
 
 // overlook leaves out the word at i.
 func (rd *reading) overlook(i int) {
+	if p := rd.past(i-1, -1, markArticle|markAt); rd.endOf(p) && rd.anyAt(func(k int) bool { return k != p && rd.endOf(k) }) {
+		return // "5 the other"
+	}
 	e := rd.elems[i]
 	for _, near := range []element{rd.at(i - 1), rd.at(i + 1)} {
 		if near.fig != nil && near.fig.dim == dimCount {

@@ -121,6 +121,9 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	treeAsk := r.fillSpecies(rd, &q)
 	numberAsks, boundAsk := rd.fillQuantities(&q)
 	q.Intent = intentOf(rd, q)
+	if a := rd.fellingHinge(q); a != nil {
+		return Question{Intent: AskNotch, Language: q.Language, Units: q.Units}, a
+	}
 	if rd.asksHow(q) {
 		q.Topic, q.Intent = q.Intent, AskHelp
 	}

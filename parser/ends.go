@@ -1,0 +1,46 @@
+package parser
+
+// Crews tell the ends of a piece without saying which is which: "10 in one end,
+// 5 the other". The thicker is the butt. And a ring of wood is a round.
+
+// bothEnds finds the two thicknesses of such a piece.
+func (rd *reading) bothEnds() {
+	var at []int
+	for i := range rd.elems {
+		if rd.endOf(i) {
+			at = append(at, i)
+		}
+	}
+	if len(at) != 2 {
+		return
+	}
+	a, b := rd.elems[at[0]].fig, rd.elems[at[1]].fig
+	if b.unit == nil {
+		b.lent(a.unit)
+	}
+	if a.unit != b.unit || !a.short() || a.high == b.high || a.pair || b.pair {
+		return
+	}
+	a.told, b.told = ButtDiameter, TipDiameter
+	if a.high < b.high {
+		a.told, b.told = TipDiameter, ButtDiameter
+	}
+	for _, i := range at {
+		rd.alter(rd.past(i+1, +1, markAt|markArticle), func(t *term) { *t = term{} })
+	}
+}
+
+// endOf says whether the number at i is told of one of two ends.
+func (rd *reading) endOf(i int) bool {
+	fig := rd.at(i).fig
+	return fig != nil && fig.told == "" && (fig.short() || fig.dim == dimCount && fig.unit == nil) &&
+		rd.termAt(rd.past(i+1, +1, markAt|markArticle)).oneEnd
+}
+
+// ringOfWood reads "sycamore ring" as a round: a ring that a tree is named
+// before is no gear.
+func (rd *reading) ringOfWood(i int) {
+	if rd.termAt(i-1).tree != nil {
+		rd.alter(i, func(t *term) { *t = term{shape: Log, marks: markRound} })
+	}
+}
