@@ -7,6 +7,10 @@ package parser
 // corrected reads the word at i, "no" or "make that", as taking back the fact
 // before it, where the one behind it is of the same kind.
 func (rd *reading) corrected(i int) {
+	if rd.termAt(i).apology && rd.begins(i) {
+		rd.alter(i, func(t *term) { *t = term{} })
+		return
+	}
 	n := rd.nextFact(i + 1)
 	if n < 0 {
 		return
@@ -26,6 +30,16 @@ func (rd *reading) corrected(i int) {
 		rd.clearDoubt(i, n)
 		rd.passTree(n)
 	}
+}
+
+// begins says whether nothing but courtesy is said before the word at i.
+func (rd *reading) begins(i int) bool {
+	for i--; i >= 0; i-- {
+		if e := rd.elems[i]; e.pause == 0 && !e.polite() {
+			return false
+		}
+	}
+	return true
 }
 
 // passTree passes over the tree at n wherever it is named: "pino 5 pies, no es

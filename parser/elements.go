@@ -73,6 +73,7 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 	out.otherwise()
 	out.times()
 	out.bothEnds()
+	out.toldRanges()
 	out.lend()
 	out.halves()
 	out.girths()

@@ -90,6 +90,11 @@ type term struct {
 
 	girthBehind bool // a girth, behind its number alone: "in circumference"
 	girthAround bool // likewise, where it may be what a rope goes round: "around it"
+	giveTake    bool // between a number and how far off it may be: "give or take"
+	quarter     bool // before a unit: "quarter of a tonne"
+	ofIt        bool // behind how much of the piece is told: "20 ft of it"
+	iSay        bool // before what somebody else says a number is: "i say 2"
+	apology     bool // at the beginning, takes nothing back: "sorry"
 }
 
 // lexicon finds the longest spelling that starts at a word.

@@ -142,6 +142,11 @@ var flags = map[string]func(*term){
 
 	"girth-behind": func(t *term) { t.ask, t.girthBehind = Girth, true },
 	"girth-around": func(t *term) { t.ask, t.girthAround = Girth, true },
+	"give-or-take": func(t *term) { t.marks, t.giveTake = t.marks|markBound, true },
+	"quarter":      func(t *term) { t.ask, t.quarter = Twist, true },
+	"of-it":        func(t *term) { t.ofIt = true },
+	"i-say":        func(t *term) { t.iSay = true },
+	"apology":      func(t *term) { t.ask, t.corrects, t.apology = Twist, true, true },
 }
 
 // meaning is what a line of a word file says. Most spellings mean nothing
