@@ -240,6 +240,7 @@ var hint = map[parser.Field]string{
 	parser.BlockHeight: "“block %s above the cut”", parser.Tie: "“tied %s from the cut”",
 	parser.WinchPull: "“winch of %s”", parser.ObstacleOut: "“%s past the block”", parser.ObstacleHeight: "“%s high”",
 	parser.DesignFactor: "“design factor %s”", parser.Parts: "“%s tackle”", parser.Limit: "“limit %s”", parser.Weight: "“weighs %s”", parser.RopeLength: "“%s of rope”",
+	parser.LineOut: "“%s of line out”", parser.Sideways: "“%s to the side”", parser.DropHeight: "“drop %s”",
 }
 
 func (s speaker) hints(words string, fields []parser.Field) string {

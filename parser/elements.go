@@ -95,6 +95,7 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 	out.reaching(&r.lex.layout)
 	out.movingBlock()
 	out.blockOffsets()
+	out.blockOver()
 	out.hanging()
 	out.tensions()
 	out.ratings()

@@ -24,6 +24,14 @@ func (rd *reading) hanging() {
 		case next.belowBlock && rd.termAt(rd.back(i-1)).hung:
 			rd.elems[i].fig.told = LineOut
 			rd.elems[i+1].term = &term{}
+		case rd.hungBelow(i):
+			rd.elems[i].fig.told = LineOut
+			rd.elems[i+1].term = &term{}
+		case rd.hungUnder(i):
+			rd.elems[i-1].term = &term{} // no bound
+		case next.offPlumb && rd.cutBefore(i):
+			rd.elems[i].fig.told = Sideways
+			rd.elems[i+1].term = &term{}
 		case rd.movedOver(i):
 			rd.elems[i].fig.told = Sideways
 			rd.elems[i+1].term = &term{}
@@ -32,8 +40,21 @@ func (rd *reading) hanging() {
 			rd.elems[i+1].term = &term{}
 		case rd.at(i+1).plays(Sideways) && rd.at(i+1).marked(markPlace):
 			rd.elems[i].fig.told = Sideways // "2 m de lado"
+		case rd.termAt(rd.back(i-1)).hung && rd.endsBreath(i+1):
+			rd.hangsSoFar(i)
 		}
 	}
+}
+
+// hangsSoFar asks about "the log hangs 6 m": it could be so long, or so far below
+// its block.
+func (rd *reading) hangsSoFar(i int) {
+	fig := rd.elems[i].fig
+	a := fig.ask(TwoReadings, rd.text)
+	a.Fields = []Field{Length, LineOut}
+	a.Choices = []Choice{{Field: Length}, {Field: LineOut}}
+	rd.asks = append(rd.asks, a)
+	fig.elsewhere = true
 }
 
 // swung says whether the message speaks of a swing, a tag line, or how far a
@@ -41,7 +62,7 @@ func (rd *reading) hanging() {
 func (rd *reading) swung() bool {
 	return rd.anyAt(func(i int) bool {
 		e := rd.elems[i]
-		return e.plays(Sideways) || e.term != nil && (e.term.intent == AskBalance || e.term.intent == AskSwing)
+		return e.plays(Sideways) || e.term != nil && (e.term.offPlumb || e.term.intent == AskBalance || e.term.intent == AskSwing)
 	})
 }
 

@@ -54,6 +54,7 @@ type term struct {
 	ropeEnd    bool    // who has the rope in hand
 	hung       bool    // before how far below its block a load hangs: "hanging"
 	belowBlock bool    // behind it; elsewhere it is asked about
+	offPlumb   bool    // behind how far a cut is to the side; elsewhere it is asked about
 	roved      bool    // of legs, that a tackle can have as well: "ramales"
 	course     bool    // behind a rope, before how far it turns: "the line goes 90 there"
 	turned     float64 // how far a rope turns, told without a number: "comes straight back out on itself"

@@ -121,6 +121,7 @@ var flags = map[string]func(*term){
 	"rope-end":    func(t *term) { t.ropeEnd = true },
 	"hung":        func(t *term) { t.hung = true },
 	"below-block": func(t *term) { t.ask, t.belowBlock = Twist, true },
+	"off-plumb":   func(t *term) { t.ask, t.offPlumb = Twist, true },
 	"course":      func(t *term) { t.course = true },
 	"beneath":     func(t *term) { t.beneath = true },
 	"falls":       func(t *term) { t.ask, t.falls = Unknown, true },

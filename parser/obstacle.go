@@ -84,6 +84,8 @@ func (rd *reading) swings() bool {
 	swing := false
 	for i, e := range rd.elems {
 		switch {
+		case e.fig != nil && e.fig.told == Sideways:
+			swing = true
 		case e.term == nil:
 		case e.term.intent == AskSwing, rd.beside(i, LineOut), rd.beside(i, Sideways), rd.beside(i, StartAngle):
 			swing = true
