@@ -194,6 +194,13 @@ func (q Question) missingBalance() []Field {
 	return q.without([]Field{Length})
 }
 
+// onlyBalance says whether no more is asked than where a piece balances, of
+// which a length is told and nothing that a weight could be worked out from.
+func (q Question) onlyBalance() bool {
+	more := q.Has(across...) || q.Has(Sideways, SecondTie, SecondLeg, LegAngle, BlockAngle, SideBranch, SideBranchOut)
+	return q.Intent == AskBalance && q.Has(Length) && !more && !q.noted(bridled) && !q.noted(tagPull)
+}
+
 // MissingPiece lists what a weight still needs: nothing where the crew gave
 // one.
 func (q Question) MissingPiece() []Field {

@@ -3,9 +3,9 @@ package parser
 // What stands where the rope ends, and how long the rope is, are told in a
 // question about its reach in words that elsewhere are of other things.
 
-// reaching finds both where the message asks for rope.
+// reaching finds both where the message asks for rope, or tells how long it is.
 func (rd *reading) reaching(l *layout) {
-	if !rd.anyAt(func(i int) bool { return rd.termAt(i).intent == AskRope }) {
+	if !rd.anyAt(func(i int) bool { return rd.termAt(i).intent == AskRope || rd.elems[i].plays(RopeLength) }) {
 		return
 	}
 	for i := range rd.elems {
@@ -26,8 +26,12 @@ func (rd *reading) reaching(l *layout) {
 // before a number: "winch 10 m from the tree", "ground man 25 ft back".
 func (rd *reading) endStands(i int) bool {
 	const farthest = 5 // words: "ground man wants to be 25 ft back"
-	for j := i - 1; j >= 0 && j >= i-farthest && rd.elems[j].term != nil; j-- {
-		if rd.elems[j].plays(WinchPull) || rd.elems[j].term.ropeEnd {
+	for j := i - 1; j >= 0 && j >= i-farthest; j-- {
+		switch e := rd.elems[j]; {
+		case e.term == nil && rd.text[e.start:e.end] == "to": // "wants to be"
+		case e.term == nil:
+			return false
+		case e.plays(WinchPull) || e.term.ropeEnd:
 			return true
 		}
 	}
