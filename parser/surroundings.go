@@ -19,7 +19,7 @@ func (rd *reading) surroundings() {
 		case e.fig.dim == dimAngle:
 			e.fig.elsewhere = rd.at(rd.past(i-1, -1, markIs)).marked(markDeflects)
 		default:
-			e.fig.elsewhere = e.fig.elsewhere || rd.doubtful(i) || rd.towardsPlace(i) || rd.ofPlace(i) || rd.behindPlace(i) || rd.ofSomeone(i)
+			e.fig.elsewhere = e.fig.elsewhere || rd.doubtful(i) || rd.towardsPlace(i) || rd.ofPlace(i) || rd.behindPlace(i) || rd.behindPart(i) || rd.ofSomeone(i)
 		}
 	}
 }
@@ -195,6 +195,12 @@ func (rd *reading) behindPlace(i int) bool {
 		return true
 	}
 	return !fine && (led || !named && len(rd.termAt(i+1).roles) == 0)
+}
+
+// behindPart reads "bark 1 in thick": how thick a part of the piece is, which is
+// not across it.
+func (rd *reading) behindPart(i int) bool {
+	return rd.elems[i].fig.short() && rd.at(rd.pastIs(i-1)).marked(markPart) && rd.at(i+1).plays(Diameter)
 }
 
 // pastIs goes back over what links a thing to its number: "is at", a colon.
