@@ -13,8 +13,14 @@ import (
 // manyChoices is how many choices of an ask-back fit on a phone.
 const manyChoices = 8
 
-// askBack words one short question: what is in doubt, and what to type.
+// askBack words one short question: what is in doubt, what to type, and what was
+// passed over.
 func (d *Desk) askBack(a *answer, ask *parser.Ask) {
+	d.askAbout(a, ask)
+	a.tellPassed()
+}
+
+func (d *Desk) askAbout(a *answer, ask *parser.Ask) {
 	a.status, a.asked = Needs, ask
 	a.needs = slices.Clone(ask.Fields)
 	for _, f := range a.question.Missing() {

@@ -57,9 +57,7 @@ func (a *answer) tellUnused() {
 		}
 	}
 	a.tellGirth()
-	if len(q.Passed) > 0 {
-		a.lines = append(a.lines, a.voice.say("Passed over: %s.", a.voice.and(wordsOf(q.Passed))))
-	}
+	a.tellPassed()
 	if len(left) > 0 {
 		v := a.voice
 		a.lines = append(a.lines, v.say("NOT taken into account: %s. Ask for that by itself.", v.and(nouns(v, left))))
@@ -73,6 +71,13 @@ func (a *answer) tellGirth() {
 		if x.Girth {
 			a.lines = append(a.lines, v.say("Girth %s ÷ 3.14: %s across.", trimQuote(x.Words), v.across(a.question.Length(x.Field))))
 		}
+	}
+}
+
+// tellPassed names the numbers and words that are of no piece and no gear.
+func (a *answer) tellPassed() {
+	if passed := a.question.Passed; len(passed) > 0 {
+		a.lines = append(a.lines, a.voice.say("Passed over: %s.", a.voice.and(wordsOf(passed))))
 	}
 }
 
