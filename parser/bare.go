@@ -84,7 +84,10 @@ func (rd *reading) sizedAs(i int) Field {
 // anothersWords says whether the words beside the number have another on their
 // far side: "somos dos, límite 900 libras", "14 in butt 22".
 func (rd *reading) anothersWords(i int) bool {
-	told := func(k int) bool { return rd.at(k).fig != nil }
+	told := func(k int) bool { // "10 butt 4 tip": the 4 has words behind it
+		f := rd.at(k).fig
+		return f != nil && (f.unit != nil || !rd.at(k+1).looks(before))
+	}
 	left, right := rd.past(i-1, -1, markIs|markBound), rd.past(i+2, +1, markIs|markBound|markAt)
 	own := rd.at(i + 1).looks(before)
 	return !own && rd.at(left).looks(before) && told(left-1) || own && rd.at(i+1).looks(after) && told(right)
