@@ -14,7 +14,7 @@ func (rd *reading) optionsOf(at int) []option {
 		if rd.elems[at].marked(markThick) && rd.has(markRound) {
 			r.field = Length // a disc is 4 in thick
 		}
-		if r.field == HitchHeight && rd.roundHigh(at) {
+		if r.field == HitchHeight && r.side == before && rd.roundHigh(at) {
 			r.field, r.soft = Length, false
 		}
 		if r.soft {
