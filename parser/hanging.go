@@ -32,6 +32,11 @@ func (rd *reading) hanging() {
 		case next.offPlumb && rd.cutBefore(i):
 			rd.elems[i].fig.told = Sideways
 			rd.elems[i+1].term = &term{}
+		case next.aboveLoad && rd.at(rd.back(i-1)).part() == partBlock:
+			rd.elems[i].fig.told = LineOut // "la polea está 10 m más arriba"
+			rd.elems[i+1].term = &term{}
+		case rd.termAt(rd.back(i-1)).hangs && rd.anyAt(rd.toTheSide) && !rd.goesOn(i+1):
+			rd.elems[i].fig.told = LineOut // "3 m de lado, cuelga 10 m"
 		case rd.movedOver(i):
 			rd.elems[i].fig.told = Sideways
 			rd.elems[i+1].term = &term{}
@@ -65,6 +70,9 @@ func (rd *reading) swung() bool {
 		return e.plays(Sideways) || e.term != nil && (e.term.offPlumb || e.term.intent == AskBalance || e.term.intent == AskSwing)
 	})
 }
+
+// toTheSide says whether the element at i says how far aside a number is.
+func (rd *reading) toTheSide(i int) bool { return rd.elems[i].plays(Sideways) }
 
 // movedOver reads "pull it 6 ft over", and not "over the deck".
 func (rd *reading) movedOver(i int) bool {

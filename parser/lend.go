@@ -8,6 +8,7 @@ import "slices"
 // lend gives such numbers their unit: the tip of "12 in at the butt, 6 at the
 // tip" is in inches, and what is "between the legs" in degrees.
 func (rd *reading) lend() {
+	rd.metresByComma()
 	for i, e := range rd.elems {
 		if e.fig == nil || e.fig.dim != dimCount || e.fig.unit != nil {
 			continue
@@ -15,6 +16,8 @@ func (rd *reading) lend() {
 		next := rd.at(rd.past(i+1, +1, markAt|markWhere|markArticle))
 		switch {
 		case rd.at(i - 1).leadsTo(People): // "somos dos, punta 6 pulgadas"
+		case rd.crossedFine(i):
+			e.fig.lent(rd.at(i + 2).fig.unit)
 		case rd.drawn(i) != nil && (next.plays(Length) || next.plays(Diameter)):
 			e.fig.lent(rd.drawn(i))
 		case next.angled() && e.fig.low >= 1 && e.fig.high <= 180:

@@ -71,6 +71,10 @@ type term struct {
 	level      bool    // how a limb lies that is stood up: "horizontal"
 	tied       bool    // before how far out a limb its tie is
 	topEnd     bool    // the thin end behind a thickness, where the thick one is told: "30 in butt, 24 in top"
+	lowEnd     bool    // behind a thickness, the thick end where the thin one is told: "28 abajo 18 arriba"
+	highEnd    bool    // behind the thin one
+	hangs      bool    // before how far below its block a load hangs that a tag line pulls: "cuelga 20 pies"
+	aboveLoad  bool    // behind how far the block is above such a load; elsewhere it is asked about
 	beneath    bool    // behind a person, where nobody may stand
 	order      Intent  // what it tells the crew to do where it begins what is said: "baja la rama"
 	denies     bool    // "not": what follows is put aside

@@ -9,6 +9,7 @@ import "slices"
 // otherwise settles such words before numbers are placed.
 func (rd *reading) otherwise() {
 	rd.denials()
+	rd.standingEnds()
 	for i := 0; i < len(rd.elems); i++ {
 		n, e := len(rd.elems), rd.elems[i]
 		switch {
