@@ -44,6 +44,7 @@ func (r *Reader) ReadAfter(text string, before Question) (Question, error) {
 	}
 	text = valid(text)
 	in, language := r.lex.tongueOf(text)
+	in = r.lex.inTonnes(text, in)
 	tree, err := parse(text, in)
 	if err != nil {
 		return Question{}, &Ask{Kind: Nonsense, Words: text, End: len(text)}
