@@ -56,6 +56,11 @@ func (d *Desk) askAbout(a *answer, ask *parser.Ask) {
 			words, v.and(nouns(v, ask.Fields)))}
 	case parser.TooMuch:
 		a.lines = []string{v.word("That is too much at once. One piece a message, like “red oak limb 14 in, 22 ft”.")}
+	case parser.Unknown:
+		a.lines = []string{v.say(plainAsks[ask.Kind], words)}
+		if ask.LikeStop != "" {
+			a.lines = []string{v.say("%s: do you mean “%s”? Then stop, and have the qualified arborist look. If not, say it another way.", words, ask.LikeStop)}
+		}
 	default:
 		a.lines = []string{v.say(plainAsks[ask.Kind], words)}
 	}

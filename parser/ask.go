@@ -54,6 +54,7 @@ type Ask struct {
 	Start, End int      // their place in the text
 	Choices    []Choice // what to type instead, where that can be listed
 	Spare      bool     // an unknown word that stands beside nothing it could change
+	LikeStop   string   // a word that ends all arithmetic, which an unknown one may be a slip of
 	AsTree     bool     // an unknown word that stands where the tree does
 }
 

@@ -193,7 +193,16 @@ func (rd *reading) lengthUnits(but int) (fine, coarse *unitWord, ok bool) {
 		}
 		*to = e.fig.unit
 	}
-	return fine, coarse, fine == nil || coarse == nil || fine.system == coarse.system
+	return fine, coarse, (fine == nil || coarse == nil || fine.system == coarse.system) && rd.massesGoWith(fine, coarse)
+}
+
+// massesGoWith says whether no mass is told in the other system than the
+// lengths: then their units are mixed, and none is left alone.
+func (rd *reading) massesGoWith(units ...*unitWord) bool {
+	return !rd.anyAt(func(i int) bool {
+		fig := rd.elems[i].fig
+		return fig != nil && fig.dim == dimMass && fig.unit != nil && slices.ContainsFunc(units, func(u *unitWord) bool { return u != nil && u.system != fig.unit.system })
+	})
 }
 
 // thicknessIn is the unit of a thickness: the one that another was told in, or

@@ -29,7 +29,7 @@ type reading struct {
 	fixes    []Fix
 	passed   []Said[string]
 	stops    []element // words that end all arithmetic, before anything else is made of them
-	dire     []string  // words that are one slip away from such a word
+	dire     []Fix     // words that are one slip away from such a word, and what it is
 	each     bool      // what is told of several pieces is told of each
 
 	obstacle *Said[Obstacle] // what a swing may strike
@@ -210,7 +210,7 @@ func (r *Reader) halting(rd *reading, words []string, at int, as string) bool {
 	if t == nil || t.stop == "" {
 		return false
 	}
-	rd.dire = append(rd.dire, words[at])
+	rd.dire = append(rd.dire, Fix{Words: words[at], As: as})
 	return true
 }
 

@@ -162,7 +162,7 @@ func (r *Reader) question(rd *reading) (Question, error) {
 		return Question{Intent: q.Intent, Language: q.Language, Units: q.Units}, two
 	}
 	for _, a := range asks {
-		a.Spare, a.AsTree = rd.spare(a), rd.asTree(a)
+		a.Spare, a.AsTree, a.LikeStop = rd.spare(a), rd.asTree(a), rd.likeStop(a)
 	}
 	slices.SortStableFunc(asks, gravest)
 	asks = append(append(asks, numberAsks...), shapeAsk, treeAsk)

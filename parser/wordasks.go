@@ -123,8 +123,7 @@ func (rd *reading) peakOfAnother(q Question) (out []*Ask) {
 // change: what stands beside a number says what it is, beside a tree which,
 // beside wood or gear in what state.
 func (rd *reading) spare(a *Ask) bool {
-	likeStop := slices.ContainsFunc(rd.dire, func(w string) bool { return strings.Contains(fold(a.Words), w) })
-	if a.Kind != Unknown || strings.ContainsAny(a.Words, "0123456789") || likeStop {
+	if a.Kind != Unknown || strings.ContainsAny(a.Words, "0123456789") || rd.likeStop(a) != "" {
 		return false
 	}
 	prev, next := element{}, element{}
@@ -162,6 +161,17 @@ func (rd *reading) asTree(a *Ask) bool {
 		}
 	}
 	return rd.termAt(next).shape != "" || rd.termAt(rd.past(next-1, -1, markArticle|markMade)).shape != ""
+}
+
+// likeStop is the word that ends all arithmetic of which an unknown word may be
+// a slip, "" for none.
+func (rd *reading) likeStop(a *Ask) string {
+	for _, f := range rd.dire {
+		if a.Kind == Unknown && strings.Contains(fold(a.Words), f.Words) {
+			return f.As
+		}
+	}
+	return ""
 }
 
 // described says whether the word tells how something is, or what it has: "the
