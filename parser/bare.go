@@ -179,9 +179,8 @@ func (rd *reading) longEnough(fig *figure, fine *unitWord) bool {
 // lengthUnits are the fine and the coarse unit that the other lengths are told
 // in; false where they are of two systems, or of two fine units.
 func (rd *reading) lengthUnits(but int) (fine, coarse *unitWord, ok bool) {
-	const thickRope = 0.05 // m: what is thinner is rope
 	for i, e := range rd.elems {
-		if i == but || e.fig == nil || e.fig.dim != dimLength || e.fig.unit.fine && e.fig.high < thickRope {
+		if i == but || e.fig == nil || e.fig.dim != dimLength || e.fig.unit.fine && e.fig.high < thickestRope {
 			continue
 		}
 		to := &coarse

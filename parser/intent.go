@@ -126,7 +126,7 @@ func byTheWay(besides []Intent, q Question) []Intent {
 // onlyGear says whether a message that tells of gear asks about it: where it
 // is lowered, lifted or the like, the answer to that checks the gear as well.
 func (rd *reading) onlyGear(asked []Intent, q Question) bool {
-	told := slices.ContainsFunc(rd.elems, func(e element) bool { return e.spent })
+	told := slices.ContainsFunc(rd.elems, func(e element) bool { return e.spent }) || q.Has(RopeDiameter) && q.Has(Weight)
 	if !told && !q.Has(DesignFactor, Legs, ChokeAngle) || q.Has(HitchHeight, Wraps, People) {
 		return false
 	}

@@ -15,6 +15,7 @@ var unsaid = map[string]map[string]string{
 	"es": {
 		"ask log!":    "“bitácora” is nothing else",
 		"falls":       "“se cayó” stops whoever it was",
+		"unit stone":  "no crew that speaks it weighs in stones",
 		"the-other":   "“otro” is asked about: it may be another tree",
 		"hoists":      "“levantar” lifts, what stands a limb up is “parar”",
 		"attribute":   "no verb names a limb: “la rama de abajo”",

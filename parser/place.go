@@ -24,6 +24,8 @@ func (rd *reading) place(claimed bound) (full bound, loose []int) {
 			loose = append(loose, i)
 		case e.fig.dim == dimLength && !rd.atPlace(i):
 			lengths = append(lengths, i)
+		case f == Weight && rd.asksFor(AskCutPlan) && !full.has(Limit, Weight) && rd.thicknessBeside(e.fig) && !rd.worded(Weight):
+			full[i] = Limit // "how long for 150 kg, 40 cm"
 		case f == "" || full.has(f) || f == Weight && rd.thicknessBeside(e.fig) && !rd.at(i+1).piece() && !rd.handled(i):
 			loose = append(loose, i)
 		default:
@@ -36,6 +38,11 @@ func (rd *reading) place(claimed bound) (full bound, loose []int) {
 // has says whether any number has one of the fields.
 func (b bound) has(fields ...Field) bool {
 	return slices.ContainsFunc(b, func(f Field) bool { return f != "" && slices.Contains(fields, f) })
+}
+
+// worded says whether the message has words for a field.
+func (rd *reading) worded(f Field) bool {
+	return rd.anyAt(func(i int) bool { return rd.elems[i].plays(f) })
 }
 
 // atPlace says whether a long length stands "at" somewhere: "22 ft at 35 ft".

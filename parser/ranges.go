@@ -150,7 +150,7 @@ func (rd *reading) thicknessWord(i int) bool {
 // besides f.
 func (rd *reading) thicknessBeside(f *figure) bool {
 	for _, e := range rd.elems {
-		if e.fig != nil && e.fig != f && e.fig.told == "" && e.fig.unit != nil && e.fig.unit.fine {
+		if e.fig != nil && e.fig != f && e.fig.told == "" && e.fig.unit != nil && e.fig.unit.fine && !e.fig.rope && e.fig.high > thickestRope {
 			return true
 		}
 	}

@@ -1,5 +1,7 @@
 package parser
 
+import "slices"
+
 // unsaidStrength asks about a number that is rather gear's than the piece's,
 // and has no word for which of the two on its label it is: "carabiner 22 kN",
 // or "5/8 double braid, 16,000 lb" with no piece in sight.
@@ -16,7 +18,7 @@ func (rd *reading) unsaidStrength(i int, used map[int]bool) {
 		fig.elsewhere = true
 		return
 	}
-	if fig.dim == dimCount || rd.at(i+1).piece() {
+	if fig.dim == dimCount || rd.at(i+1).piece() || rd.pieceIs(i) {
 		return
 	}
 	p := rd.ratedRope(i)
@@ -30,6 +32,12 @@ func (rd *reading) unsaidStrength(i int, used map[int]bool) {
 	a.Fields = p.both()
 	rd.asks = append(rd.asks, a)
 	fig.elsewhere = true
+}
+
+// pieceIs reads "the piece is 700 kilos".
+func (rd *reading) pieceIs(i int) bool {
+	k := rd.back(i - 1)
+	return k < i-1 && (rd.at(k).piece() || slices.Contains([]string{"piece", "pieza"}, rd.word(rd.at(k))))
 }
 
 // ratedPart is the gear right before a number, or any that is named where the

@@ -2,6 +2,7 @@ package parser
 
 import (
 	"iter"
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -34,7 +35,7 @@ func (s *scanner) special(i, end int) (lexer.TokenType, int) {
 	case i == s.at && s.behindNumber() && s.joins(run) && (s.numberAhead(end) || s.toOne(run, end)):
 		return tokJoin, end
 	}
-	if n := s.tongue.numberWordsIn(s.text[i:]); n > 0 {
+	if n := s.tongue.numberWordsIn(s.text[i:]); n > 0 && !s.blocksMeet(i, n) {
 		return tokNumber, i + n
 	}
 	if n := s.tongue.oneUnit(s.text[i:]); n > 0 && !(i == s.at && s.behindNumber()) { // "$5 a foot"
@@ -44,6 +45,18 @@ func (s *scanner) special(i, end int) (lexer.TokenType, int) {
 		return tokNumber, end // "tres a uno"
 	}
 	return tokWords, end
+}
+
+// blocksMeet says whether the number at i is no count but what blocks do: "before
+// it two blocks".
+func (s *scanner) blocksMeet(i, n int) bool {
+	const verb = "block"
+	next, _ := nextWord(s.text[i+n:])
+	if fold(s.text[i:i+n]) != "two" || !strings.HasPrefix(next, verb) {
+		return false
+	}
+	before := strings.Fields(s.text[:i])
+	return len(before) > 0 && slices.Contains([]string{"it", "they", "we", "i", "not", "dont", "don't", "no", "to", "will", "gonna", "might"}, fold(before[len(before)-1]))
 }
 
 // toOne says whether "to one" follows a number without a unit: "three to one"

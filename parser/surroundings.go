@@ -77,6 +77,10 @@ func (rd *reading) led(j int) bool {
 	return false
 }
 
+// thickestRope is the thickest that a number right beside a rope is taken for, in
+// metres: what is thinner is of no piece.
+const thickestRope = 0.05
+
 // ofRope reads "5/8 double braid", "16 mm rope", "rope is 1/2 in 10,400 lb" and
 // "cuerda de 5/8": a fraction
 // of an inch, or a thickness that is no piece's, right beside a rope.
@@ -86,10 +90,12 @@ func (rd *reading) ofRope(i int) bool {
 	rates := next != nil && next.rates() // "rope is 1/2 in 10,400 lb"
 	behind := rd.at(i-2).marked(markCord) && (link.marked(markMade) || rates && link.marked(markIs) && !link.marked(markAt))
 	rated := fig.dim == dimLength && rd.at(i+1).strength() != "" // "14 mm breaks at 4.4 t"
-	if fig.low <= 0 || !behind && !rated && !rd.at(i+1).marked(markCord) {
+	k := rd.past(i-1, -1, markIs|markAdjective)
+	rates = rates || rd.at(i+1).pause > 0 || rd.at(i+1).polite() || i+1 >= len(rd.elems)
+	named := fig.dim == dimLength && rates && rd.at(k).marked(markCord) // "the rope is new 12 mm 3 tonne"
+	if fig.low <= 0 || !behind && !rated && !named && !rd.at(i+1).marked(markCord) {
 		return false
 	}
-	const thickestRope = 0.05 // m
 	if fig.dim == dimLength {
 		return fig.unit.fine && fig.high <= thickestRope
 	}

@@ -35,7 +35,16 @@ func (rd *reading) times() {
 		}
 	}
 	for i := 0; i < len(rd.elems); i++ {
-		if fig := rd.elems[i].fig; fig == nil || fig.dim != dimCount || fig.unit != nil || !rd.at(i+1).marked(markAge) {
+		fig := rd.elems[i].fig
+		if fig == nil || fig.dim != dimCount || fig.unit != nil {
+			continue
+		}
+		if rd.termAt(i + 1).foreign {
+			rd.pass(i, i+2)
+			i--
+			continue
+		}
+		if !rd.at(i + 1).marked(markAge) {
 			continue
 		}
 		var told []element

@@ -45,6 +45,7 @@ var unitNamed = map[string]*unitWord{
 	"newton":      {dim: dimForce, factor: float64(unit.Newton), system: Metric},
 	"kilonewton":  {dim: dimForce, factor: float64(unit.Kilonewton), system: Metric},
 	"decanewton":  {dim: dimForce, factor: 10, system: Metric},
+	"stone":       {dim: dimMass, factor: 14 * float64(unit.Pound), system: Imperial}, // NIST SP 811, appendix B.8
 	"pound-force": {dim: dimForce, factor: float64(unit.PoundForce), system: Imperial},
 	"kilogram-force": {
 		dim: dimForce, factor: unit.StandardGravity, system: Metric},

@@ -68,7 +68,15 @@ func (rd *reading) twoShapes(i int) bool {
 // twoUnits reads "600 ft lbs".
 func (rd *reading) twoUnits(i int) bool {
 	e := rd.elems[i]
-	return e.fig != nil && e.fig.unit != nil && rd.at(i+1).marked(markUnit)
+	return e.fig != nil && e.fig.unit != nil && rd.at(i+1).marked(markUnit) && !rd.wantedIn(i)
+}
+
+// wantedIn reads "horse chestnut 55 cm, kg?": the unit behind a thickness, with
+// nothing more to follow, is what the weight is wanted in.
+func (rd *reading) wantedIn(i int) bool {
+	e := rd.at(i + 1)
+	u := rd.in.units[fold(rd.text[e.start:e.end])]
+	return rd.elems[i].fig.short() && u != nil && u.dim == dimMass && (i+2 >= len(rd.elems) || rd.elems[i+2].pause > 2)
 }
 
 // speed reads "5 ft a second", which is no length.
