@@ -15,6 +15,10 @@ const (
 // 14 in 22 ft, red oak log 24 in 8 ft". Every piece must be whole by itself:
 // else it is no list, and the numbers are asked about.
 func (r *Reader) readList(rd *reading) (Question, *Ask, bool) {
+	unwhole := func(p Said[string]) bool { return !r.whole(p.Value) }
+	if pieces, count := rd.crossList(); pieces != nil && !slices.ContainsFunc(pieces, unwhole) {
+		return Question{Intent: AskTree, Language: rd.language, Units: rd.units(), Pieces: pieces, Passed: count}, nil, true
+	}
 	text := strings.TrimLeft(rd.text, " \t\r\n")
 	head := strings.IndexAny(text, ":\n")
 	at := len(rd.text) - len(text) + head
@@ -25,7 +29,7 @@ func (r *Reader) readList(rd *reading) (Question, *Ask, bool) {
 	if len(parts) > manyPieces {
 		return Question{Intent: AskTree, Language: rd.language}, &Ask{Kind: TooMuch, Words: rd.text, End: len(rd.text)}, true
 	}
-	if len(parts) < 2 || slices.ContainsFunc(parts, func(p Said[string]) bool { return !r.whole(p.Value) }) {
+	if len(parts) < 2 || slices.ContainsFunc(parts, unwhole) {
 		return Question{}, nil, false
 	}
 	return Question{Intent: AskTree, Language: rd.language, Units: rd.units(), Pieces: parts}, nil, true

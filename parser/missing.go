@@ -267,6 +267,7 @@ func (q Question) without(fields []Field) []Field {
 
 // Notes of the word file that decide what is missing or in doubt.
 const (
+	bare    = "bare"    // without its brush
 	bridled = "bridle"  // two lines run to one point
 	snubbed = "snubbed" // the line is held fast
 	letRun  = "let-run"
