@@ -41,15 +41,23 @@ func NewDesk() (*Desk, error) {
 // turn.
 func (d *Desk) Answer(ev Event, before Turn) (Reply, Entry, Turn) {
 	if parts, whole := d.parts(ev.Text); len(parts) > 1 {
-		all, turn := d.several(ev, before, parts)
-		all.whole = whole
-		reply := ev.aside(all.reply())
-		return reply, entryOf(ev, all.summary(), reply), turn
+		return d.answerAll(ev, before, parts, whole)
 	}
 	a, turn := d.consider(ev, before)
+	if parts := piecesOf(a.question); len(parts) > 1 {
+		return d.answerAll(ev, before, parts, parser.Question{})
+	}
 	turn.language, turn.tree = a.voice.language, before.counting(a)
 	reply := ev.aside(a.reply())
 	return reply, entryOf(ev, a, reply), turn
+}
+
+// answerAll answers each part of a message, and what is asked of all of them.
+func (d *Desk) answerAll(ev Event, before Turn, parts []string, whole parser.Question) (Reply, Entry, Turn) {
+	all, turn := d.several(ev, before, parts)
+	all.whole = whole
+	reply := ev.aside(all.reply())
+	return reply, entryOf(ev, all.summary(), reply), turn
 }
 
 // consider decides between answering, asking back and refusing.

@@ -3,7 +3,6 @@ package bot
 import (
 	"cmp"
 	"errors"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -16,16 +15,13 @@ import (
 // mostPartsRead is how many pieces of one message are answered.
 const mostPartsRead = 12
 
-// sizes are two numbers with a cross between them: two such may be a list.
-var sizes = regexp.MustCompile(`(?i)[0-9½¼¾][^0-9,;]{0,14}(?:x|×|by|por)\s*[0-9]`)
-
 // parts divides a message into questions that stand alone: one a line, or
 // parted by semicolons or question marks. It returns none where a part leans
 // on another, or where the message is to be stopped as a whole. What is asked
 // of all of them, "how many loads", it returns by itself.
 func (d *Desk) parts(text string) (parts []string, whole parser.Question) {
 	split := strings.FieldsFunc(text, func(r rune) bool { return r == '\n' || r == ';' || r == '?' })
-	if len(split) < 2 && !strings.Contains(text, ":") && len(sizes.FindAllString(text, 2)) < 2 {
+	if len(split) < 2 && !strings.Contains(text, ":") {
 		return nil, whole
 	}
 	all, err := d.reader.Read(text)

@@ -19,6 +19,9 @@ func (r *Reader) readList(rd *reading) (Question, *Ask, bool) {
 	if pieces, count := rd.crossList(); pieces != nil && !slices.ContainsFunc(pieces, unwhole) {
 		return Question{Intent: AskTree, Language: rd.language, Units: rd.units(), Pieces: pieces, Passed: count}, nil, true
 	}
+	if two := r.compared(rd); two != nil {
+		return Question{Intent: AskTree, Language: rd.language, Units: rd.units(), Pieces: two}, nil, true
+	}
 	text := strings.TrimLeft(rd.text, " \t\r\n")
 	head := strings.IndexAny(text, ":\n")
 	at := len(rd.text) - len(text) + head
