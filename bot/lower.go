@@ -169,6 +169,8 @@ func (a *answer) wrapsHead() string {
 		return v.say("%s LET IT RUN AWAY, start with %s", named, start)
 	case most:
 		return v.say("%s TOO FEW, start with %s", named, start)
+	case a.question.TooMany() && a.beyondStart():
+		return v.say("%s hold it, more than the %s to start with", named, start)
 	}
 	return v.say("%s hold it", named)
 }
@@ -178,6 +180,12 @@ func (a *answer) wrapsHead() string {
 func (a *answer) judgeWraps() (evenGrippy, onSlick bool) {
 	can := rope.PerPerson * unit.Force(max(1, a.question.Count(parser.People)))
 	return a.result.AtWraps.Low > can, a.result.AtWraps.High > can
+}
+
+// beyondStart says whether the crew named more wraps than are started with: the
+// piece may not run.
+func (a *answer) beyondStart() bool {
+	return rope.Wraps(a.question.Count(parser.Wraps)) > a.result.Lowering.Start
 }
 
 func (a *answer) tellWraps() {
@@ -206,6 +214,9 @@ func (a *answer) tellAtWraps(at unit.Range[unit.Force]) {
 	switch grippy, slick := a.judgeWraps(); {
 	case !grippy && !slick:
 		a.lines = append(a.lines, v.say("At %s the hand holds up to %s on a slick rope.", named, hand))
+		if a.beyondStart() && a.result.Lowering.Least > 0 {
+			a.lines = append(a.lines, v.say("Will not run? Half a wrap off, never under %s.", wraps(float64(a.result.Lowering.Least))))
+		}
 	case people > 1:
 		a.problems = append(a.problems, v.say("At %s the hand holds up to %s on a slick rope. %s people hold %s.",
 			named, hand, count(int(people)), can))

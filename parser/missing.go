@@ -144,6 +144,9 @@ func (q Question) PartsWanted() bool {
 	return q.Intent == AskLift && q.noted(partsWanted) && !q.Has(Parts)
 }
 
+// TooMany says whether it is asked if the wraps told are too many.
+func (q Question) TooMany() bool { return q.noted(tooMany) }
+
 // neededForMost is what holds the load, or lifts it.
 func (q Question) neededForMost() []Field {
 	switch {
@@ -276,6 +279,7 @@ const (
 	gearWanted  = "gear-wanted"  // how strong it must be
 	mostWanted  = "most-wanted"  // how heavy a piece may be
 	partsWanted = "parts-wanted" // on how many parts of line
+	tooMany     = "too-many"     // whether the wraps told are more than it takes
 )
 
 func (q Question) noted(n string) bool { return slices.Contains(q.Notes, n) }
