@@ -250,7 +250,8 @@ func (rd *reading) kit(i int) bool {
 // fellingHinge takes a hinge or a notch that is asked about with a thickness, and
 // no angle that a limb is stood up from, for that of a tree that is felled.
 func (rd *reading) fellingHinge(q Question) *Ask {
-	if q.Intent != AskNotch && q.Intent != AskCutPlan || q.Has(LimbAngle) || !q.Has(across...) || q.limb() {
+	thick := q.Has(across...) || rd.anyAt(func(i int) bool { return rd.elems[i].fig.short() && !rd.ofRope(i) })
+	if q.Intent != AskNotch && q.Intent != AskCutPlan || q.Has(LimbAngle) || !thick || q.limb() {
 		return nil
 	}
 	for _, e := range rd.elems {
