@@ -92,7 +92,7 @@ func (a *answer) andMissing(ask *parser.Ask) {
 	}
 	if len(rest) > 0 {
 		v := a.voice
-		a.lines = append(a.lines, v.say("And %s? Type it like “%s”.", v.and(nouns(v, rest)), v.typed(rest)))
+		a.lines = append(a.lines, v.say("And %s? Type it like “%s”.", v.and(nouns(v, a.calledHere(rest))), v.typed(a.calledHere(rest))))
 	}
 }
 
@@ -106,7 +106,7 @@ func (a *answer) askMissing() {
 	if a.askWeight() {
 		return
 	}
-	a.lines = []string{v.say("I still need %s. Type it like “%s”.", v.and(nouns(v, a.needs)), v.typed(a.needs))}
+	a.lines = []string{v.say("I still need %s. Type it like “%s”.", v.and(nouns(v, a.calledHere(a.needs))), v.typed(a.calledHere(a.needs)))}
 	if a.question.WeightWanted() {
 		a.lines = append(a.lines, v.word("Or tell me tree, diameter and length, and I work the weight out."))
 	}

@@ -14,7 +14,7 @@ const highestSling = 3
 func (rd *reading) standsIn() {
 	for i := range rd.elems {
 		slung := rd.slungRound(i)
-		if !slung && (!rd.termAt(i).standsIn || !rd.treeBefore(i)) {
+		if !slung && (!rd.termAt(i).standsIn || !rd.treeBefore(i) && !rd.treeIs(i+1)) {
 			continue
 		}
 		rd.alter(i, func(t *term) { t.intent, t.besides = AskAnchor, false })
@@ -35,6 +35,17 @@ func (rd *reading) treeBefore(i int) bool {
 		}
 	}
 	return false
+}
+
+// treeIs says whether a tree of a told thickness is what stands in: "the only
+// thing for a redirect is a 6 in pear".
+func (rd *reading) treeIs(i int) bool {
+	thick, tree := false, false
+	for k := i + 1; rd.at(i).marked(markIs) && k < len(rd.elems) && rd.elems[k].pause == 0; k++ {
+		thick = thick || rd.elems[k].fig.short()
+		tree = tree || thick && rd.termAt(k).tree != nil
+	}
+	return tree
 }
 
 // slungRound reads "25 cm spruce sling at 1 m pulling 8 kN": a sling round a
@@ -66,6 +77,13 @@ func (rd *reading) slungAt(i int) bool {
 		return true
 	}
 	return len(rd.termAt(i+1).roles) == 0 && (before.pause > 0 || before.fig != nil)
+}
+
+// slungUp reads "sling 80 cm up", which is too much for how thick a sling is.
+func (rd *reading) slungUp(i int) bool {
+	const least = 0.2
+	fig := rd.elems[i].fig
+	return fig.short() && fig.low >= least && fig.high <= highestSling && rd.at(rd.past(i-1, -1, markAt|markIs)).part() == partSling
 }
 
 // anchorIn reads "anclaje en un plátano de 35 cm" where a load is told and

@@ -102,8 +102,9 @@ func (q Question) neededOfLayout() (out []Field) {
 // neededOfAnchor is what hangs on an anchor, and how far from its base: up a
 // spar, or out a limb.
 func (q Question) neededOfAnchor() []Field {
-	if q.OnSpar() && q.Has(HitchHeight) {
-		return []Field{Weight}
+	redirect := q.Shape == nil && !q.Has(HitchHeight) && slices.ContainsFunc(q.Notes, Redirecting)
+	if !q.Has(Tie) && (q.OnSpar() || redirect && !q.noted(NoteAnchorLimb)) {
+		return []Field{Weight, HitchHeight} // a sling goes round a stem
 	}
 	return []Field{Weight, Tie}
 }

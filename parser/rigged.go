@@ -113,7 +113,7 @@ func (rd *reading) onAnchor() {
 		case e.fig == nil || e.fig.sure != "":
 		case masses == 1 && (e.fig.dim == dimMass || e.fig.dim == dimForce) && !rd.at(i-1).plays(Limit) && !rd.at(i+1).plays(Limit):
 			e.fig.sure = Weight
-		case rd.slungAt(i):
+		case rd.slungAt(i), rd.slungUp(i):
 			e.fig.sure = HitchHeight
 		case e.fig.dim == dimAngle && rd.at(i+1).plays(Sideways):
 			e.fig.sure = StartAngle // "30 degrees off plumb"
