@@ -13,6 +13,7 @@ const leastAround = 0.6
 // where it stands right beside its word and no other thickness is told. What an
 // anchor holds goes by its thinnest, which a tape round it does not tell.
 func (rd *reading) girths() {
+	rd.turnsAround()
 	word, fig := -1, -1
 	for i := 0; i < len(rd.elems); i++ {
 		switch j := rd.girthAt(i); {
@@ -143,4 +144,14 @@ func (rd *reading) otherAcross(but int) bool {
 func (rd *reading) divide(i int) {
 	fig := rd.elems[i].fig
 	fig.low, fig.high, fig.sure, fig.girth = fig.low/math.Pi, fig.high/math.Pi, Diameter, true
+}
+
+// turnsAround takes "90 degrees around it" for how far a rope goes round a stem,
+// and for no girth.
+func (rd *reading) turnsAround() {
+	for i := 1; i < len(rd.elems); i++ {
+		if fig := rd.elems[i-1].fig; fig != nil && fig.dim == dimAngle && rd.termAt(i).girthAround {
+			rd.alter(i, func(t *term) { t.ask, t.girthAround = "", false })
+		}
+	}
 }

@@ -32,7 +32,7 @@ func intentOf(rd *reading, q Question) Intent {
 	if q.noted(newTree) && !q.Pieceless() {
 		asked = slices.DeleteFunc(asked, func(in Intent) bool { return in == AskTree }) // its first piece
 	}
-	if len(asked) == 0 && !q.Has(HitchHeight, Wraps, Turn) {
+	if len(asked) == 0 && !q.Has(HitchHeight, Wraps, Turn) && !rd.pullsAtRedirect(q) {
 		asked = byTheWay(besides, q)
 	}
 	if rd.has(markTug) && q.Has(Sideways) && !slices.Contains(asked, AskSwing) {

@@ -1,5 +1,7 @@
 package parser
 
+import "slices"
+
 // The pull in a rope is told as what the line has in it. Where a block or a
 // redirect turns that rope it is the load that is asked about, never the
 // strength of the rope.
@@ -55,4 +57,11 @@ func (rd *reading) back(i int) int {
 		i--
 	}
 	return i
+}
+
+// pullsAtRedirect says whether "pull" is what a rope has in it at a redirect, and
+// nothing tells of a lift: the load there is asked about.
+func (rd *reading) pullsAtRedirect(q Question) bool {
+	inRope := rd.anyAt(func(i int) bool { return rd.elems[i].fig != nil && rd.inLine(i) })
+	return inRope && slices.ContainsFunc(q.Notes, Redirecting) && q.Has(Weight) && q.Species == nil && !q.Has(across...) && !q.Has(Parts, People, WinchPull, Length)
 }
