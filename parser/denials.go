@@ -1,6 +1,9 @@
 package parser
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // "Not" turns most meanings round and is asked about. It does not where it
 // only says again what stands right before it: "200 kg not lb", "a log not a
@@ -23,8 +26,41 @@ func (rd *reading) denials() {
 			rd.pass(i, j+1)
 		case rd.deniedTree(j), rd.otherTree(i-1, j):
 			rd.pass(i, j+1)
+		case rd.otherJob(i + 1):
+			rd.alter(i, func(t *term) { *t = term{} })
+			rd.alter(i+1, func(t *term) { *t = term{} })
 		}
 	}
+}
+
+// workings are what can be done with a piece.
+var workings = []Intent{AskLower, AskLift, AskRaise, AskDrop}
+
+// otherJob says whether what stands at i is a way of working that is put aside
+// for another, named right behind it: "not lowering it, raising it", "not neg
+// rigging just a straight lower". With a number in between it could be of either.
+func (rd *reading) otherJob(i int) bool {
+	out := rd.termAt(i)
+	if !slices.Contains(workings, out.intent) || out.besides || out.stop != "" {
+		return false
+	}
+	for j := i + 1; j < len(rd.elems); j++ {
+		e, t := rd.elems[j], rd.termAt(j)
+		switch {
+		case e.pause > 2, e.fig != nil, t.denies, t.corrects, t.ask != "", e.piece():
+			return false
+		case t.intent != "" && !t.besides:
+			return slices.Contains(workings, t.intent) && t.intent != out.intent && rd.nowhereElse(i, out.intent)
+		case e.pause == 0 && !e.polite() && !e.marked(markAdverb) && !rd.saysNothing(j):
+			return false
+		}
+	}
+	return false
+}
+
+// nowhereElse says whether no other words ask for what is put aside at i.
+func (rd *reading) nowhereElse(i int, in Intent) bool {
+	return !rd.anyAt(func(k int) bool { return k != i && rd.termAt(k).intent == in })
 }
 
 // otherUnit says whether a number with its unit is told, and then another unit

@@ -1,5 +1,7 @@
 package parser
 
+import "slices"
+
 // A limb that is stood up is told by its lie and its tie in words that mean
 // other things elsewhere: "level", "tied 12 ft out".
 
@@ -13,8 +15,10 @@ func (rd *reading) raised() {
 	angled := rd.anyAt(func(i int) bool { return rd.elems[i].fig != nil && rd.elems[i].fig.dim == dimAngle })
 	for i, e := range rd.elems {
 		switch {
-		case rd.tiedOut(i):
+		case rd.tiedOut(i), asked && rd.tiedAt(i):
 			rd.claim(i, Tie)
+		case asked && rd.blockAbove(i):
+			rd.claim(i, BlockHeight)
 		case asked && e.term != nil && e.term.level && !angled && rd.ofLimb(i):
 			f := &figure{unit: degree, dim: dimAngle, start: e.start, end: e.end}
 			rd.elems[i] = element{start: e.start, end: e.end, fig: f}
@@ -24,12 +28,21 @@ func (rd *reading) raised() {
 	}
 }
 
+// Words behind how a limb lies at first, and behind how high its block is.
+var (
+	nowadays = []string{"now", "ahora"}
+	aboveIt  = []string{"above", "por encima"}
+)
+
 // ofLimb says whether the word at i tells how the limb lies, and not the ground
 // or a roof: nothing that it could belong to stands right behind it, and no
 // article before. "Flat" and "level" are said of much else, "horizontal" hardly.
 func (rd *reading) ofLimb(i int) bool {
 	next, only := rd.at(i+1), rd.elems[i].polite()
-	alone := i+1 >= len(rd.elems) || next.pause > 0 || next.marked(markAnd) || next.fig != nil || only && next.polite()
+	if slices.Contains(nowadays, rd.word(next)) {
+		next = rd.at(i + 2) // "level now"
+	}
+	alone := next == (element{}) || next.pause > 0 || next.marked(markAnd) || next.fig != nil || only && next.polite()
 	return alone && !rd.at(i-1).marked(markArticle)
 }
 
@@ -37,4 +50,26 @@ func (rd *reading) ofLimb(i int) bool {
 func (rd *reading) tiedOut(i int) bool {
 	words := rd.at(rd.past(i-1, -1, markIs))
 	return rd.elems[i].fig.far() && words.term != nil && words.term.tied && rd.at(i+1).marked(markOutward) && rd.at(i+1).marked(markAdverb)
+}
+
+// tiedAt reads "tied at 10 ft" of a limb whose block is told from its hinge: a
+// hitch would be told from the ground.
+func (rd *reading) tiedAt(i int) bool {
+	words := rd.at(rd.past(i-1, -1, markIs|markAt))
+	if !rd.far(i) || words.term == nil || !words.term.tied || rd.goesOn(i+1) {
+		return false
+	}
+	longer := rd.anyAt(func(k int) bool {
+		return rd.far(k) && rd.elems[k].fig.low > rd.elems[i].fig.high && (rd.at(k+1).plays(Length) || rd.at(k+1).piece())
+	})
+	return longer && rd.anyAt(func(k int) bool { return rd.beside(k, BlockHeight) })
+}
+
+// blockAbove reads "block 10 ft above" with nothing behind it that it is above.
+func (rd *reading) blockAbove(i int) bool {
+	if !rd.far(i) || !slices.Contains(aboveIt, rd.word(rd.at(i+1))) || !rd.blockBefore(i) {
+		return false
+	}
+	next := rd.at(i + 2)
+	return rd.endsBreath(i+2) || next.polite() && !next.marked(markArticle|markPlace|markPronoun) || next.term != nil && next.term.note == tieWanted
 }
