@@ -251,7 +251,7 @@ func (rd *reading) kit(i int) bool {
 // no angle that a limb is stood up from, for that of a tree that is felled.
 func (rd *reading) fellingHinge(q Question) *Ask {
 	thick := q.Has(across...) || rd.anyAt(func(i int) bool { return rd.elems[i].fig.short() && !rd.ofRope(i) })
-	if q.Intent != AskNotch && q.Intent != AskCutPlan || q.Has(LimbAngle) || !thick || q.limb() {
+	if q.Intent != AskNotch && q.Intent != AskCutPlan || q.Has(LimbAngle) || !thick && !rd.hingeFor() || q.limb() {
 		return nil
 	}
 	for _, e := range rd.elems {
@@ -260,4 +260,12 @@ func (rd *reading) fellingHinge(q Question) *Ask {
 		}
 	}
 	return nil
+}
+
+// hingeFor says whether a hinge is asked about with no more than what it is for,
+// "hinge for that big one", which is no limb.
+func (rd *reading) hingeFor() bool {
+	return rd.anyAt(func(i int) bool {
+		return rd.termAt(i).intent == AskNotch && rd.termAt(i).besides && rd.word(rd.at(i+1)) == "for" && !rd.anyAt(func(k int) bool { return rd.elems[k].fig != nil })
+	})
 }
