@@ -90,6 +90,9 @@ func (rd *reading) anothersWords(i int) bool {
 	}
 	left, right := rd.past(i-1, -1, markIs|markBound), rd.past(i+2, +1, markIs|markBound|markAt)
 	own := rd.at(i + 1).looks(before)
+	if own && strings.HasPrefix(rd.word(rd.at(i+1)), "de ") {
+		return false // "48 de diámetro 1,80 m"
+	}
 	return !own && rd.at(left).looks(before) && told(left-1) || own && rd.at(i+1).looks(after) && told(right)
 }
 

@@ -10,13 +10,17 @@ import (
 // metresByComma lends the metre to a bare length that has a decimal comma and
 // two places, as nobody tells feet or inches: "45 x 1,10", "1,20 de largo".
 func (rd *reading) metresByComma() {
-	const longest = 20
+	const longest, thinnest, thickest = 20, 0.3, 3
 	for i, e := range rd.elems {
 		if e.fig == nil || e.fig.dim != dimCount || e.fig.unit != nil || e.fig.pair || e.fig.high > longest || !twoPlaces(e.fig.words(rd.text)) {
 			continue
 		}
 		if rd.anyAt(rd.imperialLength) {
 			return
+		}
+		if rd.at(i+1).plays(Diameter) && strings.HasPrefix(rd.word(rd.at(i+1)), "de ") && e.fig.high >= thinnest && e.fig.high <= thickest {
+			e.fig.lent(metre) // "1,10 de diámetro"
+			continue
 		}
 		crossed := rd.at(i-1).cross && slices.ContainsFunc(rd.elems[max(0, i-3):i-1], func(e element) bool { return e.fig != nil })
 		if crossed || rd.at(i+1).plays(Length) {
