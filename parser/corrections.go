@@ -19,6 +19,10 @@ func (rd *reading) corrected(i int) {
 	switch {
 	case p >= 0 && rd.eitherWay(i, p, n):
 		return
+	case p >= 0 && p == rd.sameWords(i, n):
+		rd.clearDoubt(i, n)
+		rd.alter(n+1, func(t *term) { *t = *rd.elems[p+1].term })
+		rd.pass(p, p+2)
 	case p >= 0:
 		fig := rd.elems[n].fig
 		if fig != nil && fig.unit == nil && fig.dim == dimCount {
@@ -117,6 +121,9 @@ func (rd *reading) saysNothing(i int) bool {
 // far from the other is rather another.
 func (rd *reading) takenBack(i, n int) int {
 	const farthestBack, most = 8, 2
+	if p := rd.sameWords(i, n); p >= 0 {
+		return p
+	}
 	words := rd.roleBehind(n)
 	for p := i - 1; p >= max(0, i-farthestBack) && rd.elems[p].pause < 4; p-- {
 		if rd.otherTree(p, n) {
@@ -147,4 +154,26 @@ func (rd *reading) roleBehind(i int) Field {
 		}
 	}
 	return ""
+}
+
+// sameWords finds the number before i that has the very words behind it that the
+// one at n has, -1 for none: "40 abajo 25 arriba 3 m, no no 35 arriba".
+func (rd *reading) sameWords(i, n int) int {
+	const farthestBack, most = 8, 2
+	words := rd.word(rd.at(n + 1))
+	b := rd.at(n).fig
+	if b == nil || b.pair || words == "" || !rd.at(n+1).looks(before) || rd.at(n+1).looks(after) {
+		return -1
+	}
+	for p := i - 1; p >= max(0, i-farthestBack) && rd.elems[p].pause < 4; p-- {
+		a := rd.elems[p].fig
+		if a == nil || a.pair || rd.word(rd.at(p+1)) != words {
+			continue
+		}
+		if a.unit != b.unit || a.dim != b.dim || a.high > most*b.high || b.high > most*a.high {
+			return -1
+		}
+		return p
+	}
+	return -1
 }
