@@ -25,7 +25,11 @@ func (r *Reader) figureEights(rd *reading) {
 func (rd *reading) partOf(left, right int, used map[int]bool) (part, int) {
 	j := left
 	for ; j >= 0 && !rd.ends(j); j-- {
-		if p := rd.elems[j].part(); p != "" && !used[j] {
+		p := rd.elems[j].part()
+		if p == "" && rd.elems[j].plays(RopeLength) {
+			p = partRope // "la cuerda es de 7 toneladas de ruptura"
+		}
+		if p != "" && !used[j] {
 			return p, j
 		}
 	}
