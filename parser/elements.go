@@ -169,6 +169,9 @@ func (r *Reader) terms(rd *reading, run []word) {
 	words := r.lex.spelledOut(run, rd.in)
 	for i := 0; i < len(run); {
 		t, n := r.lex.find(words[i:], rd.in)
+		if one, m := r.lex.find(words[i:i+1], rd.in); n > 1 && t.says(markUnsure) && m == 1 && one.tree != nil {
+			t, n = one, 1 // "pedazo de tipa de 40"
+		}
 		if n == 0 {
 			if at, as := r.lex.mend(words[i:], rd.in); as != "" && len(rd.asks)+len(rd.fixes) < manySlips && !r.halting(rd, words[i:], at, as) {
 				rd.fixes = append(rd.fixes, Fix{Words: rd.text[run[i+at].start:run[i+at].end], As: as})
