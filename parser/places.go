@@ -62,3 +62,9 @@ func (q Question) WeightWanted() bool {
 	byWeight := q.Intent == AskBalance && (q.Has(Sideways) || q.noted(tagPull)) || q.Intent == AskBlockLoad && turned
 	return byWeight && q.Species == nil && !q.Has(across...) && !q.Has(Weight)
 }
+
+// onlyPlaces says whether a raise asks for no more than where its blocks meet or
+// where to tie, and all that this hangs on is told.
+func (q Question) onlyPlaces() bool {
+	return q.Intent == AskRaise && (q.noted(blocksMeet) || q.noted(tieWanted)) && q.OfPlaces() && len(q.missingPlaces()) == 0
+}

@@ -15,7 +15,7 @@ func (rd *reading) raised() {
 	angled := rd.anyAt(func(i int) bool { return rd.elems[i].fig != nil && rd.elems[i].fig.dim == dimAngle })
 	for i, e := range rd.elems {
 		switch {
-		case rd.tiedOut(i), asked && rd.tiedAt(i):
+		case rd.tiedOut(i), asked && (rd.tiedAt(i) || rd.iTie(i)):
 			rd.claim(i, Tie)
 		case asked && rd.blockAbove(i):
 			rd.claim(i, BlockHeight)
@@ -72,4 +72,16 @@ func (rd *reading) blockAbove(i int) bool {
 	}
 	next := rd.at(i + 2)
 	return rd.endsBreath(i+2) || next.polite() && !next.marked(markArticle|markPlace|markPronoun) || next.term != nil && next.term.note == tieWanted
+}
+
+// ties are the words of who ties a limb that is stood up. How high a rope is
+// hitched is told of it as well, but of a block.
+var ties = []string{"amarro a", "amarramos a", "amarro en", "ato a", "atamos a"}
+
+// iTie reads "polea 3 m encima del corte, amarro a 4 m", where no other tie is
+// told, as how far along the limb.
+func (rd *reading) iTie(i int) bool {
+	told := rd.anyAt(func(k int) bool { return rd.beside(k, Tie) })
+	return rd.far(i) && slices.Contains(ties, rd.word(rd.at(i-1))) && rd.anyAt(func(k int) bool { return rd.beside(k, BlockHeight) }) &&
+		!told && !rd.at(i+1).marked(markHigh|markUpward|markRelation)
 }

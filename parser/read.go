@@ -135,8 +135,8 @@ func (r *Reader) question(rd *reading) (Question, error) {
 		return Question{Intent: AskAnchor, Language: q.Language, Units: q.Units}, askAt(Unsound, rd.text, d.Start, d.End-d.Start)
 	}
 	treeAsk = r.anyOfThem(rd, &q, treeAsk)
-	if treeAsk != nil && treeAsk.Kind == WhichTree && q.onlyBalance() {
-		treeAsk = nil // wherever it balances, the tree has no part in it
+	if treeAsk != nil && treeAsk.Kind == WhichTree && (q.onlyBalance() || q.onlyPlaces()) {
+		treeAsk = nil // wherever it balances or is tied, the tree has no part in it
 	}
 	asks = append(asks, rd.peakOfAnother(q)...)
 	if a := rd.alikeAsk(q); a != nil {
