@@ -11,6 +11,10 @@ func (rd *reading) purpose(i int) {
 		if e := rd.elems[end]; e.fig != nil || e.cross || e.piece() {
 			return
 		}
+		if rd.purposeEnds(end) {
+			end++
+			break
+		}
 	}
 	for k := i + 1; k < end; k++ {
 		if t := rd.termAt(k); t.stop == "" && t.ask == "" && t.intent != AskRaise {
@@ -18,4 +22,12 @@ func (rd *reading) purpose(i int) {
 		}
 	}
 	rd.alter(i, func(t *term) { *t = term{} })
+}
+
+// purposeEnds says whether what shall not be hit is named at i and words that
+// lead to a number of their own begin behind it: "para que no toque el tejado lo
+// tengo que desplazar 2 m".
+func (rd *reading) purposeEnds(i int) bool {
+	next := rd.at(i + 1)
+	return rd.elems[i].marked(markPlace|markObstacle) && next.looks(after) && !next.looks(before) && !next.marked(markIs|markAt|markWhere|markRelation)
 }
