@@ -13,7 +13,7 @@ var angleWords = []string{"angle", "angle of", "angle is", "at an angle of", "an
 // height of a redirect where other heights are told.
 func (rd *reading) bareAngles() {
 	const least, most, right = 10, 180, 90
-	if !rd.redirected() && !rd.asksFor(AskBlockLoad) {
+	if !rd.redirected() && !rd.asksFor(AskBlockLoad) && !rd.tensionAtBlock() {
 		return
 	}
 	long := rd.anyAt(rd.far)
@@ -28,4 +28,10 @@ func (rd *reading) bareAngles() {
 			fig.dim, fig.unit = dimAngle, degree
 		}
 	}
+}
+
+// tensionAtBlock says whether a block is named and how hard the rope pulls there:
+// "angle 60 tension 5 kN block?".
+func (rd *reading) tensionAtBlock() bool {
+	return rd.anyAt(func(i int) bool { return rd.termAt(i).tension }) && rd.anyAt(func(i int) bool { return rd.elems[i].part() == partBlock })
 }
