@@ -3,6 +3,7 @@ package bot
 import (
 	"errors"
 	"slices"
+	"strings"
 
 	"heft/calc/anchor"
 	"heft/calc/block"
@@ -197,4 +198,39 @@ func (a *answer) anchorAssumed(h onAnchor) string {
 		return v.say("Assumed: round, sound, green, pulled square to the limb whatever the angle, its own weight left out, 40%% of clear wood's strength.")
 	}
 	return v.say("Assumed: round, sound, green, pulled square to the limb, its own weight left out, 40%% of clear wood's strength.")
+}
+
+// soFar is what was understood of a question that lacks something: of an anchor
+// it is no piece, nor is what hangs on it its weight.
+func (a *answer) soFar() string {
+	q, v := a.question, a.voice
+	if q.Intent != parser.AskAnchor {
+		return a.piece()
+	}
+	said := []string{v.word("anchor")}
+	if q.Species != nil {
+		said[0] = v.say("anchor: %s", q.Species.Value.Name)
+	}
+	if size := a.size(); size != "" {
+		said = append(said, size)
+	}
+	if q.Has(parser.Weight) {
+		w := q.Mass(parser.Weight)
+		said = append(said, v.say("%s on it", v.masses(w.Low, w.High)))
+	}
+	return strings.Join(said, ", ")
+}
+
+// orSling says what to tell instead of a tie where the anchor may be a stem that
+// stands, and no limb.
+func (a *answer) orSling() {
+	q, v := a.question, a.voice
+	if q.Intent != parser.AskAnchor || q.Shape != nil || !slices.Contains(a.needs, parser.Tie) {
+		return
+	}
+	example := v.word("sling at 3 ft")
+	if v.metric {
+		example = v.word("sling at 1 m")
+	}
+	a.lines = append(a.lines, v.say("Is it a stem that stands? Then how high the sling is, like “%s”.", example))
 }

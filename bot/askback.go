@@ -110,7 +110,8 @@ func (a *answer) askMissing() {
 	if a.question.WeightWanted() {
 		a.lines = append(a.lines, v.word("Or tell me tree, diameter and length, and I work the weight out."))
 	}
-	if got := a.piece(); got != v.word("piece") {
+	a.orSling()
+	if got := a.soFar(); got != v.word("piece") && got != v.word("anchor") {
 		a.lines = append(a.lines, v.say("So far: %s.", got))
 	}
 }
