@@ -118,6 +118,9 @@ func (t *tongue) value(s string) (float64, bool) {
 		v, n := t.numberWords(s)
 		return v, n == len(s) || v == half && t.optional[fold(strings.TrimSpace(s[n:]))] // "half a"
 	}
+	if v, ok := t.inThousands(s); ok {
+		return v, true
+	}
 	if i := strings.IndexFunc(s, unicode.IsLetter); i > 0 && !strings.HasSuffix(lower(s), "k") {
 		v, ok := t.value(strings.TrimRight(s[:i], " ")) // "14 y medio"
 		return v + half, ok

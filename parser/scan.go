@@ -95,6 +95,9 @@ func (s *scanner) number(n int) (lexer.TokenType, int) {
 		return tokNumber, s.at + n // a fraction in one character
 	}
 	end := numberEnd(s.text, s.at)
+	if n := s.tongue.thousandsBehind(s.text[s.at:end], s.text[end:]); n > 0 && s.last != tokJoin {
+		return tokNumber, end + n
+	}
 	return tokNumber, end + s.tongue.andHalf(s.text[end:])
 }
 
