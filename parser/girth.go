@@ -57,7 +57,8 @@ func (rd *reading) girthAt(i int) int {
 		return -1
 	}
 	left, word := i-1, rd.elems[i].term
-	if before := rd.fits(left); word.girthAround || word.girthBehind || rd.elems[i].marked(markAround) {
+	behind := word.girthBehind && (rd.at(left).fig != nil || rd.at(left).pause > 0) // else "de contorno 66 in"
+	if before := rd.fits(left); word.girthAround || behind || rd.elems[i].marked(markAround) {
 		if before && (word.girthBehind || rd.plainlyAround(i)) {
 			return left
 		}
