@@ -60,8 +60,20 @@ func (rd *reading) labelled(i int) bool {
 	if rd.elems[i].fig.low < 100 {
 		return false
 	}
+	if rd.behindThickness(i) {
+		return true
+	}
 	s, _ := rd.strengthBeside(i-1, i+1)
 	return s != ""
+}
+
+// behindThickness says whether the number stands behind how thick a rope is:
+// "rope de 9/16 de 13000".
+func (rd *reading) behindThickness(i int) bool {
+	const weakest = 1000
+	thick := rd.past(i-1, -1, markMade)
+	cord := rd.at(rd.past(thick-1, -1, markMade))
+	return rd.elems[i].fig.low >= weakest && thick == i-2 && rd.at(thick).fig != nil && rd.ofRope(thick) && cord.marked(markCord) && rd.endsBreath(i+1)
 }
 
 // sizedAs is the place that the words right beside the number at i give it, or
@@ -71,6 +83,8 @@ func (rd *reading) sizedAs(i int) Field {
 		return fields[0]
 	}
 	switch {
+	case rd.termAt(rd.back(i-1)).hangs && rd.anyAt(rd.toTheSide) && rd.saidOut(i+1):
+		return LineOut // "3 m de lado, cuelga 10"
 	case rd.crossed(i, i+2) && rd.at(i+2).fig.far() && !rd.crossed(i-2, i):
 		return Diameter // "14 x 22 ft"
 	case rd.crossed(i-2, i) && rd.at(i-2).fig.short() && !rd.crossed(i, i+2):
@@ -161,7 +175,7 @@ func (rd *reading) lengthUnit(i int, f Field) *unitWord {
 
 // tellable are the lengths that go without their unit: of a rope and of what
 // is small beside the rest, inches and feet are both told.
-var tellable = map[Field]bool{HitchHeight: true, Length: true, BlockHeight: true, Tie: true}
+var tellable = map[Field]bool{HitchHeight: true, Length: true, BlockHeight: true, Tie: true, LineOut: true}
 
 // highest is more than any tree that is climbed, in metres.
 const highest = 90
