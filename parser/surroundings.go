@@ -16,12 +16,20 @@ func (rd *reading) surroundings() {
 			e.fig.elsewhere = true
 		case rd.ofRope(i):
 			e.fig.rope = true
+		case rd.sizedLong(i):
+			e.fig.elsewhere = e.fig.elsewhere || rd.doubtful(i)
 		case e.fig.dim == dimAngle:
 			e.fig.elsewhere = rd.at(rd.past(i-1, -1, markIs)).marked(markDeflects)
 		default:
 			e.fig.elsewhere = e.fig.elsewhere || rd.doubtful(i) || rd.towardsPlace(i) || rd.ofPlace(i) || rd.behindPlace(i) || rd.behindPart(i) || rd.ofSomeone(i)
 		}
 	}
+}
+
+// sizedLong reads "a 20 in x 8 ft log" and "20 in x 8 ft from the yard": what a
+// thickness is crossed with is how long the piece is, wherever that lies.
+func (rd *reading) sizedLong(i int) bool {
+	return rd.elems[i].fig.far() && rd.crossed(i-2, i) && rd.at(i-2).fig.short() && !rd.crossed(i, i+2)
 }
 
 // past returns the first element from i on, in steps, that carries none of
@@ -88,7 +96,7 @@ func (rd *reading) ofRope(i int) bool {
 	fig := rd.elems[i].fig
 	link, next := rd.at(i-1), rd.at(i+1).fig
 	rates := next != nil && next.rates() // "rope is 1/2 in 10,400 lb"
-	behind := rd.at(i-2).marked(markCord) && (link.marked(markMade) || rates && link.marked(markIs) && !link.marked(markAt))
+	behind := rd.at(i-2).marked(markCord) && (link.marked(markMade) || rates && link.marked(markIs) && !link.marked(markAt)) || rd.ropeIs(i)
 	rated := fig.dim == dimLength && rd.at(i+1).strength() != "" // "14 mm breaks at 4.4 t"
 	k := rd.past(i-1, -1, markIs|markAdjective)
 	rates = rates || rd.at(i+1).pause > 0 || rd.at(i+1).polite() || i+1 >= len(rd.elems)
@@ -100,6 +108,18 @@ func (rd *reading) ofRope(i int) bool {
 		return fig.unit.fine && fig.high <= thickestRope
 	}
 	return fig.dim == dimCount && fig.high < 1 && strings.ContainsAny(fig.words(rd.text), "/½¼¾⅛⅜⅝⅞")
+}
+
+// ropeIs reads "the rope is 1/2 inch" and "la soga es de media pulgada" where
+// nothing more is said of the number, and some strength is told besides.
+func (rd *reading) ropeIs(i int) bool {
+	j := i - 1
+	for rd.at(j).marked(markIs|markMade) && !rd.at(j).marked(markAt|markWhere) && !rd.at(j).plays(RopeLength) {
+		j--
+	}
+	rope := rd.at(j).marked(markCord) || rd.at(j).leadsTo(RopeLength)
+	rated := func(k int) bool { return rd.elems[k].strength() != "" }
+	return rd.elems[i].fig.short() && rope && rd.endsBreath(i+1) && rd.anyAt(rated)
 }
 
 // ofPlace reads "a 12 ft high fence", "a 60 ft red oak tree", "1/2 in rope".
