@@ -174,7 +174,8 @@ func (n *node) longest(words []string, t *tongue, fixed bool) (found *term, take
 		}
 	}
 	if !known && !fixed && t.optional[words[0]] {
-		if x, more := n.longest(words[1:], t, true); x != nil {
+		verb := words[0] == "esta" // typed without its accent, and an article may follow: "dónde está el centro"
+		if x, more := n.longest(words[1:], t, !verb); x != nil {
 			return x, more + 1
 		}
 	}
