@@ -10,14 +10,17 @@ const mostAlike = 50
 // "each" turns nothing round; of a weight it must be said.
 func (rd *reading) alikePieces() {
 	for i, e := range rd.elems {
-		if !e.fig.several() || e.fig.elsewhere || !rd.manyAt(i+1) && !rd.at(i+1).plays(Alike) {
+		if !e.fig.several() || e.fig.elsewhere || !rd.manyAt(i+1) && !rd.at(i+1).plays(Alike) && !rd.eachWeighed(i) {
 			continue
+		}
+		if rd.atOnce(i) {
+			return
 		}
 		rd.claim(i, Alike)
 		for k, e := range rd.elems {
 			if e.term != nil && e.term.each {
 				rd.each = true
-				rd.alter(k, func(t *term) { *t = term{} })
+				rd.alter(k, func(t *term) { *t = rd.eachIs(k) })
 			}
 		}
 		return
@@ -36,6 +39,83 @@ func (rd *reading) manyAt(i int) bool {
 	}
 	e := rd.at(i)
 	return e.piece() && e.term.shape != "" && strings.HasSuffix(fold(rd.text[e.start:e.end]), "s")
+}
+
+// eachWeighed reads "3 pieces, 300 lb each": how many there are of what has no
+// other name, where the weight of each is the only thing told of them. Of "3
+// pieces of a 20 in x 12 ft log" each is only a part.
+func (rd *reading) eachWeighed(i int) bool {
+	each := -1
+	for k, e := range rd.elems {
+		switch {
+		case e.fig != nil && (k < i || e.fig.dim == dimLength), e.cross, e.term != nil && e.term.intent == AskCutPlan:
+			return false
+		case rd.termAt(k).each && each < 0:
+			each = k
+		}
+	}
+	weighed := rd.heavy(each-1) || rd.at(each-1).fig != nil && rd.at(each-1).fig.low >= lightest && each-1 > i
+	return rd.termAt(i+1).unnamed && each > i && weighed && !rd.at(i-1).marked(markWhere|markIn|markRelation)
+}
+
+// eachIs is what "each" comes to at k: behind a bare number, that it is a weight.
+func (rd *reading) eachIs(k int) term {
+	if fig := rd.at(k - 1).fig; fig != nil && fig.dim == dimCount && fig.claimed == "" {
+		return term{roles: []role{{Weight, before, false}}}
+	}
+	return term{}
+}
+
+// atOnce makes one load of several pieces that hang together, where the weight
+// of each is told: "3 logs of 300 lb each, lowered together" are 900 lb.
+func (rd *reading) atOnce(i int) bool {
+	once, each := -1, -1
+	for k := range rd.elems {
+		switch t := rd.termAt(k); {
+		case t.atOnce:
+			once = k
+		case t.each && each >= 0:
+			return false
+		case t.each:
+			each = k
+		}
+	}
+	if once < 0 || each < 1 || !rd.heavy(each-1) {
+		return false
+	}
+	n, fig := rd.elems[i].fig.low, rd.elems[each-1].fig
+	fig.low, fig.high = n*fig.low, n*fig.high
+	for _, k := range []int{once, each} {
+		rd.alter(k, func(t *term) { *t = term{} })
+	}
+	rd.elems = append(rd.elems[:i], rd.elems[i+1:]...)
+	return true
+}
+
+// onePiece passes over the number of "1 pedazo de maple" and "1 limb": one is all
+// that is told of where nothing else is said.
+func (rd *reading) onePiece() {
+	for i := 0; i < len(rd.elems); i++ {
+		if !rd.elems[i].fig.bare(1) || !rd.opens(i) || !rd.singleAt(i+1) {
+			continue
+		}
+		rd.pass(i, i+1)
+	}
+}
+
+// opens says whether nothing before the number at i could be about it.
+func (rd *reading) opens(i int) bool {
+	e := rd.at(i - 1)
+	return i == 0 || e.pause > 0 || e.polite() && !rd.endsInAt(i-1) || e.term != nil && e.term.intent != "" && len(e.term.roles) == 0 && e.term.marks == 0
+}
+
+// singleAt says whether the words from an element on name one piece.
+func (rd *reading) singleAt(i int) bool {
+	for ; rd.at(i).marked(markAdjective) || rd.at(i).piece() && rd.termAt(i).shape == ""; i++ {
+	}
+	e := rd.at(i)
+	words := strings.Fields(fold(rd.text[e.start:e.end]))
+	return (rd.termAt(i).shape != "" || rd.termAt(i).unnamed) && !strings.HasSuffix(words[0], "s")
 }
 
 func (rd *reading) fineAt(i int) bool {

@@ -100,6 +100,8 @@ type term struct {
 	giveTake    bool // between a number and how far off it may be: "give or take"
 	quarter     bool // before a unit: "quarter of a tonne"
 	ofIt        bool // behind how much of the piece is told: "20 ft of it"
+	unnamed     bool // a piece of wood, and nothing said of what: "piece"
+	atOnce      bool // of several pieces, that they are one load: "together"
 	iSay        bool // before what somebody else says a number is: "i say 2"
 	apology     bool // at the beginning, takes nothing back: "sorry"
 }

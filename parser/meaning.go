@@ -152,6 +152,9 @@ var flags = map[string]func(*term){
 	"give-or-take": func(t *term) { t.marks, t.giveTake = t.marks|markBound, true },
 	"quarter":      func(t *term) { t.ask, t.quarter = Twist, true },
 	"of-it":        func(t *term) { t.ofIt = true },
+	"unnamed":      func(t *term) { t.unnamed = true },
+	"at-once":      func(t *term) { t.ask, t.atOnce = Unknown, true },
+	"in-one":       func(t *term) { t.atOnce = true },
 	"i-say":        func(t *term) { t.iSay = true },
 	"apology":      func(t *term) { t.ask, t.corrects, t.apology = Twist, true, true },
 }
