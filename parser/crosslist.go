@@ -85,7 +85,7 @@ func (rd *reading) onlyPieces(pairs []sizesAt) bool {
 				return false
 			}
 			counted = counted || !inPair(pairs, i)
-		case t.ask != "" && !t.each, t.stop != "", t.note != "" && t.note != bare, !rd.aboutWeights(t.intent):
+		case t.ask != "" && !t.each && !t.atOnce, t.stop != "", t.note != "" && t.note != bare, !rd.aboutWeights(t.intent):
 			return false
 		case e.marked(markBound), e.plays(HitchHeight) && !rd.onlySoft(i):
 			return false
