@@ -77,6 +77,7 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 	out.onePiece()
 	out.spacedCentimetres()
 	out.answerUnits()
+	out.bodies()
 	out.lend()
 	out.halves()
 	out.girths()

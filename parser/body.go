@@ -1,0 +1,81 @@
+package parser
+
+import (
+	"slices"
+	"strings"
+)
+
+// What somebody weighs who holds the rope is told beside the piece: "ground guy
+// weighs 140 lb, will he hold a 700 lb limb with 3 wraps". It is passed over and
+// said back: what a hand holds does not come from it.
+
+// bodies passes over such a number where it is asked whether that person holds.
+func (rd *reading) bodies() {
+	if !rd.anyAt(func(i int) bool { return rd.elems[i].piece() }) {
+		return
+	}
+	for i := 0; i < len(rd.elems); i++ {
+		k := rd.bodyOf(i)
+		if k < 0 || !rd.thenHolds(i+1) || !rd.anyAt(func(j int) bool { return j != i && rd.heavy(j) }) {
+			continue
+		}
+		rd.pass(k+1, i+1)
+		i = k
+	}
+}
+
+// bodyOf is the person that the number at i is the weight of, -1 for none: "guy
+// is only 140 lb". A bare number needs a word that weighs.
+func (rd *reading) bodyOf(i int) int {
+	fig := rd.elems[i].fig
+	if fig == nil || fig.low != fig.high || rd.at(i+1).piece() || rd.at(i+1).fig != nil || rd.termAt(i+1).strength != "" || rd.at(i+1).plays(PersonPull) || rd.at(i+1).cross {
+		return -1
+	}
+	k := i - 1
+	for k >= 0 && rd.elems[k].pause == 0 && rd.saysWeight(k) && !rd.person(k) {
+		k--
+	}
+	said := k >= 0
+	weighs := said && strings.Contains(strings.ToLower(rd.text[rd.elems[k].start:fig.start]), "weigh")
+	const least, most = 30, 450 // what a bare number may be, in either unit
+	switch {
+	case !said || !rd.person(k) || k == i-1 && !slices.Contains(itself, rd.word(rd.elems[k])):
+		return -1
+	case fig.dim == dimMass && fig.low >= lightest && fig.high <= heaviest:
+		return k
+	case fig.dim == dimCount && fig.unit == nil && weighs && fig.low >= least && fig.high <= most:
+		return k
+	}
+	return -1
+}
+
+// itself are the people whose word says that what follows is of themselves.
+var itself = []string{"he's", "hes", "i'm", "im", "i am", "he weighs", "i weigh", "climber weighs"}
+
+// saysWeight says whether the element at i only links somebody to what he weighs.
+func (rd *reading) saysWeight(i int) bool {
+	return slices.Contains([]string{"is", "was", "only", "just", "weighs", "weigh", "like", "about", "maybe"}, rd.word(rd.elems[i]))
+}
+
+// thenHolds says whether nothing from the element at i on comes before it is
+// asked whether that person holds: not where he is, nor what he hangs on.
+func (rd *reading) thenHolds(i int) bool {
+	for ; i < len(rd.elems); i++ {
+		e, t := rd.elems[i], rd.termAt(i)
+		switch {
+		case rd.personHolds(i):
+			return true
+		case e.fig != nil, e.piece(), e.marked(markRelation | markIn | markPlace), t.hung, t.hangs, len(t.roles) > 0:
+			if !rd.person(i) {
+				return false
+			}
+		}
+	}
+	return false
+}
+
+// personHolds reads "will he hold", "can the ground guy hold it".
+func (rd *reading) personHolds(i int) bool {
+	e := rd.at(i)
+	return e.term != nil && e.term.intent == AskLower && strings.HasPrefix(rd.word(e), "hold") && (rd.person(i-1) || rd.at(i-1).marked(markPronoun))
+}
