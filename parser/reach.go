@@ -1,10 +1,55 @@
 package parser
 
+import "strings"
+
 // What stands where the rope ends, and how long the rope is, are told in a
 // question about its reach in words that elsewhere are of other things.
 
+// treeTall passes over how tall the tree is, "tree is 70 ft tall", where the hitch
+// and the rope are told and no piece: what the rope takes hangs on the hitch.
+func (rd *reading) treeTall() {
+	if rd.anyAt(func(i int) bool { return rd.elems[i].piece() }) || !rd.anyAt(rd.hitched) {
+		return
+	}
+	for i := 0; i+2 < len(rd.elems); i++ {
+		j := rd.past(i+1, +1, markIs)
+		fig := rd.at(j).fig
+		if rd.word(rd.elems[i]) != "tree" || fig == nil || fig.dim != dimLength && fig.dim != dimCount || fig.short() {
+			continue
+		}
+		if j > i+1 && rd.at(j+1).marked(markTall) {
+			rd.pass(i, j+2)
+		}
+	}
+}
+
+// doesIt reads "will 180 ft do it, hitch at 66 ft": the length of the rope, where
+// a hitch is told and no piece.
+func (rd *reading) doesIt(i int) bool {
+	fig := rd.elems[i].fig
+	if !fig.far() || fig.told != "" || rd.anyAt(func(k int) bool { return rd.elems[k].piece() }) || !rd.anyAt(rd.hitched) {
+		return false
+	}
+	const marks = "¿?¡!,.;:"
+	bare := func(words []string, i int) string {
+		if i < 0 || i >= len(words) {
+			return ""
+		}
+		return strings.ToLower(strings.Trim(words[i], marks))
+	}
+	behind, before := strings.Fields(rd.text[fig.end:]), strings.Fields(rd.text[:fig.start])
+	last := bare(before, len(before)-1)
+	return (last == "will" || last == "would") && bare(behind, 0) == "do" && bare(behind, 1) == "it"
+}
+
 // reaching finds both where the message asks for rope, or tells how long it is.
 func (rd *reading) reaching(l *layout) {
+	rd.treeTall()
+	for i := range rd.elems {
+		if rd.doesIt(i) {
+			rd.elems[i].fig.told = RopeLength
+		}
+	}
 	if !rd.anyAt(func(i int) bool { return rd.termAt(i).intent == AskRope || rd.elems[i].plays(RopeLength) }) {
 		return
 	}
