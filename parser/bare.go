@@ -167,6 +167,9 @@ func (rd *reading) lengthUnit(i int, f Field) *unitWord {
 	case coarse == nil && fine != nil:
 		coarse = metre
 	}
+	if f == DropHeight && coarse != nil && fig.high*coarse.factor > deepest {
+		return nil
+	}
 	if coarse == nil || !tellable[f] || fig.high*coarse.factor > highest || fig.high < 1 {
 		return nil
 	}
@@ -174,11 +177,16 @@ func (rd *reading) lengthUnit(i int, f Field) *unitWord {
 }
 
 // tellable are the lengths that go without their unit: of a rope and of what
-// is small beside the rest, inches and feet are both told.
-var tellable = map[Field]bool{HitchHeight: true, Length: true, BlockHeight: true, Tie: true, LineOut: true}
+// is small beside the rest, inches and feet are both told. A fall in feet is the
+// harder one.
+var tellable = map[Field]bool{HitchHeight: true, Length: true, BlockHeight: true, Tie: true, DropHeight: true, LineOut: true}
 
 // highest is more than any tree that is climbed, in metres.
 const highest = 90
+
+// deepest is more than a piece falls into its rope, in metres: what is more is
+// centimetres or inches.
+const deepest = 5
 
 // longEnough says whether a bare length can be no thickness of a round: "24 in
 // log, 8 long", "33 cm, 2.2 long".
