@@ -37,6 +37,9 @@ func (s speaker) strengthOf(f parser.Field, number string) string {
 // working load: the one is many times the other.
 func (a *answer) askStrength(ask *parser.Ask) {
 	v, bare := a.voice, trimQuote(ask.Words)
+	for _, c := range ask.Choices {
+		bare = c.Words // with the unit that it was lent
+	}
 	a.lines = []string{v.say("%s: is that the %s's break strength or its working load? Type one:", quote(ask.Words), v.word(partNames[partOf(ask.Fields[0])]))}
 	for _, f := range ask.Fields {
 		a.choose(f, bare)

@@ -12,26 +12,32 @@ func (rd *reading) unsaidStrength(i int, used map[int]bool) {
 		return
 	}
 	if p := rd.isOf(i); p != "" {
-		a := fig.ask(WhichStrength, rd.text)
-		a.Fields = p.both()
-		rd.asks = append(rd.asks, a)
-		fig.elsewhere = true
+		rd.asksStrength(fig, p)
+		return
+	}
+	p := rd.ratedRope(i)
+	if fig.dim == dimCount && p != "" {
+		rd.asksStrength(fig, p).inUnit(rd.massUnit(i))
 		return
 	}
 	if fig.dim == dimCount || rd.at(i+1).piece() || rd.pieceIs(i) {
 		return
 	}
-	p := rd.ratedRope(i)
 	if p == "" && !before.marked(markWhere) && (before.term == nil || len(before.term.roles) == 0 || before.part() != "") {
 		p = rd.ratedPart(i, used)
 	}
-	if p == "" {
-		return
+	if p != "" {
+		rd.asksStrength(fig, p)
 	}
+}
+
+// asksStrength asks which figure of a part a number is.
+func (rd *reading) asksStrength(fig *figure, p part) *Ask {
 	a := fig.ask(WhichStrength, rd.text)
 	a.Fields = p.both()
 	rd.asks = append(rd.asks, a)
 	fig.elsewhere = true
+	return a
 }
 
 // pieceIs reads "the piece is 700 kilos".
@@ -129,11 +135,26 @@ func (rd *reading) ratingAsk(i int) *Ask {
 		fields = p.both()
 	}
 	a := fig.ask(WhichStrength, rd.text)
+	a.Fields = fields
 	if fig.dim == dimCount {
+		a.inUnit(rd.massUnit(i))
+	}
+	return a
+}
+
+// inUnit asks for the unit of a strength, or lends it the one that all else of
+// the message is told in: then only which figure it is stays in doubt.
+func (a *Ask) inUnit(u *unitWord) {
+	switch {
+	case u == nil || u.dim != dimMass || len(a.Fields) < 2:
+		a.Kind = NoUnit
+	case u.factor == pound.factor:
+		a.Choices = []Choice{{Words: a.Words + " lb"}}
+	case u.factor == 1:
+		a.Choices = []Choice{{Words: a.Words + " kg"}}
+	default:
 		a.Kind = NoUnit
 	}
-	a.Fields = fields
-	return a
 }
 
 // factors reads "at 5:1" beside a strength as a design factor. A ratio that

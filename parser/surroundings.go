@@ -90,24 +90,37 @@ func (rd *reading) led(j int) bool {
 const thickestRope = 0.05
 
 // ofRope reads "5/8 double braid", "16 mm rope", "rope is 1/2 in 10,400 lb" and
-// "cuerda de 5/8": a fraction
-// of an inch, or a thickness that is no piece's, right beside a rope.
+// "cuerda de 5/8": a fraction of an inch, or a thickness that is no piece's, right
+// beside a rope.
 func (rd *reading) ofRope(i int) bool {
 	fig := rd.elems[i].fig
-	link, next := rd.at(i-1), rd.at(i+1).fig
-	rates := next != nil && next.rates() // "rope is 1/2 in 10,400 lb"
-	behind := rd.at(i-2).marked(markCord) && (link.marked(markMade) || rates && link.marked(markIs) && !link.marked(markAt)) || rd.ropeIs(i)
-	rated := fig.dim == dimLength && rd.at(i+1).strength() != "" // "14 mm breaks at 4.4 t"
-	k := rd.past(i-1, -1, markIs|markAdjective)
-	rates = rates || rd.at(i+1).pause > 0 || rd.at(i+1).polite() || i+1 >= len(rd.elems)
-	named := fig.dim == dimLength && rates && rd.at(k).marked(markCord) // "the rope is new 12 mm 3 tonne"
-	if fig.low <= 0 || !behind && !rated && !named && !rd.at(i+1).marked(markCord) {
+	switch {
+	case fig.low <= 0 || !rd.at(i+1).marked(markCord) && !rd.behindRope(i):
 		return false
-	}
-	if fig.dim == dimLength {
+	case fig.dim == dimLength:
 		return fig.unit.fine && fig.high <= thickestRope
 	}
 	return fig.dim == dimCount && fig.high < 1 && strings.ContainsAny(fig.words(rd.text), "/½¼¾⅛⅜⅝⅞")
+}
+
+// behindRope says whether what stands before the number at i, or a strength
+// behind it, makes it a rope's.
+func (rd *reading) behindRope(i int) bool {
+	fig, link, next := rd.elems[i].fig, rd.at(i-1), rd.at(i+1)
+	rates := next.fig != nil && next.fig.rates() // "rope is 1/2 in 10,400 lb"
+	ends := next.pause > 0 || next.polite() || i+1 >= len(rd.elems)
+	switch {
+	case rd.ropeIs(i):
+		return true
+	case rd.at(i-2).marked(markCord) && (link.marked(markMade) || rates && link.marked(markIs) && !link.marked(markAt)):
+		return true
+	case fig.dim == dimLength && next.strength() != "": // "14 mm breaks at 4.4 t"
+		return true
+	case link.marked(markCord) && next.marked(markRating) && rd.at(i+2).fig != nil: // "rope 3/4 rated 24,000"
+		return true
+	}
+	k := rd.past(i-1, -1, markIs|markAdjective)
+	return fig.dim == dimLength && (rates || ends) && rd.at(k).marked(markCord) // "the rope is new 12 mm 3 tonne"
 }
 
 // ropeIs reads "the rope is 1/2 inch" and "la soga es de media pulgada" where
