@@ -29,7 +29,7 @@ func (rd *reading) partOf(left, right int, used map[int]bool) (part, int) {
 		if p == "" && rd.elems[j].plays(RopeLength) {
 			p = partRope // "la cuerda es de 7 toneladas de ruptura"
 		}
-		if p != "" && !used[j] {
+		if p != "" && !used[j] && !rd.ledTo(j) {
 			return p, j
 		}
 	}
@@ -41,6 +41,7 @@ func (rd *reading) partOf(left, right int, used map[int]bool) (part, int) {
 	for ; j >= 0; j-- {
 		e := rd.elems[j]
 		switch p := e.part(); {
+		case p != "" && rd.ledTo(j): // "40 ft of rope to the drum, breaks at 10,000 lb"
 		case p != "" && !used[j]:
 			return p, j
 		case p != "", e.fig != nil && !e.fig.ofGear(), e.piece(), e.pause > 2:
@@ -48,6 +49,23 @@ func (rd *reading) partOf(left, right int, used map[int]bool) (part, int) {
 		}
 	}
 	return "", -1
+}
+
+// ledTo says whether the drum at i is only where a rope leads that is named
+// before it: "rope to the drum".
+func (rd *reading) ledTo(i int) bool {
+	k := rd.past(i-1, -1, markArticle)
+	e := rd.elems[i]
+	leads := rd.at(k).marked(markRelation|markTaper) || rd.at(i-1).marked(markRelation) // "al tambor"
+	if e.part() != partDrum || !leads {
+		return false
+	}
+	for ; k >= 0 && rd.elems[k].pause == 0; k-- {
+		if rd.elems[k].part() == partRope {
+			return true
+		}
+	}
+	return false
 }
 
 // ratedBefore is the gear of the number before, where that told the other
