@@ -48,7 +48,7 @@ func (rd *reading) ofLimb(i int) bool {
 
 // tiedOut reads "rope tied 12 ft out": out along the limb, from its cut.
 func (rd *reading) tiedOut(i int) bool {
-	words := rd.at(rd.past(i-1, -1, markIs))
+	words := rd.at(rd.back(i - 1))
 	return rd.elems[i].fig.far() && words.term != nil && words.term.tied && rd.at(i+1).marked(markOutward) && rd.at(i+1).marked(markAdverb)
 }
 
