@@ -17,6 +17,7 @@ func (rd *reading) claims() {
 	rd.endLines()
 	rd.ropeKinds()
 	rd.lineOn()
+	rd.cutFor()
 	rd.heights()
 }
 

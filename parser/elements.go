@@ -79,6 +79,7 @@ func (r *Reader) elements(text string, in *tongue, m *message) *reading {
 	out.answerUnits()
 	out.bodies()
 	out.lend()
+	out.supposed()
 	out.halves()
 	out.girths()
 	out.drooping()

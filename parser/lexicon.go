@@ -101,6 +101,7 @@ type term struct {
 	quarter     bool // before a unit: "quarter of a tonne"
 	ofIt        bool // behind how much of the piece is told: "20 ft of it"
 	unnamed     bool // a piece of wood, and nothing said of what: "piece"
+	supposes    bool // before a weight that is only held against: "if it weighs"
 	atOnce      bool // of several pieces, that they are one load: "together"
 	iSay        bool // before what somebody else says a number is: "i say 2"
 	apology     bool // at the beginning, takes nothing back: "sorry"

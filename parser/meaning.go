@@ -154,6 +154,7 @@ var flags = map[string]func(*term){
 	"of-it":        func(t *term) { t.ofIt = true },
 	"unnamed":      func(t *term) { t.unnamed = true },
 	"at-once":      func(t *term) { t.ask, t.atOnce = Unknown, true },
+	"supposes":     func(t *term) { t.supposes = true },
 	"in-one":       func(t *term) { t.atOnce = true },
 	"i-say":        func(t *term) { t.iSay = true },
 	"apology":      func(t *term) { t.ask, t.corrects, t.apology = Twist, true, true },

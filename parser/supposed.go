@@ -1,0 +1,56 @@
+package parser
+
+import "slices"
+
+// What is supposed of a weight is no weight: "if it weighs over 1000 lb we split
+// it". And what a cut is planned for is what each piece may weigh: "longest 60 cm
+// ash for 250 kg".
+
+// supposed passes over a bound that the weight is only to be held against, where
+// the sizes tell the weight and nothing but that is asked for.
+func (rd *reading) supposed() {
+	const least = 100 // what is less is rather no weight
+	for i := 0; i < len(rd.elems); i++ {
+		if !rd.termAt(i).supposes || !rd.at(i+1).marked(markBound) || !rd.sizedWhole() {
+			continue
+		}
+		fig := rd.at(i + 2).fig
+		if fig == nil || fig.dim != dimMass && (fig.dim != dimCount || fig.unit != nil || fig.low < least) {
+			continue
+		}
+		rd.pass(i, i+3)
+	}
+}
+
+// sizedWhole says whether the message tells the tree, a thickness and a length,
+// and asks for nothing but the weight.
+func (rd *reading) sizedWhole() bool {
+	tree := func(i int) bool { return rd.termAt(i).tree != nil }
+	long := func(i int) bool {
+		return rd.far(i) && (rd.at(i+1).plays(Length) || rd.at(i-1).plays(Length) || rd.sizedLong(i))
+	}
+	more := func(i int) bool {
+		e := rd.elems[i]
+		return e.plays(Wraps) || e.plays(People) || e.plays(Limit) || e.plays(HitchHeight) || e.plays(DropHeight) ||
+			rd.termAt(i).intent == AskLower || slices.Contains(special, rd.termAt(i).intent)
+	}
+	return rd.anyAt(tree) && rd.anyAt(long) && !rd.anyAt(more)
+}
+
+// cutFor reads the only mass of a cut plan as its limit where "for" leads to it.
+func (rd *reading) cutFor() {
+	at := -1
+	for i := range rd.elems {
+		if !rd.heavy(i) {
+			continue
+		}
+		if at >= 0 {
+			return
+		}
+		at = i
+	}
+	if at < 0 || !rd.asksFor(AskCutPlan) || !rd.saidOut(at+1) || !slices.Contains([]string{"for", "para", "pa"}, rd.word(rd.at(at-1))) {
+		return
+	}
+	rd.claim(at, Limit)
+}
