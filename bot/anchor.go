@@ -228,9 +228,9 @@ func (a *answer) orSling() {
 	if q.Intent != parser.AskAnchor || q.Shape != nil || !slices.Contains(a.needs, parser.Tie) {
 		return
 	}
-	example := v.word("sling at 3 ft")
+	example := v.word("hitched at 3 ft")
 	if v.metric {
-		example = v.word("sling at 1 m")
+		example = v.word("hitched at 1 m")
 	}
-	a.lines = append(a.lines, v.say("Is it a stem that stands? Then how high the sling is, like “%s”.", example))
+	a.lines = append(a.lines, v.say("Is it a stem that stands? Then how high the load is hitched on it, like “%s”.", example))
 }
