@@ -124,6 +124,10 @@ func (a *answer) inDoubt() []string {
 			if a.limbPlanned() {
 				out = append(out, v.word("Bare or not, planned with its brush on: the heavy side."))
 			}
+		case "leafed":
+			if a.limbPlanned() {
+				out = append(out, v.word("Planned with its branches and leaves on: the heavy side."))
+			}
 		case "iced":
 			out = append(out, a.voice.word("Ice and snow are not in these figures: the piece is heavier. Have it knocked off first."))
 		case noteNewTree:

@@ -63,6 +63,7 @@ type term struct {
 	foreign    bool    // behind a number, of no piece and no gear: minutes, money
 	oneEnd     bool    // behind the thickness of one of two ends: "one end", "the other"
 	woodRing   bool    // gear, and behind a tree a round: "ring"
+	leafed     bool    // the piece has its leaves or branches on: "con hojas"
 	overlook   bool    // says nothing here by itself, and is said back: "plenty"
 	rate       bool    // behind a length, a speed: "a second"
 	others     bool    // people besides who speaks

@@ -105,6 +105,7 @@ var flags = map[string]func(*term){
 	"foreign":     func(t *term) { t.ask, t.foreign = Unknown, true },
 	"one-end":     func(t *term) { t.ask, t.oneEnd = Unknown, true },
 	"the-other":   func(t *term) { t.chatter, t.overlook, t.oneEnd = true, true, true },
+	"leafed":      func(t *term) { t.leafed = true },
 	"wood-ring":   func(t *term) { t.woodRing = true },
 	"overlook":    func(t *term) { t.chatter, t.overlook = true, true },
 	"rate":        func(t *term) { t.rate = true },

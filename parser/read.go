@@ -129,6 +129,7 @@ func (r *Reader) question(rd *reading) (Question, error) {
 		q.Topic, q.Intent = q.Intent, AskHelp
 	}
 	q.placesOnly()
+	rd.leafed(&q)
 	q.keepUnder()
 	rd.hungOnRope(&q)
 	if d := q.Condition; q.Intent == AskAnchor && d != nil && d.Value == Dead {

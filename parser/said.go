@@ -127,3 +127,14 @@ func (rd *reading) notes() []string {
 	}
 	return out
 }
+
+// leavesOn is the note of a piece that has its branches or leaves on.
+const leavesOn = "leafed"
+
+// leafed notes it of a piece of which it is not said whether it is a log or a
+// limb: of a limb it goes without saying.
+func (rd *reading) leafed(q *Question) {
+	if q.Shape == nil && !q.Pieceless() && rd.anyAt(func(i int) bool { return rd.termAt(i).leafed }) {
+		q.Notes = append(q.Notes, leavesOn)
+	}
+}

@@ -161,7 +161,7 @@ var noted = map[string]string{
 	RedirectBlock: "redirect", BaseBlock: "base block", "bushed": "plain bushed", "small-pulley": "small pulley",
 	"haul-up": "haul from the moving block", "haul-down": "haul from the top block", MovingBlock: "moving block",
 	DeadEndOnTrunk: "dead end round the trunk", "dead-end-block": "dead end on the becket",
-	NoteAnchorLimb: "anchor limb", NoteAnchorSpar: "anchor spar", "from-tip": "from the tip down", "bare": "leaves off", newTree: "new tree",
+	NoteAnchorLimb: "anchor limb", NoteAnchorSpar: "anchor spar", "from-tip": "from the tip down", "bare": "leaves off", leavesOn: "leaves on", newTree: "new tree",
 	"log-over": "what went over the limit", "log-unconfirmed": "what is unconfirmed", "log-unfinished": "what was never completed", "log-yesterday": "yesterday's log",
 	"log-heaviest": "heaviest of the day", "log-total": "total for the day",
 	gearWanted: "how strong should it be", mostWanted: "what's the most", partsWanted: "how many parts of line", blocksMeet: "do the blocks meet", tieWanted: "how far out can i tie", tagPull: "how hard on the tag line",
