@@ -89,7 +89,7 @@ func (rd *reading) slungUp(i int) bool {
 // anchorIn reads "anclaje en un plátano de 35 cm" where a load is told and
 // nothing else that a piece would have.
 func (rd *reading) anchorIn(i int) bool {
-	if !slices.Contains(anchorsIn, rd.word(rd.elems[i])) || !rd.anyAt(rd.heavy) {
+	if !rd.cued(rd.elems[i], cueAnchorIn) || !rd.anyAt(rd.heavy) {
 		return false
 	}
 	j := i + 1
@@ -100,5 +100,3 @@ func (rd *reading) anchorIn(i int) bool {
 		return rd.far(k) && rd.elems[k].fig.high > highestSling || rd.elems[k].plays(Wraps)
 	})
 }
-
-var anchorsIn = []string{"anchor", "anchor in", "anclaje", "anclaje en"}

@@ -1,12 +1,7 @@
 package parser
 
-import "slices"
-
 // An angle is told without its degrees beside the words for one, or beside a
 // redirect: "angle 60", "redirect at like 45". No size stands there.
-
-// angleWords are the words for an angle that stand before its number.
-var angleWords = []string{"angle", "angle of", "angle is", "at an angle of", "angulo", "angulo de", "angulo es"}
 
 // bareAngles gives such numbers their degrees. Whether one is the turn or lies
 // between the legs is another question, but for a right angle: that could be the
@@ -24,7 +19,7 @@ func (rd *reading) bareAngles() {
 		}
 		j := rd.back(i - 1)
 		redirect := Redirecting(rd.termAt(j).block) && !(long && fig.high == right)
-		if slices.Contains(angleWords, rd.word(rd.at(j))) || redirect {
+		if rd.cued(rd.at(j), cueAngle) || redirect {
 			fig.dim, fig.unit = dimAngle, degree
 		}
 	}

@@ -1,7 +1,6 @@
 package parser
 
 import (
-	"slices"
 	"strings"
 )
 
@@ -39,7 +38,7 @@ func (rd *reading) bodyOf(i int) int {
 	weighs := said && strings.Contains(strings.ToLower(rd.text[rd.elems[k].start:fig.start]), "weigh")
 	const least, most = 30, 450 // what a bare number may be, in either unit
 	switch {
-	case !said || !rd.person(k) || k == i-1 && !slices.Contains(itself, rd.word(rd.elems[k])):
+	case !said || !rd.person(k) || k == i-1 && !rd.cued(rd.elems[k], cueItself):
 		return -1
 	case fig.dim == dimMass && fig.low >= lightest && fig.high <= heaviest:
 		return k
@@ -49,12 +48,9 @@ func (rd *reading) bodyOf(i int) int {
 	return -1
 }
 
-// itself are the people whose word says that what follows is of themselves.
-var itself = []string{"he's", "hes", "i'm", "im", "i am", "he weighs", "i weigh", "climber weighs"}
-
 // saysWeight says whether the element at i only links somebody to what he weighs.
 func (rd *reading) saysWeight(i int) bool {
-	return slices.Contains([]string{"is", "was", "only", "just", "weighs", "weigh", "like", "about", "maybe"}, rd.word(rd.elems[i]))
+	return rd.cued(rd.elems[i], cueWeighing)
 }
 
 // thenHolds says whether nothing from the element at i on comes before it is
@@ -77,5 +73,5 @@ func (rd *reading) thenHolds(i int) bool {
 // personHolds reads "will he hold", "can the ground guy hold it".
 func (rd *reading) personHolds(i int) bool {
 	e := rd.at(i)
-	return e.term != nil && e.term.intent == AskLower && strings.HasPrefix(rd.word(e), "hold") && (rd.person(i-1) || rd.at(i-1).marked(markPronoun))
+	return e.term != nil && e.term.intent == AskLower && rd.cued(e, cueHolds) && (rd.person(i-1) || rd.at(i-1).marked(markPronoun))
 }

@@ -18,6 +18,7 @@ type dialect struct {
 	articles map[string]bool       // are one before the name of a length: "a foot across"
 	units    map[string]*unitWord
 	joins    map[string]joint
+	cues     map[cue]map[string]bool // by what they say of a number beside them
 	endings  []ending
 	comma    bool              // "14,5" is fourteen and a half
 	any      string            // "any", before a tree
@@ -38,7 +39,7 @@ type ending struct{ cut, put string }
 func newDialect(tag string, slot int) *dialect {
 	return &dialect{
 		tag: tag, slot: slot, optional: map[string]bool{}, leads: map[string]bool{}, articles: map[string]bool{}, numbers: map[string]numberWord{},
-		counted: map[string]bool{}, units: map[string]*unitWord{}, joins: map[string]joint{}, called: map[string]string{}, aliases: map[string]string{},
+		counted: map[string]bool{}, units: map[string]*unitWord{}, joins: map[string]joint{}, cues: map[cue]map[string]bool{}, called: map[string]string{}, aliases: map[string]string{},
 	}
 }
 
@@ -51,6 +52,14 @@ func (d *dialect) takes(meaning, spellings []string) (bool, error) {
 	case "optional", "leads", "counted", "a":
 		of := map[string]map[string]bool{"optional": d.optional, "leads": d.leads, "counted": d.counted, "a": d.articles}[what]
 		each = func(s string) { of[s] = true }
+	case "cue":
+		if !cueNamed[cue(arg)] {
+			return true, fmt.Errorf("no such cue: %q", arg)
+		}
+		if d.cues[cue(arg)] == nil {
+			d.cues[cue(arg)] = map[string]bool{}
+		}
+		each = func(s string) { d.cues[cue(arg)][s] = true }
 	case "decimal":
 		if d.comma = len(spellings) == 1 && strings.TrimSpace(spellings[0]) == "comma"; !d.comma {
 			return true, fmt.Errorf("no such decimal: %q", spellings)
@@ -122,7 +131,7 @@ func readNumberWord(s string) (numberWord, error) {
 func isForm(line string) bool {
 	what, _, _ := strings.Cut(line, " ")
 	switch what {
-	case "optional", "leads", "counted", "a", "alias", "decimal", "ending", "join", "number", "unit":
+	case "optional", "leads", "counted", "a", "alias", "cue", "decimal", "ending", "join", "number", "unit":
 		return true
 	}
 	return false

@@ -266,6 +266,6 @@ func (rd *reading) fellingHinge(q Question) *Ask {
 // "hinge for that big one", which is no limb.
 func (rd *reading) hingeFor() bool {
 	return rd.anyAt(func(i int) bool {
-		return rd.termAt(i).intent == AskNotch && rd.termAt(i).besides && rd.word(rd.at(i+1)) == "for" && !rd.anyAt(func(k int) bool { return rd.elems[k].fig != nil })
+		return rd.termAt(i).intent == AskNotch && rd.termAt(i).besides && rd.cued(rd.at(i+1), cueFor) && !rd.anyAt(func(k int) bool { return rd.elems[k].fig != nil })
 	})
 }

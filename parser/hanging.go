@@ -1,7 +1,5 @@
 package parser
 
-import "slices"
-
 // How a load hangs that swings or is pulled aside: how far below its block, and
 // how far over it shall go. Elsewhere the same words are numbers of the
 // surroundings, or in doubt.
@@ -40,7 +38,7 @@ func (rd *reading) hanging() {
 		case rd.movedOver(i):
 			rd.elems[i].fig.told = Sideways
 			rd.elems[i+1].term = &term{}
-		case rd.termAt(rd.back(i-1)).rolesOf(Sideways) != nil && rd.word(rd.at(i+1)) == "out" && !rd.at(i+2).marked(markRelation):
+		case rd.termAt(rd.back(i-1)).rolesOf(Sideways) != nil && rd.cued(rd.at(i+1), cueOut) && !rd.at(i+2).marked(markRelation):
 			rd.elems[i].fig.told = Sideways // "starts 14 ft out"
 			rd.elems[i+1].term = &term{}
 		case rd.at(i+1).plays(Sideways) && rd.at(i+1).marked(markPlace):
@@ -77,7 +75,7 @@ func (rd *reading) toTheSide(i int) bool { return rd.elems[i].plays(Sideways) }
 // movedOver reads "pull it 6 ft over", and not "over the deck".
 func (rd *reading) movedOver(i int) bool {
 	j := rd.past(i-1, -1, markPronoun|markArticle)
-	if rd.word(rd.at(i+1)) != "over" || !rd.at(j).marked(markTug|markMoving) {
+	if !rd.cued(rd.at(i+1), cueMoved) || !rd.at(j).marked(markTug|markMoving) {
 		return false
 	}
 	after := rd.at(i + 2)
@@ -104,16 +102,12 @@ func (rd *reading) hungOnRope(q *Question) {
 	}
 }
 
-// owners are the words before a rope that a crew has, whatever hangs on it, or
-// before how long all of it is.
-var owners = []string{"my", "our", "mi", "nuestra", "rope length", "rope length is", "length of rope", "largo de cuerda"}
-
 // owned says whether what is told at a place of the text is somebody's: "my 50
 // ft rope".
 func (rd *reading) owned(start int) bool {
 	for i, e := range rd.elems {
 		if e.fig != nil && e.start == start {
-			return slices.Contains(owners, rd.word(rd.at(i-1)))
+			return rd.cued(rd.at(i-1), cueOwned)
 		}
 	}
 	return false

@@ -1,12 +1,8 @@
 package parser
 
 import (
-	"slices"
 	"strings"
 )
-
-// aside are the words that say a block is off, and not which way.
-var aside = []string{"out", "off", "over", "back", "away", "offset", "horizontally", "out from it", "forward", "afuera", "fuera", "atras", "corrida", "corrido", "hacia afuera"}
 
 // blockOffsets finds how far the top block is off the plumb of the hinge where
 // it was not said which way: "block 20 ft above the cut and 3 ft out". It must
@@ -21,7 +17,7 @@ func (rd *reading) blockOffsets() {
 			j--
 		}
 		before, after := rd.at(j), rd.at(i+1)
-		led := rd.word(before) == "offset" || before.plays(BlockHeight) && slices.Contains(aside, rd.word(after))
+		led := rd.cued(before, cueOffset) || before.plays(BlockHeight) && rd.cued(after, cueAside)
 		e.fig.sideless = led && !after.plays(BlockBehind) && !after.plays(BlockOut)
 	}
 }

@@ -125,14 +125,11 @@ func (rd *reading) upends(i int) {
 	rd.alter(k, func(t *term) { t.roles = nil })
 }
 
-// downward is where a limb does not go that is stood up.
-var downward = []string{"down", "abajo"}
-
 // contrast reads "stand it up instead of lowering": what is named behind the
 // words is not asked for, where another thing is. A number that follows could
 // be of either, so that the words stay in doubt.
 func (rd *reading) contrast(i int) {
-	if rd.at(i-1).marked(markErect) && slices.Contains(downward, rd.word(rd.at(i+1))) {
+	if rd.at(i-1).marked(markErect) && rd.cued(rd.at(i+1), cueDown) {
 		rd.alter(i, func(t *term) { t.ask = "" }) // "up instead of down"
 		return
 	}

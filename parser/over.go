@@ -1,19 +1,8 @@
 package parser
 
-import "slices"
-
 // Where a block stands is told from the piece as well as the other way round:
 // "block is 15 ft over from the limb". Under the block or beside it, that is how
 // far the piece is to the side.
-
-var (
-	// overs stand behind such a number, and fromOnes before what it is told from.
-	overs    = []string{"over", "off", "out", "away", "to the side"}
-	fromOnes = []string{"from", "from where"}
-	towards  = []string{"to", "toward", "towards"}
-	// cutting is what is cut free, before how far that is from plumb.
-	cutting = []string{"cut", "cutting", "im cutting", "i'm cutting"}
-)
 
 // blockOver finds such numbers where a block was named before them in the same
 // breath.
@@ -35,10 +24,10 @@ func (rd *reading) blockOver() {
 // cut" behind the number at i, and returns where the words for it end.
 func (rd *reading) overFrom(i int) int {
 	j := i + 1
-	if !slices.Contains(overs, rd.word(rd.at(j))) {
+	if !rd.cued(rd.at(j), cueOver) {
 		return 0
 	}
-	if slices.Contains(towards, rd.word(rd.at(j+1))) {
+	if rd.cued(rd.at(j+1), cueTowards) {
 		k := rd.past(j+2, +1, markArticle|markAdjective)
 		if rd.at(k).obstacle() == "" {
 			return 0
@@ -49,7 +38,7 @@ func (rd *reading) overFrom(i int) int {
 		return j + 2 // "from where i cut"
 	}
 	k := rd.past(j+2, +1, markArticle)
-	if slices.Contains(fromOnes, rd.word(rd.at(j+1))) && rd.termAt(k).shape != "" && rd.endsBreath(k+1) {
+	if rd.cued(rd.at(j+1), cueFrom) && rd.termAt(k).shape != "" && rd.endsBreath(k+1) {
 		return k
 	}
 	return 0
@@ -58,17 +47,17 @@ func (rd *reading) overFrom(i int) int {
 // cutBefore says whether the number at i is told of the cut or of the piece.
 func (rd *reading) cutBefore(i int) bool {
 	e := rd.at(rd.back(i - 1))
-	return e.piece() || slices.Contains(cutting, rd.word(e))
+	return e.piece() || rd.cued(e, cueCutting)
 }
 
 // hungBelow reads "limb hangs 35 ft below" where a block is named before it, and
 // nothing else that it could be below.
 func (rd *reading) hungBelow(i int) bool {
-	below := slices.Contains([]string{"below", "under", "beneath", "underneath"}, rd.word(rd.at(i+1)))
+	below := rd.cued(rd.at(i+1), cueBelow)
 	return below && rd.endsBreath(i+2) && rd.termAt(rd.back(i-1)).hung && rd.anyAt(func(k int) bool { return k < i && rd.elems[k].part() == partBlock })
 }
 
 // hungUnder reads "hanging under 6 m of rope".
 func (rd *reading) hungUnder(i int) bool {
-	return rd.word(rd.at(i-1)) == "under" && rd.termAt(rd.back(i-2)).hung && rd.at(i+1).plays(RopeLength)
+	return rd.cued(rd.at(i-1), cueUnder) && rd.termAt(rd.back(i-2)).hung && rd.at(i+1).plays(RopeLength)
 }

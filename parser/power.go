@@ -18,7 +18,7 @@ func (rd *reading) pullOfWinch() {
 			continue
 		}
 		j := rd.past(i+1, +1, markIs|markMade)
-		if rd.word(rd.at(j)) == "pull" && rd.endsBreath(j+1) {
+		if rd.cued(rd.at(j), cuePull) && rd.endsBreath(j+1) {
 			rd.elems[i].fig.told = WinchPull
 		}
 	}

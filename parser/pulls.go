@@ -1,19 +1,14 @@
 package parser
 
-import "slices"
-
-// each are the words that give a pull to every one of the people.
-var each = []string{"each", "apiece", "cada uno", "cada quien", "cada cual"}
-
 // eachPulls reads what each of the people pulls: "3 guys, 40 lb each". "Each"
 // behind any other number is asked about: "3 logs, 400 lb each".
 func (rd *reading) eachPulls() {
 	for i := range rd.elems {
 		at := i
-		if rd.word(rd.at(i-1)) == "pull" {
+		if rd.cued(rd.at(i-1), cuePull) {
 			at-- // "100 lb pull apiece"
 		}
-		if !slices.Contains(each, rd.word(rd.elems[i])) || !rd.pullBefore(at) {
+		if !rd.cued(rd.elems[i], cueEach) || !rd.pullBefore(at) {
 			continue
 		}
 		rd.elems[i].term = &term{} // it is placed, and no more to be asked about

@@ -1,7 +1,5 @@
 package parser
 
-import "slices"
-
 // A limb that is stood up is told by its lie and its tie in words that mean
 // other things elsewhere: "level", "tied 12 ft out".
 
@@ -28,18 +26,12 @@ func (rd *reading) raised() {
 	}
 }
 
-// Words behind how a limb lies at first, and behind how high its block is.
-var (
-	nowadays = []string{"now", "ahora"}
-	aboveIt  = []string{"above", "por encima"}
-)
-
 // ofLimb says whether the word at i tells how the limb lies, and not the ground
 // or a roof: nothing that it could belong to stands right behind it, and no
 // article before. "Flat" and "level" are said of much else, "horizontal" hardly.
 func (rd *reading) ofLimb(i int) bool {
 	next, only := rd.at(i+1), rd.elems[i].polite()
-	if slices.Contains(nowadays, rd.word(next)) {
+	if rd.cued(next, cueNow) {
 		next = rd.at(i + 2) // "level now"
 	}
 	alone := next == (element{}) || next.pause > 0 || next.marked(markAnd) || next.fig != nil || only && next.polite()
@@ -67,21 +59,17 @@ func (rd *reading) tiedAt(i int) bool {
 
 // blockAbove reads "block 10 ft above" with nothing behind it that it is above.
 func (rd *reading) blockAbove(i int) bool {
-	if !rd.far(i) || !slices.Contains(aboveIt, rd.word(rd.at(i+1))) || !rd.blockBefore(i) {
+	if !rd.far(i) || !rd.cued(rd.at(i+1), cueAbove) || !rd.blockBefore(i) {
 		return false
 	}
 	next := rd.at(i + 2)
 	return rd.endsBreath(i+2) || next.polite() && !next.marked(markArticle|markPlace|markPronoun) || next.term != nil && next.term.note == tieWanted
 }
 
-// ties are the words of who ties a limb that is stood up. How high a rope is
-// hitched is told of it as well, but of a block.
-var ties = []string{"amarro a", "amarramos a", "amarro en", "ato a", "atamos a"}
-
 // iTie reads "polea 3 m encima del corte, amarro a 4 m", where no other tie is
 // told, as how far along the limb.
 func (rd *reading) iTie(i int) bool {
 	told := rd.anyAt(func(k int) bool { return rd.beside(k, Tie) })
-	return rd.far(i) && slices.Contains(ties, rd.word(rd.at(i-1))) && rd.anyAt(func(k int) bool { return rd.beside(k, BlockHeight) }) &&
+	return rd.far(i) && rd.cued(rd.at(i-1), cueTies) && rd.anyAt(func(k int) bool { return rd.beside(k, BlockHeight) }) &&
 		!told && !rd.at(i+1).marked(markHigh|markUpward|markRelation)
 }

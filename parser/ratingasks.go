@@ -1,7 +1,5 @@
 package parser
 
-import "slices"
-
 // unsaidStrength asks about a number that is rather gear's than the piece's,
 // and has no word for which of the two on its label it is: "carabiner 22 kN",
 // or "5/8 double braid, 16,000 lb" with no piece in sight.
@@ -43,7 +41,7 @@ func (rd *reading) asksStrength(fig *figure, p part) *Ask {
 // pieceIs reads "the piece is 700 kilos".
 func (rd *reading) pieceIs(i int) bool {
 	k := rd.back(i - 1)
-	return k < i-1 && (rd.at(k).piece() || slices.Contains([]string{"piece", "pieza"}, rd.word(rd.at(k))))
+	return k < i-1 && (rd.at(k).piece() || rd.cued(rd.at(k), cuePiece))
 }
 
 // ratedPart is the gear right before a number, or any that is named where the
@@ -64,7 +62,7 @@ func (rd *reading) ratedPart(i int, used map[int]bool) part {
 func (rd *reading) ratedRope(i int) part {
 	j := rd.past(i-1, -1, markMade|markRating)
 	thick := rd.at(j).fig != nil && rd.ofRope(j)
-	if thick || rd.word(rd.at(i+1)) == "strength" && rd.part() == partRope {
+	if thick || rd.cued(rd.at(i+1), cueStrength) && rd.part() == partRope {
 		return partRope
 	}
 	return ""

@@ -14,7 +14,7 @@ func (rd *reading) treeTall() {
 	for i := 0; i+2 < len(rd.elems); i++ {
 		j := rd.past(i+1, +1, markIs)
 		fig := rd.at(j).fig
-		if rd.word(rd.elems[i]) != "tree" || fig == nil || fig.dim != dimLength && fig.dim != dimCount || fig.short() {
+		if !rd.cued(rd.elems[i], cueTree) || fig == nil || fig.dim != dimLength && fig.dim != dimCount || fig.short() {
 			continue
 		}
 		if j > i+1 && rd.at(j+1).marked(markTall) {

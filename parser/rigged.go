@@ -134,7 +134,7 @@ func (rd *reading) bareAnchor() {
 		if rd.colon(i + 1) {
 			next = rd.at(i + 2).fig
 		}
-		bare := e.term != nil && slices.Contains(bareAnchors, fold(rd.text[e.start:e.end])) && next.short()
+		bare := e.term != nil && rd.cued(e, cueAnchor) && next.short()
 		if e.term == nil || !bare && !rd.anchorIn(i) {
 			continue
 		}
@@ -152,17 +152,11 @@ func (rd *reading) fromTrunk(i int) bool {
 	return limb && rd.at(i-1).fig == nil && rd.at(i+1).marked(markRelation) && rd.at(i+2).marked(markStanding)
 }
 
-// The words of an anchor by itself, and of what is out along one.
-var (
-	bareAnchors = []string{"anchor", "anclaje"}
-	alongLimb   = []string{"out", "afuera", "hacia afuera"}
-)
-
 // outAt says whether the words at i are "out" along the limb, and no more:
 // "2 ft out of plumb" is something else.
 func (rd *reading) outAt(i int) bool {
 	e := rd.at(i)
-	return slices.Contains(alongLimb, rd.word(e))
+	return rd.cued(e, cueAlong)
 }
 
 // asksFor says whether any words ask for it, unless they give way.

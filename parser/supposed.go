@@ -49,7 +49,7 @@ func (rd *reading) cutFor() {
 		}
 		at = i
 	}
-	if at < 0 || !rd.asksFor(AskCutPlan) || !rd.saidOut(at+1) || !slices.Contains([]string{"for", "para", "pa"}, rd.word(rd.at(at-1))) {
+	if at < 0 || !rd.asksFor(AskCutPlan) || !rd.saidOut(at+1) || !rd.cued(rd.at(at-1), cueFor) {
 		return
 	}
 	rd.claim(at, Limit)

@@ -62,6 +62,12 @@ func (t *tongue) add(d *dialect, free func(string) bool) {
 	addFree(t.aliases, d.aliases, free)
 	maps.Copy(t.counted, d.counted)
 	maps.Copy(t.leads, d.leads)
+	for c, words := range d.cues {
+		if t.cues[c] == nil {
+			t.cues[c] = map[string]bool{}
+		}
+		maps.Copy(t.cues[c], words)
+	}
 }
 
 func addFree[T any](to, from map[string]T, free func(string) bool) {

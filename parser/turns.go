@@ -1,7 +1,6 @@
 package parser
 
 import (
-	"slices"
 	"strings"
 )
 
@@ -141,7 +140,7 @@ func (rd *reading) ropeGoes(i int) bool {
 	if course.term == nil || !course.term.course || rd.at(i-2).part() != partRope || !rd.redirected() {
 		return false
 	}
-	there := slices.Contains([]string{"there", "ahi"}, rd.word(rd.at(i+1))) || rd.blockRight(i) != ""
+	there := rd.cued(rd.at(i+1), cueThere) || rd.blockRight(i) != ""
 	return fig.dim == dimAngle || there && least <= fig.low && fig.high <= most
 }
 

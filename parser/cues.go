@@ -1,0 +1,49 @@
+package parser
+
+// cue names words that mean nothing by themselves, but say what a number beside
+// them is: "over" behind a block, "now" behind "level". Every language has its
+// own, in the lines `cue` of its file.
+type cue string
+
+// The cues.
+const (
+	cueAbove    cue = "above"     // behind how high a block is, with nothing behind it
+	cueAlong    cue = "along"     // out along a limb that is an anchor
+	cueAnchor   cue = "anchor"    // the anchor by itself
+	cueAnchorIn cue = "anchor-in" // before the tree that is one
+	cueAngle    cue = "angle"     // before bare degrees
+	cueAside    cue = "aside"     // behind how far a block is off, which way not said
+	cueBelow    cue = "below"     // behind how far a piece hangs from its block
+	cueCutting  cue = "cutting"   // who cuts, before how far that is from plumb
+	cueDown     cue = "down"      // behind "straight"
+	cueEach     cue = "each"      // behind what every one of the people pulls
+	cueFor      cue = "for"       // before the limit of a piece, or the tree of a hinge
+	cueFrom     cue = "from"      // between how far a block is over and what from
+	cueHolds    cue = "holds"     // behind a person
+	cueItself   cue = "itself"    // says that what follows is what somebody weighs
+	cueMoved    cue = "moved"     // behind how far a load is pulled aside
+	cueNow      cue = "now"       // behind how a limb lies
+	cueOffset   cue = "offset"    // before how far a block is off
+	cueOut      cue = "out"       // behind how far to the side a swing starts
+	cueOver     cue = "over"      // behind how far a block is to the side
+	cueOwned    cue = "owned"     // before a rope that hangs nothing yet
+	cuePiece    cue = "piece"     // is what is lowered
+	cuePull     cue = "pull"      // behind what a winch pulls
+	cueStrength cue = "strength"  // behind a figure of a rope's label
+	cueThere    cue = "there"     // behind how far a rope turns
+	cueTies     cue = "ties"      // who ties, before how far along the limb
+	cueTowards  cue = "towards"   // between how far over and the house
+	cueTree     cue = "tree"      // before how tall it is
+	cueUnder    cue = "under"     // before the rope that a piece hangs on
+	cueWeighing cue = "weighing"  // between somebody and what he weighs
+)
+
+var cueNamed = map[cue]bool{
+	cueAbove: true, cueAlong: true, cueAnchor: true, cueAnchorIn: true, cueAngle: true, cueAside: true, cueBelow: true,
+	cueCutting: true, cueDown: true, cueEach: true, cueFor: true, cueFrom: true, cueHolds: true, cueItself: true, cueMoved: true, cueNow: true,
+	cueOffset: true, cueOut: true, cueOver: true, cueOwned: true, cuePiece: true, cuePull: true, cueStrength: true, cueThere: true,
+	cueTies: true, cueTowards: true, cueTree: true, cueUnder: true, cueWeighing: true,
+}
+
+// cued says whether an element is one of the words of a cue.
+func (rd *reading) cued(e element, c cue) bool { return rd.in.cues[c][rd.word(e)] }
