@@ -87,13 +87,14 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	said := a.question // what this talk established; the channel's job may change under it
 	a.question, a.ofJob = ev.Job.over(said)
 	a.voice = voiceFor(ev, a.question)
-	if ask == nil {
+	plain := ask == nil
+	if plain {
 		ask = missing(a.question)
 	}
 	switch {
 	case a.aboutUs(ev, q, ask):
 		return a, before
-	case limitAlone(said) && !before.known:
+	case plain && limitAlone(said) && !before.known:
 		a.noteLimit()
 		return a, Turn{question: said, known: true}
 	case ask != nil:

@@ -125,7 +125,7 @@ func (rd *reading) takenBack(i, n int) int {
 		return p
 	}
 	words := rd.roleBehind(n)
-	for p := i - 1; p >= max(0, i-farthestBack) && rd.elems[p].pause < 4; p-- {
+	for p := i - 1; p >= max(0, i-farthestBack) && (rd.elems[p].pause < 4 || rd.askedAt(p)); p-- {
 		if rd.otherTree(p, n) {
 			return p
 		}
@@ -144,6 +144,9 @@ func (rd *reading) takenBack(i, n int) int {
 	}
 	return -1
 }
+
+// askedAt says whether a question mark stands at p: "¿abedul? no, haya".
+func (rd *reading) askedAt(p int) bool { return rd.text[rd.elems[p].start:rd.elems[p].end] == "?" }
 
 // roleBehind is the field of the words right behind the number at i, "" for
 // none.
@@ -165,7 +168,7 @@ func (rd *reading) sameWords(i, n int) int {
 	if b == nil || b.pair || words == "" || !rd.at(n+1).looks(before) || rd.at(n+1).looks(after) {
 		return -1
 	}
-	for p := i - 1; p >= max(0, i-farthestBack) && rd.elems[p].pause < 4; p-- {
+	for p := i - 1; p >= max(0, i-farthestBack) && (rd.elems[p].pause < 4 || rd.askedAt(p)); p-- {
 		a := rd.elems[p].fig
 		if a == nil || a.pair || rd.word(rd.at(p+1)) != words {
 			continue

@@ -131,6 +131,8 @@ func (rd *reading) placeOne(full bound, i int, thick, long bool) []int {
 		full[i] = ButtDiameter // and the tip, see quantities
 	case fig.pair || fig.falling:
 		return []int{i}
+	case !thick && fig.unit.fine && fig.high < thinnestPiece:
+		return []int{i} // "1/2 in" is rather a rope's
 	case !thick && (fig.unit.fine && slender || long && slender && fig.unit.system == Metric):
 		full[i] = Diameter
 	case !thick && rd.beforeRound(i) && fig.high <= 3:
@@ -142,6 +144,10 @@ func (rd *reading) placeOne(full bound, i int, thick, long bool) []int {
 	}
 	return nil
 }
+
+// thinnestPiece is the thinnest that a number without words is taken for across a
+// piece, in metres.
+const thinnestPiece = 0.03
 
 // onlyRope says whether the message asks for rope and names no piece.
 func (rd *reading) onlyRope() bool {

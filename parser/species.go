@@ -68,10 +68,15 @@ func (r *Reader) eitherTree(rd *reading, words []string, run []word) (*Ask, int)
 	return askAt(Unknown, rd.text, run[0].start, run[0].end-run[0].start), 1
 }
 
-// anyOfThem drops the ask which of several trees of a genus it is where the
-// weight is told and nothing else hangs on it: "900 lb spruce top".
+// anyOfThem drops the ask which of several trees it is where nothing hangs on it:
+// the weight is told, "900 lb spruce top", or only a balance point is asked for.
 func (r *Reader) anyOfThem(rd *reading, q *Question, a *Ask) *Ask {
-	if a == nil || a.Kind != WhichTree || !q.Has(Weight) || q.Intent == AskCutPlan || q.Intent == AskAnchor {
+	if a == nil || a.Kind != WhichTree {
+		return a
+	}
+	point := q.Intent == AskBalance && q.Has(Length) && q.Has(across...) && !q.Has(Sideways, SecondTie, LegAngle, SideBranch) && !q.noted(bridled)
+	weighed := q.Has(Weight) && q.Intent != AskCutPlan && q.Intent != AskAnchor
+	if !point && !weighed {
 		return a
 	}
 	for _, e := range rd.elems {
@@ -79,6 +84,9 @@ func (r *Reader) anyOfThem(rd *reading, q *Question, a *Ask) *Ask {
 			q.Species = said(rd, e, Species{Scientific: e.term.tree.sci, Name: r.nameIn(rd, e.term.tree)})
 			return nil
 		}
+	}
+	if point {
+		return nil // of several genera: the point needs no tree
 	}
 	return a
 }

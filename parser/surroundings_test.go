@@ -14,7 +14,7 @@ var around = map[string][]string{"en": {
 	"10 ft to the fence", "over an 8 ft fence", "fence 6 ft high", "over a 6 ft high fence", "6 ft tall fence",
 	"house is 30 ft away", "20 ft from the house", "20 ft from my house", "house 30 ft away", "30 ft away from the garage",
 	"drop zone 30 ft", "30 ft drop zone", "drop zone is 30 ft", "12 ft wide driveway", "driveway 12 ft wide",
-	"tree is 80 ft tall", "80 ft tree", "80 ft tall", "tree height 80 ft", "10 ft of brush", "3 ft clearance",
+	"80 ft tree", "80 ft tall", "tree height 80 ft", "10 ft of brush", "3 ft clearance",
 	"24 in bar", "200 lb climber", "climber weighs 200 lb", "rope is 5000 lb",
 	"drum rated 2000 lb", "i can hold 60 lb", "5 ft above me", "10 ft below it", "lower it 30 ft", "5 kn on the block",
 	"redirect at 45 ft", "2 guys in the tree", "1 in of bark", "30 ft crane", "5 ft from the tip",

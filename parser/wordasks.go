@@ -55,9 +55,14 @@ func (rd *reading) girth(i int) bool {
 	return e.fig != nil && e.fig.dim == dimLength && rd.at(i+1).marked(markAround) && (rd.at(i+2).fig == nil || e.fig.unit.fine)
 }
 
-// roundAcross reads "a log 50 in round, 6 ft long".
+// roundAcross reads "a log 50 in round, 6 ft long" and "2.1 m round", which is
+// hardly across.
 func (rd *reading) roundAcross(i int) bool {
-	return rd.fineAt(i) && rd.at(i+1).marked(markRound) && rd.twoShapes(i+1)
+	fig := rd.at(i).fig
+	if fig == nil || fig.dim != dimLength || !rd.at(i+1).marked(markRound) {
+		return false
+	}
+	return fig.unit.fine && rd.twoShapes(i+1) || fig.low > roundest
 }
 
 // twoShapes says whether the message names another shape before the round at i.
