@@ -98,13 +98,7 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		a.noteLimit()
 		return a, Turn{question: said, known: true}
 	case ask != nil:
-		if out, turn, ok := d.inJobUnits(&a, ev, before, text, ask); ok {
-			return out, turn
-		}
-		d.askBack(&a, ask)
-		a.offer(text, ask)
-		d.readWithout(&a, ev, before, text, ask)
-		return a, asked(said, ask).offering(a.choices, before)
+		return d.askAnew(a, ev, before, said, text, ask)
 	}
 	a.work()
 	if q.Intent == parser.AskTree && q.Pieceless() {
@@ -113,6 +107,17 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	a.explain(q.Explain)
 	a.actions = a.variations(said, q.Explain)
 	return a, Turn{question: said, known: true}
+}
+
+// askAnew asks what is in doubt or missing, unless the job settles it.
+func (d *Desk) askAnew(a answer, ev Event, before Turn, said parser.Question, text string, ask *parser.Ask) (answer, Turn) {
+	if out, turn, ok := d.inJobUnits(&a, ev, before, text, ask); ok {
+		return out, turn
+	}
+	d.askBack(&a, ask)
+	a.offer(text, ask)
+	d.readWithout(&a, ev, before, text, ask)
+	return a, asked(said, ask).offering(a.choices, before)
 }
 
 // aboutUs answers what is asked about the desk itself: help, the log.

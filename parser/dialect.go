@@ -53,20 +53,14 @@ func (d *dialect) takes(meaning, spellings []string) (bool, error) {
 		of := map[string]map[string]bool{"optional": d.optional, "leads": d.leads, "counted": d.counted, "a": d.articles}[what]
 		each = func(s string) { of[s] = true }
 	case "cue":
-		if !cueNamed[cue(arg)] {
-			return true, fmt.Errorf("no such cue: %q", arg)
-		}
-		if d.cues[cue(arg)] == nil {
-			d.cues[cue(arg)] = map[string]bool{}
-		}
-		each = func(s string) { d.cues[cue(arg)][s] = true }
+		return true, d.cue(cue(arg), spellings)
+	case "alias":
+		return true, d.alias(arg, spellings)
 	case "decimal":
 		if d.comma = len(spellings) == 1 && strings.TrimSpace(spellings[0]) == "comma"; !d.comma {
 			return true, fmt.Errorf("no such decimal: %q", spellings)
 		}
 		return true, nil
-	case "alias":
-		return true, d.alias(arg, spellings)
 	case "ending":
 		each = func(s string) { d.endings = append(d.endings, ending{s, arg}) }
 	case "join":
@@ -97,6 +91,20 @@ func (d *dialect) takes(meaning, spellings []string) (bool, error) {
 		each(fold(strings.TrimSpace(s)))
 	}
 	return true, nil
+}
+
+// cue keeps the words that say what a number beside them is.
+func (d *dialect) cue(c cue, spellings []string) error {
+	if !cueNamed[c] {
+		return fmt.Errorf("no such cue: %q", c)
+	}
+	if d.cues[c] == nil {
+		d.cues[c] = map[string]bool{}
+	}
+	for _, s := range spellings {
+		d.cues[c][fold(strings.TrimSpace(s))] = true
+	}
+	return nil
 }
 
 // alias keeps what chopped words stand for.

@@ -1,0 +1,57 @@
+package parser
+
+// What stands around words and numbers settles what they are, one thing after the
+// other: each step finds what the steps before it have left.
+
+// inOrder settles the elements of a message before the roles bind its numbers.
+func (rd *reading) inOrder(l *layout) {
+	rd.orderNumbers()
+	rd.orderPlaces(l)
+}
+
+// orderNumbers settles which words are none of the question, and how large each
+// number is.
+func (rd *reading) orderNumbers() {
+	rd.singleUnits()
+	rd.otherwise()
+	rd.times()
+	rd.bothEnds()
+	rd.toldRanges()
+	rd.onePiece()
+	rd.spacedCentimetres()
+	rd.answerUnits()
+	rd.bodies()
+	rd.lend()
+	rd.supposed()
+	rd.halves()
+	rd.girths()
+	rd.drooping()
+	rd.compounds()
+	rd.betweens()
+	if rd.has(markTaper) {
+		rd.tapers()
+	}
+	rd.fallings()
+}
+
+// orderPlaces settles whose each number is that a role must not take.
+func (rd *reading) orderPlaces(l *layout) {
+	rd.belowCut()
+	rd.ropeLegs()
+	rd.powers()
+	rd.bareAngles()
+	rd.wordedTurns()
+	rd.turns()
+	rd.eachPulls()
+	rd.laid(l)
+	rd.reaching(l)
+	rd.movingBlock()
+	rd.blockOffsets()
+	rd.blockOver()
+	rd.hanging()
+	rd.tensions()
+	rd.ratings()
+	rd.slingAngles()
+	rd.onAnchor()
+	rd.surroundings()
+}
