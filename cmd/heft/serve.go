@@ -50,13 +50,22 @@ func (o *serve) Run(ctx context.Context, s *session) (err error) {
 	defer chat.HangUp()
 	leave, err := s.settle(ctx, clerk, chat.Connect)
 	if err != nil {
-		return err
+		return unlessTold(ctx, err)
 	}
 	defer func() { err = errors.Join(err, leave()) }()
 	if err := chat.Recover(ctx, s.now()); err != nil {
-		return err
+		return unlessTold(ctx, err)
 	}
 	return chat.Run(ctx)
+}
+
+// unlessTold is no failure where the program was told to stop before it had
+// begun: what it was about to do was cut short by that.
+func unlessTold(ctx context.Context, err error) error {
+	if ctx.Err() != nil && errors.Is(err, context.Canceled) {
+		return nil
+	}
+	return err
 }
 
 // serveTeams answers in every workspace that installs the bot.
