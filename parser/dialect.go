@@ -24,6 +24,8 @@ type dialect struct {
 	any      string            // "any", before a tree
 	called   map[string]string // the first name of a tree that is its alone
 	aliases  map[string]string // the word that a chopped one stands for: "pc"
+	sounds   []ending          // what is written in several ways and sounds alike: "v" and "b"
+	talk     func() talk       // the words of no question
 }
 
 // numberWord is a word of a number.
@@ -63,6 +65,8 @@ func (d *dialect) takes(meaning, spellings []string) (bool, error) {
 		return true, nil
 	case "ending":
 		each = func(s string) { d.endings = append(d.endings, ending{s, arg}) }
+	case "sound":
+		each = func(s string) { d.sounds = append(d.sounds, ending{s, arg}) }
 	case "join":
 		j, ok := jointNamed[arg]
 		if !ok {
@@ -139,7 +143,7 @@ func readNumberWord(s string) (numberWord, error) {
 func isForm(line string) bool {
 	what, _, _ := strings.Cut(line, " ")
 	switch what {
-	case "optional", "leads", "counted", "a", "alias", "cue", "decimal", "ending", "join", "number", "unit":
+	case "optional", "leads", "counted", "a", "alias", "cue", "decimal", "ending", "join", "number", "sound", "unit":
 		return true
 	}
 	return false

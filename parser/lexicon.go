@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"sync"
 	"unicode/utf8"
 
 	"heft/parser/language"
@@ -21,6 +22,8 @@ type lexicon struct {
 	job      jobWords
 	patterns map[string][]string
 	layout   layout
+
+	heard func() []map[string]string // by the slots of languages: words by their sound
 
 	slab []node   // made, and not in use yet
 	now  *dialect // whose spellings are being added; nil for what is no language's
@@ -65,6 +68,9 @@ func newLexicon(known []Species) (*lexicon, error) {
 	for i, l := range languages {
 		lx.now = newDialect(l.Tag, i+1)
 		lx.dialects = append(lx.dialects, lx.now)
+		if lx.now.talk, err = readTalk(l.Talk); err != nil {
+			return nil, fmt.Errorf("%s.txt %w", l.Tag, err)
+		}
 		for _, form := range []bool{true, false} {
 			for _, line := range l.Words {
 				if isForm(line.Text) != form {
@@ -90,6 +96,7 @@ func newLexicon(known []Species) (*lexicon, error) {
 		letters := utf8.RuneCountInString(n.word)
 		lx.starts[letters] = append(lx.starts[letters], start{n.word, n.langs})
 	}
+	lx.heard = sync.OnceValue(lx.hear)
 	lx.addTongues()
 	return lx, nil
 }
@@ -130,7 +137,9 @@ func (lx *lexicon) addLine(line string) error {
 	}
 	if lx.now != nil {
 		if taken, err := lx.now.takes(words, spellings); taken || err != nil {
-			lx.tell(spellings)
+			if words[0] != "sound" {
+				lx.tell(spellings)
+			}
 			return err
 		}
 	}

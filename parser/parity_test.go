@@ -91,7 +91,7 @@ func meanings(all []language.Language, tag string) []string {
 		for _, line := range l.Words {
 			m, _, _ := strings.Cut(line.Text, "|")
 			m = strings.Join(strings.Fields(m), " ")
-			if chopped := strings.HasPrefix(m, "alias "); !chopped && !slices.Contains(out, m) {
+			if own := strings.HasPrefix(m, "alias ") || strings.HasPrefix(m, "sound"); !own && !slices.Contains(out, m) {
 				out = append(out, m)
 			}
 		}

@@ -33,6 +33,9 @@ func (lx *lexicon) mend(words []string, t *tongue) (at int, as string) {
 // nearestStart looks among the words that begin a spelling, for the word
 // itself, for a plain plural of it and for its other gender.
 func (lx *lexicon) nearestStart(word string, t *tongue, langs langSet) string {
+	if as := lx.soundsLike(word, t, langs); as != "" {
+		return as
+	}
 	s := newSearch(word, 4)
 	for n, last := s.letters-s.slips, s.letters+s.slips; n <= last; n++ {
 		for _, w := range lx.starts[n] {

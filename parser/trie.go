@@ -101,13 +101,24 @@ func (t *term) says(no mark) bool {
 }
 
 // find returns the longest spelling at the start of the words, and how many
-// of them it took; 0 where none is known.
+// of them it took; 0 where none is known, nor is the first of them talk.
 func (lx *lexicon) find(words []string, t *tongue) (*term, int) {
-	if t.inflects {
-		return lx.root.longest(words, t, true)
-	}
 	if len(words) == 0 {
 		return nil, 0
+	}
+	if found, taken := lx.spelled(words, t); taken > 0 {
+		return found, taken
+	}
+	if said := lx.talk(words[0], t); said != nil {
+		return said, 1
+	}
+	return nil, 0
+}
+
+// spelled returns the longest spelling at the start of the words.
+func (lx *lexicon) spelled(words []string, t *tongue) (*term, int) {
+	if t.inflects {
+		return lx.root.longest(words, t, true)
 	}
 	found, taken := lx.root.child(words[0], t).from(words, t)
 	if taken == 0 { // "the block's 4 m up", where "block's at" is a spelling

@@ -15,6 +15,7 @@ var files embed.FS
 type Language struct {
 	Tag       string
 	Words     []Line            // the lines of [words], comments and empty ones left out
+	Talk      []Line            // likewise of [talk]
 	Sentences map[string]string // of the desk's English sentences
 }
 
@@ -66,10 +67,12 @@ func read(tag, text string) (Language, error) {
 		line = strings.TrimRight(line, " \t\r")
 		switch {
 		case line == "" || strings.HasPrefix(line, "#"):
-		case line == "[words]" || line == "[sentences]":
+		case line == "[words]" || line == "[talk]" || line == "[sentences]":
 			part = line
 		case part == "[words]":
 			l.Words = append(l.Words, Line{i + 1, line})
+		case part == "[talk]":
+			l.Talk = append(l.Talk, Line{i + 1, line})
 		case part == "":
 			return l, fmt.Errorf("line %d stands before [words] and [sentences]", i+1)
 		case !strings.HasPrefix(line, "  "):
