@@ -48,7 +48,7 @@ func (a *answer) likely(ask *parser.Ask) []Choice {
 	case parser.WhichAngle:
 		return []Choice{plain(a.voice.say("%s between the legs", bare)), plain(a.voice.say("rope turns %s", bare))}
 	case parser.Unknown:
-		if !strings.ContainsAny(bare, "0123456789") && ask.LikeStop == "" {
+		if !strings.ContainsAny(bare, "0123456789") && ask.LikeStop == "" && !ask.Glued {
 			return append([]Choice{{a.voice.say("leave out “%s”", bare), " "}}, a.anyTree(bare, ask)...)
 		}
 	}

@@ -53,6 +53,7 @@ type Ask struct {
 	Words      string   // the words in question
 	Start, End int      // their place in the text
 	Choices    []Choice // what to type instead, where that can be listed
+	Glued      bool     // an unknown word typed in one with more: without it, that is something else
 	Spare      bool     // an unknown word that stands beside nothing it could change
 	LikeStop   string   // a word that ends all arithmetic, which an unknown one may be a slip of
 	AsTree     bool     // an unknown word that stands where the tree does

@@ -9,6 +9,7 @@ var flags = map[string]func(*term){
 	"leafed":      func(t *term) { t.leafed = true },
 	"wood-ring":   func(t *term) { t.woodRing = true },
 	"overlook":    func(t *term) { t.chatter, t.overlook = true, true },
+	"perhaps":     func(t *term) { t.chatter, t.overlook, t.perhaps = true, true, true },
 	"rate":        func(t *term) { t.rate = true },
 	"others":      func(t *term) { t.others = true },
 	"chatter":     func(t *term) { t.chatter = true },

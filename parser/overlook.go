@@ -4,8 +4,13 @@ package parser
 // are left out and said back, but asked about right beside a number that has no
 // unit, whose they could be.
 
-// overlook leaves out the word at i.
+// overlook leaves out the word at i. One that may tell how something is, "ugly",
+// is left out only where it stands beside nothing that it could change.
 func (rd *reading) overlook(i int) {
+	if rd.termAt(i).perhaps && !rd.idle(i) {
+		rd.alter(i, func(t *term) { t.ask = Unknown })
+		return
+	}
 	if p := rd.past(i-1, -1, markArticle|markAt); rd.endOf(p) && rd.anyAt(func(k int) bool { return k != p && rd.endOf(k) }) {
 		return // "5 the other"
 	}

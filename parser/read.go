@@ -163,7 +163,7 @@ func (r *Reader) question(rd *reading) (Question, error) {
 		return Question{Intent: q.Intent, Language: q.Language, Units: q.Units}, two
 	}
 	for _, a := range asks {
-		a.Spare, a.AsTree, a.LikeStop = rd.spare(a), rd.asTree(a), rd.likeStop(a)
+		a.Spare, a.AsTree, a.LikeStop, a.Glued = rd.spare(a), rd.asTree(a), rd.likeStop(a), rd.glued(a)
 	}
 	slices.SortStableFunc(asks, gravest)
 	asks = append(append(asks, numberAsks...), shapeAsk, treeAsk)

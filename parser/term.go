@@ -56,6 +56,7 @@ type term struct {
 	woodRing   bool    // gear, and behind a tree a round: "ring"
 	leafed     bool    // the piece has its leaves or branches on: "con hojas"
 	overlook   bool    // says nothing here by itself, and is said back: "plenty"
+	perhaps    bool    // likewise, but asked about where it may tell how something is: "ugly"
 	rate       bool    // behind a length, a speed: "a second"
 	others     bool    // people besides who speaks
 	andSelf    bool    // who speaks, before how many others: "me and 2 other guys"

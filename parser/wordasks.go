@@ -152,6 +152,26 @@ func (rd *reading) spare(a *Ask) bool {
 			return false // known, and in doubt here
 		}
 	}
+	return rd.changesNothing(prev, next, a)
+}
+
+// glued says whether a word is typed in one with more: the first part of a key
+// or a link.
+func (rd *reading) glued(a *Ask) bool {
+	const joins = "-_/@=:"
+	before, after := rd.text[:a.Start], rd.text[a.End:]
+	return before != "" && strings.ContainsRune(joins, rune(before[len(before)-1])) ||
+		len(after) > 1 && strings.ContainsRune(joins, rune(after[0])) && after[1] != ' '
+}
+
+// idle says whether the word at i stands beside nothing that it could change.
+func (rd *reading) idle(i int) bool {
+	e := rd.elems[i]
+	return rd.changesNothing(rd.at(i-1), rd.at(i+1), askAt(Unknown, rd.text, e.start, e.end-e.start))
+}
+
+// changesNothing says whether a word between two elements can change neither.
+func (rd *reading) changesNothing(prev, next element, a *Ask) bool {
 	return !prev.changeable() && !next.changeable() && !rd.described(a) && !rd.behindLift(a) && (next.term == nil || !next.term.borne)
 }
 

@@ -216,3 +216,47 @@ func TestTurningWordsAreNeverRead(t *testing.T) {
 		}
 	}
 }
+
+// TestTalkIsNoOtherWord wants every word of talk to stand there once, and to
+// begin nothing that means something: there it would never be looked for, or
+// hide a slip of the second word.
+func TestTalkIsNoOtherWord(t *testing.T) {
+	languages, err := language.All()
+	if err != nil {
+		t.Fatal(err)
+	}
+	begins := map[string]map[string]string{} // by language, the spelling that a word begins
+	for _, s := range spellings(t) {
+		if begins[s.tag] == nil {
+			begins[s.tag] = map[string]string{}
+		}
+		first, _, _ := strings.Cut(s.words, " ")
+		begins[s.tag][first] = s.words
+	}
+	for _, n := range crewNames(t) {
+		first, _, _ := strings.Cut(n.name, " ")
+		for tag := range begins {
+			begins[tag][first] = n.name
+		}
+	}
+	words := 0
+	for _, l := range languages {
+		seen := map[string]bool{}
+		for _, line := range l.Talk {
+			_, list, _ := strings.Cut(line.Text, " | ")
+			for _, w := range strings.Split(list, ", ") {
+				w = unaccented.Replace(w)
+				switch whole := begins[l.Tag][w]; {
+				case whole != "":
+					t.Errorf("%s.txt:%d: %q begins %q: a line of [words] is its place", l.Tag, line.Number, w, whole)
+				case seen[w], w == "", w != strings.ToLower(w), strings.ContainsAny(w, " ,|"):
+					t.Errorf("%s.txt:%d: %q stands there twice, or is not one word in lower case", l.Tag, line.Number, w)
+				}
+				seen[w], words = true, words+1
+			}
+		}
+	}
+	if words < 5000 {
+		t.Errorf("only %d words of talk", words)
+	}
+}
