@@ -25,7 +25,7 @@ type dialect struct {
 	called   map[string]string // the first name of a tree that is its alone
 	aliases  map[string]string // the word that a chopped one stands for: "pc"
 	sounds   []ending          // what is written in several ways and sounds alike: "v" and "b"
-	talk     func() talk       // the words of no question
+	spoken   func() talk       // the words of no question
 }
 
 // numberWord is a word of a number.

@@ -31,6 +31,7 @@ type reading struct {
 	stops    []element // words that end all arithmetic, before anything else is made of them
 	dire     []Fix     // words that are one slip away from such a word, and what it is
 	each     bool      // what is told of several pieces is told of each
+	talked   bool      // words of talk were left out
 
 	obstacle *Said[Obstacle] // what a swing may strike
 	struck   bool            // it is asked whether it does
@@ -155,6 +156,7 @@ func (r *Reader) terms(rd *reading, run []word) {
 			continue
 		}
 		rd.addTerm(t, run[i].start, run[i+n-1].end)
+		r.between(rd, t, words[i:i+n], run[i:i+n])
 		if t.says(markHello) {
 			r.shadowed(rd, words, run, i, n)
 		}
@@ -204,6 +206,10 @@ func (rd *reading) addTerm(t *term, start, end int) {
 	if t.tons > 0 {
 		rd.asks = append(rd.asks, whichTon(&figure{start: start, end: end}, rd.text, t.tons))
 		return
+	}
+	if n := len(rd.elems); t.idle && (n == 0 || rd.elems[n-1].fig == nil || rd.elems[n-1].fig.unit != nil) {
+		rd.talked = true
+		return // what stands around it belongs together; behind a bare number it could be what that counts
 	}
 	if t.count > 0 {
 		f := &figure{low: t.count, high: t.count, start: start, end: end}

@@ -68,7 +68,7 @@ func newLexicon(known []Species) (*lexicon, error) {
 	for i, l := range languages {
 		lx.now = newDialect(l.Tag, i+1)
 		lx.dialects = append(lx.dialects, lx.now)
-		if lx.now.talk, err = readTalk(l.Talk); err != nil {
+		if lx.now.spoken, err = readTalk(l.Talk); err != nil {
 			return nil, fmt.Errorf("%s.txt %w", l.Tag, err)
 		}
 		for _, form := range []bool{true, false} {

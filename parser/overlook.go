@@ -1,5 +1,7 @@
 package parser
 
+import "slices"
+
 // Some words of talk could matter in another company: "plenty", "other". They
 // are left out and said back, but asked about right beside a number that has no
 // unit, whose they could be.
@@ -11,7 +13,7 @@ func (rd *reading) overlook(i int) {
 		rd.alter(i, func(t *term) { t.ask = Unknown })
 		return
 	}
-	if p := rd.past(i-1, -1, markArticle|markAt); rd.endOf(p) && rd.anyAt(func(k int) bool { return k != p && rd.endOf(k) }) {
+	if p := rd.past(i-1, -1, markArticle|markAt); rd.termAt(i).oneEnd && rd.endOf(p) && rd.anyAt(func(k int) bool { return k != p && rd.endOf(k) }) {
 		return // "5 the other"
 	}
 	e := rd.elems[i]
@@ -24,4 +26,30 @@ func (rd *reading) overlook(i int) {
 	words := rd.text[e.start:e.end]
 	rd.passed = append(rd.passed, Said[string]{Value: words, Words: words, Start: e.start, End: e.end})
 	rd.elems[i].term = &term{chatter: true}
+}
+
+// overlooked are the words up to a place in the text that are left out and said
+// back.
+func (rd *reading) overlooked(to int) (out []Said[string]) {
+	for i, e := range rd.elems {
+		if rd.termAt(i).overlook && e.end <= to {
+			words := rd.text[e.start:e.end]
+			out = append(out, Said[string]{Value: words, Words: words, Start: e.start, End: e.end})
+		}
+	}
+	return out
+}
+
+// between says back the words of talk that stand inside a spelling, where they
+// could bear on it: "how awkward long".
+func (r *Reader) between(rd *reading, t *term, words []string, run []word) {
+	for i := 1; i < len(run)-1; i++ {
+		if said := rd.in.talk(words[i]); said == nil || !said.perhaps {
+			continue
+		}
+		if x, n := r.lex.spelled(slices.Delete(slices.Clone(words), i, i+1), rd.in); x == t && n == len(words)-1 {
+			typed := rd.text[run[i].start:run[i].end]
+			rd.passed = append(rd.passed, Said[string]{Value: typed, Words: typed, Start: run[i].start, End: run[i].end})
+		}
+	}
 }

@@ -8,7 +8,7 @@ import (
 // nonsense says whether nothing in the message is of the trade: something is
 // not known, or it is all chatter.
 func (rd *reading) nonsense(q Question, asks []*Ask) bool {
-	if len(asks) == 0 && !rd.chatters() && len(rd.passed) == 0 || !q.Empty() || slices.ContainsFunc(asks, func(a *Ask) bool { return a.Kind != Unknown }) {
+	if len(asks) == 0 && !rd.chatters() && !rd.talked && len(rd.passed) == 0 || !q.Empty() || slices.ContainsFunc(asks, func(a *Ask) bool { return a.Kind != Unknown }) {
 		return false
 	}
 	for _, e := range rd.elems {
@@ -25,7 +25,7 @@ func (rd *reading) nonsense(q Question, asks []*Ask) bool {
 // the weather's and 12:45 is an hour.
 func (rd *reading) small() {
 	chats := slices.ContainsFunc(rd.elems, func(e element) bool { return e.term != nil && e.term.chatter && !e.term.someone })
-	if !chats && !slices.ContainsFunc(rd.asks, ofClock) ||
+	if !chats && !rd.talked && !slices.ContainsFunc(rd.asks, ofClock) ||
 		slices.ContainsFunc(rd.elems, func(e element) bool { return e.pause == 0 && !e.idle() }) ||
 		slices.ContainsFunc(rd.asks, func(a *Ask) bool { return a.Kind != Unknown && !ofClock(a) }) {
 		return

@@ -30,6 +30,7 @@ func readTalk(lines []language.Line) (func() talk, error) {
 		terms[what] = &term{}
 		set(terms[what])
 	}
+	terms["chatter"].idle = true
 	for _, l := range lines {
 		if what, list, _ := strings.Cut(l.Text, " | "); terms[what] == nil || list == "" {
 			return nil, fmt.Errorf("line %d: talk has one of %s and a bar, not %q", l.Number, strings.Join(talking, ", "), l.Text)
@@ -48,21 +49,33 @@ func readTalk(lines []language.Line) (func() talk, error) {
 	}), nil
 }
 
-// talk returns what a word of talk means, nil for other words.
-func (lx *lexicon) talk(word string, t *tongue) *term {
-	for _, slot := range t.slots {
-		if slot == trees {
-			continue
+// talker returns what tells a word of talk in some languages: what it means there,
+// nil for other words. Such a word can stand inside any spelling: "how bloody
+// long".
+func (lx *lexicon) talker(langs langSet, of ...*dialect) func(string) *term {
+	return func(word string) *term {
+		if n := lx.root.after(word); n != nil && n.langs&langs != 0 {
+			return n.idle()
 		}
-		d := lx.dialects[slot-1]
-		if said := d.talk()[word]; said != nil {
-			return said
-		}
-		for _, e := range d.endings {
-			if cut, ok := strings.CutSuffix(word, e.cut); ok && len(cut) > 2 && d.talk()[cut+e.put] != nil {
-				return d.talk()[cut+e.put]
+		for _, d := range of {
+			if said := d.spoken()[word]; said != nil {
+				return said
+			}
+			for _, e := range d.endings {
+				if cut, ok := strings.CutSuffix(word, e.cut); ok && len(cut) > 2 && d.spoken()[cut+e.put] != nil {
+					return d.spoken()[cut+e.put]
+				}
 			}
 		}
+		return nil
 	}
-	return nil
+}
+
+// idle returns what the only word of a spelling means that says nothing, nil for
+// other words.
+func (n *node) idle() *term {
+	if !n.chatter() || len(n.terms) == 0 || n.terms[0].term.overlook || n.terms[0].term.someone {
+		return nil
+	}
+	return n.terms[0].term
 }

@@ -75,6 +75,7 @@ type term struct {
 	denies     bool    // "not": what follows is put aside
 	purpose    bool    // before what is to be kept from happening: "so it doesn't"
 	corrects   bool    // "no", "make that": what stands before may be taken back
+	idle       bool    // a word of talk that can stand anywhere
 	chatter    bool    // says nothing here, and is no slip's mending
 	tree       *tree
 	lacks      bool // right before what is wrong with wood, says that nothing is: "no rot"

@@ -16,7 +16,8 @@ type tongue struct {
 	leading langSet // of the language that leads, and the trees
 
 	inflects bool // its words have more endings than a plural
-	dialect       // the leading one, with what it leaves free of the other
+	talk     func(string) *term
+	dialect  // the leading one, with what it leaves free of the other
 }
 
 // langSet is a set of languages; the trees' names are one of it.
@@ -40,6 +41,10 @@ func (lx *lexicon) newTongue(lead, also *dialect) *tongue {
 			n := lx.root.after(word)
 			return n == nil || n.langs&setOf(lead.slot) == 0
 		})
+	}
+	t.talk = lx.talker(t.langs, lead)
+	if also != nil {
+		t.talk = lx.talker(t.langs, lead, also)
 	}
 	t.slots = append(t.slots, trees)
 	t.add(lead, func(string) bool { return true })

@@ -109,7 +109,7 @@ func (lx *lexicon) find(words []string, t *tongue) (*term, int) {
 	if found, taken := lx.spelled(words, t); taken > 0 {
 		return found, taken
 	}
-	if said := lx.talk(words[0], t); said != nil {
+	if said := t.talk(words[0]); said != nil {
 		return said, 1
 	}
 	return nil, 0
@@ -134,7 +134,7 @@ func (n *node) from(words []string, t *tongue) (found *term, taken int) {
 		if i > 0 {
 			c = n.child(w, t)
 		}
-		if c == nil && i > 0 && t.optional[w] && !t.optional[words[i-1]] {
+		if c == nil && i > 0 && (t.optional[w] && !t.optional[words[i-1]] || t.talk(w) != nil) {
 			continue
 		}
 		if n = c; n == nil {
@@ -182,6 +182,11 @@ func (n *node) longest(words []string, t *tongue, fixed bool) (found *term, take
 		}
 		if cut, ok := strings.CutSuffix(words[0], e.cut); ok && len(cut) > 2 {
 			try(n.known(cut+e.put, t))
+		}
+	}
+	if said := t.talk(words[0]); !known && n.index == nil && said != nil {
+		if x, more := n.longest(words[1:], t, false); x != nil {
+			return x, more + 1
 		}
 	}
 	if !known && !fixed && t.optional[words[0]] {
