@@ -35,7 +35,7 @@ func (r *Reader) readList(rd *reading) (Question, *Ask, bool) {
 	if len(parts) < 2 || slices.ContainsFunc(parts, unwhole) {
 		return Question{}, nil, false
 	}
-	return Question{Intent: AskTree, Language: rd.language, Units: rd.units(), Pieces: parts, Passed: rd.overlooked(at)}, nil, true
+	return Question{Intent: AskTree, Language: rd.language, Units: rd.units(), Pieces: parts, Passed: rd.passedBefore(at)}, nil, true
 }
 
 // part reads a part of a message in the tongue of all of it.

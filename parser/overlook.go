@@ -28,16 +28,9 @@ func (rd *reading) overlook(i int) {
 	rd.elems[i].term = &term{chatter: true}
 }
 
-// overlooked are the words up to a place in the text that are left out and said
-// back.
-func (rd *reading) overlooked(to int) (out []Said[string]) {
-	for i, e := range rd.elems {
-		if rd.termAt(i).overlook && e.end <= to {
-			words := rd.text[e.start:e.end]
-			out = append(out, Said[string]{Value: words, Words: words, Start: e.start, End: e.end})
-		}
-	}
-	return out
+// passedBefore is what is left out and said back up to a place in the text.
+func (rd *reading) passedBefore(to int) []Said[string] {
+	return slices.DeleteFunc(slices.Clone(rd.passed), func(p Said[string]) bool { return p.End > to })
 }
 
 // between says back the words of talk that stand inside a spelling, where they
