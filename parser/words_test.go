@@ -6,6 +6,8 @@ import (
 	"strings"
 	"testing"
 
+	edlib "github.com/hbollon/go-edlib"
+
 	"heft/parser"
 	"heft/parser/language"
 )
@@ -258,5 +260,32 @@ func TestTalkIsNoOtherWord(t *testing.T) {
 	}
 	if words < 5000 {
 		t.Errorf("only %d words of talk", words)
+	}
+}
+
+// TestTalkIsNoSlipOfAStop wants no word of talk one slip away from a word that
+// stops the work: "pink" may be "punk" on a wet screen, and would pass as talk.
+func TestTalkIsNoSlipOfAStop(t *testing.T) {
+	stops := map[string][]string{} // by language, the stops of one word
+	for _, s := range spellings(t) {
+		if strings.HasPrefix(s.meanings[0], "stop ") && !strings.Contains(s.words, " ") && len(s.words) > 2 {
+			stops[s.tag] = append(stops[s.tag], s.words)
+		}
+	}
+	languages, err := language.All()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, l := range languages {
+		for _, line := range l.Talk {
+			_, list, _ := strings.Cut(line.Text, " | ")
+			for _, w := range strings.Split(unaccented.Replace(list), ", ") {
+				for _, s := range stops[l.Tag] {
+					if w[0] == s[0] && edlib.OSADamerauLevenshteinDistance(w, s) == 1 {
+						t.Errorf("%s.txt:%d: %q is one slip away from %q", l.Tag, line.Number, w, s)
+					}
+				}
+			}
+		}
 	}
 }
