@@ -54,7 +54,7 @@ func (a *answer) workDrop() error {
 func fallOf(q parser.Question, w piece.Weight) drop.Setup {
 	s := drop.Setup{
 		Weight: unit.Range[unit.Mass]{Low: w.Low, High: w.High},
-		Drop:   q.Length(parser.DropHeight).High,
+		Drop:   fallTold(q).High,
 		Run:    q.Length(parser.RunLength).Low,
 		Break:  unit.Force(low(q, parser.RopeBreak)),
 		Rope:   q.Length(parser.RopeLength).Low,
@@ -65,6 +65,14 @@ func fallOf(q parser.Question, w piece.Weight) drop.Setup {
 		s.Rope = s.Hitch // the line comes down to a drum at the foot of the tree
 	}
 	return s
+}
+
+// fallTold is how far the piece falls: as it was told, or by where its block hangs.
+func fallTold(q parser.Question) unit.Range[unit.Length] {
+	if !q.FallFromBlock() {
+		return q.Length(parser.DropHeight)
+	}
+	return unit.Exactly(drop.FromBlock(q.Length(parser.Length).High, q.Length(parser.BlockBelow).High))
 }
 
 // dropObject is a drop as scripts read it: the heavy ends, and the light end of
@@ -78,7 +86,7 @@ type dropObject struct {
 
 func (a *answer) tellDrop(s drop.Setup, f drop.Fall) {
 	v, q := a.voice, a.question
-	piece, falls := capital(a.piece()), v.along(q.Length(parser.DropHeight))
+	piece, falls := capital(a.piece()), v.along(fallTold(q))
 	head := v.say("%s, falls %s, held fast: line up to %s, top block up to %s.", piece, falls, v.load(f.Peak.High), v.load(f.Block.High))
 	if slices.Contains(q.Notes, "snubbed") {
 		head = v.say("%s, falls %s, snubbed, held fast: line up to %s, top block up to %s.", piece, falls, v.load(f.Peak.High), v.load(f.Block.High))
@@ -88,6 +96,10 @@ func (a *answer) tellDrop(s drop.Setup, f drop.Fall) {
 			v.along(q.Length(parser.RunLength)), v.load(f.Peak.High), v.load(f.Block.High))
 	}
 	a.lines = []string{head}
+	if q.FallFromBlock() {
+		a.lines = append(a.lines, v.say("Fall worked out: its length and twice the %s that the block is below the cut, tied at the butt, no slack. Slack comes on top: then type the fall, like “%s”.",
+			v.along(q.Length(parser.BlockBelow)), v.typed([]parser.Field{parser.DropHeight})))
+	}
 	a.tellWeight()
 	a.lines = append(a.lines,
 		v.say("A bound, no measurement: the line sees %s to %s, few forces in trees are published.", v.pullHad(f.Peak.Low), v.pull(f.Peak.High)),

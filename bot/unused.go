@@ -21,7 +21,7 @@ var uses = map[parser.Intent][]parser.Field{
 	parser.AskRaise:     append(slices.Clone(ofHauling), parser.LimbAngle, parser.Tie, parser.BlockHeight, parser.HitchHeight, parser.BlockBehind, parser.BlockOut, parser.Sideways),
 	parser.AskNotch:     {parser.LimbAngle},
 	parser.AskCutPlan:   {parser.People},
-	parser.AskDrop:      {parser.DropHeight, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight, parser.RopeDiameter, parser.Strands},
+	parser.AskDrop:      {parser.DropHeight, parser.BlockBelow, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight, parser.RopeDiameter, parser.Strands},
 	parser.AskGear:      {parser.RopeDiameter, parser.BlockAngle},
 	parser.AskSwing:     {parser.LineOut, parser.Sideways, parser.StartAngle, parser.HitchHeight, parser.ObstacleOut, parser.ObstacleHeight},
 	parser.AskBalance: {parser.LineOut, parser.Sideways, parser.Tie, parser.SecondTie, parser.LegAngle, parser.SecondLeg,
@@ -52,7 +52,7 @@ func (a *answer) tellUnused() {
 		if q.Intent == parser.AskAnchor && (x.Field == parser.Turn || x.Field == parser.BlockAngle) && slices.ContainsFunc(q.Notes, parser.Redirecting) {
 			continue // how the redirect pulls on its anchor
 		}
-		if a.idleForce(x.Field) || !usedBy(q.Intent, x.Field) && !a.isGears(x.Field) || slices.Contains(gearFacts, x.Field) && a.unchecked() || a.idleAngle(x.Field) {
+		if a.idleForce(x.Field) || x.Field == parser.BlockBelow && !q.FallFromBlock() || !usedBy(q.Intent, x.Field) && !a.isGears(x.Field) || slices.Contains(gearFacts, x.Field) && a.unchecked() || a.idleAngle(x.Field) {
 			left = append(left, x.Field)
 		}
 	}

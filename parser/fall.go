@@ -2,26 +2,28 @@ package parser
 
 import "slices"
 
-// How far a piece falls before its rope holds it is never worked out from where
-// the block hangs: the tie, the slack and the length of the piece are in it too.
-// A block below the cut, a catch or a line that runs asks for the fall.
+// How far a piece falls before its rope holds it follows from how long it is and
+// how far its block hangs below the cut. Where one of the two is not told, a block
+// below the cut, a catch or a line that runs asks for the fall.
 
-// belowCut passes over how far a block is below the cut, "block 40 cm below the
-// cut", and says so: the fall is asked for all the same.
+// FallFromBlock says whether the fall, which is not told, can be worked out.
+func (q Question) FallFromBlock() bool {
+	return q.Has(BlockBelow) && q.Has(Length) && !q.Has(DropHeight)
+}
+
+// belowCut finds how far a block is below the cut: "block 40 cm below the cut".
 func (rd *reading) belowCut() {
 	for i := 0; i < len(rd.elems); i++ {
 		if !rd.termAt(i).belowCut || !rd.blockBefore(i+1) {
 			continue
 		}
 		rd.alter(i, func(t *term) { t.intent, t.besides = AskDrop, false })
-		under := rd.elems[i]
-		if at := i - 1; rd.lengthAt(at) {
-			rd.pass(at, i+1, under)
-			i = at
-			continue
-		}
-		if at := rd.past(rd.forth(i+1), +1, markAt); rd.lengthAt(at) && at > i+1 && rd.endsBreath(at+1) {
-			rd.pass(i, at+1, under)
+		at := rd.past(rd.forth(i+1), +1, markAt)
+		switch {
+		case rd.lengthAt(i - 1):
+			rd.elems[i-1].fig.told = BlockBelow
+		case rd.lengthAt(at) && at > i+1 && rd.endsBreath(at+1):
+			rd.elems[at].fig.told = BlockBelow
 		}
 	}
 }

@@ -5,7 +5,7 @@ package parser
 var dimensionOf = map[Field]dimension{
 	Diameter: dimLength, ButtDiameter: dimLength, MidDiameter: dimLength, TipDiameter: dimLength,
 	Length: dimLength, HitchHeight: dimLength, RopeLength: dimLength, DropHeight: dimLength,
-	RunLength: dimLength, BlockHeight: dimLength, Tie: dimLength,
+	RunLength: dimLength, BlockBelow: dimLength, BlockHeight: dimLength, Tie: dimLength,
 	DrumAway: dimLength, DrumAcross: dimLength, TrunkAcross: dimLength, BlockBehind: dimLength, BlockOut: dimLength,
 	LineOut: dimLength, Sideways: dimLength, RopeDiameter: dimLength,
 	ObstacleOut: dimLength, ObstacleHeight: dimLength,

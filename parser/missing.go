@@ -73,7 +73,7 @@ func (q Question) Missing() []Field {
 		return out
 	}
 	for _, f := range q.without(alsoNeeded[q.Intent]) {
-		if !slices.Contains(out, f) {
+		if !slices.Contains(out, f) && !(f == DropHeight && q.FallFromBlock()) {
 			out = append(out, f)
 		}
 	}

@@ -24,6 +24,7 @@ const (
 	RopeLength   Field = "rope_m"
 	DropHeight   Field = "drop_m"
 	RunLength    Field = "run_m"
+	BlockBelow   Field = "block_below_m" // the block, below the cut
 	Limit        Field = "limit_kg"
 	BlockHeight  Field = "block_height_m"
 	Tie          Field = "tie_m"

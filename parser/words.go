@@ -114,7 +114,7 @@ var told, phrases = inOrder([]phrase{
 	{Payload, "payload #"}, {PersonPull, "each pulls #"}, {Redirects, "# redirects"}, {Turn, "rope turns #"},
 	{DrumAway, "drum # from the tree"}, {DrumAcross, "# drum"}, {TrunkAcross, "# trunk"},
 	{BlockBehind, "# behind the hinge"}, {BlockOut, "# out toward the limb"},
-	{DropHeight, "free fall of #"}, {RunLength, "# of run"}, {Limit, "limit is #"},
+	{BlockBelow, "block # below the cut"}, {DropHeight, "free fall of #"}, {RunLength, "# of run"}, {Limit, "limit is #"},
 	{Tie, "# out from the cut"}, {BlockHeight, "# above the cut"}, {LimbAngle, "# above level"},
 	{Alike, "# alike pieces"}, {LineOut, "# of line out"}, {Sideways, "# to the side"}, {StartAngle, "# from plumb"},
 	{SecondTie, "tip line at #"}, {Lines, "# ropes at"}, {LegAngle, "leg angle #"},
