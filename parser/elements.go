@@ -181,6 +181,10 @@ func (r *Reader) halting(rd *reading, words []string, at int, as string) bool {
 	mended[at] = as
 	t, _ := r.lex.find(mended, rd.in)
 	if t == nil || t.stop == "" {
+		if harm := r.lex.harmNear(words[at], rd.in); harm != "" && (t == nil || !t.damaged) {
+			rd.dire = append(rd.dire, Fix{Words: words[at], As: harm})
+			return true
+		}
 		return false
 	}
 	rd.dire = append(rd.dire, Fix{Words: words[at], As: as})

@@ -13,8 +13,9 @@ func (q Question) FallFromBlock() bool {
 
 // belowCut finds how far a block is below the cut: "block 40 cm below the cut".
 func (rd *reading) belowCut() {
+	rd.belowBare()
 	for i := 0; i < len(rd.elems); i++ {
-		if !rd.termAt(i).belowCut || !rd.blockBefore(i+1) {
+		if !rd.termAt(i).belowCut || !rd.blockBefore(i+1) && !rd.blockAt(i-2) {
 			continue
 		}
 		rd.alter(i, func(t *term) { t.intent, t.besides = AskDrop, false })
@@ -27,6 +28,22 @@ func (rd *reading) belowCut() {
 		}
 	}
 }
+
+// belowBare reads "negative rig, block a foot under": below what needs no saying
+// where something falls onto its rope.
+func (rd *reading) belowBare() {
+	if !rd.asksFor(AskDrop) {
+		return
+	}
+	for i := range rd.elems {
+		if rd.cued(rd.elems[i], cueBelow) && rd.lengthAt(i-1) && rd.blockBefore(i-1) && rd.endsBreath(i+1) && !rd.termAt(rd.back(i-2)).hung {
+			rd.alter(i, func(t *term) { *t = term{belowCut: true} })
+		}
+	}
+}
+
+// blockAt says whether the words at i lead from a block to a height: "polea a".
+func (rd *reading) blockAt(i int) bool { return rd.at(i).leadsTo(HitchHeight) }
 
 func (rd *reading) lengthAt(i int) bool {
 	fig := rd.at(i).fig
