@@ -292,6 +292,8 @@ func (a *answer) unitHint(ask *parser.Ask) string {
 		return v.say("%s has no unit. Type “%s°”.", words, bare)
 	case a.load(bare):
 		return v.say("%s has no unit. Type “%s lb” or “%s kg”.", words, bare, bare)
+	case onlyAcross(ask):
+		return v.say("%s has no unit. Type “%s in” or “%s cm”.", words, bare, bare)
 	case onlyLong(ask):
 		return v.say("%s has no unit. Type “%s ft” or “%s m”.", words, bare, bare)
 	}

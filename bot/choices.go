@@ -110,6 +110,8 @@ func (a *answer) withUnits(bare string, ask *parser.Ask) []Choice {
 		return []Choice{plain(bare + " lb"), plain(bare + " kg")}
 	case onlyLong(ask):
 		return []Choice{plain(bare + " ft"), plain(bare + " m")}
+	case onlyAcross(ask):
+		return a.small(bare)
 	case slices.Contains(fields, parser.HitchHeight):
 		return nil // a count, a height or a part of a list: no two words settle it
 	case !a.voice.metric && tooLong(bare):
@@ -122,6 +124,15 @@ func (a *answer) withUnits(bare string, ask *parser.Ask) []Choice {
 		return []Choice{plain(bare + " cm"), plain(bare + " m")}
 	}
 	return []Choice{plain(bare + " in"), plain(bare + " ft")}
+}
+
+// small is a bare number as a thickness, first in the unit the asker uses.
+func (a *answer) small(bare string) []Choice {
+	choices := []Choice{plain(bare + " in"), plain(bare + " cm")}
+	if a.voice.metric {
+		slices.Reverse(choices)
+	}
+	return choices
 }
 
 // plain is a choice that is shown as it is typed.
@@ -158,6 +169,11 @@ func onlyLong(ask *parser.Ask) bool {
 	}
 	f := string(ask.Choices[0].Field)
 	return strings.HasSuffix(f, "_m") && !strings.HasSuffix(f, "diameter_m")
+}
+
+// onlyAcross says whether a bare number can only be a thickness.
+func onlyAcross(ask *parser.Ask) bool {
+	return len(ask.Choices) == 1 && slices.Contains(acrossFields, ask.Choices[0].Field)
 }
 
 // tooLong says whether a bare number is more than any size of a piece is told

@@ -2,6 +2,7 @@ package parser
 
 import (
 	"math"
+	"regexp"
 	"slices"
 	"strings"
 )
@@ -28,9 +29,31 @@ func (rd *reading) bareUnit(i int) *unitWord {
 	case dimMass, dimForce:
 		return rd.massUnit(i)
 	case dimLength:
-		return rd.lengthUnit(i, f)
+		if u := rd.lengthUnit(i, f); u != nil {
+			return u
+		}
+		return rd.byPounds(i, f)
 	}
 	return nil
+}
+
+// byPounds is the foot for a height beside pounds where no length has a unit:
+// "600 lb limb hitched at 40". Some crews weigh in pounds and climb in metres;
+// none of them has its rope so many metres up.
+func (rd *reading) byPounds(i int, f Field) *unitWord {
+	const least = 30
+	fig := rd.elems[i].fig
+	others := rd.anyAt(func(j int) bool { return rd.elems[j].fig != nil && rd.elems[j].fig.dim == dimLength })
+	if f == HitchHeight && rd.surely(i, f) && !others && rd.massUnit(i) == pound && fig.low >= least && fig.high*foot.factor <= highest {
+		return foot
+	}
+	return nil
+}
+
+// surely says whether the words right before the number are no others' too:
+// "hitched at 40", not "top block 90", which may be how far the rope turns.
+func (rd *reading) surely(i int, f Field) bool {
+	return slices.Contains(rd.termAt(rd.past(i-1, -1, markIs|markBound)).roles, role{field: f, side: after})
 }
 
 // counts says whether the number could count what stands behind it: "2 long
@@ -85,9 +108,9 @@ func (rd *reading) sizedAs(i int) Field {
 	switch {
 	case rd.termAt(rd.back(i-1)).hangs && rd.anyAt(rd.toTheSide) && rd.saidOut(i+1):
 		return LineOut // "3 m de lado, cuelga 10"
-	case rd.crossed(i, i+2) && rd.at(i+2).fig.far() && !rd.crossed(i-2, i):
+	case rd.crossed(i, i+2) && (rd.at(i+2).fig.far() || rd.inHundredths(i+2)) && !rd.crossed(i-2, i):
 		return Diameter // "14 x 22 ft"
-	case rd.crossed(i-2, i) && rd.at(i-2).fig.short() && !rd.crossed(i, i+2):
+	case rd.crossed(i-2, i) && (rd.at(i-2).fig.short() || rd.inHundredths(i)) && !rd.crossed(i, i+2):
 		return Length // "34 cm x 1.8"
 	case rd.namesOne(i) && !rd.at(i-1).cross && rd.lengthTold(i) && !rd.thicknessBeside(rd.elems[i].fig):
 		return Diameter // "14 red oak limb 22 ft"
@@ -217,7 +240,24 @@ func (rd *reading) lengthUnits(but int) (fine, coarse *unitWord, ok bool) {
 		}
 		*to = e.fig.unit
 	}
+	if fine == nil && coarse == nil && rd.anyAt(rd.inHundredths) {
+		coarse = metre
+	}
 	return fine, coarse, (fine == nil || coarse == nil || fine.system == coarse.system) && rd.massesGoWith(fine, coarse)
+}
+
+// metricShape is how a tape in metres is read off, and none in feet.
+var metricShape = regexp.MustCompile(`^[0-9][.,][0-9]{2}$`)
+
+// inHundredths says whether the bare number at i is a length as only metres are
+// told: "60 de diámetro por 1.20 de largo".
+func (rd *reading) inHundredths(i int) bool {
+	fig := rd.at(i).fig
+	if fig == nil || fig.dim != dimCount || !metricShape.MatchString(fig.words(rd.text)) {
+		return false
+	}
+	beside := rd.roleBeside(i)
+	return slices.Contains(beside, Length) || beside == nil && rd.crossed(i-2, i)
 }
 
 // massesGoWith says whether no mass is told in the other system than the
