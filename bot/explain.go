@@ -53,7 +53,7 @@ func (a *answer) working() []string {
 		at := float64(l.Start)
 		held := rope.Hold(w.High.Weight(), rope.Slick, l.Start)
 		out = append(out, v.say("Wraps: %s × e^(−2π × %s × %s) = %s at the hand; one person is planned for %s.",
-			v.exact(w.High), trimmed(float64(rope.Slick), 2), trimmed(at, 1), v.exact(held.Held()), v.exact(rope.PerPerson.Held())))
+			v.exact(w.High), trimmed(float64(rope.Slick), 2), trimmed(at, 1), v.exact(held.Held()), v.exact(handsOf(a.question).Each.Held())))
 	}
 	if a.result.Block > 0 {
 		out = append(out, v.say("Top block: 2 × %s × cos(%s° ÷ 2) = %s.", v.exact(w.High), trimmed(between(a.question), 1), v.exact(a.result.Block.Held())))

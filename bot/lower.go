@@ -67,6 +67,7 @@ func (a *answer) tell() {
 	}
 	a.tellWeight()
 	a.tellWraps()
+	a.tellHands()
 	a.tellBlock()
 	a.tellRope()
 	a.tellAssumed()
@@ -97,6 +98,8 @@ func (a *answer) picture() {
 func (a *answer) lowerVerdict() string {
 	if a.result.AtWraps != nil {
 		switch runs, slips := a.judgeWraps(); {
+		case a.question.Slipped():
+			return a.voice.word("TOO FEW WRAPS")
 		case runs:
 			return a.voice.word("RUNS AWAY")
 		case slips:
@@ -165,6 +168,8 @@ func (a *answer) wrapsHead() string {
 	}
 	named := v.turns(a.question.Count(parser.Wraps))
 	switch least, most := a.judgeWraps(); {
+	case a.question.Slipped() && !most:
+		return v.say("%s SLIPPED, start with %s", named, start)
 	case least:
 		return v.say("%s LET IT RUN AWAY, start with %s", named, start)
 	case most:
@@ -178,7 +183,7 @@ func (a *answer) wrapsHead() string {
 // judgeWraps says whether the wraps that the crew named are too few even on a
 // drum that grips, and whether they may be on a slick one.
 func (a *answer) judgeWraps() (evenGrippy, onSlick bool) {
-	can := rope.PerPerson * unit.Force(max(1, a.question.Count(parser.People)))
+	can := handsOf(a.question).Force()
 	return a.result.AtWraps.Low > can, a.result.AtWraps.High > can
 }
 
@@ -191,6 +196,10 @@ func (a *answer) beyondStart() bool {
 func (a *answer) tellWraps() {
 	l := a.result.Lowering
 	if l == nil || a.question.Intent == parser.AskBlockLoad {
+		return
+	}
+	if a.question.Slipped() {
+		a.tellSlipped()
 		return
 	}
 	if at := a.result.AtWraps; at != nil {
@@ -210,7 +219,7 @@ func (a *answer) tellAtWraps(at unit.Range[unit.Force]) {
 	v := a.voice
 	named, hand := v.turns(a.question.Count(parser.Wraps)), v.pull(at.High)
 	people := max(1, a.question.Count(parser.People))
-	can := v.pull(rope.PerPerson * unit.Force(people))
+	can := v.held(handsOf(a.question))
 	switch grippy, slick := a.judgeWraps(); {
 	case !grippy && !slick:
 		a.lines = append(a.lines, v.say("At %s the hand holds up to %s on a slick rope.", named, hand))

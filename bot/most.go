@@ -12,8 +12,8 @@ import (
 // can hold.
 func (a *answer) workMostLowered() error {
 	q := a.question
-	wraps, people := q.Count(parser.Wraps), int(max(1, q.Count(parser.People)))
-	most, err := rope.Most(rope.Wraps(wraps), people)
+	wraps, hands := q.Count(parser.Wraps), handsOf(q)
+	most, err := rope.Most(rope.Wraps(wraps), hands)
 	if err != nil {
 		return err
 	}
@@ -26,14 +26,15 @@ func (a *answer) workMostLowered() error {
 	v := a.voice
 	a.result = &res
 	a.status = Answered
-	a.lines = []string{v.say("%s, %s on the rope: %s at most.", capital(v.turns(wraps)), v.people(people), v.atMost(most))}
+	a.lines = []string{v.say("%s, %s on the rope: %s at most.", capital(v.turns(wraps)), v.people(hands.People), v.atMost(most))}
 	a.limited(most)
 	a.lines = append(a.lines, v.word("Plan on the heavy end of a piece. One much lighter may not run: half a wrap off."))
-	if more, err := rope.Most(rope.Wraps(wraps)+1, people); err == nil {
+	if more, err := rope.Most(rope.Wraps(wraps)+1, hands); err == nil {
 		a.lines = append(a.lines, v.say("One wrap more: %s.", v.atMost(more)))
 	}
 	a.shown = []string{v.say("Wraps: %s × e^(2π × %s × %s) = %s on the rope.",
-		v.exact((rope.PerPerson * unit.Force(people)).Held()), trimmed(float64(rope.Slick), 2), trimmed(wraps, 1), v.exact(most))}
+		v.exact(hands.Force().Held()), trimmed(float64(rope.Slick), 2), trimmed(wraps, 1), v.exact(most))}
+	a.tellHands()
 	a.tellBlock()
 	a.tellRope()
 	a.tellAssumed()

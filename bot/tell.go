@@ -128,6 +128,10 @@ func (a *answer) inDoubt() []string {
 			if a.limbPlanned() {
 				out = append(out, v.word("Planned with its branches and leaves on: the heavy side."))
 			}
+		case "slipped":
+			if !a.question.Slipped() {
+				out = append(out, v.word("How many wraps slipped? Start with at least one more than those."))
+			}
 		case "iced":
 			out = append(out, a.voice.word("Ice and snow are not in these figures: the piece is heavier. Have it knocked off first."))
 		case noteNewTree:

@@ -14,7 +14,7 @@ var ofPiece = []parser.Field{
 // uses are the facts that an answer takes into account besides.
 var uses = map[parser.Intent][]parser.Field{
 	parser.AskWeight:    {parser.Alike},
-	parser.AskLower:     ofLowering,
+	parser.AskLower:     append(slices.Clone(ofLowering), parser.PersonPull),
 	parser.AskBlockLoad: append(slices.Clone(ofLowering), parser.LimbAngle),
 	parser.AskRope:      ofLowering,
 	parser.AskLift:      append(slices.Clone(ofHauling), parser.HitchHeight, parser.DrumAway, parser.TrunkAcross),

@@ -93,13 +93,15 @@ var lowers = map[parser.Intent]bool{parser.AskLower: true, parser.AskBlockLoad: 
 // jobOf hands the calculator what was said; what was not stays zero.
 func jobOf(q parser.Question) calc.Job {
 	j := calc.Job{
-		Given:  q.Mass(parser.Weight),
-		Hitch:  q.Length(parser.HitchHeight),
-		People: int(q.Count(parser.People)),
-		Parts:  int(q.Count(parser.Parts)),
-		Wraps:  q.Count(parser.Wraps),
-		Lower:  lowers[q.Intent],
-		Laid:   layoutOf(q),
+		Given:   q.Mass(parser.Weight),
+		Hitch:   q.Length(parser.HitchHeight),
+		People:  int(q.Count(parser.People)),
+		Each:    handsOf(q).Each,
+		Parts:   int(q.Count(parser.Parts)),
+		Wraps:   q.Count(parser.Wraps),
+		Lower:   lowers[q.Intent],
+		Slipped: q.Slipped(),
+		Laid:    layoutOf(q),
 	}
 	if x, ok := q.Get(parser.BlockAngle); ok {
 		between := unit.Angle(x.Low) * unit.Degree // the smaller angle loads the block more

@@ -33,8 +33,10 @@ type Job struct {
 	Lower   bool                    // plan a lower; a hitch asks for one too
 	Hitch   unit.Range[unit.Length] // height of the block above the ground
 	People  int                     // on the rope
+	Each    unit.Force              // that one of them holds
 	Parts   int                     // of line on the load
 	Wraps   float64                 // the crew has on the drum
+	Slipped bool                    // those wraps did not hold
 	Between *unit.Angle             // the legs of the rope at the block
 	Laid    rope.Layout             // where the drum and the dead end are; its height, parts and wraps are those of the job
 }

@@ -14,7 +14,7 @@ import (
 // end. Everything of the lower is planned on the heavy end.
 //
 // The error is that of the first step that refuses: see piece.Weigh,
-// rope.Plan, rope.Held, rope.Layout.Needed and block.Load; or a *limits.Missing or
+// rope.Plan, rope.Lowering.Past, rope.Held, rope.Layout.Needed and block.Load; or a *limits.Missing or
 // *limits.OutOfRange for the weight. Then there is no result at all.
 func Work(j Job) (Result, error) {
 	var r Result
@@ -32,6 +32,13 @@ func Work(j Job) (Result, error) {
 			return Result{}, err
 		}
 		r.AtWraps = &held
+	}
+	if j.Slipped && r.Lowering != nil {
+		past, err := r.Lowering.Past(rope.Wraps(j.Wraps))
+		if err != nil {
+			return Result{}, err
+		}
+		r.Lowering = &past
 	}
 	return r, nil
 }
@@ -109,7 +116,7 @@ func (r *Result) lower(j Job) error {
 	if j.Between != nil {
 		between = *j.Between
 	}
-	plan, err := rope.Plan(r.Weight.Low, r.Weight.High, j.People)
+	plan, err := rope.Plan(r.Weight.Low, r.Weight.High, rope.Hands{People: j.People, Each: j.Each})
 	if err != nil {
 		return err
 	}
@@ -136,6 +143,9 @@ func (r *Result) assumeForLowering(j *Job) {
 	if j.People == 0 {
 		j.People = 1
 		r.Assumed = append(r.Assumed, OnePerson)
+	}
+	if j.Each == 0 {
+		j.Each = rope.PerPerson
 	}
 	if j.Between == nil {
 		r.Assumed = append(r.Assumed, StraightLegs)

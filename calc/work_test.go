@@ -156,7 +156,7 @@ func TestGivenAndCalculatedTakeTheOuterEnds(t *testing.T) {
 		if !slices.Contains(r.Assumed, calc.HeavierOfTwo) || !slices.Contains(r.Weight.Spread, piece.Given) || !slices.Contains(r.Weight.Spread, piece.TreeToTree) {
 			t.Errorf("%s: assumed %v, spread %v", name, r.Assumed, r.Weight.Spread)
 		}
-		plan, err := rope.Plan(r.Weight.Low, r.Weight.High, 1)
+		plan, err := rope.Plan(r.Weight.Low, r.Weight.High, rope.Gloved(1))
 		if err != nil || *r.Lowering != plan {
 			t.Errorf("%s: planned %+v on another weight", name, *r.Lowering)
 		}

@@ -34,6 +34,7 @@ const (
 	cueTies     cue = "ties"      // who ties, before how far along the limb
 	cueTowards  cue = "towards"   // between how far over and the house
 	cueTree     cue = "tree"      // before how tall it is
+	cueTries    cue = "tries"     // before the wraps to try where others slipped
 	cueUnder    cue = "under"     // before the rope that a piece hangs on
 	cueWeighing cue = "weighing"  // between somebody and what he weighs
 )
@@ -42,7 +43,7 @@ var cueNamed = map[cue]bool{
 	cueAbove: true, cueAlong: true, cueAnchor: true, cueAnchorIn: true, cueAngle: true, cueAside: true, cueBelow: true,
 	cueCutting: true, cueDown: true, cueEach: true, cueFor: true, cueFrom: true, cueHolds: true, cueItself: true, cueMoved: true, cueNow: true,
 	cueOffset: true, cueOut: true, cueOver: true, cueOwned: true, cuePiece: true, cuePull: true, cueStrength: true, cueThere: true,
-	cueTies: true, cueTowards: true, cueTree: true, cueUnder: true, cueWeighing: true,
+	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueWeighing: true,
 }
 
 // cued says whether an element is one of the words of a cue.

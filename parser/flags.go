@@ -50,6 +50,10 @@ var flags = map[string]func(*term){
 	"day":         func(t *term) { t.day = true },
 	"borne":       func(t *term) { t.borne = true },
 
+	"feels":   func(t *term) { t.feels = true },
+	"slips":   func(t *term) { t.ask, t.slips = Unknown, true },
+	"in-hand": func(t *term) { t.inHand = true },
+
 	"girth-behind": func(t *term) { t.ask, t.girthBehind = Girth, true },
 	"girth-around": func(t *term) { t.ask, t.girthAround = Girth, true },
 	"give-or-take": func(t *term) { t.marks, t.giveTake = t.marks|markBound, true },

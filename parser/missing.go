@@ -148,6 +148,9 @@ func (q Question) PartsWanted() bool {
 // TooMany says whether it is asked if the wraps told are too many.
 func (q Question) TooMany() bool { return q.noted(tooMany) }
 
+// Slipped says whether the wraps told did not hold.
+func (q Question) Slipped() bool { return q.noted(slipped) && q.Has(Wraps) }
+
 // neededForMost is what holds the load, or lifts it.
 func (q Question) neededForMost() []Field {
 	switch {
@@ -280,6 +283,7 @@ const (
 	gearWanted  = "gear-wanted"  // how strong it must be
 	mostWanted  = "most-wanted"  // how heavy a piece may be
 	partsWanted = "parts-wanted" // on how many parts of line
+	slipped     = "slipped"      // the rope slipped on the drum
 	tooMany     = "too-many"     // whether the wraps told are more than it takes
 )
 

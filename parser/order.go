@@ -13,11 +13,13 @@ func (rd *reading) inOrder(l *layout) {
 // number is.
 func (rd *reading) orderNumbers() {
 	rd.singleUnits()
+	rd.slips()
 	rd.otherwise()
 	rd.times()
 	rd.bothEnds()
 	rd.toldRanges()
 	rd.onePiece()
+	rd.tried()
 	rd.spacedCentimetres()
 	rd.answerUnits()
 	rd.bodies()
@@ -43,6 +45,7 @@ func (rd *reading) orderPlaces(l *layout) {
 	rd.wordedTurns()
 	rd.turns()
 	rd.eachPulls()
+	rd.handPulls()
 	rd.laid(l)
 	rd.reaching(l)
 	rd.movingBlock()

@@ -1,5 +1,7 @@
 package parser
 
+import "heft/calc/unit"
+
 // eachPulls reads what each of the people pulls: "3 guys, 40 lb each". "Each"
 // behind any other number is asked about: "3 logs, 400 lb each".
 func (rd *reading) eachPulls() {
@@ -55,4 +57,29 @@ func (rd *reading) pullBefore(i int) bool {
 		}
 	}
 	return false
+}
+
+// handPulls reads what the hand shall hold behind the drum: "20 lb in the hand",
+// "so i only feel 30 lb". What no hand holds is the piece, or what it weighs at
+// the hand is asked: "500 lb in the hand".
+func (rd *reading) handPulls() {
+	const most = 450 // N
+	for i, e := range rd.elems {
+		if !rd.heavy(i) || e.fig.told != "" || rd.at(i+1).piece() {
+			continue
+		}
+		n := e.fig.high
+		if e.fig.dim == dimMass {
+			n = float64(unit.Mass(n).Weight())
+		}
+		if n > most || !rd.termAt(i+1).inHand && !rd.termAt(rd.back(i-1)).feels {
+			continue
+		}
+		if rd.anyAt(func(k int) bool { return k != i && (rd.heavy(k) || rd.elems[k].plays(Wraps)) }) {
+			e.fig.told = PersonPull
+			if rd.cued(rd.at(i+2), cueEach) {
+				rd.elems[i+2].term = &term{} // "25 lb in the hand each"
+			}
+		}
+	}
 }

@@ -89,6 +89,10 @@ type term struct {
 	day        bool // the day at hand: who is here, "crew of four today"
 	borne      bool // behind who must never hang on rigging gear: "be lowered"
 
+	feels  bool // before what a hand shall hold of a lower: "only feel 30 lb"
+	inHand bool // behind it: "30 lb in the hand"
+	slips  bool // of a rope on a drum, that its wraps did not hold: "slipping", "ran away"
+
 	girthBehind bool // a girth, behind its number alone: "in circumference"
 	girthAround bool // likewise, where it may be what a rope goes round: "around it"
 	giveTake    bool // between a number and how far off it may be: "give or take"

@@ -102,8 +102,8 @@ func (rd *reading) boundAsk(full bound, limb bool) *Ask {
 		if fig == nil || fig.elsewhere && fig.claimed == "" || rd.at(j+1).obstacle() != "" || full[j] == Limit || full[j] == Redirects || full[j] == Length && rd.has(markTaper) {
 			continue
 		}
-		if e.term.intent == AskCutPlan && thickness(full[j]) {
-			continue // "max length of a 20 in log"
+		if e.term.intent == AskCutPlan && thickness(full[j]) || full[j] == PersonPull && rd.termAt(j+1).inHand {
+			continue // "max length of a 20 in log", "under 40 lb in the hand"
 		}
 		a := askAt(Twist, rd.text, e.start, fig.end-e.start)
 		switch f := full[j]; f {

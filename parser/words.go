@@ -166,6 +166,7 @@ var noted = map[string]string{
 	"log-heaviest": "heaviest of the day", "log-total": "total for the day",
 	gearWanted: "how strong should it be", mostWanted: "what's the most", partsWanted: "how many parts of line", blocksMeet: "do the blocks meet", tieWanted: "how far out can i tie", tagPull: "how hard on the tag line",
 	tooMany:     "too many",
+	slipped:     "slipped",
 	peopleBelow: "guys underneath", DrumAside: "drum at the next tree",
 }
 

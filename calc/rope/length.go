@@ -49,6 +49,7 @@ func Domains() []limits.Domain {
 		Loads.Domain(method, limits.Weight),
 		Turns.Domain(method, limits.Wraps),
 		Crews.Domain(method, limits.People),
+		Holds.Domain(method, limits.PersonPull),
 		Hitches.Domain(method, limits.HitchHeight),
 		PartsOfLine.Domain(method, limits.Parts),
 		Aways.Domain(method, limits.DrumAway),

@@ -12,11 +12,11 @@ import (
 // e^2.639 is 14.0; two people hold 400 N, so 5,598 N, 571 kg. Worked by hand
 // from the capstan equation.
 func TestMost(t *testing.T) {
-	got, err := rope.Most(3, 2)
+	got, err := rope.Most(3, rope.Gloved(2))
 	if err != nil || math.Abs(float64(got)-571) > 1 {
 		t.Errorf("%v kg, %v; want 571", float64(got), err)
 	}
-	if got, err := rope.Most(8, 4); err != nil || got != rope.Loads.High {
+	if got, err := rope.Most(8, rope.Gloved(4)); err != nil || got != rope.Loads.High {
 		t.Errorf("eight wraps and four people: %v kg, %v; want no more than by hand at all", float64(got), err)
 	}
 }
@@ -26,15 +26,15 @@ func TestMost(t *testing.T) {
 func TestMostIsPlanBackwards(t *testing.T) {
 	for people := 1; people <= 4; people++ {
 		for wraps := rope.Wraps(1); wraps <= 3; wraps += 0.5 {
-			most, err := rope.Most(wraps, people)
+			most, err := rope.Most(wraps, rope.Gloved(people))
 			if err != nil {
 				t.Fatal(err)
 			}
-			just, err := rope.Plan(most*0.999, most*0.999, people)
+			just, err := rope.Plan(most*0.999, most*0.999, rope.Gloved(people))
 			if err != nil || just.Start != wraps {
 				t.Errorf("%v wraps, %d people: plans %v for just less, %v", wraps, people, just.Start, err)
 			}
-			over, err := rope.Plan(most*1.001, most*1.001, people)
+			over, err := rope.Plan(most*1.001, most*1.001, rope.Gloved(people))
 			if err != nil || over.Start != wraps+0.5 {
 				t.Errorf("%v wraps, %d people: plans %v for just more, %v", wraps, people, over.Start, err)
 			}
@@ -47,7 +47,7 @@ func TestMostRefuses(t *testing.T) {
 		wraps  rope.Wraps
 		people int
 	}{{-1, 1}, {9, 1}, {3, 0}, {3, 5}, {rope.Wraps(math.NaN()), 1}} {
-		if got, err := rope.Most(c.wraps, c.people); err == nil || got != unit.Mass(0) {
+		if got, err := rope.Most(c.wraps, rope.Gloved(c.people)); err == nil || got != unit.Mass(0) {
 			t.Errorf("%+v: %v kg, %v", c, float64(got), err)
 		}
 	}

@@ -32,7 +32,30 @@ var (
 	// Crews are the people who can work together on one rope.
 	Crews = limits.Range[float64]{Low: 1, High: 4,
 		Why: "no more people than that can handle one rope"} // common practice, no source
+	// Holds are the steady forces of one person: less is no hold on a rope at
+	// all, more than PerPerson is nothing to plan on.
+	Holds = limits.Range[unit.Force]{Low: 2 * slack, High: PerPerson,
+		Why: "plan on a hand that can keep hold of the rope, and on no more than it holds for long"} // common practice, no source
 )
+
+// Hands hold the rope behind the drum.
+type Hands struct {
+	People int
+	Each   unit.Force // steady, of one of them
+}
+
+// Gloved are hands of which nothing is told but how many.
+func Gloved(people int) Hands { return Hands{people, PerPerson} }
+
+// Force is what all of them hold.
+func (h Hands) Force() unit.Force { return h.Each * unit.Force(h.People) }
+
+func (h Hands) check() error {
+	if err := Crews.Check(limits.People, float64(h.People)); err != nil {
+		return err
+	}
+	return Holds.Check(limits.PersonPull, h.Each)
+}
 
 // Lowering is the plan of a lower.
 type Lowering struct {
@@ -44,35 +67,53 @@ type Lowering struct {
 
 // Plan finds the wraps to lower a piece between two weights:
 //
-//	Start: the heavy end on a slick drum, held by PerPerson a head; at least 1
+//	Start: the heavy end on a slick drum, held by the hands; at least 1
 //	Least: the same on a grippy drum; at least ½, or none where hands alone hold it
 //	Most:  the light end on a slick drum, just moving against the slack of the rope
 //
 // each from Hold solved for n and in halves, Start and Least rounded up, Most
-// down but neither under Start nor over Turns. It holds within Loads and
-// Crews, for a load set on the rope without a drop.
+// down but neither under Start nor over Turns. It holds within Loads, Crews,
+// Holds and Turns, for a load set on the rope without a drop.
 //
 // Errors: as Hold; on a grippy drum a light piece may stick at Start. Start
 // with Start, have the next half wrap ready.
 //
 // Source: the capstan equation and the friction of Slick and Grippy.
-func Plan(low, high unit.Mass, people int) (Lowering, error) {
+func Plan(low, high unit.Mass, by Hands) (Lowering, error) {
 	if err := check(low, high); err != nil {
 		return Lowering{}, err
 	}
-	if err := Crews.Check(limits.People, float64(people)); err != nil {
+	if err := by.check(); err != nil {
 		return Lowering{}, err
 	}
-	hands := PerPerson * unit.Force(people)
-	heavy := high.Weight()
+	hands, heavy := by.Force(), high.Weight()
 	l := Lowering{Start: max(1, halvesUp(turns(heavy, hands, Slick)))}
+	if err := Turns.Check(limits.Wraps, l.Start); err != nil {
+		return Lowering{}, err
+	}
 	if heavy > hands {
 		l.Least = max(0.5, halvesUp(turns(heavy, hands, Grippy)))
 	}
 	most := halvesDown(turns(low.Weight(), slack, Slick))
 	l.Most = max(l.Start, min(most, Turns.High))
 	l.Hold = Hold(heavy, Slick, l.Start)
-	l.PerPerson = l.Hold / unit.Force(people)
+	l.PerPerson = l.Hold / unit.Force(by.People)
+	return l, nil
+}
+
+// Past is the plan where wraps of the crew's slipped, so that the load is heavier
+// or the drum slicker than planned: a turn more than those to start with, and
+// never back to them. It holds within Turns.
+//
+// Source: common practice, no source; a turn on a slick drum takes the hand's
+// load down to two fifths.
+func (l Lowering) Past(slipped Wraps) (Lowering, error) {
+	if err := Turns.Check(limits.Wraps, slipped+1); err != nil {
+		return Lowering{}, err
+	}
+	l.Start = max(l.Start, slipped+1)
+	l.Least = max(l.Least, slipped+0.5)
+	l.Most = max(l.Most, l.Start)
 	return l, nil
 }
 

@@ -32,7 +32,7 @@ func TestPlan(t *testing.T) {
 		// 29420 N: 5.67 and 2.65; light end 9.08, over the drum's 8.
 		"the heaviest": {3000, 3000, 1, 6, 3, 8},
 	} {
-		l, err := rope.Plan(test.low, test.high, test.people)
+		l, err := rope.Plan(test.low, test.high, rope.Gloved(test.people))
 		if err != nil {
 			t.Errorf("%s: %v", name, err)
 			continue
@@ -45,7 +45,7 @@ func TestPlan(t *testing.T) {
 
 func TestPlanSaysWhatTheHandFeels(t *testing.T) {
 	// 1000 kg at 4½ slick wraps: 9806.65·e^(−2π·0.14·4.5) = 187.3 N.
-	l, err := rope.Plan(500, 1000, 1)
+	l, err := rope.Plan(500, 1000, rope.Gloved(1))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -53,7 +53,7 @@ func TestPlanSaysWhatTheHandFeels(t *testing.T) {
 		t.Errorf("hold %v N, per person %v", l.Hold, l.PerPerson)
 	}
 	// Two people at 4 wraps share 290.7 N.
-	l, err = rope.Plan(500, 1000, 2)
+	l, err = rope.Plan(500, 1000, rope.Gloved(2))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -79,7 +79,10 @@ func TestHeld(t *testing.T) {
 }
 
 func TestRefusals(t *testing.T) {
-	plan := func(low, high unit.Mass, people int) error { _, err := rope.Plan(low, high, people); return err }
+	plan := func(low, high unit.Mass, people int) error {
+		_, err := rope.Plan(low, high, rope.Gloved(people))
+		return err
+	}
 	held := func(low, high unit.Mass, wraps rope.Wraps) error { _, err := rope.Held(low, high, wraps); return err }
 	needed := func(hitch unit.Length, parts int) error { _, err := rope.Needed(hitch, parts); return err }
 	nan := math.NaN()
@@ -134,11 +137,13 @@ func TestDomainsAreTheRangesChecked(t *testing.T) {
 		var err error
 		switch d.Quantity {
 		case limits.Weight:
-			_, err = rope.Plan(1, unit.Mass(beyond), 1)
+			_, err = rope.Plan(1, unit.Mass(beyond), rope.Gloved(1))
 		case limits.Wraps:
 			_, err = rope.Held(1, 2, rope.Wraps(beyond))
 		case limits.People:
-			_, err = rope.Plan(1, 2, int(beyond))
+			_, err = rope.Plan(1, 2, rope.Gloved(int(beyond)))
+		case limits.PersonPull:
+			_, err = rope.Plan(1, 2, rope.Hands{People: 1, Each: unit.Force(beyond)})
 		case limits.HitchHeight:
 			_, err = rope.Needed(unit.Length(beyond), 1)
 		case limits.Parts:
@@ -163,7 +168,7 @@ func drawEnds(t *rapid.T) (low, high unit.Mass) {
 }
 
 func mustPlan(t *rapid.T, low, high unit.Mass, people int) rope.Lowering {
-	l, err := rope.Plan(low, high, people)
+	l, err := rope.Plan(low, high, rope.Gloved(people))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -234,7 +239,7 @@ func TestPoundsAndKilogramsPlanAlike(t *testing.T) {
 func BenchmarkPlan(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := rope.Plan(210, 870, 1); err != nil {
+		if _, err := rope.Plan(210, 870, rope.Gloved(1)); err != nil {
 			b.Fatal(err)
 		}
 	}
