@@ -26,6 +26,8 @@ func (a *answer) ropeHead(need unit.Length) string {
 	have := a.question.Length(parser.RopeLength)
 	end, short := a.shortRope()
 	switch {
+	case a.question.Has(parser.SecondRope):
+		return a.eitherRope(length, hitch)
 	case have.Low <= 0:
 		return v.say("Rope: %s end to end, hitched at %s.", length, hitch)
 	case !short:
@@ -37,11 +39,27 @@ func (a *answer) ropeHead(need unit.Length) string {
 		length, hitch, v.along(have), v.wholeUp(end.High))
 }
 
+// eitherRope says which of two ropes reaches. The longer one is told first.
+func (a *answer) eitherRope(length, hitch string) string {
+	v, long, short := a.voice, a.question.Length(parser.RopeLength), a.question.Length(parser.SecondRope)
+	if long.Low < short.Low {
+		long, short = short, long
+	}
+	sentence := "Rope: %s end to end, hitched at %s, your %s and your %s are both TOO SHORT."
+	switch need := a.result.Rope; {
+	case short.Low >= need:
+		sentence = "Rope: %s end to end, hitched at %s, your %s reaches and so does your %s."
+	case long.Low >= need:
+		sentence = "Rope: %s end to end, hitched at %s, your %s reaches, your %s is TOO SHORT."
+	}
+	return v.say(sentence, length, hitch, v.along(long), v.along(short))
+}
+
 // shortRope says whether the crew's rope is too short, and how high the piece
 // hangs as its end comes to the drum.
 func (a *answer) shortRope() (unit.Range[unit.Length], bool) {
 	have := a.question.Length(parser.RopeLength)
-	if have.Low <= 0 || have.Low >= a.result.Rope {
+	if have.Low <= 0 || have.Low >= a.result.Rope || a.question.Has(parser.SecondRope) {
 		return unit.Range[unit.Length]{}, false
 	}
 	end, err := a.result.Laid.End(have.Low)

@@ -16,7 +16,7 @@ var noun = map[parser.Field]string{
 	parser.Length: "the length", parser.HitchHeight: "the hitch height", parser.Weight: "the weight",
 	parser.Parts: "the parts of line", parser.People: "the people on the rope",
 	parser.WinchPull: "the winch", parser.BlockAngle: "the angle at the block", parser.Wraps: "the wraps",
-	parser.RopeBreak: "the rope's strength", parser.RopeLength: "the rope's length", parser.RopeDiameter: "the rope's thickness",
+	parser.RopeBreak: "the rope's strength", parser.RopeLength: "the rope's length", parser.SecondRope: "the other rope's length", parser.RopeDiameter: "the rope's thickness",
 	parser.DropHeight: "the fall", parser.BlockBelow: "how far the block is below the cut", parser.RunLength: "the run", parser.Limit: "the limit",
 	parser.BlockHeight: "the block above the cut", parser.Tie: "the tie from the cut", parser.LimbAngle: "the limb's angle",
 	parser.Efficiency: "the sheave efficiency", parser.LineOut: "the line out", parser.Sideways: "how far to the side",

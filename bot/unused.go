@@ -16,7 +16,7 @@ var uses = map[parser.Intent][]parser.Field{
 	parser.AskWeight:    {parser.Alike},
 	parser.AskLower:     append(slices.Clone(ofLowering), parser.PersonPull),
 	parser.AskBlockLoad: append(slices.Clone(ofLowering), parser.LimbAngle),
-	parser.AskRope:      ofLowering,
+	parser.AskRope:      append(slices.Clone(ofLowering), parser.SecondRope),
 	parser.AskLift:      append(slices.Clone(ofHauling), parser.HitchHeight, parser.DrumAway, parser.TrunkAcross),
 	parser.AskRaise:     append(slices.Clone(ofHauling), parser.LimbAngle, parser.Tie, parser.BlockHeight, parser.HitchHeight, parser.BlockBehind, parser.BlockOut, parser.Sideways),
 	parser.AskNotch:     {parser.LimbAngle},

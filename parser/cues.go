@@ -24,6 +24,7 @@ const (
 	cueMoved    cue = "moved"     // behind how far a load is pulled aside
 	cueNow      cue = "now"       // behind how a limb lies
 	cueOffset   cue = "offset"    // before how far a block is off
+	cueOther    cue = "other"     // between two ropes to choose from
 	cueOut      cue = "out"       // behind how far to the side a swing starts
 	cueOver     cue = "over"      // behind how far a block is to the side
 	cueOwned    cue = "owned"     // before a rope that hangs nothing yet
@@ -42,7 +43,7 @@ const (
 var cueNamed = map[cue]bool{
 	cueAbove: true, cueAlong: true, cueAnchor: true, cueAnchorIn: true, cueAngle: true, cueAside: true, cueBelow: true,
 	cueCutting: true, cueDown: true, cueEach: true, cueFor: true, cueFrom: true, cueHolds: true, cueItself: true, cueMoved: true, cueNow: true,
-	cueOffset: true, cueOut: true, cueOver: true, cueOwned: true, cuePiece: true, cuePull: true, cueStrength: true, cueThere: true,
+	cueOffset: true, cueOther: true, cueOut: true, cueOver: true, cueOwned: true, cuePiece: true, cuePull: true, cueStrength: true, cueThere: true,
 	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueWeighing: true,
 }
 

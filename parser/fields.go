@@ -4,7 +4,7 @@ package parser
 // counted.
 var dimensionOf = map[Field]dimension{
 	Diameter: dimLength, ButtDiameter: dimLength, MidDiameter: dimLength, TipDiameter: dimLength,
-	Length: dimLength, HitchHeight: dimLength, RopeLength: dimLength, DropHeight: dimLength,
+	Length: dimLength, HitchHeight: dimLength, RopeLength: dimLength, SecondRope: dimLength, DropHeight: dimLength,
 	RunLength: dimLength, BlockBelow: dimLength, BlockHeight: dimLength, Tie: dimLength,
 	DrumAway: dimLength, DrumAcross: dimLength, TrunkAcross: dimLength, BlockBehind: dimLength, BlockOut: dimLength,
 	LineOut: dimLength, Sideways: dimLength, RopeDiameter: dimLength,

@@ -58,6 +58,7 @@ var flags = map[string]func(*term){
 	"girth-around": func(t *term) { t.ask, t.girthAround = Girth, true },
 	"give-or-take": func(t *term) { t.marks, t.giveTake = t.marks|markBound, true },
 	"quarter":      func(t *term) { t.ask, t.quarter = Twist, true },
+	"reaches":      func(t *term) { t.ask, t.reaches = Unknown, true },
 	"of-it":        func(t *term) { t.ofIt = true },
 	"unnamed":      func(t *term) { t.unnamed = true },
 	"at-once":      func(t *term) { t.ask, t.atOnce = Unknown, true },

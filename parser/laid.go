@@ -19,6 +19,7 @@ const DeadEndOnTrunk = "dead-end-trunk"
 type layout struct {
 	offTheTree, offAtAll, offElsewhere, toTheDrum, ofDrum, isAcross *regexp.Regexp
 	drumIs, drumWide, drumOf, ofTrunk, trunkIs                      *regexp.Regexp
+	ownRope, orRope, eitherRope                                     *regexp.Regexp
 }
 
 // newLayout compiles the patterns. One that is malformed, or missing in every
@@ -31,7 +32,7 @@ func newLayout(patterns map[string][]string) (layout, error) {
 	for name, to := range map[string]**regexp.Regexp{
 		"off-the-tree": &l.offTheTree, "off-at-all": &l.offAtAll, "off-elsewhere": &l.offElsewhere, "to-the-drum": &l.toTheDrum,
 		"of-drum": &l.ofDrum, "is-across": &l.isAcross, "drum-is": &l.drumIs, "drum-wide": &l.drumWide, "drum-of": &l.drumOf,
-		"of-trunk": &l.ofTrunk, "trunk-is": &l.trunkIs,
+		"of-trunk": &l.ofTrunk, "trunk-is": &l.trunkIs, "own-rope": &l.ownRope, "or-rope": &l.orRope, "either-rope": &l.eitherRope,
 	} {
 		if len(patterns[name]) == 0 {
 			return l, fmt.Errorf("no language has the pattern %s", name)

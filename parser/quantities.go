@@ -80,6 +80,11 @@ func si(f Field, fig *figure, v float64) float64 {
 // looseAsk words the question about a number that found no place.
 func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 	fig := rd.elems[i].fig
+	if fig.sure != "" && fig.dim == dimCount && dimensionOf[fig.sure] == dimLength {
+		a := fig.ask(NoUnit, rd.text) // only the unit is in doubt
+		a.Fields, a.Choices = []Field{fig.sure}, []Choice{{Field: fig.sure}}
+		return a
+	}
 	if a := rd.ratingAsk(i); a != nil {
 		return a
 	}

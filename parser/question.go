@@ -22,6 +22,7 @@ const (
 	Wraps        Field = "wraps"
 	RopeBreak    Field = "rope_mbs_n"
 	RopeLength   Field = "rope_m"
+	SecondRope   Field = "second_rope_m" // where either could be taken
 	DropHeight   Field = "drop_m"
 	RunLength    Field = "run_m"
 	BlockBelow   Field = "block_below_m" // the block, below the cut

@@ -42,9 +42,28 @@ func (rd *reading) doesIt(i int) bool {
 	return (last == "will" || last == "would") && bare(behind, 0) == "do" && bare(behind, 1) == "it"
 }
 
+// reaches reads "will the 200 footer make the ground" and "¿llega la de 40?" as
+// questions about the rope, where a rope, a hitch or a drum is spoken of and no
+// piece whose reach could be meant.
+func (rd *reading) reaches() {
+	spoken := rd.anyAt(func(i int) bool {
+		return rd.reachAsked(i) || rd.hitched(i) || rd.footer(i) || rd.elems[i].part() != "" || rd.elems[i].marked(markStation)
+	})
+	if !spoken || rd.anyAt(rd.sized) || rd.anyAt(func(i int) bool { return rd.termAt(i).intent == AskSwing || rd.elems[i].plays(Sideways) }) {
+		return
+	}
+	for i := range rd.elems {
+		if rd.termAt(i).reaches {
+			rd.alter(i, func(t *term) { t.ask, t.intent, t.besides = "", AskRope, true })
+		}
+	}
+}
+
 // reaching finds both where the message asks for rope, or tells how long it is.
 func (rd *reading) reaching(l *layout) {
 	rd.treeTall()
+	rd.reaches()
+	rd.ropesByLength(l)
 	for i := range rd.elems {
 		if rd.doesIt(i) {
 			rd.elems[i].fig.told = RopeLength

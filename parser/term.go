@@ -97,6 +97,7 @@ type term struct {
 	girthAround bool // likewise, where it may be what a rope goes round: "around it"
 	giveTake    bool // between a number and how far off it may be: "give or take"
 	quarter     bool // before a unit: "quarter of a tonne"
+	reaches     bool // asks whether a rope does, where one is spoken of; elsewhere it is asked about
 	ofIt        bool // behind how much of the piece is told: "20 ft of it"
 	unnamed     bool // a piece of wood, and nothing said of what: "piece"
 	supposes    bool // before a weight that is only held against: "if it weighs"

@@ -106,7 +106,7 @@ var told, phrases = inOrder([]phrase{
 	{Diameter, "# across"}, {Length, "# long"}, {Weight, "weighs #"}, {HitchHeight, "hitched at #"},
 	{Parts, "# parts of line"}, {People, "# people"}, {WinchPull, "winch of #"}, {Efficiency, "sheave efficiency #"},
 	{BlockAngle, "# between the legs"}, {Wraps, "# wraps"},
-	{RopeLength, "rope length is #"}, {RopeDiameter, "# rope"}, {RopeBreak, "rope breaks at #"},
+	{RopeLength, "rope length is #"}, {SecondRope, "or the # rope"}, {RopeDiameter, "# rope"}, {RopeBreak, "rope breaks at #"},
 	{RopeWorking, "rope wll #"}, {BlockBreak, "block breaks at #"}, {BlockWorking, "block wll #"},
 	{SlingBreak, "sling breaks at #"}, {SlingWorking, "sling wll #"}, {ConnectorBreak, "shackle breaks at #"},
 	{ConnectorWorking, "shackle wll #"}, {DrumBreak, "drum breaks at #"}, {DrumWorking, "drum wll #"},
