@@ -46,6 +46,9 @@ func (rd *reading) plainHeight(i int) bool {
 	if !fig.far() || fig.elsewhere || fig.told != "" || fig.sure != "" || fig.claimed != "" || fig.low < lowest || lead.term == nil {
 		return false
 	}
+	if rd.onlyRope() && (rd.hung(i) || rd.elems[i-1].marked(markAt) && rd.ofRopeQuestion(i)) {
+		return true
+	}
 	word := fold(rd.text[lead.start:lead.end])
 	if !rd.in.leads[word] || rd.goesOn(i+1) {
 		return false
@@ -55,6 +58,20 @@ func (rd *reading) plainHeight(i int) bool {
 	}
 	lowers := rd.asksFor(AskLower) || rd.asksFor(AskDrop) || rd.asksFor(AskBlockLoad)
 	return lowers && (!lead.marked(markMade) || rd.heavy(i-2) && !rd.bounded(i-2)) // "bajar 500 kg de 12 m", not "un tronco de 12 m"
+}
+
+// hung reads "rope for an 85 ft block": how high the block hangs.
+func (rd *reading) hung(i int) bool {
+	next := rd.at(i + 1)
+	return next.part() == partBlock && rd.at(i+2).strength() == "" && !Redirecting(next.term.block)
+}
+
+// ofRopeQuestion reads "how much rope for a 3:1 at 45 ft", where the number before
+// it is of the tackle or the rope.
+func (rd *reading) ofRopeQuestion(i int) bool {
+	j := rd.past(i-1, -1, markAt|markArticle)
+	e := rd.at(j)
+	return !rd.goesOn(i+1) && (e.fig != nil && e.fig.dim == dimRatio || e.plays(Parts) || e.term != nil && rd.reachAsked(j))
 }
 
 // bounded says whether the mass at i is told as what gear may carry rather than

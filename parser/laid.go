@@ -17,9 +17,9 @@ const DeadEndOnTrunk = "dead-end-trunk"
 // layout are the patterns of the word files for what stands right behind a
 // number, or right before it, each of all languages.
 type layout struct {
-	offTheTree, offAtAll, offElsewhere, toTheDrum, ofDrum, isAcross *regexp.Regexp
-	drumIs, drumWide, drumOf, ofTrunk, trunkIs                      *regexp.Regexp
-	ownRope, orRope, eitherRope                                     *regexp.Regexp
+	offTheTree, offAtAll, offElsewhere, toTheDrum, ofDrum, isAcross         *regexp.Regexp
+	drumIs, drumWide, drumOf, ofTrunk, trunkIs                              *regexp.Regexp
+	ownRope, orRope, eitherRope, drumStands, cutBefore, cutBehind, cutWhole *regexp.Regexp
 }
 
 // newLayout compiles the patterns. One that is malformed, or missing in every
@@ -33,6 +33,7 @@ func newLayout(patterns map[string][]string) (layout, error) {
 		"off-the-tree": &l.offTheTree, "off-at-all": &l.offAtAll, "off-elsewhere": &l.offElsewhere, "to-the-drum": &l.toTheDrum,
 		"of-drum": &l.ofDrum, "is-across": &l.isAcross, "drum-is": &l.drumIs, "drum-wide": &l.drumWide, "drum-of": &l.drumOf,
 		"of-trunk": &l.ofTrunk, "trunk-is": &l.trunkIs, "own-rope": &l.ownRope, "or-rope": &l.orRope, "either-rope": &l.eitherRope,
+		"cut-before": &l.cutBefore, "cut-behind": &l.cutBehind, "cut-whole": &l.cutWhole, "drum-stands": &l.drumStands,
 	} {
 		if len(patterns[name]) == 0 {
 			return l, fmt.Errorf("no language has the pattern %s", name)
@@ -62,6 +63,10 @@ func (l *layout) awayFromTree(after string) string {
 // thickestDrum is more than any drum is across, in metres.
 const thickestDrum = 0.6
 
+// nearestDrum is the least that a drum “a 6 m” stands off the tree, in metres: what
+// is less may be how high on the stem it is.
+const nearestDrum = 2.4
+
 // laid finds the numbers of the layout.
 func (rd *reading) laid(l *layout) {
 	trunk, drummed := false, false
@@ -83,6 +88,8 @@ func (rd *reading) laid(l *layout) {
 		switch {
 		case fig.far() && drum && l.awayFromTree(after) != "":
 			rd.tell(i, DrumAway, l.awayFromTree(after))
+		case fig.far() && fig.low >= nearestDrum && l.drumStands.MatchString(before) && rd.endsBreath(i+1):
+			fig.told = DrumAway // "el tambor está a 6 m": a drum stands on the ground
 		case fig.far() && l.toTheDrum.MatchString(after) && rd.ropeBefore(i):
 			rd.tell(i, RopeLength, l.toTheDrum.FindString(after)) // "rope total 35 m to the drum"
 		case fig.far() && l.toTheDrum.MatchString(after):
@@ -133,6 +140,9 @@ func (rd *reading) drumAside(l *layout) {
 		for rd.leadsOn(j) {
 			j++
 		}
+		if j > i+1 && rd.termAt(j).tree != nil && rd.onTree(l, j) {
+			rd.elems[j].term = &term{marks: markOffTree} // no piece of that tree
+		}
 		if j == i+1 || !rd.at(j).marked(markOffTree) {
 			continue
 		}
@@ -141,7 +151,7 @@ func (rd *reading) drumAside(l *layout) {
 		}
 		rd.elems[j].term = &term{note: DrumAside}
 		k := j + 1
-		if rd.at(k).pause == 2 {
+		if rd.at(k).pause == 2 || rd.at(k).marked(markAt) {
 			k++
 		}
 		if !rd.far(k) || rd.elems[k].fig.told != "" {
@@ -149,8 +159,22 @@ func (rd *reading) drumAside(l *layout) {
 		}
 		if words := l.awayFromTree(rd.text[rd.elems[k].fig.end:]); words != "" {
 			rd.tell(k, DrumAway, words)
+		} else if rd.elems[k].fig.low >= nearestDrum && rd.endsBreath(k+1) {
+			rd.elems[k].fig.told = DrumAway // "tambor en otro árbol a 8 m"
 		}
 	}
+}
+
+// onTree says whether the tree at i is what a drum stands at, and not the one that
+// is cut: how far it is follows, "drum on the maple 30 ft back", or that it is
+// next door.
+func (rd *reading) onTree(l *layout, i int) bool {
+	for k := i + 1; k <= i+2; k++ {
+		if rd.far(k) {
+			return l.awayFromTree(rd.text[rd.elems[k].fig.end:]) != ""
+		}
+	}
+	return false
 }
 
 // pieceNamed says whether the message tells of a piece and not of its weight,

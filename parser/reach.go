@@ -64,6 +64,7 @@ func (rd *reading) reaching(l *layout) {
 	rd.treeTall()
 	rd.reaches()
 	rd.ropesByLength(l)
+	rd.ropeCut(l)
 	for i := range rd.elems {
 		if rd.doesIt(i) {
 			rd.elems[i].fig.told = RopeLength
@@ -74,10 +75,16 @@ func (rd *reading) reaching(l *layout) {
 	}
 	for i := range rd.elems {
 		fig := rd.elems[i].fig
-		if !fig.far() || fig.told != "" {
+		if fig == nil || fig.told != "" {
 			continue
 		}
 		after := rd.text[fig.end:]
+		if fig.dim == dimCount && fig.unit == nil && l.awayFromTree(after) != "" && rd.endStands(i) {
+			rd.lentRope(i) // "ground guy 30 off"
+		}
+		if !fig.far() {
+			continue
+		}
 		if away := l.awayFromTree(after); away != "" && rd.endStands(i) {
 			rd.tell(i, DrumAway, away)
 		} else if rd.itsLength(i) {
