@@ -28,3 +28,30 @@ func (lx *lexicon) spelledOut(run []word, t *tongue) []string {
 	}
 	return words
 }
+
+// allWhole returns the words of a run with every chopped one whole, nil where none
+// is chopped.
+func allWhole(words []string, t *tongue) []string {
+	var out []string
+	for i, w := range words {
+		whole := t.aliases[w]
+		if whole == "" {
+			continue
+		}
+		if out == nil {
+			out = append(out, words...)
+		}
+		out[i] = whole
+	}
+	return out
+}
+
+// either is the longest spelling that the words begin as they were typed, or with
+// every chopped one whole: "pa q no pase de" is no less than "para que no pase de".
+func (lx *lexicon) either(words, whole []string, t *tongue) (*term, int) {
+	found, n := lx.find(words, t)
+	if long, m := lx.find(whole, t); m > max(n, 1) {
+		return long, m
+	}
+	return found, n
+}

@@ -27,7 +27,10 @@ func (rd *reading) bareUnit(i int) *unitWord {
 	f := rd.sizedAs(i)
 	switch dimensionOf[f] {
 	case dimMass, dimForce:
-		return rd.massUnit(i)
+		if rd.massTold(i) {
+			return rd.massUnit(i)
+		}
+		return rd.kilograms(i, f)
 	case dimLength:
 		if u := rd.lengthUnit(i, f); u != nil {
 			return u
@@ -102,20 +105,45 @@ func (rd *reading) behindThickness(i int) bool {
 // sizedAs is the place that the words right beside the number at i give it, or
 // the number that it is crossed with.
 func (rd *reading) sizedAs(i int) Field {
-	if fields := rd.roleBeside(i); fields != nil && !rd.anothersWords(i) {
-		return fields[0]
-	}
+	fields := rd.roleBeside(i)
 	switch {
+	case rd.crossed(i-2, i) && rd.at(i-2).fig.longStem() && !rd.crossed(i, i+2):
+		return Diameter // "6 m x 50 límite 180"
+	case fields != nil && !rd.anothersWords(i):
+		return fields[0]
 	case rd.termAt(rd.back(i-1)).hangs && rd.anyAt(rd.toTheSide) && rd.saidOut(i+1):
 		return LineOut // "3 m de lado, cuelga 10"
 	case rd.crossed(i, i+2) && (rd.at(i+2).fig.far() || rd.inHundredths(i+2)) && !rd.crossed(i-2, i):
 		return Diameter // "14 x 22 ft"
 	case rd.crossed(i-2, i) && (rd.at(i-2).fig.short() || rd.inHundredths(i)) && !rd.crossed(i, i+2):
 		return Length // "34 cm x 1.8"
+	case rd.stretchOf(i):
+		return Diameter // "6 pies de fresno de 20"
 	case rd.namesOne(i) && !rd.at(i-1).cross && rd.lengthTold(i) && !rd.thicknessBeside(rd.elems[i].fig):
 		return Diameter // "14 red oak limb 22 ft"
 	}
 	return ""
+}
+
+// stretchOf says whether the number at i ends the name of a piece that begins with
+// how long it is.
+func (rd *reading) stretchOf(i int) bool {
+	const thickest = 200 // more may be a weight
+	j := i - 1
+	if !rd.at(j).marked(markMade) || rd.elems[i].fig.high > thickest || !rd.endsBreath(i+1) || !rd.at(j-1).piece() {
+		return false
+	}
+	for rd.at(j - 1).piece() {
+		j--
+	}
+	return rd.far(rd.past(j-1, -1, markMade))
+}
+
+// longStem says whether a number is in metres, and more than any piece is thick:
+// what it is crossed with goes across.
+func (f *figure) longStem() bool {
+	const thickest = 2
+	return f.far() && f.unit == metre && f.low > thickest
 }
 
 // anothersWords says whether the words beside the number have another on their
@@ -123,7 +151,7 @@ func (rd *reading) sizedAs(i int) Field {
 func (rd *reading) anothersWords(i int) bool {
 	told := func(k int) bool { // "10 butt 4 tip": the 4 has words behind it
 		f := rd.at(k).fig
-		return f != nil && (f.unit != nil || !rd.at(k+1).looks(before))
+		return f != nil && (f.unit != nil || !rd.at(k+1).looks(before)) && !rd.sizedBy(k, i)
 	}
 	left, right := rd.past(i-1, -1, markIs|markBound), rd.past(i+2, +1, markIs|markBound|markAt)
 	own := rd.at(i + 1).looks(before)
@@ -131,6 +159,12 @@ func (rd *reading) anothersWords(i int) bool {
 		return false // "48 de diámetro 1,80 m"
 	}
 	return !own && rd.at(left).looks(before) && told(left-1) || own && rd.at(i+1).looks(after) && told(right)
+}
+
+// sizedBy says whether the number at k is a length crossed with another, and that
+// at i may weigh something: "6 m x 50 límite 180".
+func (rd *reading) sizedBy(k, i int) bool {
+	return rd.crossed(k-2, k) && rd.at(k).fig.dim == dimLength && rd.elems[i].fig.low >= lightest && rd.onlyMetric(dimLength)
 }
 
 // looks says whether the words of an element take the number on that side.
@@ -154,6 +188,14 @@ func (rd *reading) namesOne(i int) bool {
 // lengthTold says whether a number other than that at i is a long length.
 func (rd *reading) lengthTold(but int) bool {
 	return rd.anyAt(func(j int) bool { return j != but && rd.far(j) })
+}
+
+// massTold says whether any other mass or force has a unit.
+func (rd *reading) massTold(but int) bool {
+	return rd.anyAt(func(i int) bool {
+		fig := rd.elems[i].fig
+		return i != but && fig != nil && fig.unit != nil && (fig.dim == dimMass || fig.dim == dimForce)
+	})
 }
 
 // massUnit is the one unit that all other masses and forces are told in.
@@ -181,8 +223,12 @@ func (rd *reading) lengthUnit(i int, f Field) *unitWord {
 	}
 	fig := rd.elems[i].fig
 	switch {
+	case thickness(f) && fine == nil && coarse == nil:
+		return rd.centimetres(fig.high)
 	case thickness(f):
 		return thicknessIn(fig.high, fine, coarse)
+	case f == Length && fine == centimetre && fig.high >= shortestCut && rd.at(i-1).fig == nil:
+		return rd.shortCut(fig.high)
 	case f == Length && (rd.has(markRound) || !rd.longEnough(fig, fine)):
 		return nil // a round is inches thick
 	case coarse == nil && fine != nil && fine.system == Imperial:
@@ -197,6 +243,19 @@ func (rd *reading) lengthUnit(i int, f Field) *unitWord {
 		return nil
 	}
 	return coarse
+}
+
+// shortestCut is more than any log is long in metres.
+const shortestCut = 40
+
+// shortCut is the centimetre for how long a log is that would be longer than any
+// in metres: "48 cm de diámetro y 90 de largo". A limb may be either.
+func (rd *reading) shortCut(n float64) *unitWord {
+	const longest = 400
+	if rd.shapedFrom(0, Limb) || n > longest {
+		return nil
+	}
+	return centimetre
 }
 
 // tellable are the lengths that go without their unit: of a rope and of what

@@ -23,10 +23,16 @@ func (rd *reading) metresByComma() {
 			continue
 		}
 		crossed := rd.at(i-1).cross && slices.ContainsFunc(rd.elems[max(0, i-3):i-1], func(e element) bool { return e.fig != nil })
-		if crossed || rd.at(i+1).plays(Length) {
+		if crossed || rd.at(i+1).plays(Length) || rd.aroundBeside(i) {
 			e.fig.lent(metre)
 		}
 	}
+}
+
+// aroundBeside says whether the words of a girth stand right beside the number at
+// i, which is no less than a girth is: "1,57 de perímetro".
+func (rd *reading) aroundBeside(i int) bool {
+	return rd.elems[i].fig.high >= leastAround && (rd.termAt(i+1).ask == Girth || rd.termAt(rd.past(i-1, -1, markIs)).ask == Girth)
 }
 
 // twoPlaces says whether a number is told as "1,10".

@@ -22,12 +22,23 @@ func (r *Reader) compared(rd *reading) []Said[string] {
 		if n < 0 {
 			continue
 		}
-		left, right := stretch(rd.text, at, at+n), stretch(rd.text, at+n+len(word)+2, len(rd.text))
+		left, right := rd.oneOf(stretch(rd.text, at, at+n)), rd.oneOf(stretch(rd.text, at+n+len(word)+2, len(rd.text)))
 		if r.whole(left.Value) && r.whole(right.Value) {
 			return []Said[string]{left, right}
 		}
 	}
 	return nil
+}
+
+// oneOf leaves out the word that only says that a piece is another: "o uno de chopo
+// de 50 cm".
+func (rd *reading) oneOf(part Said[string]) Said[string] {
+	word, n := nextWord(part.Value)
+	of, _ := nextWord(part.Value[n:])
+	if rd.in.numbers[word].value != 1 || !rd.in.leads[of] {
+		return part
+	}
+	return stretch(rd.text, part.Start+n, part.End)
 }
 
 // stretch is a part of the text without what only parts it from the rest.

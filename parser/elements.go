@@ -136,8 +136,9 @@ const manySlips = 4
 // terms looks up a run of words.
 func (r *Reader) terms(rd *reading, run []word) {
 	words := r.lex.spelledOut(run, rd.in)
+	whole := allWhole(words, rd.in)
 	for i := 0; i < len(run); {
-		t, n := r.lex.find(words[i:], rd.in)
+		t, n := r.lex.either(words[i:], whole[min(i, len(whole)):], rd.in)
 		if one, m := r.lex.find(words[i:i+1], rd.in); n > 1 && t.says(markUnsure) && m == 1 && one.tree != nil {
 			t, n = one, 1 // "pedazo de tipa de 40"
 		}

@@ -11,6 +11,9 @@ func (rd *reading) bothEnds() {
 			at = append(at, i)
 		}
 	}
+	if len(at) == 1 {
+		at = rd.firstEnd(at[0])
+	}
 	if len(at) != 2 {
 		return
 	}
@@ -26,8 +29,33 @@ func (rd *reading) bothEnds() {
 		a.told, b.told = TipDiameter, ButtDiameter
 	}
 	for _, i := range at {
+		if !rd.termAt(rd.past(i+1, +1, markAt|markArticle)).oneEnd {
+			continue
+		}
 		rd.alter(rd.past(i+1, +1, markAt|markArticle), func(t *term) { *t = term{} })
 	}
+}
+
+// firstEnd finds the thickness before the one at i that is told of the other end,
+// by itself or of "a tip": "27 cm, 20 en la otra punta", "27 cm en una punta y 20 en
+// la otra". It returns both, or none.
+func (rd *reading) firstEnd(i int) []int {
+	p := i - 1
+	for rd.at(p).pause > 0 && rd.at(p).pause < 4 || rd.at(p).marked(markAnd|markIs|markMade) {
+		p--
+	}
+	end := p
+	if rd.at(p).plays(TipDiameter) || rd.at(p).plays(Sideways) {
+		p--
+	}
+	fig := rd.at(p).fig
+	if !fig.short() || fig.told != "" || fig.pair || end == p && rd.at(p-1).looks(after) {
+		return nil
+	}
+	if end > p {
+		rd.alter(end, func(t *term) { *t = term{} })
+	}
+	return []int{p, i}
 }
 
 // endOf says whether the number at i is told of one of two ends.

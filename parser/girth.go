@@ -14,6 +14,7 @@ const leastAround = 0.6
 // anchor holds goes by its thinnest, which a tape round it does not tell.
 func (rd *reading) girths() {
 	rd.turnsAround()
+	rd.bareGirth()
 	word, fig := -1, -1
 	for i := 0; i < len(rd.elems); i++ {
 		switch j := rd.girthAt(i); {
@@ -153,6 +154,20 @@ func (rd *reading) turnsAround() {
 	for i := 1; i < len(rd.elems); i++ {
 		if fig := rd.elems[i-1].fig; fig != nil && fig.dim == dimAngle && rd.termAt(i).girthAround {
 			rd.alter(i, func(t *term) { t.ask, t.girthAround = "", false })
+		}
+	}
+}
+
+// bareGirth lends the centimetre to a bare girth right beside its word where all
+// lengths that are told are metric: "perímetro 140 y largo 2 m".
+func (rd *reading) bareGirth() {
+	const least, most = 60, 800
+	for i, e := range rd.elems {
+		if e.fig == nil || e.fig.dim != dimCount || e.fig.unit != nil || e.fig.pair || e.fig.low < least || e.fig.high > most {
+			continue
+		}
+		if (rd.girthWord(i+1) || rd.girthWord(rd.past(i-1, -1, markIs))) && rd.onlyMetric(dimLength) {
+			e.fig.lent(centimetre)
 		}
 	}
 }

@@ -86,7 +86,13 @@ func intentOf(rd *reading, q Question) Intent {
 	if slices.Contains(byTheWay(besides, q), AskRope) && q.Has(RopeLength) && q.Pieceless() && !q.Has(Wraps, People) {
 		return AskRope // "alcanza una cuerda de 150 pies para bajar": there is nothing to lower yet
 	}
-	return plainIntent(asked, q, hello || len(rd.elems) == 0)
+	return plainIntent(asked, q, hello && !rd.measured() || len(rd.elems) == 0)
+}
+
+// measured says whether anything is told in a unit, so that a greeting before it
+// is not all of the message.
+func (rd *reading) measured() bool {
+	return rd.anyAt(func(i int) bool { return rd.elems[i].fig != nil && rd.elems[i].fig.dim != dimCount })
 }
 
 // stem says whether the piece is wood without brush, and longer than a log that

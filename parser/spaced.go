@@ -9,10 +9,10 @@ package parser
 func (rd *reading) spacedCentimetres() {
 	for i := 0; i+1 < len(rd.elems); i++ {
 		a, b := rd.elems[i].fig, rd.at(i+1).fig
-		if !a.wholeMetres() || !b.ofMetre() || !rd.saidOut(i+2) || !rd.thicknessBeside(b) {
+		if !a.wholeMetres() || !b.ofMetre() || !rd.saidOut(i+2) && (rd.termAt(i+2).intent != AskWeight || !rd.saidOut(i+3)) {
 			continue
 		}
-		if !rd.crossed(i-2, i) && !letterAt(rd.text, b.start) {
+		if spoken := rd.crossed(i-2, i) || letterAt(rd.text, b.start); (!spoken || !rd.thicknessBeside(b)) && !rd.acrossTold(i) {
 			continue
 		}
 		whole := *a
@@ -20,6 +20,14 @@ func (rd *reading) spacedCentimetres() {
 		whole.high = whole.low
 		rd.join(i, i+2, &whole)
 	}
+}
+
+// acrossTold says whether a number before the one at i is told to be how thick the
+// piece is, so that none that follows is an end of it: "48 de diámetro, 1 metro 80".
+func (rd *reading) acrossTold(i int) bool {
+	return rd.anyAt(func(k int) bool {
+		return k < i && rd.elems[k].fig != nil && (rd.at(k+1).plays(Diameter) || rd.at(rd.past(k-1, -1, markIs)).plays(Diameter))
+	})
 }
 
 // wholeMetres says whether the number is so many metres.
