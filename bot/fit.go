@@ -41,7 +41,7 @@ func layoutOfRaise(q parser.Question) hinge.Layout {
 	l := hinge.Layout{
 		Length: length, Balance: length / 2, // no stick that tapers balances further out
 		Tie: q.Length(parser.Tie).High, Height: q.Length(parser.BlockHeight).Low,
-		Hitch: q.Length(parser.HitchHeight).High, Parts: int(q.Count(parser.Parts)),
+		Hitch: q.Length(parser.HitchHeight).High, Parts: int(q.Count(parser.Parts)), Closed: q.Length(parser.Closed).High,
 	}
 	if x, ok := q.Get(parser.LimbAngle); ok {
 		angle := unit.Angle(x.Low) * unit.Degree // from lower the blocks close further
@@ -147,11 +147,15 @@ func (a *answer) tellFit(l hinge.Layout, f hinge.Fitting) {
 
 // tellNoForces says that no force is known, and what to tell for them.
 func (a *answer) tellNoForces(more ...parser.Field) {
-	v, fields := a.voice, a.question.MissingSizes()
+	v, fields := a.voice, a.question.MissingPiece()
 	for _, f := range more {
 		if !a.question.Has(f) {
 			fields = append(fields, f)
 		}
+	}
+	if len(a.question.MissingPiece()) == 0 {
+		a.lines = append(a.lines, v.say("NO FORCES yet: for the pull tell me %s.", v.and(nouns(v, fields))))
+		return
 	}
 	a.lines = append(a.lines, v.say("NO FORCES: no weight is known. For the pull tell me %s; a weight serves for tree and diameter.", v.and(nouns(v, fields))))
 }
@@ -219,7 +223,7 @@ func (a *answer) tellFitAssumed(l hinge.Layout) {
 	if l.Balance > 0 {
 		taken = append(taken, v.word("balance at half length at most"))
 	}
-	taken = append(taken, v.say("%s between the ties for blocks and slings", v.alongUp(hinge.Clearance)))
+	taken = append(taken, v.say("%s between the ties for blocks and slings", v.alongUp(hinge.Clear(l.Closed))))
 	a.lines = append(a.lines, v.say("Assumed: %s.", v.and(taken)))
 }
 
@@ -229,7 +233,7 @@ func (a *answer) fitWorking(l hinge.Layout, f hinge.Fitting) []string {
 		return nil
 	}
 	v := a.voice
-	return []string{v.say("Farthest tie: block %s above the cut, less %s between the ties: %s.", v.along(unit.Exactly(l.Height)), v.alongUp(hinge.Clearance), v.alongDown(f.Window.Ties.High))}
+	return []string{v.say("Farthest tie: block %s above the cut, less %s between the ties: %s.", v.along(unit.Exactly(l.Height)), v.alongUp(hinge.Clear(l.Closed)), v.alongDown(f.Window.Ties.High))}
 }
 
 // forces are the facts that only a pull hangs on.

@@ -22,7 +22,7 @@ var noun = map[parser.Field]string{
 	parser.Efficiency: "the sheave efficiency", parser.LineOut: "the line out", parser.Sideways: "how far to the side",
 	parser.StartAngle: "the line's angle", parser.Turn: "how far the rope turns at each block named", parser.Redirects: "the redirects", parser.PersonPull: "what each pulls",
 	parser.DrumAway: "the drum's distance from the tree", parser.DrumAcross: "the drum's diameter", parser.TrunkAcross: "the trunk's diameter at the block",
-	parser.BlockBehind: "the block behind the hinge", parser.BlockOut: "the block out toward the limb",
+	parser.BlockBehind: "the block behind the hinge", parser.BlockOut: "the block out toward the limb", parser.Closed: "the length of the tackle closed",
 	parser.RopeWorking: "the rope's working load", parser.BlockBreak: "the block's strength", parser.BlockWorking: "the block's working load",
 	parser.SlingBreak: "the sling's strength", parser.SlingWorking: "the sling's working load",
 	parser.ConnectorBreak: "the shackle's strength", parser.ConnectorWorking: "the shackle's working load",

@@ -49,6 +49,7 @@ func setupOf(q parser.Question, weight unit.Mass) hinge.Setup {
 		Tie:     q.Length(parser.Tie).High,
 		Height:  q.Length(parser.BlockHeight).Low,
 		Hitch:   q.Length(parser.HitchHeight).High,
+		Closed:  q.Length(parser.Closed).High,
 		Tackle:  tackleOf(q),
 		Power:   powerOf(q),
 	}
@@ -105,6 +106,9 @@ func (a *answer) tellRaise(r hinge.Raising, s hinge.Setup) {
 	if w := r.Window.Ties; w.High > 0 {
 		a.lines = append(a.lines, v.say("Good ties: %s to %s from the cut. Farther out is easier to start, but lifts farther and runs out of height.",
 			v.alongUp(w.Low), v.alongDown(w.High)))
+	}
+	if s.Closed > 0 {
+		a.lines = append(a.lines, v.say("Assumed: %s.", v.say("%s between the ties for blocks and slings", v.alongUp(hinge.Clear(s.Closed)))))
 	}
 	if r.Rope > 0 {
 		a.lines = append(a.lines, v.say("Rope %s end to end, tail in it.", v.ropeNeeded(r.Rope)))

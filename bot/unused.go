@@ -18,7 +18,7 @@ var uses = map[parser.Intent][]parser.Field{
 	parser.AskBlockLoad: append(slices.Clone(ofLowering), parser.LimbAngle),
 	parser.AskRope:      append(slices.Clone(ofLowering), parser.SecondRope),
 	parser.AskLift:      append(slices.Clone(ofHauling), parser.HitchHeight, parser.DrumAway, parser.TrunkAcross),
-	parser.AskRaise:     append(slices.Clone(ofHauling), parser.LimbAngle, parser.Tie, parser.BlockHeight, parser.HitchHeight, parser.BlockBehind, parser.BlockOut, parser.Sideways),
+	parser.AskRaise:     append(slices.Clone(ofHauling), parser.LimbAngle, parser.Tie, parser.BlockHeight, parser.HitchHeight, parser.BlockBehind, parser.BlockOut, parser.Sideways, parser.Closed),
 	parser.AskNotch:     {parser.LimbAngle},
 	parser.AskCutPlan:   {parser.People},
 	parser.AskDrop:      {parser.DropHeight, parser.BlockBelow, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight, parser.RopeDiameter, parser.Strands},

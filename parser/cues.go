@@ -40,8 +40,28 @@ const (
 	cueWeighing cue = "weighing"  // between somebody and what he weighs
 )
 
+// The cues of a limb that is stood up, and of a piece that hangs level.
+const (
+	cueAims      cue = "aims"       // before how a piece is to hang
+	cueBlocks    cue = "blocks"     // the blocks of a tackle
+	cueClause    cue = "clause"     // begins what is no part of what stands before it
+	cueClosed    cue = "closed"     // behind how long a tackle is with its blocks together
+	cueHangs     cue = "hangs"      // before how a piece is to hang
+	cueHinge     cue = "hinge"      // what a limb turns about
+	cueLevel     cue = "level"      // how a piece hangs
+	cueMeets     cue = "meets"      // what blocks do that run out of room
+	cueNot       cue = "not"        // turns a verb round
+	cueOverHinge cue = "over-hinge" // between how high a block is and the hinge
+	cueSling     cue = "sling"      // what a limb is tied with
+	cueSoThat    cue = "so-that"    // before what is to come of it
+	cueTakesUp   cue = "takes-up"   // before how long a tackle is with its blocks together
+	cueWhere     cue = "where"      // before what is to be tied
+)
+
 var cueNamed = map[cue]bool{
 	cueAbove: true, cueAlong: true, cueAnchor: true, cueAnchorIn: true, cueAngle: true, cueAside: true, cueBelow: true,
+	cueAims: true, cueBlocks: true, cueHangs: true, cueLevel: true, cueMeets: true, cueNot: true, cueSling: true, cueSoThat: true, cueWhere: true,
+	cueClause: true, cueClosed: true, cueHinge: true, cueOverHinge: true, cueTakesUp: true,
 	cueCutting: true, cueDown: true, cueEach: true, cueFor: true, cueFrom: true, cueHolds: true, cueItself: true, cueMoved: true, cueNow: true,
 	cueOffset: true, cueOther: true, cueOut: true, cueOver: true, cueOwned: true, cuePiece: true, cuePull: true, cueStrength: true, cueThere: true,
 	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueWeighing: true,

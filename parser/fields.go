@@ -6,7 +6,7 @@ var dimensionOf = map[Field]dimension{
 	Diameter: dimLength, ButtDiameter: dimLength, MidDiameter: dimLength, TipDiameter: dimLength,
 	Length: dimLength, HitchHeight: dimLength, RopeLength: dimLength, SecondRope: dimLength, DropHeight: dimLength,
 	RunLength: dimLength, BlockBelow: dimLength, BlockHeight: dimLength, Tie: dimLength,
-	DrumAway: dimLength, DrumAcross: dimLength, TrunkAcross: dimLength, BlockBehind: dimLength, BlockOut: dimLength,
+	DrumAway: dimLength, DrumAcross: dimLength, TrunkAcross: dimLength, BlockBehind: dimLength, BlockOut: dimLength, Closed: dimLength,
 	LineOut: dimLength, Sideways: dimLength, RopeDiameter: dimLength,
 	ObstacleOut: dimLength, ObstacleHeight: dimLength,
 	SecondTie: dimLength, SideBranchOut: dimLength, SideBranch: dimMass, LegAngle: dimAngle, SecondLeg: dimAngle,

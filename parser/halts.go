@@ -80,6 +80,9 @@ func (rd *reading) lifted(i int) bool {
 	}
 	j, article := i+1, false
 	for rd.at(j).marked(markArticle|markAdjective|markErect|markAt) || rd.at(j).polite() && rd.at(j).pause == 0 && !rd.person(j) && j < len(rd.elems) {
+		if rd.cued(rd.at(j), cueClause) {
+			return false // "no room to lower so i'm thinking"
+		}
 		article = article || rd.at(j).marked(markArticle|markAt)
 		j++
 	}

@@ -6,7 +6,7 @@ import "slices"
 // fall without wanting to know what it does.
 var fieldIntent = map[Field]Intent{
 	DropHeight: AskDrop, RunLength: AskDrop,
-	Tie: AskRaise, BlockHeight: AskRaise, LimbAngle: AskRaise, BlockBehind: AskRaise, BlockOut: AskRaise,
+	Tie: AskRaise, BlockHeight: AskRaise, LimbAngle: AskRaise, BlockBehind: AskRaise, BlockOut: AskRaise, Closed: AskRaise,
 	WinchPull: AskLift, Parts: AskLift, Efficiency: AskLift, PersonPull: AskLift,
 	Payload: AskTree,
 	LineOut: AskSwing, Sideways: AskSwing, StartAngle: AskSwing,

@@ -9,6 +9,7 @@ import "slices"
 // otherwise settles such words before numbers are placed.
 func (rd *reading) otherwise() {
 	rd.denials()
+	rd.wanted()
 	rd.standingEnds()
 	for i := 0; i < len(rd.elems); i++ {
 		n, e := len(rd.elems), rd.elems[i]
@@ -118,6 +119,10 @@ func (rd *reading) upends(i int) {
 		k++
 	}
 	named := slices.ContainsFunc(rd.elems[i+1:min(k, len(rd.elems))], func(e element) bool { return e.piece() || e.marked(markPronoun) })
+	if named && !rd.at(k).marked(markErect) && rd.termAt(i).ask == Unknown && rd.tellsOfHinge() {
+		rd.alter(i, func(t *term) { t.ask, t.intent = "", AskRaise }) // "stand a limb on its hinge"
+		return
+	}
 	if !named || !rd.at(k).marked(markErect) || rd.at(i-1).fig != nil || rd.at(i-1).marked(markAt) {
 		return
 	}

@@ -28,6 +28,8 @@ func (q *Question) placesOnly() {
 func (q Question) OfPlaces() bool {
 	untold := q.Species == nil && !q.Has(across...)
 	switch {
+	case q.Intent == AskRaise && q.noted(tieWanted) && !q.Has(Tie):
+		return true // no pull can be told before the tie is
 	case q.Has(Weight) || len(q.MissingSizes()) == 0:
 		return false
 	case q.Intent == AskRaise:

@@ -39,6 +39,7 @@ const (
 	Redirects    Field = "redirects"
 	BlockBehind  Field = "block_behind_m"   // the top block, behind the hinge
 	BlockOut     Field = "block_out_m"      // the top block, out toward the limb
+	Closed       Field = "closed_m"         // the tackle, its blocks together
 	DrumAway     Field = "drum_away_m"      // from the foot of the tree
 	DrumAcross   Field = "drum_diameter_m"  // of the lowering drum
 	TrunkAcross  Field = "trunk_diameter_m" // where the dead end goes round it

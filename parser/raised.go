@@ -15,7 +15,7 @@ func (rd *reading) raised() {
 		switch {
 		case rd.tiedOut(i), asked && (rd.tiedAt(i) || rd.iTie(i)):
 			rd.claim(i, Tie)
-		case asked && rd.blockAbove(i):
+		case asked && (rd.blockAbove(i) || rd.far(i) && rd.overHinge(i)):
 			rd.claim(i, BlockHeight)
 		case asked && e.term != nil && e.term.level && !angled && rd.ofLimb(i):
 			f := &figure{unit: degree, dim: dimAngle, start: e.start, end: e.end}
@@ -24,6 +24,7 @@ func (rd *reading) raised() {
 			angled = true
 		}
 	}
+	rd.hinged()
 }
 
 // ofLimb says whether the word at i tells how the limb lies, and not the ground
@@ -72,4 +73,13 @@ func (rd *reading) iTie(i int) bool {
 	told := rd.anyAt(func(k int) bool { return rd.beside(k, Tie) })
 	return rd.far(i) && rd.cued(rd.at(i-1), cueTies) && rd.anyAt(func(k int) bool { return rd.beside(k, BlockHeight) }) &&
 		!told && !rd.at(i+1).marked(markHigh|markUpward|markRelation)
+}
+
+// tellsOfHinge says whether a message speaks of what only a raise has: a hinge, a
+// block above it, where to tie.
+func (rd *reading) tellsOfHinge() bool {
+	return rd.anyAt(func(i int) bool {
+		t := rd.termAt(i)
+		return t.intent == AskNotch || t.note == tieWanted || t.note == blocksMeet || rd.beside(i, BlockHeight)
+	})
 }

@@ -113,7 +113,7 @@ var told, phrases = inOrder([]phrase{
 	{DesignFactor, "design factor #"}, {Legs, "# legs"}, {ChokeAngle, "choked at #"},
 	{Payload, "payload #"}, {PersonPull, "each pulls #"}, {Redirects, "# redirects"}, {Turn, "rope turns #"},
 	{DrumAway, "drum # from the tree"}, {DrumAcross, "# drum"}, {TrunkAcross, "# trunk"},
-	{BlockBehind, "# behind the hinge"}, {BlockOut, "# out toward the limb"},
+	{BlockBehind, "# behind the hinge"}, {BlockOut, "# out toward the limb"}, {Closed, "blocks take up #"},
 	{BlockBelow, "block # below the cut"}, {DropHeight, "free fall of #"}, {RunLength, "# of run"}, {Limit, "limit is #"},
 	{Tie, "# out from the cut"}, {BlockHeight, "# above the cut"}, {LimbAngle, "# above level"},
 	{Alike, "# alike pieces"}, {LineOut, "# of line out"}, {Sideways, "# to the side"}, {StartAngle, "# from plumb"},

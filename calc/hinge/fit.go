@@ -17,6 +17,7 @@ type Layout struct {
 	Hitch   unit.Length // of the top block above the ground
 	Angle   *unit.Angle // of the limb now; nil where it was not said
 	Parts   int         // of line
+	Closed  unit.Length // of the tackle, its blocks together; 0 where it was not said
 }
 
 // Fitting is what a layout alone settles. With TurnsOver or TwoBlocks, or
@@ -45,7 +46,7 @@ type Fitting struct {
 //
 // Source: geometry.
 func Fit(l Layout) (Fitting, error) {
-	s := Setup{Length: l.Length, Balance: l.Balance, Tie: l.Tie, Height: l.Height, Offset: l.Offset, Hitch: l.Hitch,
+	s := Setup{Length: l.Length, Balance: l.Balance, Tie: l.Tie, Height: l.Height, Offset: l.Offset, Hitch: l.Hitch, Closed: l.Closed,
 		Tackle: tackle.Tackle{Parts: l.Parts}}
 	if l.Angle != nil {
 		s.Angle = *l.Angle

@@ -112,7 +112,7 @@ func TestFitIsThatOfEveryWeight(t *testing.T) {
 			t.Skip() // past what tackle or rope hold for
 		}
 		f := fit(t, hinge.Layout{Length: s.Length, Balance: s.Balance, Tie: s.Tie, Height: s.Height, Offset: s.Offset,
-			Hitch: s.Hitch, Angle: &s.Angle, Parts: s.Parts})
+			Hitch: s.Hitch, Angle: &s.Angle, Parts: s.Parts, Closed: s.Closed})
 		if f.Window != r.Window || f.TurnsOver != r.TurnsOver || f.Travel != r.Travel || f.Rope != r.Rope {
 			t.Fatalf("%+v\n%+v", f, r)
 		}
@@ -121,7 +121,7 @@ func TestFitIsThatOfEveryWeight(t *testing.T) {
 		}
 		// A block that much higher leaves room for a tie.
 		if f.Lower > 0 {
-			up := hinge.Layout{Length: s.Length, Balance: s.Balance, Height: s.Height + f.Lower + 1e-6, Offset: s.Offset}
+			up := hinge.Layout{Length: s.Length, Balance: s.Balance, Height: s.Height + f.Lower + 1e-6, Offset: s.Offset, Closed: s.Closed}
 			if got := fit(t, up).Window.Ties; got.High == 0 && s.Balance+0.3 < s.Length {
 				t.Fatalf("no tie with the block %v m higher: %+v", f.Lower, got)
 			}

@@ -33,6 +33,7 @@ func drawSetup(t *rapid.T) hinge.Setup {
 	s.Balance, s.Height = metres(0.3, 9, "balance"), metres(1, 15, "height")
 	s.Tie = metres(0.3, float64(s.Height), "tie")
 	s.Parts = rapid.IntRange(1, 6).Draw(t, "parts")
+	s.Closed = rapid.SampledFrom([]unit.Length{0, 0.4, 0.9}).Draw(t, "closed")
 	if rapid.Bool().Draw(t, "behind") {
 		s.Offset = metres(0, 4, "offset")
 	}

@@ -18,10 +18,15 @@ type Setup struct {
 	Height  unit.Length // of the top block above the hinge
 	Offset  unit.Length // of the top block behind the hinge
 	Hitch   unit.Length // of the top block above the ground; 0 where it was not said
+	Closed  unit.Length // of the tackle, its blocks together; 0 where it was not said
 
 	tackle.Tackle
 	tackle.Power
 }
+
+// Clear is the distance that the ties of the two blocks have to keep: Clearance,
+// or the length of a tackle that is longer closed.
+func Clear(closed unit.Length) unit.Length { return max(Clearance, closed) }
 
 // Clearance is the least distance between the ties of the two blocks: the
 // blocks, their slings and the turns of the rope need it (common practice, no

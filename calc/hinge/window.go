@@ -52,9 +52,9 @@ func (e *TwoBlocks) Error() string {
 //
 //	a = h − √(c² − d²)
 //
-// in m, with c the Clearance and the terms of Force; a = h where d ≥ c.
+// in m, with c that of Clear and the terms of Force; a = h where d ≥ c.
 func (s *Setup) furthest() unit.Length {
-	c, d := float64(Clearance), float64(s.Offset)
+	c, d := float64(Clear(s.Closed)), float64(s.Offset)
 	return s.Height - unit.Length(math.Sqrt(max(0, c*c-d*d)))
 }
 

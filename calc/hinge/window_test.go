@@ -20,7 +20,7 @@ func scanned(s hinge.Setup) (meet bool, closest float64) {
 	for i := 0; i <= 2000; i++ {
 		closest = min(closest, apart(s, from+(math.Pi/2-from)*float64(i)/2000))
 	}
-	return closest < float64(hinge.Clearance) || s.Tie > s.Height, closest
+	return closest < float64(hinge.Clear(s.Closed)) || s.Tie > s.Height, closest
 }
 
 func TestTwoBlocksAgreesWithTheScan(t *testing.T) {
@@ -33,7 +33,7 @@ func TestTwoBlocksAgreesWithTheScan(t *testing.T) {
 			s.Angle, s.Weight = max(s.Angle, 0), 50
 		}
 		meet, closest := scanned(s)
-		if math.Abs(closest-float64(hinge.Clearance)) < 1e-6 || math.Abs(float64(s.Tie-s.Height)) < 1e-6 {
+		if math.Abs(closest-float64(hinge.Clear(s.Closed))) < 1e-6 || math.Abs(float64(s.Tie-s.Height)) < 1e-6 {
 			return // the last bits decide
 		}
 		r := raise(t, s)
@@ -78,7 +78,7 @@ func TestWindowAgreesWithEveryTieTried(t *testing.T) {
 		for i := range 60 {
 			s.Tie = max(0.05, s.Length*unit.Length(i)/59)
 			meet, closest := scanned(s)
-			far := !meet && closest-float64(hinge.Clearance) > 1e-9
+			far := !meet && closest-float64(hinge.Clear(s.Closed)) > 1e-9
 			beyond := float64(s.Tie - s.Balance - 0.3)
 			power := s.People == 0 && s.Winch == 0 || enough(s)
 			inside := w.Ties.Low < s.Tie && s.Tie < w.Ties.High

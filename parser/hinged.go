@@ -1,0 +1,97 @@
+package parser
+
+// What is told of a limb that is stood up is seen from its hinge, but crews also
+// tell it from the ground, as a part of the limb, or of the tackle itself.
+
+// hinged claims the heights of the hinge and of the block, and how long the
+// tackle is with its blocks together.
+func (rd *reading) hinged() {
+	for i := range rd.elems {
+		if rd.far(i) || rd.elems[i].fig.short() {
+			rd.closedLength(i)
+		}
+	}
+	if rd.anyAt(func(i int) bool { return rd.beside(i, BlockHeight) }) {
+		return
+	}
+	hinge, block := -1, -1
+	for i, e := range rd.elems {
+		switch {
+		case !rd.far(i) || e.fig.pair || e.fig.elsewhere && e.fig.claimed == "":
+		case rd.hingeAt(i):
+			hinge = i
+		case rd.hoistedAt(i):
+			block = i
+		}
+	}
+	if hinge >= 0 && block >= 0 {
+		rd.aboveHinge(hinge, block)
+	}
+}
+
+// hingeAt says whether the number at i is how high the hinge is: "hinge at 12 m",
+// "hinge is 30 ft up".
+func (rd *reading) hingeAt(i int) bool {
+	return rd.cued(rd.at(rd.pastIs(i-1)), cueHinge) && !rd.at(i+1).marked(markPlace|markRelation|markMade)
+}
+
+// hoistedAt says whether the number at i is how high the top block is.
+func (rd *reading) hoistedAt(i int) bool {
+	e := rd.at(rd.back(i - 1))
+	return e.plays(HitchHeight) && e.part() != partRope && !rd.at(i+1).marked(markPlace|markRelation|markMade)
+}
+
+// aboveHinge makes of both heights how far the block is above the hinge.
+func (rd *reading) aboveHinge(hinge, block int) {
+	h, b := rd.elems[hinge].fig, rd.elems[block].fig
+	if b.low <= h.high {
+		return
+	}
+	h.low, h.high = b.low-h.high, b.high-h.low
+	rd.claim(hinge, BlockHeight)
+	rd.claim(block, HitchHeight)
+}
+
+// closedLength claims "the blocks take up 3 ft" and "4 ft with the blocks
+// together": the room that the tackle itself needs.
+func (rd *reading) closedLength(i int) {
+	j := i + 1
+	for rd.at(j).polite() && rd.at(j).pause == 0 || rd.at(j).marked(markPronoun|markAdverb|markIs) {
+		j++
+	}
+	takes, closed := rd.cued(rd.at(rd.back(i-1)), cueTakesUp), rd.cued(rd.at(j), cueClosed)
+	if !takes && !closed || !rd.ofTackle(i-1) {
+		return
+	}
+	rd.claim(i, Closed)
+	if closed {
+		rd.elems[j].term = &term{}
+	}
+}
+
+// ofTackle says whether what stands before a number, in the same breath, is the
+// tackle or its blocks.
+func (rd *reading) ofTackle(i int) bool {
+	for ; i >= 0 && rd.elems[i].pause == 0 && !rd.elems[i].piece(); i-- {
+		e := rd.elems[i]
+		if rd.termAt(i).blocks || e.part() == partBlock || rd.blocksAt(i) || e.term != nil && e.term.intent == AskLift || e.fig != nil && e.fig.dim == dimRatio {
+			return true
+		}
+	}
+	return false
+}
+
+// overHinge says whether the words behind the number at i put the block above
+// the place that the limb turns about: "14 ft above the union".
+func (rd *reading) overHinge(i int) bool {
+	j := i + 1
+	for rd.at(j).marked(markErect | markAdverb) {
+		j++
+	}
+	k := rd.past(j+1, +1, markArticle)
+	if !rd.cued(rd.at(j), cueOverHinge) || !rd.cued(rd.at(k), cueHinge) || !rd.blockBefore(i) {
+		return false
+	}
+	rd.alter(k, func(t *term) { t.roles = nil })
+	return true
+}
