@@ -25,6 +25,36 @@ func (rd *reading) alikePieces() {
 		}
 		return
 	}
+	rd.eachOfMany()
+}
+
+// eachOfMany reads "pieces are 280 lb each", where nothing says how many they are:
+// what each of them weighs is what one does.
+func (rd *reading) eachOfMany() {
+	many := -1
+	for i := range rd.elems {
+		switch t := rd.termAt(i); {
+		case rd.elems[i].plays(People) && rd.at(i-1).fig != nil:
+			return
+		case (t.unnamed || t.shape != "") && rd.plural(i) && many < 0:
+			many = i
+		case t.each && many >= 0 && rd.eachWeight(i-1):
+			rd.alter(i, func(t *term) { *t = rd.eachIs(i) })
+			return
+		}
+	}
+}
+
+// eachWeight says whether the number at i can be what each piece weighs.
+func (rd *reading) eachWeight(i int) bool {
+	fig := rd.at(i).fig
+	return rd.heavy(i) || fig != nil && fig.dim == dimCount && fig.low >= lightest && fig.claimed == ""
+}
+
+// plural says whether the words at i begin with one for more than one: "trozos de".
+func (rd *reading) plural(i int) bool {
+	e := rd.elems[i]
+	return strings.HasSuffix(strings.Fields(fold(rd.text[e.start:e.end]))[0], "s")
 }
 
 // several says whether a number can be a count of pieces.

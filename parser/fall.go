@@ -14,6 +14,7 @@ func (q Question) FallFromBlock() bool {
 // belowCut finds how far a block is below the cut: "block 40 cm below the cut".
 func (rd *reading) belowCut() {
 	rd.belowBare()
+	rd.climberAtCut()
 	for i := 0; i < len(rd.elems); i++ {
 		if !rd.termAt(i).belowCut || !rd.blockBefore(i+1) && !rd.blockAt(i-2) {
 			continue
@@ -38,6 +39,20 @@ func (rd *reading) belowBare() {
 	for i := range rd.elems {
 		if rd.cued(rd.elems[i], cueBelow) && rd.lengthAt(i-1) && rd.blockBefore(i-1) && rd.endsBreath(i+1) && !rd.termAt(rd.back(i-2)).hung {
 			rd.alter(i, func(t *term) { *t = term{belowCut: true} })
+		}
+	}
+}
+
+// climberAtCut reads "i'm at 48 ft, block right under the cut": who cuts is as high
+// as the block, where no other height is told.
+func (rd *reading) climberAtCut() {
+	under := func(i int) bool { return rd.termAt(i).belowCut && (rd.blockBefore(i+1) || rd.blockAt(i-2)) }
+	if !rd.anyAt(under) || rd.anyAt(rd.hitched) {
+		return
+	}
+	for i := range rd.elems {
+		if at := rd.at(i - 1); rd.lengthAt(i) && rd.far(i) && at.marked(markPerson) && at.marked(markPlace) {
+			rd.elems[i].fig.told = HitchHeight
 		}
 	}
 }

@@ -95,12 +95,25 @@ const thickestRope = 0.05
 func (rd *reading) ofRope(i int) bool {
 	fig := rd.elems[i].fig
 	switch {
+	case rd.thinInFall(i):
+		return true
 	case fig.low <= 0 || !rd.at(i+1).marked(markCord) && !rd.behindRope(i):
 		return false
 	case fig.dim == dimLength:
 		return fig.unit.fine && fig.high <= thickestRope
 	}
 	return fig.dim == dimCount && fig.high < 1 && strings.ContainsAny(fig.words(rd.text), "/½¼¾⅛⅜⅝⅞")
+}
+
+// thinInFall reads "can i snub 300 lb on 1/2 inch": where something falls onto its
+// rope, nothing else is told that is so thin.
+func (rd *reading) thinInFall(i int) bool {
+	const thinnest, thickest = 0.006, 0.0255
+	fig := rd.elems[i].fig
+	of := func(e element) bool {
+		return e.piece() || e.looks(before|after) || e.marked(markGear|markPart|markPlace) && e.part() != partRope
+	}
+	return rd.asksFor(AskDrop) && fig.short() && fig.low >= thinnest && fig.high <= thickest && !of(rd.at(i+1)) && !of(rd.at(rd.pastIs(i-1)))
 }
 
 // behindRope says whether what stands before the number at i, or a strength
@@ -111,6 +124,8 @@ func (rd *reading) behindRope(i int) bool {
 	ends := next.pause > 0 || next.polite() || i+1 >= len(rd.elems)
 	switch {
 	case rd.ropeIs(i):
+		return true
+	case rd.at(i-2).marked(markCord) && fig.dim == dimCount && link.marked(markIs) && !link.marked(markAt): // "rope is 5/8 brand new"
 		return true
 	case rd.at(i-2).marked(markCord) && (link.marked(markMade) || rates && link.marked(markIs) && !link.marked(markAt)):
 		return true

@@ -5,8 +5,8 @@ import (
 	"strings"
 )
 
-// Thousands are told in a word behind figures: "10 mil libras", "2 mil 500", "12
-// thousand pounds".
+// Thousands and hundreds are told in a word behind figures: "10 mil libras", "2 mil
+// 500", "12 thousand pounds", "12 hundred pounds".
 
 // thousandsBehind is the length of such a word behind figures, with the hundreds
 // that go on from it; 0 where there is none, or where another number follows.
@@ -16,7 +16,8 @@ func (t *tongue) thousandsBehind(figures, rest string) int {
 		return 0
 	}
 	word, n := nextWord(rest)
-	if w := t.numbers[word]; !w.scale || w.value != 1000 {
+	w := t.numbers[word]
+	if !w.scale || w.value < 100 {
 		return 0
 	}
 	left := strings.TrimLeft(rest[n:], " ")
@@ -27,7 +28,7 @@ func (t *tongue) thousandsBehind(figures, rest string) int {
 	switch {
 	case run == 0 && t.numberWordsIn(left) == 0:
 		return n
-	case run == most && digits(left[:run]) && left[0] != '0' && len(rest)-len(left) > n:
+	case w.value == 1000 && run == most && digits(left[:run]) && left[0] != '0' && len(rest)-len(left) > n:
 		return len(rest) - len(left) + run
 	}
 	return 0
@@ -39,11 +40,12 @@ func (t *tongue) inThousands(s string) (float64, bool) {
 	if len(parts) < 2 || len(parts) > 3 || !digits(parts[0]) {
 		return 0, false
 	}
-	if w := t.numbers[fold(parts[1])]; !w.scale || w.value != 1000 {
+	w := t.numbers[fold(parts[1])]
+	if !w.scale || w.value < 100 {
 		return 0, false
 	}
 	v, _ := strconv.ParseFloat(parts[0], 64)
-	v *= 1000
+	v *= w.value
 	if len(parts) == 3 {
 		more, err := strconv.ParseFloat(parts[2], 64)
 		return v + more, err == nil
