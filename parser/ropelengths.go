@@ -73,6 +73,9 @@ func (rd *reading) ownRope(l *layout, i int) bool {
 	if !bare && !fig.far() || !l.ownRope.MatchString(rd.text[:fig.start]) {
 		return false
 	}
+	if f := rd.roleBeside(i); f != nil && f[0] != RopeLength {
+		return false // "drop is 4 ft, rope breaks at 9,000 lb"
+	}
 	return rd.endsBreath(i+1) || rd.reachAsked(i+1) || l.orRope.MatchString(rd.text[fig.end:])
 }
 
