@@ -12,6 +12,7 @@ const (
 	cueAnchor   cue = "anchor"    // the anchor by itself
 	cueAnchorIn cue = "anchor-in" // before the tree that is one
 	cueAngle    cue = "angle"     // before bare degrees
+	cueAsking   cue = "asking"    // before what is asked about: "will the winch"
 	cueAside    cue = "aside"     // behind how far a block is off, which way not said
 	cueBelow    cue = "below"     // behind how far a piece hangs from its block
 	cueCutting  cue = "cutting"   // who cuts, before how far that is from plumb
@@ -30,6 +31,8 @@ const (
 	cueOwned    cue = "owned"     // before a rope that hangs nothing yet
 	cuePiece    cue = "piece"     // is what is lowered
 	cuePull     cue = "pull"      // behind what a winch pulls
+	cueOfPull   cue = "of-pull"   // likewise, and nothing else
+	cuePulling  cue = "pulling"   // before what is pulled with
 	cueStrength cue = "strength"  // behind a figure of a rope's label
 	cueThere    cue = "there"     // behind how far a rope turns
 	cueTies     cue = "ties"      // who ties, before how far along the limb
@@ -65,6 +68,7 @@ var cueNamed = map[cue]bool{
 	cueCutting: true, cueDown: true, cueEach: true, cueFor: true, cueFrom: true, cueHolds: true, cueItself: true, cueMoved: true, cueNow: true,
 	cueOffset: true, cueOther: true, cueOut: true, cueOver: true, cueOwned: true, cuePiece: true, cuePull: true, cueStrength: true, cueThere: true,
 	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueWeighing: true,
+	cueAsking: true, cueOfPull: true, cuePulling: true,
 }
 
 // cued says whether an element is one of the words of a cue.

@@ -111,7 +111,7 @@ func (rd *reading) hoists(q Question) bool {
 		}
 	}
 	bare := q.Species == nil && q.Shape == nil && !q.Has(across...) && !q.Has(Length, Tie, BlockHeight, LimbAngle, BlockBehind, BlockOut, HitchHeight)
-	return bare && q.Has(Weight) && q.Has(Parts)
+	return bare && q.Has(Weight) && (q.Has(Parts) || q.noted(partsWanted))
 }
 
 // byTheWay are the intents of words that say much else besides, as far as the

@@ -100,7 +100,7 @@ func join(text string, how joint, a, b *figure, own bool) (*figure, *figure, *As
 		b.lent(a.unit) // "16 cm to 6"
 	}
 	switch {
-	case how == colon, (how == to || how == upTo) && a.unit == nil && b.unit == nil && a.low > 1 && b.low == 1:
+	case how == colon, (how == to || how == upTo) && a.unit == nil && b.unit == nil && a.low >= 1 && b.low == 1:
 		return ratio(text, &both, a, b)
 	case a.unit != b.unit && b.unit != nil:
 		return unlike(text, how, &both, a, b)

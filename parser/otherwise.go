@@ -175,11 +175,22 @@ func (rd *reading) andOthers(i int) {
 		return
 	}
 	fig := rd.at(i + 1).fig
-	if fig == nil || fig.dim != dimCount || fig.unit != nil || !rd.termAt(i+2).others {
+	if fig == nil || fig.dim != dimCount || fig.unit != nil || !rd.termAt(i+2).others && !(rd.at(i+2).plays(People) && rd.onTackle(i+3)) {
 		return
 	}
 	fig.low, fig.high = fig.low+1, fig.high+1
 	rd.alter(i, func(t *term) { t.ask = "" })
+}
+
+// onTackle says whether the words at i say that those before them all pull: "me
+// and two groundies on a 3:1", "me and 2 guys on the rope".
+func (rd *reading) onTackle(i int) bool {
+	if e := rd.at(i); e.plays(People) && e.fig == nil && e.looks(before) {
+		return true
+	}
+	j := rd.past(i, +1, markIn|markWhere|markArticle)
+	fig := rd.at(j).fig
+	return j > i && fig != nil && fig.dim == dimRatio
 }
 
 // thinEnd reads "36 in butt, 30 in top" as both ends of one piece.

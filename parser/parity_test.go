@@ -24,7 +24,6 @@ var unsaid = map[string]map[string]string{
 		"cue offset":   "how far a block is off is told by “corrida”",
 		"cue out":      "“de lado” is a role by itself",
 		"cue over":     "“de lado” is a role by itself",
-		"cue pull":     "“de jalón” is a role by itself",
 		"cue strength": "“resistencia” is a strength by itself",
 		"cue towards":  "“hacia” stands in the roles",
 		"cue tree":     "how tall a tree is is told by “de alto”",

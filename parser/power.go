@@ -4,24 +4,11 @@ package parser
 
 // powers reads the blocks and the winch of a lift.
 func (rd *reading) powers() {
+	rd.straightLift()
 	rd.blockCounts()
 	rd.eachLegRoved()
-	rd.pullOfWinch()
+	rd.pullsTold()
 	rd.winchLifts()
-}
-
-// pullOfWinch reads "the winch has 1000 lb of pull" and "winch does 1000 lb pull"
-// as what the winch pulls.
-func (rd *reading) pullOfWinch() {
-	for i := range rd.elems {
-		if !rd.heavy(i) || !rd.at(rd.back(i-1)).plays(WinchPull) {
-			continue
-		}
-		j := rd.past(i+1, +1, markIs|markMade)
-		if rd.cued(rd.at(j), cuePull) && rd.endsBreath(j+1) {
-			rd.elems[i].fig.told = WinchPull
-		}
-	}
 }
 
 // blockCounts passes over how many blocks there are, and says so: what counts
