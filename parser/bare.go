@@ -153,7 +153,10 @@ func (rd *reading) anothersWords(i int) bool {
 		f := rd.at(k).fig
 		return f != nil && (f.unit != nil || !rd.at(k+1).looks(before)) && !rd.sizedBy(k, i)
 	}
-	left, right := rd.past(i-1, -1, markIs|markBound), rd.past(i+2, +1, markIs|markBound|markAt)
+	if rd.labelFirst(i) {
+		return false
+	}
+	left, right := rd.wordsBefore(i), rd.past(i+2, +1, markIs|markBound|markAt)
 	own := rd.at(i + 1).looks(before)
 	if own && strings.HasPrefix(rd.word(rd.at(i+1)), "de ") {
 		return false // "48 de diámetro 1,80 m"
@@ -165,6 +168,21 @@ func (rd *reading) anothersWords(i int) bool {
 // at i may weigh something: "6 m x 50 límite 180".
 func (rd *reading) sizedBy(k, i int) bool {
 	return rd.crossed(k-2, k) && rd.at(k).fig.dim == dimLength && rd.elems[i].fig.low >= lightest && rd.onlyMetric(dimLength)
+}
+
+// labelFirst says whether the number at i goes with the words before it, because
+// the first number of a row of words and numbers has none before its words, and
+// the last none behind it: "butt 17 tip 13 11 ft long".
+func (rd *reading) labelFirst(i int) bool {
+	worded := func(k int) bool { return rd.at(k).looks(after) && rd.at(k+1).fig != nil }
+	first, last := i, i
+	for worded(first-3) && worded(first-1) {
+		first -= 2
+	}
+	for worded(last + 1) {
+		last += 2
+	}
+	return worded(i-1) && last > first && rd.at(first-2).fig == nil && !rd.at(last+1).looks(before)
 }
 
 // looks says whether the words of an element take the number on that side.

@@ -65,6 +65,79 @@ func (rd *reading) endOf(i int) bool {
 		rd.termAt(rd.past(i+1, +1, markAt|markArticle)).oneEnd
 }
 
+// thinEnd reads "36 in butt, 30 in top", "22 at the bottom, 12 up top" and "butt 17
+// top 13" as both ends of one piece: the words at i stand where those of the thick
+// end do, beside a lesser number.
+func (rd *reading) thinEnd(i int) {
+	if rd.at(i + 1).piece() {
+		return
+	}
+	for k := range rd.elems {
+		if k == i || !rd.at(k).plays(ButtDiameter) {
+			continue
+		}
+		behind := rd.numberBefore(k) != nil && rd.numberBefore(k).over(rd.numberBefore(i))
+		ahead := !behind && rd.labels(k) && rd.labels(i) && rd.at(k+1).fig.over(rd.at(i+1).fig)
+		switch {
+		case behind:
+			rd.alter(i, func(t *term) { t.shape, t.roles = "", []role{{TipDiameter, before, false}} })
+			return
+		case ahead:
+			rd.alter(i, func(t *term) { t.shape, t.roles = "", []role{{TipDiameter, after, false}} })
+			return
+		}
+	}
+}
+
+// labels says whether the words at k stand before their number, and none before
+// them: "butt 17 top 13".
+func (rd *reading) labels(k int) bool {
+	before := rd.at(k - 1)
+	return rd.at(k+1).fig != nil && (before.fig == nil || rd.at(k-2).looks(after))
+}
+
+// numberBefore is the number that the words at k stand behind, nil for none.
+func (rd *reading) numberBefore(k int) *figure {
+	return rd.at(rd.past(k-1, -1, markAt|markArticle)).fig
+}
+
+// over says whether a thickness is more than another that is told alike.
+func (f *figure) over(thin *figure) bool {
+	alike := func(f *figure) bool { return f.short() || f != nil && f.dim == dimCount && f.unit == nil }
+	return alike(f) && alike(thin) && !f.pair && !thin.pair && f.high > thin.in(f)
+}
+
+// thickOfThin reads "20 in, 18 in at the small end": of two thicknesses the one
+// that nothing is said of is at the other end.
+func (rd *reading) thickOfThin() {
+	tip, other := -1, -1
+	for i, e := range rd.elems {
+		switch {
+		case e.fig == nil:
+			if e.plays(ButtDiameter) || e.plays(MidDiameter) || e.plays(Diameter) && !e.marked(markAdjective) || e.marked(markTaper) || e.term != nil && e.term.shape == Limb {
+				return
+			}
+		case rd.roleBehind(i) == TipDiameter:
+			if tip >= 0 {
+				return
+			}
+			tip = i
+		case !e.fig.short() || e.fig.high <= thickestRope:
+		case other >= 0 || e.fig.told != "" || e.fig.pair || rd.at(i+1).looks(before):
+			return
+		default:
+			other = i
+		}
+	}
+	if other < 0 || tip < other || !rd.elems[other].fig.over(rd.elems[tip].fig) {
+		return
+	}
+	if thin := rd.elems[tip].fig; thin.unit == nil {
+		thin.lent(rd.elems[other].fig.unit)
+	}
+	rd.elems[other].fig.told = ButtDiameter
+}
+
 // ringOfWood reads "sycamore ring" as a round: a ring that a tree is named
 // before is no gear.
 func (rd *reading) ringOfWood(i int) {

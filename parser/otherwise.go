@@ -47,6 +47,7 @@ func (rd *reading) otherwise() {
 		}
 		i -= n - len(rd.elems) // what was taken out stood before
 	}
+	rd.thickOfThin()
 	rd.sizesAtHitch()
 	rd.upBetween()
 }
@@ -191,15 +192,6 @@ func (rd *reading) onTackle(i int) bool {
 	j := rd.past(i, +1, markIn|markWhere|markArticle)
 	fig := rd.at(j).fig
 	return j > i && fig != nil && fig.dim == dimRatio
-}
-
-// thinEnd reads "36 in butt, 30 in top" as both ends of one piece.
-func (rd *reading) thinEnd(i int) {
-	butt := func(k int) bool { return rd.fineAt(k) && rd.at(k+1).plays(ButtDiameter) }
-	if !rd.fineAt(i-1) || rd.at(i+1).piece() || !rd.anyAt(butt) {
-		return
-	}
-	rd.alter(i, func(t *term) { t.shape, t.roles = "", []role{{TipDiameter, before, false}} })
 }
 
 // order reads "baja la rama" as what is to be done where it begins what is

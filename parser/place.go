@@ -54,7 +54,7 @@ func (rd *reading) atPlace(i int) bool {
 // and 40 ft", and has no words of its own: what the one is should be what the
 // other is.
 func (rd *reading) listed(i int, f Field) bool {
-	if rd.elems[i].fig.claimed != "" {
+	if fig := rd.elems[i].fig; fig.claimed != "" || fig.told != "" {
 		return false
 	}
 	twin := rd.at(i-1).marked(markAnd) && rd.alike(i, i-2) || rd.at(i+1).marked(markAnd) && rd.alike(i, i+2)

@@ -131,7 +131,11 @@ func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 // roleBeside is the field that a bare number right beside the words for it
 // must be, where only its unit is missing: "limit 700", "hitch 70".
 func (rd *reading) roleBeside(i int) []Field {
-	for _, at := range []int{rd.past(i-1, -1, markIs|markBound), i + 1} {
+	beside := []int{rd.wordsBefore(i), i + 1}
+	if rd.anyAt(rd.asksCuts) {
+		beside = append(beside, i-1) // "cut lengths, max 250"
+	}
+	for _, at := range beside {
 		if t := rd.at(at).term; t != nil {
 			for _, r := range t.roles {
 				facing := r.side&before != 0
@@ -145,6 +149,16 @@ func (rd *reading) roleBeside(i int) []Field {
 		}
 	}
 	return nil
+}
+
+// wordsBefore finds the words that lead to the number at i: "butt about 14", "hitch
+// is 35".
+func (rd *reading) wordsBefore(i int) int {
+	at := rd.past(i-1, -1, markIs|markBound)
+	for rd.termAt(at).note == "about" && len(rd.termAt(at).roles) == 0 {
+		at--
+	}
+	return rd.past(at, -1, markIs|markBound)
 }
 
 // open lists the sizes that have no number yet, or the hitch where all others
