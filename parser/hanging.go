@@ -45,6 +45,8 @@ func (rd *reading) hanging() {
 			rd.elems[i].fig.told = Sideways // "2 m de lado"
 		case rd.termAt(rd.back(i-1)).hung && rd.endsBreath(i+1):
 			rd.hangsSoFar(i)
+		default:
+			rd.hangsElse(i)
 		}
 	}
 }

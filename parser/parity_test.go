@@ -25,7 +25,6 @@ var unsaid = map[string]map[string]string{
 		"cue out":      "“de lado” is a role by itself",
 		"cue over":     "“de lado” is a role by itself",
 		"cue strength": "“resistencia” is a strength by itself",
-		"cue towards":  "“hacia” stands in the roles",
 		"cue tree":     "how tall a tree is is told by “de alto”",
 		"cue under":    "a piece “cuelga de” its rope",
 		"cue weighing": "see “itself”",

@@ -125,6 +125,9 @@ func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 	if a.Fields = open(full, limb); rd.onlyRope() && !full.has(HitchHeight) {
 		a.Fields = []Field{HitchHeight}
 	}
+	if rd.swings() {
+		a.Fields = append(rd.untold(Sideways, LineOut), a.Fields...)
+	}
 	return a
 }
 
