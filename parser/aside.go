@@ -14,7 +14,7 @@ func (rd *reading) hangsElse(i int) {
 	case rd.at(i + 1).looksBack(StartAngle):
 		rd.elems[i].fig.told = Sideways // "3 m de la vertical"
 		rd.elems[i+1].term = &term{}
-	case rd.overLoad(i) && rd.pulledAside():
+	case rd.overLoad(i) && rd.tagsAlone():
 		rd.elems[i].fig.told = LineOut // a load that is pulled aside hung plumb before
 		rd.elems[i+1].term = &term{}
 	case rd.overLoad(i), rd.toBlock(i):
@@ -62,8 +62,8 @@ func (rd *reading) untold(fields ...Field) (out []Field) {
 	return out
 }
 
-// pulledAside says whether the message asks for a tag line and not for a swing.
-func (rd *reading) pulledAside() bool {
+// tagsAlone says whether the message asks for a tag line and not for a swing.
+func (rd *reading) tagsAlone() bool {
 	asks := func(in Intent) bool { return rd.anyAt(func(i int) bool { return rd.termAt(i).intent == in }) }
 	return asks(AskBalance) && !asks(AskSwing)
 }
