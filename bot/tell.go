@@ -134,6 +134,10 @@ func (a *answer) inDoubt() []string {
 			}
 		case "iced":
 			out = append(out, a.voice.word("Ice and snow are not in these figures: the piece is heavier. Have it knocked off first."))
+		case "bare-hands":
+			if a.question.Intent != parser.AskWeight {
+				out = append(out, v.word("These figures are for hands in gloves: gloves on before the rope runs."))
+			}
 		case noteNewTree:
 			if !a.question.Pieceless() {
 				out = append(out, v.word("New tree: counting from this piece on."))
