@@ -69,6 +69,7 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	q, err := before.reread(d.reader, text)
 	q.Language = cmp.Or(ev.Language, q.Language, before.language)
 	ask, _ := errors.AsType[*parser.Ask](err)
+	ask = clearFirst(q, ask)
 	a := answer{question: q, tree: before.tree}
 	switch {
 	case ask != nil && ask.Final():

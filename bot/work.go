@@ -77,6 +77,25 @@ func (a *answer) clearOut() {
 	}
 }
 
+// moves are the questions whose answer sets a piece moving.
+var moves = map[parser.Intent]bool{
+	parser.AskLower: true, parser.AskDrop: true, parser.AskLift: true, parser.AskRaise: true, parser.AskSwing: true,
+}
+
+// clearFirst stops where somebody is said to stand below and a piece would be
+// moved, or more would be asked: nothing is talked over until they are out. What
+// a piece weighs may be told.
+func clearFirst(q parser.Question, ask *parser.Ask) *parser.Ask {
+	graver := ask != nil && ask.Final() && ask.Kind != parser.Nonsense
+	if graver || !slices.Contains(q.Notes, notePeopleBelow) || q.Intent == parser.AskJob || q.Intent == parser.AskLog {
+		return ask
+	}
+	if ask == nil && !moves[q.Intent] && missing(q) == nil {
+		return nil
+	}
+	return &parser.Ask{Kind: parser.Below}
+}
+
 // notePeopleBelow is the note of the word file for somebody under the piece.
 const notePeopleBelow = "people-below"
 

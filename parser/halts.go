@@ -25,7 +25,7 @@ func (rd *reading) halts() {
 func (rd *reading) haltAt(i int) Kind {
 	t := rd.termAt(i)
 	switch {
-	case rd.ofBadGear(i):
+	case rd.ofBadGear(i), rd.letFall(i):
 		return Damaged
 	case t.stop == Felling && t.topples && rd.aside(i):
 		return ""
@@ -35,7 +35,7 @@ func (rd *reading) haltAt(i int) Kind {
 		return Emergency
 	case rd.lifted(i), rd.hangs(i), t.borne && rd.borne(i):
 		return Rider
-	case rd.stays(i):
+	case rd.stays(i), rd.strays(i):
 		return Below
 	case t.topples && rd.felled(i):
 		return Felling
@@ -217,6 +217,29 @@ func (rd *reading) stays(i int) bool {
 	return rd.at(j).marked(markRelation) && rd.at(k).piece()
 }
 
+// strays reads "a lady is passing under it": whoever moves in below a piece, or
+// means to. A rope passes under a limb as well.
+func (rd *reading) strays(i int) bool {
+	if !rd.termAt(i).strays {
+		return false
+	}
+	j, who := i+1, false
+	for k := i - 1; k >= i-4; k-- {
+		who = who || rd.present(k)
+	}
+	for rd.present(j) || rd.at(j).marked(markAdverb|markErect|markArticle) {
+		who = who || rd.present(j)
+		j++
+	}
+	next := rd.at(rd.past(j+1, +1, markArticle|markAdjective))
+	return who && rd.termAt(j).beneath && next.fig == nil && (next.piece() || !next.marked(markPlace|markObstacle))
+}
+
+// present says whether the element at i is somebody, or several.
+func (rd *reading) present(i int) bool {
+	return rd.person(i) || rd.at(i).marked(markPerson) || rd.at(i).term != nil && rd.at(i).plays(People)
+}
+
 // ofBadGear says whether the word at i tells that gear is damaged: "a melted
 // rope", "the carabiner has a crack", "a cut in the sling".
 func (rd *reading) ofBadGear(i int) bool {
@@ -228,6 +251,8 @@ func (rd *reading) ofBadGear(i int) bool {
 		k--
 	}
 	switch in := rd.at(i + 1); {
+	case rd.denied(i):
+		return true
 	case rd.at(k).piece(), rd.at(i + 1).piece():
 		return false // "the limb is cracked on the block", "the rope is on a cracked limb"
 	case rd.kit(k), rd.kit(i + 1):
@@ -247,7 +272,7 @@ func (rd *reading) tells(i int) bool {
 func (rd *reading) kit(i int) bool {
 	e := rd.at(i)
 	worn := e.term != nil && e.term.note == noteWorn && !e.term.damaged // "old rope"
-	return !e.piece() && (e.part() != "" || e.marked(markCord|markStation) || worn)
+	return !e.piece() && (e.part() != "" || e.marked(markCord|markStation) || worn || rd.termAt(i).ofKit)
 }
 
 // fellingHinge takes a hinge or a notch that is asked about with a thickness, and

@@ -28,8 +28,10 @@ func (rd *reading) otherwise() {
 			rd.order(i)
 		case rd.termAt(i).topEnd:
 			rd.thinEnd(i)
-		case rd.termAt(i).someone:
+		case rd.termAt(i).someone, rd.termAt(i).human:
 			rd.underneath(i)
+		case rd.termAt(i).note == peopleBelow:
+			rd.crewBelow(i)
 		case rd.termAt(i).woodRing && rd.termAt(i-1).tree != nil:
 			rd.ringOfWood(i)
 		case rd.termAt(i).overlook:

@@ -82,10 +82,14 @@ type term struct {
 	lifts      bool // before who must never hang on rigging gear: "winch him up"
 	human      bool // a person, where behind a word that lifts
 	stays      bool // before a place under the piece or beside it: "stand underneath"
+	strays     bool // behind or before somebody, and before a place under the piece: "walks underneath"
 	machine    bool // beside a word that bears, what no chart here holds for: "can the loader take it"
 	bears      bool // takes, lifts, carries
 	topples    bool // behind a pull on a tree, fells it: "pull the oak over"
 	damaged    bool // beside gear, that it must not be used: "a melted rope"
+	ofKit      bool // a part of gear, that damage can be told of: "cheek plate"
+	letFall    bool // beside gear, that it fell: "dropped the block"
+	afterFall  bool // what it hit, or whether it is still good
 	day        bool // the day at hand: who is here, "crew of four today"
 	borne      bool // behind who must never hang on rigging gear: "be lowered"
 

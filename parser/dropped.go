@@ -1,0 +1,33 @@
+package parser
+
+// Gear that fell on something hard may be cracked where nobody sees it: whether
+// it is still good is for whoever inspects it.
+
+// letFall says whether the word at i tells that gear fell, and the message that
+// it hit something hard, that no harm is seen on it, or asks whether it is still
+// good: "dropped the block on the driveway". A block is also dropped to another
+// height.
+func (rd *reading) letFall(i int) bool {
+	if !rd.termAt(i).letFall || !rd.anyAt(func(k int) bool { return rd.termAt(k).afterFall || rd.spared(k) }) {
+		return false
+	}
+	j, k := rd.past(i+1, +1, markArticle|markAdjective), i-1
+	for k >= 0 && i-k < 6 && !rd.hardware(k) && rd.tells(k) {
+		k--
+	}
+	return rd.hardware(j) || rd.hardware(k)
+}
+
+// hardware says whether the element at i is gear of metal: a rope that falls
+// takes no harm.
+func (rd *reading) hardware(i int) bool {
+	e := rd.at(i)
+	return rd.kit(i) && !e.marked(markCord) && e.part() != partRope
+}
+
+// spared says whether the damage at i is told to be none: "no cracks".
+func (rd *reading) spared(i int) bool { return rd.termAt(i).damaged && rd.termAt(i-1).lacks }
+
+// denied says whether the damage at i is what is not seen on gear that fell, "no
+// cracks i can see".
+func (rd *reading) denied(i int) bool { return rd.spared(i) && rd.anyAt(rd.letFall) }
