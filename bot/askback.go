@@ -86,7 +86,7 @@ var plainAsks = map[parser.Kind]string{
 func (a *answer) andMissing(ask *parser.Ask) {
 	var rest []parser.Field
 	for _, f := range a.needs {
-		if !slices.Contains(ask.Fields, f) && !slices.Contains(a.question.InDoubt, f) {
+		if !slices.Contains(ask.Fields, f) && !slices.Contains(a.question.InDoubt, f) && !(isSize(f) && a.weightAsked(ask)) {
 			rest = append(rest, f)
 		}
 	}
@@ -94,6 +94,14 @@ func (a *answer) andMissing(ask *parser.Ask) {
 		v := a.voice
 		a.lines = append(a.lines, v.say("And %s? Type it like “%s”.", v.and(nouns(v, a.calledHere(rest))), v.typed(a.calledHere(rest))))
 	}
+}
+
+// weightAsked says whether the piece was told by a weight that is asked about:
+// then neither its tree nor its size is missing. An anchor is no piece.
+func (a *answer) weightAsked(ask *parser.Ask) bool {
+	q := a.question
+	told := slices.Contains(ask.Fields, parser.Weight) || slices.Contains(q.InDoubt, parser.Weight)
+	return told && q.Pieceless() && q.Intent != parser.AskAnchor && q.Intent != parser.AskCutPlan
 }
 
 func (a *answer) askMissing() {

@@ -57,6 +57,9 @@ func (rd *reading) climberAtCut() {
 	}
 }
 
+// below says whether the number is how far a block is below the cut.
+func (f *figure) below() bool { return f != nil && f.told == BlockBelow }
+
 // blockAt says whether the words at i lead from a block to a height: "polea a".
 func (rd *reading) blockAt(i int) bool { return rd.at(i).leadsTo(HitchHeight) }
 
@@ -79,6 +82,13 @@ func (rd *reading) blockBefore(i int) bool {
 	return false
 }
 
+// fallBehind says whether the words at i say that what stands before them is the
+// fall: "120 kg a metre before it catches" tells no weight of a metre.
+func (rd *reading) fallBehind(i int) bool {
+	e := rd.at(i)
+	return e.term != nil && e.looksBack(DropHeight)
+}
+
 // single are the units that are told without a number: "a foot".
 var single = []string{"foot", "metre", "meter"}
 
@@ -86,11 +96,26 @@ var single = []string{"foot", "metre", "meter"}
 func (rd *reading) singleUnits() {
 	for i := 1; i < len(rd.elems); i++ {
 		a, e := rd.elems[i-1], rd.elems[i]
-		if rd.word(a) != "a" || !slices.Contains(single, rd.word(e)) || !e.marked(markUnit) || rd.at(i-2).fig != nil {
+		if rd.word(a) != "a" || !slices.Contains(single, rd.word(e)) || !e.marked(markUnit) || rd.at(i-2).fig != nil && !rd.fallBehind(i+1) {
 			continue
 		}
 		u := rd.in.units[rd.word(e)]
 		f := &figure{low: u.factor, high: u.factor, unit: u, dim: dimLength, start: a.start, end: e.end}
 		rd.elems = slices.Replace(rd.elems, i-1, i+1, element{start: a.start, end: e.end, fig: f})
 	}
+}
+
+// runsInstead settles "let it run instead of snubbing it" at i, and the other way
+// round: the answer tells what both do.
+func (rd *reading) runsInstead(i int) bool {
+	held := rd.termAt(i+1).note == snubbed
+	other := snubbed
+	if held {
+		other = letRun
+	}
+	if !held && rd.termAt(i+1).note != letRun || !rd.anyAt(func(k int) bool { return rd.termAt(k).note == other }) {
+		return false
+	}
+	rd.alter(i, func(t *term) { t.ask = "" })
+	return true
 }

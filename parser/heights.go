@@ -104,3 +104,18 @@ func (rd *reading) goesOn(i int) bool {
 	}
 	return e.piece() || e.cross || len(e.term.roles) > 0 && !e.looksBack(HitchHeight) || e.marked(markRelation|markPlace|markPart|markOutward|markAside|markMade)
 }
+
+// hitchBeforeRope reads "block at 12 m rope breaks at 60 kN" without the comma: the
+// height is the block's where the rope behind it has a strength of its own.
+func (rd *reading) hitchBeforeRope() {
+	for i := range rd.elems {
+		lead, rope := rd.at(i-1), rd.at(i+1)
+		if !rd.far(i) || rd.elems[i].fig.told != "" || lead.term == nil || !lead.term.leads || !lead.leadsTo(HitchHeight) || !rope.marked(markCord) {
+			continue
+		}
+		rated := rd.at(rd.past(i+2, +1, markIs|markMade|markRating))
+		if rated.strength() != "" || rated.fig != nil && rated.fig.dim != dimCount && rated.fig.rates() {
+			rd.elems[i].fig.told = HitchHeight
+		}
+	}
+}

@@ -39,6 +39,7 @@ func (rd *reading) orderNumbers() {
 // orderPlaces settles whose each number is that a role must not take.
 func (rd *reading) orderPlaces(l *layout) {
 	rd.belowCut()
+	rd.hitchBeforeRope()
 	rd.ropeLegs()
 	rd.powers()
 	rd.bareAngles()

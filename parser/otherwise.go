@@ -141,6 +141,9 @@ func (rd *reading) contrast(i int) {
 		rd.alter(i, func(t *term) { t.ask = "" }) // "up instead of down"
 		return
 	}
+	if rd.runsInstead(i) {
+		return
+	}
 	out := rd.termAt(i + 1).intent
 	if out == "" || rd.termAt(i+1).besides {
 		return

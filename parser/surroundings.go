@@ -110,10 +110,10 @@ func (rd *reading) ofRope(i int) bool {
 func (rd *reading) thinInFall(i int) bool {
 	const thinnest, thickest = 0.006, 0.0255
 	fig := rd.elems[i].fig
-	of := func(e element) bool {
-		return e.piece() || e.looks(before|after) || e.marked(markGear|markPart|markPlace) && e.part() != partRope
+	of := func(e element, s side) bool {
+		return e.piece() || e.looks(s) || e.marked(markGear|markPart|markPlace) && e.part() != partRope
 	}
-	return rd.asksFor(AskDrop) && fig.short() && fig.low >= thinnest && fig.high <= thickest && !of(rd.at(i+1)) && !of(rd.at(rd.pastIs(i-1)))
+	return rd.asksFor(AskDrop) && fig.short() && fig.low >= thinnest && fig.high <= thickest && !of(rd.at(i+1), before) && !of(rd.at(rd.pastIs(i-1)), after)
 }
 
 // behindRope says whether what stands before the number at i, or a strength
@@ -130,6 +130,8 @@ func (rd *reading) behindRope(i int) bool {
 	case rd.at(i-2).marked(markCord) && (link.marked(markMade) || rates && link.marked(markIs) && !link.marked(markAt)):
 		return true
 	case fig.dim == dimLength && next.strength() != "": // "14 mm breaks at 4.4 t"
+		return true
+	case link.marked(markCord) && fig.dim == dimCount && next.strength() != "": // "rope 5/8 breaks at 16k lb"
 		return true
 	case link.marked(markCord) && next.marked(markRating) && rd.at(i+2).fig != nil: // "rope 3/4 rated 24,000"
 		return true
@@ -169,6 +171,8 @@ func (rd *reading) ofPlace(i int) bool {
 		return false // "22 ft, roof 12 ft" without the comma
 	case e.marked(markPlace|markPart) || rd.ofTree(i, j):
 		return true
+	case rd.heavy(i) && e.part() == partBlock && rd.at(rd.past(j+1, +1, markIs)).fig.below():
+		return false // "200 lb block 2 ft under the cut" without the comma
 	case e.marked(markGear):
 		small := fig.dim == dimCount && fig.low < 1 // "5/8 rope"
 		return small || fig.gearly() || e.marked(markLoaded) && !e.plays(HitchHeight)
