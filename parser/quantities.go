@@ -157,11 +157,11 @@ func (rd *reading) roleBeside(i int) []Field {
 // wordsBefore finds the words that lead to the number at i: "butt about 14", "hitch
 // is 35".
 func (rd *reading) wordsBefore(i int) int {
-	at := rd.past(i-1, -1, markIs|markBound)
-	for rd.termAt(at).note == "about" && len(rd.termAt(at).roles) == 0 {
-		at--
+	at := i - 1
+	for (rd.at(at).marked(markIs|markBound) || rd.termAt(at).note == "about" && len(rd.termAt(at).roles) == 0) && !rd.at(at).plays(Weight) {
+		at-- // "weighs" links, and is a weight's own word
 	}
-	return rd.past(at, -1, markIs|markBound)
+	return at
 }
 
 // open lists the sizes that have no number yet, or the hitch where all others
