@@ -19,6 +19,7 @@ func (rd *reading) claims() {
 	rd.lineOn()
 	rd.cutFor()
 	rd.eachCut()
+	rd.cutInto()
 	rd.heights()
 }
 

@@ -135,7 +135,7 @@ func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 // must be, where only its unit is missing: "limit 700", "hitch 70".
 func (rd *reading) roleBeside(i int) []Field {
 	beside := []int{rd.wordsBefore(i), i + 1}
-	if rd.anyAt(rd.asksCuts) {
+	if rd.anyAt(rd.cuts) {
 		beside = append(beside, i-1) // "cut lengths, max 250"
 	}
 	for _, at := range beside {

@@ -102,7 +102,7 @@ func (rd *reading) boundAsk(full bound, limb bool) *Ask {
 		if fig == nil || fig.elsewhere && fig.claimed == "" || rd.at(j+1).obstacle() != "" || full[j] == Limit || full[j] == Redirects || full[j] == Length && rd.has(markTaper) {
 			continue
 		}
-		if fig.dim == dimCount && fig.unit == nil && e.plays(Limit) && !e.plays(Length) && rd.anyAt(rd.asksCuts) {
+		if fig.dim == dimCount && fig.unit == nil && e.plays(Limit) && !e.plays(Length) && rd.anyAt(rd.cuts) {
 			continue // "cut lengths, max 250" is asked for its unit
 		}
 		if e.term.intent == AskCutPlan && thickness(full[j]) || full[j] == PersonPull && rd.termAt(j+1).inHand {
@@ -120,9 +120,6 @@ func (rd *reading) boundAsk(full bound, limb bool) *Ask {
 	}
 	return nil
 }
-
-// asksCuts says whether the words at i ask how long the pieces may be.
-func (rd *reading) asksCuts(i int) bool { return rd.termAt(i).intent == AskCutPlan }
 
 // peakOfAnother asks about "the peak" where the answer tells what a load does
 // that moves smoothly.
