@@ -49,6 +49,7 @@ const (
 	cueBlocks    cue = "blocks"     // the blocks of a tackle
 	cueClause    cue = "clause"     // begins what is no part of what stands before it
 	cueClosed    cue = "closed"     // behind how long a tackle is with its blocks together
+	cueHalf      cue = "half"       // where a limb is tied in its middle
 	cueHangs     cue = "hangs"      // before how a piece is to hang
 	cueHinge     cue = "hinge"      // what a limb turns about
 	cueLevel     cue = "level"      // how a piece hangs
@@ -65,7 +66,7 @@ const (
 var cueNamed = map[cue]bool{
 	cueAbove: true, cueAlong: true, cueAnchor: true, cueAnchorIn: true, cueAngle: true, cueAside: true, cueBelow: true,
 	cueAims: true, cueBlocks: true, cueHangs: true, cueLevel: true, cueMeets: true, cueNot: true, cueSling: true, cueSoThat: true, cueWhere: true,
-	cueClause: true, cueClosed: true, cueHinge: true, cueMe: true, cueOverHinge: true, cueTakesUp: true,
+	cueClause: true, cueClosed: true, cueHinge: true, cueHalf: true, cueMe: true, cueOverHinge: true, cueTakesUp: true,
 	cueCutting: true, cueDown: true, cueEach: true, cueFor: true, cueFrom: true, cueHolds: true, cueItself: true, cueMoved: true, cueNow: true,
 	cueOffset: true, cueOther: true, cueOut: true, cueOver: true, cueOwned: true, cuePiece: true, cuePull: true, cueStrength: true, cueThere: true,
 	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueWeighing: true,

@@ -22,6 +22,9 @@ func (rd *reading) raised() {
 			rd.elems[i] = element{start: e.start, end: e.end, fig: f}
 			rd.claim(i, LimbAngle)
 			angled = true
+		case asked && rd.tiedHalf(i):
+			rd.half = &rd.elems[i]
+			rd.elems[i].term = &term{}
 		}
 	}
 	rd.hinged()
@@ -46,21 +49,21 @@ func (rd *reading) tiedOut(i int) bool {
 }
 
 // tiedAt reads "tied at 10 ft" of a limb whose block is told from its hinge: a
-// hitch would be told from the ground.
+// hitch would be told from the ground, and no lower than the block is above the cut.
 func (rd *reading) tiedAt(i int) bool {
 	words := rd.at(rd.past(i-1, -1, markIs|markAt))
 	if !rd.far(i) || words.term == nil || !words.term.tied || rd.goesOn(i+1) {
 		return false
 	}
 	longer := rd.anyAt(func(k int) bool {
-		return rd.far(k) && rd.elems[k].fig.low > rd.elems[i].fig.high && (rd.at(k+1).plays(Length) || rd.at(k+1).piece())
+		return rd.far(k) && rd.elems[k].fig.low > rd.elems[i].fig.high && (rd.at(k+1).plays(Length) || rd.at(k+1).piece() || rd.at(k-1).leadsTo(Length) || rd.at(k+1).plays(BlockHeight))
 	})
 	return longer && rd.anyAt(func(k int) bool { return rd.beside(k, BlockHeight) })
 }
 
 // blockAbove reads "block 10 ft above" with nothing behind it that it is above.
 func (rd *reading) blockAbove(i int) bool {
-	if !rd.far(i) || !rd.cued(rd.at(i+1), cueAbove) || !rd.blockBefore(i) {
+	if over := rd.at(i + 1); !rd.far(i) || !rd.cued(over, cueAbove) && !rd.cued(over, cueOverHinge) || !rd.blockBefore(i) {
 		return false
 	}
 	next := rd.at(i + 2)
@@ -82,4 +85,27 @@ func (rd *reading) tellsOfHinge() bool {
 		t := rd.termAt(i)
 		return t.intent == AskNotch || t.note == tieWanted || t.note == blocksMeet || rd.beside(i, BlockHeight)
 	})
+}
+
+// tiedHalf reads "tied halfway" as where the tie is, and not as where a thickness
+// was taken.
+func (rd *reading) tiedHalf(i int) bool {
+	words := rd.at(rd.past(i-1, -1, markIs|markAt|markArticle))
+	return rd.cued(rd.elems[i], cueHalf) && words.term != nil && words.term.tied && rd.at(i+1).fig == nil && !rd.at(i+1).marked(markMade)
+}
+
+// tieAtHalf makes a tie of half the length where the limb is tied in its middle.
+// Where its length is not told, the words are asked about.
+func (rd *reading) tieAtHalf(q *Question) *Ask {
+	if rd.half == nil || q.Intent != AskRaise || q.Has(Tie) {
+		return nil
+	}
+	long, ok := q.Get(Length)
+	if !ok {
+		return askAt(Twist, rd.text, rd.half.start, rd.half.end-rd.half.start)
+	}
+	half := long
+	half.Field, half.Low, half.High, half.Start, half.End = Tie, long.Low/2, long.High/2, rd.half.start, rd.half.end
+	q.Quantities = append(q.Quantities, half)
+	return nil
 }

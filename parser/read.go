@@ -140,6 +140,9 @@ func (r *Reader) question(rd *reading) (Question, error) {
 		treeAsk = nil // wherever it balances or is tied, the tree has no part in it
 	}
 	asks = append(asks, rd.peakOfAnother(q)...)
+	if a := rd.tieAtHalf(&q); a != nil {
+		asks = append(asks, a)
+	}
 	if a := rd.alikeAsk(q); a != nil {
 		asks = append(asks, a)
 	}
