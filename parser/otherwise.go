@@ -127,6 +127,9 @@ func (rd *reading) upends(i int) {
 		return
 	}
 	if !named || !rd.at(k).marked(markErect) || rd.at(i-1).fig != nil || rd.at(i-1).marked(markAt) {
+		if rd.termAt(i).overlook {
+			rd.overlook(i)
+		}
 		return
 	}
 	rd.alter(i, func(t *term) { t.roles, t.ask, t.intent = nil, "", AskRaise })
