@@ -66,24 +66,31 @@ func (rd *reading) slungRound(i int) bool {
 // low says whether the number at i can be how high a sling is round a stem.
 func (rd *reading) low(i int) bool { return rd.far(i) && rd.elems[i].fig.high <= highestSling }
 
-// slungAt reads "sling at 1 m" and "at 4 ft" of an anchor that is no limb.
+// slungAt reads "sling at 1 m", "tied at 3 ft" and "at 4 ft" of an anchor that is
+// no limb.
 func (rd *reading) slungAt(i int) bool {
 	limb := rd.shapedFrom(0, Limb) || slices.ContainsFunc(rd.elems, func(e element) bool { return e.term != nil && e.term.note == NoteAnchorLimb })
 	before, next := rd.at(i-2), rd.at(i+1)
+	tied := rd.termAt(i-1).tied && rd.at(i-1).plays(HitchHeight)
 	switch {
-	case limb || !rd.low(i) || !rd.at(i-1).marked(markAt) || next.piece():
+	case limb || !rd.low(i) || !tied && !rd.at(i-1).marked(markAt) || next.piece() || next.plays(Tie):
 		return false
+	case tied:
+		return true
 	case before.part() == partSling:
 		return true
 	}
 	return len(rd.termAt(i+1).roles) == 0 && (before.pause > 0 || before.fig != nil)
 }
 
-// slungUp reads "sling 80 cm up", which is too much for how thick a sling is.
+// slungUp reads "sling 80 cm up", which is too much for how thick a sling is, and
+// "tied 300 mm up".
 func (rd *reading) slungUp(i int) bool {
 	const least = 0.2
 	fig := rd.elems[i].fig
-	return fig.short() && fig.low >= least && fig.high <= highestSling && rd.at(rd.past(i-1, -1, markAt|markIs)).part() == partSling
+	slung := rd.past(i-1, -1, markAt|markIs)
+	tied := rd.termAt(slung).tied && rd.at(i+1).plays(HitchHeight) || slices.Contains(rd.termAt(i-1).roles, role{field: HitchHeight, side: after})
+	return fig.short() && fig.low >= least && fig.high <= highestSling && (tied || rd.at(slung).part() == partSling)
 }
 
 // anchorIn reads "anclaje en un plátano de 35 cm" where a load is told and

@@ -8,6 +8,7 @@ import "slices"
 
 // tensions finds the masses and forces that are in the line.
 func (rd *reading) tensions() {
+	rd.heavyHands()
 	if !rd.ropeTurned() || rd.anyAt(func(i int) bool { return rd.elems[i].plays(WinchPull) }) {
 		return
 	}
@@ -17,6 +18,23 @@ func (rd *reading) tensions() {
 		}
 		if s, _ := rd.strengthBeside(i-1, i+1); s == "" && rd.inLine(i) {
 			e.fig.sure = Weight
+		}
+	}
+}
+
+// heavyHands reads "600 on the line" and "300 on the drum": so many are no people, but
+// a load whose unit is asked for. "600 guys" stays what it says.
+func (rd *reading) heavyHands() {
+	for i, e := range rd.elems {
+		next := rd.at(i + 1)
+		if e.fig == nil || e.fig.dim != dimCount || !e.fig.rates() || e.fig.told != "" || !next.plays(People) {
+			continue
+		}
+		if next.part() == partRope || next.marked(markStation|markGear) {
+			e.fig.sure = Weight
+			rd.alter(i+1, func(t *term) {
+				t.roles = slices.DeleteFunc(slices.Clone(t.roles), func(r role) bool { return r.field == People })
+			})
 		}
 	}
 }

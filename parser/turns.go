@@ -113,7 +113,7 @@ func (rd *reading) turnWord(i int) int {
 	for j := i - 1; j >= 0 && j > i-7; j-- {
 		e := rd.elems[j]
 		if e.marked(markDeflects) {
-			if fig.dim == dimAngle || !e.plays(Wraps) || rd.blockRight(i) != "" || rd.termAt(j-1).block != "" {
+			if fig.dim == dimAngle || !e.plays(Wraps) || rd.blockRight(i) != "" || rd.termAt(j-1).block != "" || rd.redirected() && fig.degrees() && j > 0 && rd.elems[j-1].pause == 0 {
 				return j
 			}
 			return -1 // "turns 3"
@@ -135,13 +135,19 @@ func (rd *reading) turnWord(i int) int {
 // ropeGoes reads "the line goes 90 there" at a redirect. What has no unit could
 // be how far the rope runs, unless the words behind it name the place.
 func (rd *reading) ropeGoes(i int) bool {
-	const least, most = 20, 180
 	fig, course := rd.elems[i].fig, rd.at(i-1)
 	if course.term == nil || !course.term.course || rd.at(i-2).part() != partRope || !rd.redirected() {
 		return false
 	}
 	there := rd.cued(rd.at(i+1), cueThere) || rd.blockRight(i) != ""
-	return fig.dim == dimAngle || there && least <= fig.low && fig.high <= most
+	return fig.dim == dimAngle || there && fig.degrees()
+}
+
+// degrees says whether a bare number can be how far a rope turns at a redirect,
+// and no count of wraps.
+func (f *figure) degrees() bool {
+	const least, most = 20, 180
+	return least <= f.low && f.high <= most
 }
 
 // ropeBeside says whether the breath of a number speaks of a rope or a block,

@@ -84,9 +84,10 @@ func (rd *reading) wantedIn(i int) bool {
 	return rd.elems[i].fig.short() && u != nil && u.dim == dimMass && (i+2 >= len(rd.elems) || rd.elems[i+2].pause > 2)
 }
 
-// speed reads "5 ft a second", which is no length.
+// speed reads "5 ft a second", which is no length. "turns 45 degrees, the second
+// one 90" tells none.
 func (rd *reading) speed(i int) bool {
-	return rd.at(i).fig != nil && rd.at(i).fig.unit != nil && rd.termAt(rd.past(i+1, +1, markArticle)).rate
+	return rd.at(i).fig != nil && rd.at(i).fig.unit != nil && rd.elems[i].fig.dim != dimAngle && rd.termAt(rd.past(i+1, +1, markArticle)).rate
 }
 
 // boundAsk asks about the first number that is only a bound: "over 14 in", "at
