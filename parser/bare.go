@@ -117,7 +117,7 @@ func (rd *reading) sizedAs(i int) Field {
 		return Diameter // "14 x 22 ft"
 	case rd.crossed(i-2, i) && (rd.at(i-2).fig.short() || rd.inHundredths(i)) && !rd.crossed(i, i+2):
 		return Length // "34 cm x 1.8"
-	case rd.stretchOf(i):
+	case rd.stretchOf(i), rd.cutFrom(i):
 		return Diameter // "6 pies de fresno de 20"
 	case rd.namesOne(i) && !rd.at(i-1).cross && rd.lengthTold(i) && !rd.thicknessBeside(rd.elems[i].fig):
 		return Diameter // "14 red oak limb 22 ft"
@@ -167,7 +167,7 @@ func (rd *reading) anothersWords(i int) bool {
 // sizedBy says whether the number at k is a length crossed with another, and that
 // at i may weigh something: "6 m x 50 límite 180".
 func (rd *reading) sizedBy(k, i int) bool {
-	return rd.crossed(k-2, k) && rd.at(k).fig.dim == dimLength && rd.elems[i].fig.low >= lightest && rd.onlyMetric(dimLength)
+	return rd.crossed(k-2, k) && rd.at(k).fig.dim == dimLength && rd.elems[i].fig.low >= lightest && rd.only(Metric, dimLength)
 }
 
 // labelFirst says whether the number at i goes with the words before it, because
@@ -242,7 +242,7 @@ func (rd *reading) lengthUnit(i int, f Field) *unitWord {
 	fig := rd.elems[i].fig
 	switch {
 	case thickness(f) && fine == nil && coarse == nil:
-		return rd.centimetres(fig.high)
+		return rd.byMasses(fig.high)
 	case thickness(f):
 		return thicknessIn(fig.high, fine, coarse)
 	case f == Length && fine == centimetre && fig.high >= shortestCut && rd.at(i-1).fig == nil:

@@ -12,6 +12,7 @@ type dialect struct {
 	tag      string
 	slot     int                   // of its terms in a node
 	optional map[string]bool       // can stand inside any spelling, or be left out
+	glued    map[string]bool       // small words that are typed without their space
 	leads    map[string]bool       // end the words of a role that lead straight to their number
 	numbers  map[string]numberWord // numbers typed as words
 	counted  map[string]bool       // what follows "one" where it is a number
@@ -40,7 +41,7 @@ type ending struct{ cut, put string }
 
 func newDialect(tag string, slot int) *dialect {
 	return &dialect{
-		tag: tag, slot: slot, optional: map[string]bool{}, leads: map[string]bool{}, articles: map[string]bool{}, numbers: map[string]numberWord{},
+		tag: tag, slot: slot, optional: map[string]bool{}, glued: map[string]bool{}, leads: map[string]bool{}, articles: map[string]bool{}, numbers: map[string]numberWord{},
 		counted: map[string]bool{}, units: map[string]*unitWord{}, joins: map[string]joint{}, cues: map[cue]map[string]bool{}, called: map[string]string{}, aliases: map[string]string{},
 	}
 }
@@ -51,8 +52,8 @@ func (d *dialect) takes(meaning, spellings []string) (bool, error) {
 	what, arg := meaning[0], strings.Join(meaning[1:], " ")
 	var each func(string)
 	switch what {
-	case "optional", "leads", "counted", "a":
-		of := map[string]map[string]bool{"optional": d.optional, "leads": d.leads, "counted": d.counted, "a": d.articles}[what]
+	case "optional", "glued", "leads", "counted", "a":
+		of := map[string]map[string]bool{"optional": d.optional, "glued": d.glued, "leads": d.leads, "counted": d.counted, "a": d.articles}[what]
 		each = func(s string) { of[s] = true }
 	case "cue":
 		return true, d.cue(cue(arg), spellings)

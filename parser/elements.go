@@ -136,12 +136,16 @@ const manySlips = 4
 
 // terms looks up a run of words.
 func (r *Reader) terms(rd *reading, run []word) {
+	run = r.apart(rd, run)
 	words := r.lex.spelledOut(run, rd.in)
 	whole := allWhole(words, rd.in)
 	for i := 0; i < len(run); {
 		t, n := r.lex.either(words[i:], whole[min(i, len(whole)):], rd.in)
 		if one, m := r.lex.find(words[i:i+1], rd.in); n > 1 && t.says(markUnsure) && m == 1 && one.tree != nil {
 			t, n = one, 1 // "pedazo de tipa de 40"
+		}
+		if n > 0 && t.tree != nil && r.namesOn(rd, words[i:], run[i:], n) {
+			continue
 		}
 		if n == 0 {
 			if at, as := r.lex.mend(words[i:], rd.in); as != "" && len(rd.asks)+len(rd.fixes) < manySlips && !r.halting(rd, words[i:], at, as) {
@@ -164,6 +168,18 @@ func (r *Reader) terms(rd *reading, run []word) {
 		}
 		i += n
 	}
+}
+
+// namesOn mends the word behind the n of a tree's name where the name goes on by
+// the word that it is a slip of.
+func (r *Reader) namesOn(rd *reading, words []string, run []word, n int) bool {
+	as := r.lex.goesOnAs(words, n, rd.in)
+	if as == "" || len(rd.asks)+len(rd.fixes) >= manySlips || r.halting(rd, words, n, as) {
+		return false
+	}
+	rd.fixes = append(rd.fixes, Fix{Words: rd.text[run[n].start:run[n].end], As: as})
+	words[n] = as
+	return true
 }
 
 // shadowed finds a stop that starts inside words just looked up and goes on

@@ -69,6 +69,7 @@ var flags = map[string]func(*term){
 	"straight":     func(t *term) { t.straight = true },
 	"single":       func(t *term) { t.single = true },
 	"at-once":      func(t *term) { t.ask, t.atOnce = Unknown, true },
+	"wagers":       func(t *term) { t.wagers = true },
 	"supposes":     func(t *term) { t.supposes = true },
 	"in-one":       func(t *term) { t.atOnce = true },
 	"i-say":        func(t *term) { t.iSay = true },

@@ -166,7 +166,7 @@ func (rd *reading) bareGirth() {
 		if e.fig == nil || e.fig.dim != dimCount || e.fig.unit != nil || e.fig.pair || e.fig.low < least || e.fig.high > most {
 			continue
 		}
-		if (rd.girthWord(i+1) || rd.girthWord(rd.past(i-1, -1, markIs))) && rd.onlyMetric(dimLength) {
+		if (rd.girthWord(i+1) || rd.girthWord(rd.past(i-1, -1, markIs))) && rd.only(Metric, dimLength) {
 			e.fig.lent(centimetre)
 		}
 	}

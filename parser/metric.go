@@ -11,40 +11,57 @@ func (rd *reading) kilograms(i int, f Field) *unitWord {
 	const least, most = 20, 20000 // less may be tonnes or people
 	n := rd.elems[i].fig.high
 	told := f == Limit || f == Weight && rd.at(rd.back(i-1)).plays(Weight)
-	if !rd.in.comma || !told || n < least || n > most || !rd.onlyMetric(dimLength) {
+	if !rd.in.comma || !told || n < least || n > most || !rd.only(Metric, dimLength) {
 		return nil
 	}
 	return unitNamed["kilogram"]
 }
 
-// centimetres is the centimetre for a bare thickness where only kilograms are
-// told or asked for: fewer may be inches all the same.
-func (rd *reading) centimetres(n float64) *unitWord {
-	const least, most = 30, 200
-	if !rd.in.comma || n < least || n > most || !rd.onlyMetric(dimMass) {
-		return nil
+// byMasses is the unit of a bare thickness that the masses alone leave: inches go
+// with pounds, and in a language of the decimal comma centimetres with kilograms,
+// where they are more than inches would be.
+func (rd *reading) byMasses(n float64) *unitWord {
+	const thinnest, thickestInch, leastCentimetre, mostCentimetre = 8, 36, 30, 200
+	switch {
+	case rd.only(Imperial, dimMass) && n >= thinnest && n <= thickestInch:
+		return inch
+	case rd.in.comma && rd.only(Metric, dimMass) && n >= leastCentimetre && n <= mostCentimetre:
+		return centimetre
 	}
-	return centimetre
+	return nil
 }
 
-// onlyMetric says whether a number of the dimension is told in a metric unit, or
+// cutFrom says whether the number at i ends the name of what is cut up, and no
+// other thickness is told: "encino de 24, qué largo corto".
+func (rd *reading) cutFrom(i int) bool {
+	if !rd.asksFor(AskCutPlan) || rd.thicknessBeside(rd.elems[i].fig) {
+		return false
+	}
+	if rd.termAt(i + 1).lowEnd {
+		return rd.endsBreath(i + 2) // "tiene 50 abajo"
+	}
+	made := rd.at(i-1).marked(markMade) && rd.at(i-2).piece()
+	return made && (rd.endsBreath(i+1) || rd.at(i+1).marked(markWhere) || rd.at(i+1).polite())
+}
+
+// only says whether a number of the dimension is told in a unit of the system, or
 // asked for in one, and nothing in any other system.
-func (rd *reading) onlyMetric(d dimension) bool {
-	metric := false
+func (rd *reading) only(s System, d dimension) bool {
+	told := false
 	for i, e := range rd.elems {
-		asked := rd.termAt(i).units
+		asked, unit := rd.termAt(i).units, e.fig != nil && e.fig.unit != nil && e.fig.unit.system != ""
 		switch {
-		case asked == Imperial, e.fig != nil && e.fig.unit != nil && e.fig.unit.system == Imperial:
+		case asked != "" && asked != s, unit && e.fig.unit.system != s && !rd.thinRope(e.fig):
 			return false
-		case asked == Metric && d == dimMass, e.fig != nil && e.fig.unit != nil && e.fig.dim == d && e.fig.unit.system == Metric && !rd.thinRope(e.fig):
-			metric = true
+		case asked == s && d == dimMass, unit && e.fig.unit.system == s && e.fig.dim == d && !rd.thinRope(e.fig):
+			told = true
 		}
 	}
-	return metric
+	return told
 }
 
 // thinRope says whether a length is as thin as a rope, whose millimetres crews
 // tell in whatever system they work.
 func (rd *reading) thinRope(f *figure) bool {
-	return f.dim == dimLength && f.unit.fine && f.high < thickestRope
+	return f.dim == dimLength && f.unit != nil && f.unit.fine && f.high < thickestRope
 }

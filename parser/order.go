@@ -24,6 +24,7 @@ func (rd *reading) orderNumbers() {
 	rd.answerUnits()
 	rd.bodies()
 	rd.lend()
+	rd.wagers()
 	rd.supposed()
 	rd.halves()
 	rd.girths()

@@ -63,3 +63,13 @@ func (lx *lexicon) soundsLike(word string, t *tongue, langs langSet) string {
 	}
 	return ""
 }
+
+// alike says whether two words sound alike in a language of the message.
+func (lx *lexicon) alike(a, b string, t *tongue) bool {
+	for _, slot := range t.slots {
+		if slot != trees && len(b) >= fewestHeard && lx.dialects[slot-1].sound(a) == lx.dialects[slot-1].sound(b) {
+			return true
+		}
+	}
+	return false
+}

@@ -30,6 +30,33 @@ func (lx *lexicon) mend(words []string, t *tongue) (at int, as string) {
 	return 1, s.found()
 }
 
+// goesOnAs is the word that a tree's name goes on by where the word behind it is
+// not known, and is a slip of that one or sounds like it: "pino carasco".
+func (lx *lexicon) goesOnAs(words []string, n int, t *tongue) string {
+	if n >= len(words) || lx.knows(words[n], t) {
+		return ""
+	}
+	at := lx.root
+	for _, w := range words[:n] {
+		if at = at.child(w, t); at == nil {
+			return ""
+		}
+	}
+	s, heard := newSearch(words[n], 4), ""
+	for _, c := range at.next {
+		if c.langs&t.langs == 0 {
+			continue
+		}
+		if s.try(c.word); lx.alike(c.word, words[n], t) {
+			heard = c.word
+		}
+	}
+	if heard != "" {
+		return heard
+	}
+	return s.found()
+}
+
 // nearestStart looks among the words that begin a spelling, for the word
 // itself, for a plain plural of it and for its other gender.
 func (lx *lexicon) nearestStart(word string, t *tongue, langs langSet) string {

@@ -29,12 +29,15 @@ func (rd *reading) sizedWhole() bool {
 	long := func(i int) bool {
 		return rd.far(i) && (rd.at(i+1).plays(Length) || rd.at(i-1).plays(Length) || rd.sizedLong(i))
 	}
-	more := func(i int) bool {
-		e := rd.elems[i]
-		return e.plays(Wraps) || e.plays(People) || e.plays(Limit) || e.plays(HitchHeight) || e.plays(DropHeight) ||
-			rd.termAt(i).intent == AskLower || slices.Contains(special, rd.termAt(i).intent)
-	}
-	return rd.anyAt(tree) && rd.anyAt(long) && !rd.anyAt(more)
+	return rd.anyAt(tree) && rd.anyAt(long) && !rd.anyAt(rd.besidesWeight)
+}
+
+// besidesWeight says whether the element at i asks for more than the weight, or
+// tells of what only matters to more.
+func (rd *reading) besidesWeight(i int) bool {
+	e := rd.elems[i]
+	return e.plays(Wraps) || e.plays(People) || e.plays(Limit) || e.plays(HitchHeight) || e.plays(DropHeight) ||
+		rd.termAt(i).intent == AskLower || slices.Contains(special, rd.termAt(i).intent)
 }
 
 // cutFor reads the only mass of a cut plan as its limit where "for" leads to it.

@@ -104,6 +104,7 @@ type term struct {
 	reaches     bool // asks whether a rope does, where one is spoken of; elsewhere it is asked about
 	ofIt        bool // behind how much of the piece is told: "20 ft of it"
 	unnamed     bool // a piece of wood, and nothing said of what: "piece"
+	wagers      bool // before what somebody says that a piece weighs: "the boss says 500"
 	supposes    bool // before a weight that is only held against: "if it weighs"
 	hauls       bool // before what it pulls, a winch rather than a drum: "capstan"
 	straight    bool // the rope only goes over a block: "straight over the top block"

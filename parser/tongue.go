@@ -65,6 +65,7 @@ func (t *tongue) add(d *dialect, free func(string) bool) {
 	addFree(t.units, d.units, free)
 	addFree(t.joins, d.joins, free)
 	addFree(t.aliases, d.aliases, free)
+	addFree(t.glued, d.glued, free)
 	maps.Copy(t.counted, d.counted)
 	maps.Copy(t.leads, d.leads)
 	for c, words := range d.cues {
