@@ -51,6 +51,8 @@ var flags = map[string]func(*term){
 	"of-kit":      func(t *term) { t.ofKit = true },
 	"let-fall":    func(t *term) { t.letFall = true },
 	"after-fall":  func(t *term) { t.afterFall = true },
+	"guides":      func(t *term) { t.chatter, t.overlook, t.guides = true, true, true },
+	"by-hand":     func(t *term) { t.byHand = true },
 	"day":         func(t *term) { t.day = true },
 	"borne":       func(t *term) { t.borne = true },
 

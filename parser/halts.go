@@ -35,7 +35,7 @@ func (rd *reading) haltAt(i int) Kind {
 		return Emergency
 	case rd.lifted(i), rd.hangs(i), t.borne && rd.borne(i):
 		return Rider
-	case rd.stays(i), rd.strays(i):
+	case rd.stays(i), rd.strays(i), rd.guided(i):
 		return Below
 	case t.topples && rd.felled(i):
 		return Felling
@@ -224,7 +224,7 @@ func (rd *reading) strays(i int) bool {
 		return false
 	}
 	j, who := i+1, false
-	for k := i - 1; k >= i-4; k-- {
+	for k := i - 1; k >= i-6 && rd.at(k).pause == 0; k-- {
 		who = who || rd.present(k)
 	}
 	for rd.present(j) || rd.at(j).marked(markAdverb|markErect|markArticle) {
@@ -238,6 +238,20 @@ func (rd *reading) strays(i int) bool {
 // present says whether the element at i is somebody, or several.
 func (rd *reading) present(i int) bool {
 	return rd.person(i) || rd.at(i).marked(markPerson) || rd.at(i).term != nil && rd.at(i).plays(People)
+}
+
+// guided reads "guiding the log with his hands": who does is beside the piece.
+func (rd *reading) guided(i int) bool {
+	const words = 4 // between what is done and the hands
+	if !rd.termAt(i).guides {
+		return false
+	}
+	for k := i + 1; k < len(rd.elems) && k-i <= words && rd.at(k).fig == nil && rd.at(k).pause == 0; k++ {
+		if rd.termAt(k).byHand {
+			return true
+		}
+	}
+	return false
 }
 
 // ofBadGear says whether the word at i tells that gear is damaged: "a melted

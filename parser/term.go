@@ -90,6 +90,8 @@ type term struct {
 	ofKit      bool // a part of gear, that damage can be told of: "cheek plate"
 	letFall    bool // beside gear, that it fell: "dropped the block"
 	afterFall  bool // what it hit, or whether it is still good
+	guides     bool // before byHand, what nobody may do under a piece: "guiding the log with his hands"
+	byHand     bool // with no line between a person and the piece
 	day        bool // the day at hand: who is here, "crew of four today"
 	borne      bool // behind who must never hang on rigging gear: "be lowered"
 
