@@ -86,7 +86,7 @@ var plainAsks = map[parser.Kind]string{
 func (a *answer) andMissing(ask *parser.Ask) {
 	var rest []parser.Field
 	for _, f := range a.needs {
-		if !slices.Contains(ask.Fields, f) && !slices.Contains(a.question.InDoubt, f) && !(isSize(f) && a.weightAsked(ask)) {
+		if !slices.Contains(ask.Fields, f) && !slices.Contains(a.question.InDoubt, f) && !(isSize(f) && a.weightAsked(ask)) && !(f == parser.RopeBreak && a.strengthAsked(ask)) {
 			rest = append(rest, f)
 		}
 	}
@@ -104,9 +104,18 @@ func (a *answer) weightAsked(ask *parser.Ask) bool {
 	return told && q.Pieceless() && q.Intent != parser.AskAnchor && q.Intent != parser.AskCutPlan
 }
 
+// strengthAsked says whether the gear that is asked about was told by a strength
+// that is in doubt: then no other is missing.
+func (a *answer) strengthAsked(ask *parser.Ask) bool {
+	of := func(f parser.Field) bool {
+		return slices.Contains(ask.Fields, f) || slices.Contains(a.question.InDoubt, f)
+	}
+	return a.question.Intent == parser.AskGear && slices.ContainsFunc(parser.Ratings, of)
+}
+
 func (a *answer) askMissing() {
 	v := a.voice
-	if a.question.Empty() && a.question.Intent != parser.AskGear && !a.question.OfPlaces() {
+	if a.question.Empty() && a.question.Intent != parser.AskGear && a.question.Intent != parser.AskAnchor && !a.question.OfPlaces() {
 		a.lines = []string{v.say("What piece? Tree, diameter and length, like “%s”.", example(v))}
 		a.needs = a.question.Missing()
 		return

@@ -26,6 +26,21 @@ func (rd *reading) standsIn() {
 	}
 }
 
+// strongAboveUnion reads "12 in stem, block 6 ft above the crotch, strong enough?"
+// as a question about the wood, where no gear has a strength.
+func (rd *reading) strongAboveUnion() {
+	above := func(i int) bool { return rd.far(i) && rd.aboveUnion(i) && rd.blockBefore(i) }
+	rated := func(i int) bool { return rd.elems[i].strength() != "" }
+	if !rd.anyAt(above) || rd.anyAt(rated) || rd.asksFor(AskRaise) || !rd.anyAt(rd.heavy) {
+		return
+	}
+	for i := range rd.elems {
+		if rd.termAt(i).intent == AskGear {
+			rd.alter(i, func(t *term) { t.intent, t.besides = AskAnchor, false })
+		}
+	}
+}
+
 // treeBefore says whether a tree or a thickness is named before i in the same
 // breath.
 func (rd *reading) treeBefore(i int) bool {
@@ -106,4 +121,29 @@ func (rd *reading) anchorIn(i int) bool {
 	return j > i+1 && rd.at(j).fig.short() && !rd.anyAt(func(k int) bool {
 		return rd.far(k) && rd.elems[k].fig.high > highestSling || rd.elems[k].plays(Wraps)
 	})
+}
+
+// aboveUnion reads "block 6 ft above the crotch" of an anchor: how far the block is
+// from where the stem or the lead that holds it springs.
+func (rd *reading) aboveUnion(i int) bool {
+	j := rd.past(i+1, +1, markAdverb)
+	return rd.cued(rd.at(j), cueAbove) && rd.at(j).marked(markRelation) && rd.cued(rd.at(rd.past(j+1, +1, markArticle)), cueHinge)
+}
+
+// leverAt makes the number at i how far from its base the anchor is loaded, and
+// leaves the words behind it without a say.
+func (rd *reading) leverAt(i int) {
+	rd.elems[i].fig.sure = HitchHeight
+	if rd.shapedFrom(0, Limb) {
+		rd.elems[i].fig.sure = Tie // a lead bends as a limb does
+	}
+	for j := i + 1; j < len(rd.elems); j++ {
+		e := rd.elems[j]
+		if e.term != nil {
+			rd.elems[j].term = &term{marks: e.term.marks & (markRelation | markArticle | markAdverb)}
+		}
+		if rd.cued(e, cueHinge) {
+			return
+		}
+	}
 }

@@ -99,6 +99,7 @@ func (rd *reading) ropeLegs() {
 func (rd *reading) onAnchor() {
 	rd.bareAnchor()
 	rd.standsIn()
+	rd.strongAboveUnion()
 	if !rd.asksFor(AskAnchor) {
 		return
 	}
@@ -122,6 +123,8 @@ func (rd *reading) onAnchor() {
 			rd.elems[i+2].term = &term{}
 		case e.fig.far() && rd.outAt(i+1):
 			e.fig.sure = Tie
+		case e.fig.far() && rd.aboveUnion(i):
+			rd.leverAt(i)
 		}
 	}
 }

@@ -136,7 +136,8 @@ func (rd *reading) behindRope(i int) bool {
 	case link.marked(markCord) && next.marked(markRating) && rd.at(i+2).fig != nil: // "rope 3/4 rated 24,000"
 		return true
 	}
-	k := rd.past(i-1, -1, markIs|markAdjective)
+	k := rd.pastIs(i - 1)
+	k = rd.past(k, -1, markIs|markAdjective)
 	return fig.dim == dimLength && (rates || ends) && rd.at(k).marked(markCord) // "the rope is new 12 mm 3 tonne"
 }
 
