@@ -8,7 +8,7 @@ package parser
 // about "40 ft to the block".
 func (rd *reading) hangsElse(i int) {
 	switch {
-	case rd.at(i+1).plays(Sideways) && rd.cued(rd.at(i-1), cueMe):
+	case rd.ifAside(i):
 		rd.elems[i].fig.told = Sideways
 		rd.elems[i-1].term, rd.elems[i+1].term = &term{}, &term{} // who cuts there is not what is struck
 	case rd.at(i + 1).looksBack(StartAngle):
@@ -17,12 +17,19 @@ func (rd *reading) hangsElse(i int) {
 	case rd.overLoad(i) && rd.tagsAlone():
 		rd.elems[i].fig.told = LineOut // a load that is pulled aside hung plumb before
 		rd.elems[i+1].term = &term{}
-	case rd.overLoad(i), rd.toBlock(i):
+	case rd.overLoad(i), rd.aboveAlone(i), rd.toBlock(i):
 		rd.maybeLine(i)
 	case rd.termAt(i+1).belowBlock && rd.termAt(rd.back(i-1)).tied:
 		rd.maybeLine(i)
 		rd.elems[i+1].term = &term{}
 	}
+}
+
+// ifAside says whether the number at i is how far to the side the piece starts,
+// told of who cuts it: "if im 10 ft off center". Who only stands there says no if.
+func (rd *reading) ifAside(i int) bool {
+	next := rd.at(i + 2)
+	return rd.at(i+1).plays(Sideways) && rd.cued(rd.at(i-1), cueMe) && rd.cued(rd.at(i-2), cueIf) && !next.marked(markRelation|markMade|markPlace)
 }
 
 // overLoad says whether the number at i is how far the block is above the load,
@@ -32,8 +39,15 @@ func (rd *reading) overLoad(i int) bool {
 		return false
 	}
 	k := rd.past(i+2, +1, markMade|markArticle)
-	load := rd.termAt(k).shape != "" || rd.termAt(k).unnamed || rd.at(i+2).marked(markPronoun)
-	return rd.endsBreath(i+2) || load && !rd.goesOn(k+1)
+	load := rd.termAt(k).shape != "" || rd.termAt(k).unnamed || rd.cued(rd.at(i+2), cueLoad) && !rd.anyAt(func(n int) bool { return n < i && rd.elems[n].obstacle() != "" })
+	return load && !rd.goesOn(k+1)
+}
+
+// aboveAlone says whether it is told how far the block is above, and not above
+// what.
+func (rd *reading) aboveAlone(i int) bool {
+	next := rd.at(i + 2)
+	return rd.cued(rd.at(i+1), cueAbove) && (rd.blockBefore(i) || rd.blockAt(i-1)) && !rd.asksFor(AskRaise) && (rd.endsBreath(i+2) || next.marked(markPronoun))
 }
 
 // toBlock says whether the number at i is told as far as the block.

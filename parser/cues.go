@@ -52,7 +52,9 @@ const (
 	cueHalf      cue = "half"       // where a limb is tied in its middle
 	cueHangs     cue = "hangs"      // before how a piece is to hang
 	cueHinge     cue = "hinge"      // what a limb turns about
+	cueIf        cue = "if"         // before who cuts
 	cueLevel     cue = "level"      // how a piece hangs
+	cueLoad      cue = "load"       // what hangs from a block
 	cueMe        cue = "me"         // who cuts, before how far that is from plumb
 	cueMeets     cue = "meets"      // what blocks do that run out of room
 	cueNot       cue = "not"        // turns a verb round
@@ -66,7 +68,7 @@ const (
 var cueNamed = map[cue]bool{
 	cueAbove: true, cueAlong: true, cueAnchor: true, cueAnchorIn: true, cueAngle: true, cueAside: true, cueBelow: true,
 	cueAims: true, cueBlocks: true, cueHangs: true, cueLevel: true, cueMeets: true, cueNot: true, cueSling: true, cueSoThat: true, cueWhere: true,
-	cueClause: true, cueClosed: true, cueHinge: true, cueHalf: true, cueMe: true, cueOverHinge: true, cueTakesUp: true,
+	cueClause: true, cueClosed: true, cueHinge: true, cueHalf: true, cueIf: true, cueLoad: true, cueMe: true, cueOverHinge: true, cueTakesUp: true,
 	cueCutting: true, cueDown: true, cueEach: true, cueFor: true, cueFrom: true, cueHolds: true, cueItself: true, cueMoved: true, cueNow: true,
 	cueOffset: true, cueOther: true, cueOut: true, cueOver: true, cueOwned: true, cuePiece: true, cuePull: true, cueStrength: true, cueThere: true,
 	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueWeighing: true,

@@ -45,14 +45,17 @@ func (rd *reading) ofLimb(i int) bool {
 // tiedOut reads "rope tied 12 ft out": out along the limb, from its cut.
 func (rd *reading) tiedOut(i int) bool {
 	words := rd.at(rd.back(i - 1))
-	return rd.elems[i].fig.far() && words.term != nil && words.term.tied && rd.at(i+1).marked(markOutward) && rd.at(i+1).marked(markAdverb)
+	out := rd.at(i+1).marked(markOutward) && rd.at(i+1).marked(markAdverb)
+	k := rd.past(i+2, +1, markRelation|markArticle)
+	beyond := rd.at(i+2).marked(markRelation) && !rd.at(k).piece() // "out past the fork"
+	return rd.elems[i].fig.far() && words.term != nil && words.term.tied && out && !beyond
 }
 
 // tiedAt reads "tied at 10 ft" of a limb whose block is told from its hinge: a
 // hitch would be told from the ground, and no lower than the block is above the cut.
 func (rd *reading) tiedAt(i int) bool {
 	words := rd.at(rd.past(i-1, -1, markIs|markAt))
-	if !rd.far(i) || words.term == nil || !words.term.tied || rd.goesOn(i+1) {
+	if !rd.far(i) || words.term == nil || !words.term.tied || rd.goesOn(i+1) || rd.at(i+1).marked(markHigh|markUpward|markErect) {
 		return false
 	}
 	longer := rd.anyAt(func(k int) bool {
