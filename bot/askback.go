@@ -115,7 +115,7 @@ func (a *answer) strengthAsked(ask *parser.Ask) bool {
 
 func (a *answer) askMissing() {
 	v := a.voice
-	if a.question.Empty() && a.question.Intent != parser.AskGear && a.question.Intent != parser.AskAnchor && !a.question.OfPlaces() {
+	if a.question.Empty() && !a.pieceAside() {
 		a.lines = []string{v.say("What piece? Tree, diameter and length, like “%s”.", example(v))}
 		a.needs = a.question.Missing()
 		return
@@ -131,6 +131,14 @@ func (a *answer) askMissing() {
 	if got := a.soFar(); got != v.word("piece") && got != v.word("anchor") {
 		a.lines = append(a.lines, v.say("So far: %s.", got))
 	}
+}
+
+// pieceAside says whether the question is about something else than a piece: gear,
+// an anchor, how far a rope reaches, what a redirect carries.
+func (a *answer) pieceAside() bool {
+	q := a.question
+	return q.Intent == parser.AskGear || q.Intent == parser.AskAnchor || q.Intent == parser.AskRope || q.OfPlaces() ||
+		q.Intent == parser.AskBlockLoad && slices.ContainsFunc(q.Notes, parser.Redirecting)
 }
 
 // askWeight asks for the weight of what is lifted, or what a block holds, where

@@ -203,8 +203,13 @@ func (rd *reading) onTackle(i int) bool {
 }
 
 // order reads "baja la rama" as what is to be done where it begins what is
-// said; elsewhere the word tells one limb from another: "la rama baja".
+// said; elsewhere the word tells one limb from another: "la rama baja". A rope
+// that comes down is neither: "la cuerda baja recta".
 func (rd *reading) order(i int) {
+	if rd.at(i-1).part() == partRope && !rd.at(rd.past(i+1, +1, markArticle)).piece() {
+		rd.alter(i, func(t *term) { t.ask, t.order = "", "" })
+		return
+	}
 	for k := i - 1; k >= 0 && rd.elems[k].pause == 0; k-- {
 		if !rd.elems[k].polite() {
 			return
