@@ -3,6 +3,7 @@ package parser
 // flags are the words that others are read by, and mean no more.
 var flags = map[string]func(*term){
 	"compares":    func(t *term) { t.ask, t.compares = Twist, true },
+	"of-these":    func(t *term) { t.ask, t.ofThese = Twist, true },
 	"foreign":     func(t *term) { t.ask, t.foreign = Unknown, true },
 	"one-end":     func(t *term) { t.ask, t.oneEnd = Unknown, true },
 	"the-other":   func(t *term) { t.chatter, t.overlook, t.oneEnd = true, true, true },

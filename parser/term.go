@@ -50,6 +50,7 @@ type term struct {
 	course     bool    // behind a rope, before how far it turns: "the line goes 90 there"
 	turned     float64 // how far a rope turns, told without a number: "comes straight back out on itself"
 	each       bool    // of several pieces: "each", "apiece"
+	ofThese    bool    // behind pieces, before what each may weigh: "which one is"
 	compares   bool    // before two pieces: "which is heavier"
 	foreign    bool    // behind a number, of no piece and no gear: minutes, money
 	oneEnd     bool    // behind the thickness of one of two ends: "one end", "the other"
