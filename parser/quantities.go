@@ -105,6 +105,8 @@ func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 			a.Fields = []Field{f}
 		} else if rd.massBeside(i-1, i+1) == Payload {
 			a.Fields = []Field{Payload}
+		} else if rd.toLower(i) {
+			a.Fields = []Field{Weight}
 		} else {
 			a.Fields = open(full, limb)
 		}
@@ -129,6 +131,15 @@ func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 		a.Fields = append(rd.untold(Sideways, LineOut), a.Fields...)
 	}
 	return a
+}
+
+// toLower says whether a bare number can only be what the piece weighs: it is
+// lowered, and nothing is told of its size, "wraps for two hundred".
+func (rd *reading) toLower(i int) bool {
+	const least = 20 // whatever unit it has, less takes no drum
+	return (rd.worded(Wraps) || rd.asksFor(AskLower)) && rd.elems[i].fig.low >= least && !rd.anyAt(func(k int) bool {
+		return rd.elems[k].piece() || rd.lengthAt(k)
+	})
 }
 
 // roleBeside is the field that a bare number right beside the words for it
