@@ -81,3 +81,26 @@ func (rd *reading) tagsAlone() bool {
 	asks := func(in Intent) bool { return rd.anyAt(func(i int) bool { return rd.termAt(i).intent == in }) }
 	return asks(AskBalance) && !asks(AskSwing)
 }
+
+// offsets reads "3 m offset" and "offset is 3 m" of a swing: how far to the side
+// the piece starts. A limb that is stood up has a block that is offset.
+func (rd *reading) offsets() {
+	if !rd.swings() && !rd.asksFor(AskSwing) || rd.asksFor(AskRaise) {
+		return
+	}
+	for i := range rd.elems {
+		if !rd.far(i) || rd.elems[i].fig.told != "" {
+			continue
+		}
+		behind, ahead := rd.cued(rd.at(i+1), cueOffset) && !rd.far(i+2), rd.cued(rd.at(rd.back(i-1)), cueOffset) && !rd.asideAt(rd.back(i-1)-1)
+		if behind || ahead {
+			rd.elems[i].fig.told = Sideways
+		}
+	}
+}
+
+// asideAt says whether the number at i is how far to the side the piece starts.
+func (rd *reading) asideAt(i int) bool {
+	fig := rd.at(i).fig
+	return fig != nil && fig.told == Sideways
+}

@@ -17,7 +17,7 @@ func (rd *reading) blockOffsets() {
 			j--
 		}
 		before, after := rd.at(j), rd.at(i+1)
-		led := rd.cued(before, cueOffset) || before.plays(BlockHeight) && rd.cued(after, cueAside)
+		led := rd.cued(before, cueOffset) && !rd.asideAt(j-1) || before.plays(BlockHeight) && rd.cued(after, cueAside)
 		e.fig.sideless = led && !after.plays(BlockBehind) && !after.plays(BlockOut)
 	}
 }

@@ -53,6 +53,7 @@ func (rd *reading) orderPlaces(l *layout) {
 	rd.laid(l)
 	rd.reaching(l)
 	rd.movingBlock()
+	rd.offsets()
 	rd.blockOffsets()
 	rd.blockOver()
 	rd.hanging()

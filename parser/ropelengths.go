@@ -13,8 +13,8 @@ const (
 
 // ropesByLength finds such ropes.
 func (rd *reading) ropesByLength(l *layout) {
-	if !rd.anyAt(rd.reachAsked) || rd.anyAt(rd.sized) {
-		return
+	if !rd.anyAt(rd.reachAsked) || rd.anyAt(rd.sized) || rd.swings() && !rd.asksFor(AskRope) {
+		return // "the house is 14 ft on the other side"
 	}
 	first := -1
 	for i := range rd.elems {
