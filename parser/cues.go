@@ -28,6 +28,7 @@ const (
 	cueOther    cue = "other"     // between two ropes to choose from
 	cueOut      cue = "out"       // behind how far to the side a swing starts
 	cueOver     cue = "over"      // behind how far a block is to the side
+	cueOwns     cue = "owns"      // before what somebody has to work with
 	cueOwned    cue = "owned"     // before a rope that hangs nothing yet
 	cuePiece    cue = "piece"     // is what is lowered
 	cuePull     cue = "pull"      // behind what a winch pulls
@@ -72,7 +73,7 @@ var cueNamed = map[cue]bool{
 	cueCutting: true, cueDown: true, cueEach: true, cueFor: true, cueFrom: true, cueHolds: true, cueItself: true, cueMoved: true, cueNow: true,
 	cueOffset: true, cueOther: true, cueOut: true, cueOver: true, cueOwned: true, cuePiece: true, cuePull: true, cueStrength: true, cueThere: true,
 	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueWeighing: true,
-	cueAsking: true, cueOfPull: true, cuePulling: true,
+	cueAsking: true, cueOfPull: true, cuePulling: true, cueOwns: true,
 }
 
 // cued says whether an element is one of the words of a cue.

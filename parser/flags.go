@@ -70,6 +70,7 @@ var flags = map[string]func(*term){
 	"unnamed":      func(t *term) { t.unnamed = true },
 	"hauls":        func(t *term) { t.hauls = true },
 	"straight":     func(t *term) { t.straight = true },
+	"paired":       func(t *term) { t.paired = true },
 	"single":       func(t *term) { t.single = true },
 	"at-once":      func(t *term) { t.ask, t.atOnce = Unknown, true },
 	"wagers":       func(t *term) { t.wagers = true },

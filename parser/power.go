@@ -15,7 +15,7 @@ func (rd *reading) powers() {
 // is the parts of line, "4 parts of line and 4 blocks". More blocks than parts
 // take friction that the parts do not tell of, and stay in doubt.
 func (rd *reading) blockCounts() {
-	if !rd.asksFor(AskLift) {
+	if !rd.lifting() {
 		return
 	}
 	parts := 0.0
@@ -25,13 +25,30 @@ func (rd *reading) blockCounts() {
 		}
 	}
 	for i := 0; i < len(rd.elems); i++ {
-		fig := rd.elems[i].fig
-		counted := fig != nil && fig.dim == dimCount && fig.unit == nil && fig.low == fig.high && rd.at(i-1).marked(markWhere|markIn|markAnd|markMade)
-		if next := rd.termAt(i + 1); counted && (next.blocks || next.block == AnyBlock) && (parts == 0 || fig.high <= parts) {
+		if n := rd.sheavesCounted(i); n > 0 && (parts == 0 || n <= parts) {
 			rd.pass(i, i+2)
 			i--
 		}
 	}
+}
+
+// sheavesCounted is how many sheaves the number at i counts, 0 where it counts none:
+// "with 3 blocks", "got two double blocks".
+func (rd *reading) sheavesCounted(i int) float64 {
+	fig, next := rd.elems[i].fig, rd.termAt(i+1)
+	if fig == nil || fig.dim != dimCount || fig.unit != nil || fig.low != fig.high {
+		return 0
+	}
+	led := i == 0 || rd.at(i-1).pause > 0 || rd.at(i-1).marked(markWhere|markIn|markAnd|markMade) || rd.cued(rd.at(i-1), cueOwns)
+	switch {
+	case !led:
+		return 0
+	case next.paired:
+		return 2 * fig.high
+	case next.blocks || next.block == AnyBlock:
+		return fig.high
+	}
+	return 0
 }
 
 // eachLegRoved reads "winche de 400 kg y 3 ramales" as parts of line: what a
@@ -51,8 +68,9 @@ func (rd *reading) eachLegRoved() {
 	}
 }
 
-// winchLifts asks about the one mass of "the winch lifts 900 lb on 2 parts":
-// it could be the winch's pull or the load.
+// winchLifts asks about the one mass of "the winch lifts 900 lb on 2 parts" and
+// of "3 guys pulling 200 lb, how much can we lift": it could be the pull or the
+// load.
 func (rd *reading) winchLifts() {
 	at := -1
 	for i, e := range rd.elems {
@@ -63,7 +81,11 @@ func (rd *reading) winchLifts() {
 			at = i
 		}
 	}
-	if at < 2 || rd.termAt(at-1).intent != AskLift || !rd.at(at-2).plays(WinchPull) || rd.at(at+1).piece() {
+	if at < 1 || rd.elems[at].fig.told != "" || rd.at(at+1).piece() {
+		return
+	}
+	winch := rd.termAt(at-1).intent == AskLift && rd.at(at-2).plays(WinchPull)
+	if !winch && !(rd.cued(rd.at(rd.back(at-1)), cuePulling) && rd.mostAsked()) {
 		return
 	}
 	fig := rd.elems[at].fig

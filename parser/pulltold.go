@@ -50,7 +50,16 @@ func (rd *reading) pullLeads(i int) bool {
 
 // ownPull says whether the message tells of a lift alone, and counts nobody who
 // pulls.
-func (rd *reading) ownPull() bool { return rd.lifting() && !rd.worded(People) && !rd.otherPull() }
+func (rd *reading) ownPull() bool { return rd.lifting() && !rd.peopleCounted() && !rd.otherPull() }
+
+// peopleCounted says whether people who pull are told of: "pulling 200 lb" counts
+// nobody by itself.
+func (rd *reading) peopleCounted() bool {
+	return rd.anyAt(func(i int) bool {
+		fig := rd.at(i - 1).fig
+		return rd.elems[i].plays(People) && (!rd.cued(rd.elems[i], cuePulling) || fig != nil && fig.dim == dimCount)
+	})
+}
 
 // otherPull says whether the message tells of what is pulled besides a lift: a
 // tag line, a limb that is stood up, a rope that turns at a block.

@@ -111,6 +111,7 @@ type term struct {
 	supposes    bool // before a weight that is only held against: "if it weighs"
 	hauls       bool // before what it pulls, a winch rather than a drum: "capstan"
 	straight    bool // the rope only goes over a block: "straight over the top block"
+	paired      bool // blocks of two sheaves each: "double blocks"
 	single      bool // likewise, before a rope: "on a single line"
 	atOnce      bool // of several pieces, that they are one load: "together"
 	iSay        bool // before what somebody else says a number is: "i say 2"
