@@ -16,6 +16,7 @@ func (rd *reading) lend() {
 		next := rd.at(rd.past(i+1, +1, markAt|markWhere|markArticle))
 		switch {
 		case rd.at(i - 1).leadsTo(People): // "somos dos, punta 6 pulgadas"
+			continue
 		case rd.crossedFine(i):
 			e.fig.lent(rd.at(i + 2).fig.unit)
 		case rd.drawn(i) != nil && (next.plays(Length) || next.plays(Diameter)):
