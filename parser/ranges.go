@@ -61,7 +61,7 @@ func (rd *reading) halfAt(j int) int {
 	switch {
 	case e.marked(markAnd) && next.marked(markHalf):
 		return j + 1
-	case e.marked(markHalf) && strings.HasSuffix(oneSpaced(rd.text[e.start:e.end]), "and a half") && !next.marked(markIs|markArticle) && !next.piece():
+	case e.marked(markHalf) && strings.HasSuffix(oneSpaced(rd.text[e.start:e.end]), " a half") && !next.marked(markIs|markArticle) && !next.piece():
 		return j
 	}
 	return -1
