@@ -128,6 +128,7 @@ func (a *answer) askMissing() {
 		a.lines = append(a.lines, v.word("Or tell me tree, diameter and length, and I work the weight out."))
 	}
 	a.orSling()
+	a.orBlockBelow()
 	if got := a.soFar(); got != v.word("piece") && got != v.word("anchor") {
 		a.lines = append(a.lines, v.say("So far: %s.", got))
 	}

@@ -75,6 +75,16 @@ func fallTold(q parser.Question) unit.Range[unit.Length] {
 	return unit.Exactly(drop.FromBlock(q.Length(parser.Length).High, q.Length(parser.BlockBelow).High))
 }
 
+// orBlockBelow offers to work the fall out, where the piece is as long as was told:
+// how far the block is below the cut is better known than the fall.
+func (a *answer) orBlockBelow() {
+	q, v := a.question, a.voice
+	if q.Intent != parser.AskDrop || !q.Has(parser.Length) || q.Has(parser.BlockBelow) || !slices.Contains(a.needs, parser.DropHeight) {
+		return
+	}
+	a.lines = append(a.lines, v.say("Or how far the block is below the cut, like “%s”: then I work the fall out.", v.typed([]parser.Field{parser.BlockBelow})))
+}
+
 // dropObject is a drop as scripts read it: the heavy ends, and the light end of
 // the peak.
 type dropObject struct {
