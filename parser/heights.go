@@ -6,6 +6,8 @@ package parser
 // heights claims it where the message lowers and tells no hitch in its own
 // words.
 func (rd *reading) heights() {
+	rd.cutHere()
+	rd.tallPiece()
 	if rd.anyAt(rd.hitched) {
 		return
 	}
@@ -21,6 +23,38 @@ func (rd *reading) heights() {
 	}
 	if at >= 0 {
 		rd.claim(at, HitchHeight)
+	}
+}
+
+// cutHere takes what a cut plan asks for, "dónde corto", behind a thickness for the
+// place where that was measured: "8 pulgadas donde corto".
+func (rd *reading) cutHere() {
+	for i := range rd.elems {
+		if rd.termAt(i).intent == AskCutPlan && rd.at(i).looksBack(ButtDiameter) && rd.at(i-1).fig.short() {
+			rd.alter(i, func(t *term) { t.intent = "" })
+		}
+	}
+}
+
+// tallPiece reads how high a piece is that only its weight is asked of as how long
+// it is: "cuánto pesa la punta, 8 pulgadas en el corte y 20 pies de alto".
+func (rd *reading) tallPiece() {
+	shaped, thick, at := false, false, -1
+	for i, e := range rd.elems {
+		shaped = shaped || rd.termAt(i).shape != ""
+		thick = thick || e.fig.short() && !rd.ofRope(i)
+		switch {
+		case rd.far(i) && at >= 0:
+			return
+		case rd.far(i):
+			at = i
+		}
+	}
+	if at < 0 || !rd.at(at+1).marked(markHigh) || rd.at(at-1).marked(markAt) || rd.in.leads[rd.word(rd.at(at-1))] || !rd.asksFor(AskWeight) {
+		return
+	}
+	if shaped && thick && !rd.anyAt(func(k int) bool { return k != at+1 && rd.besidesWeight(k) }) {
+		rd.alter(at+1, func(t *term) { *t = term{roles: []role{{Length, before, false}}} })
 	}
 }
 
