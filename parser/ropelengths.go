@@ -76,6 +76,9 @@ func (rd *reading) ownRope(l *layout, i int) bool {
 	if f := rd.roleBeside(i); f != nil && f[0] != RopeLength {
 		return false // "drop is 4 ft, rope breaks at 9,000 lb"
 	}
+	if k := rd.past(i-1, -1, markIs|markArticle|markAdverb); rd.at(k).marked(markPlace | markObstacle | markStation | markStanding) {
+		return false // "drop zone is 30 ft and 120 ft of rope"
+	}
 	return rd.endsBreath(i+1) || rd.reachAsked(i+1) || l.orRope.MatchString(rd.text[fig.end:])
 }
 
