@@ -22,13 +22,15 @@ func (rd *reading) bareUnit(i int) *unitWord {
 		return nil
 	}
 	if rd.labelled(i) {
-		return rd.massUnit(i)
+		return rd.capacityUnit(i)
 	}
 	f := rd.sizedAs(i)
 	switch dimensionOf[f] {
 	case dimMass, dimForce:
-		if rd.massTold(i) {
-			return rd.massUnit(i)
+		if rd.massTold(i) || f == Limit || f == WinchPull || f == Payload {
+			if u := rd.capacityUnit(i); u != nil {
+				return u
+			}
 		}
 		return rd.kilograms(i, f)
 	case dimLength:
@@ -38,6 +40,16 @@ func (rd *reading) bareUnit(i int) *unitWord {
 		return rd.byPounds(i, f)
 	}
 	return nil
+}
+
+// capacityUnit is the unit of the most that something may bear, at i: that of the
+// other masses, or else the pound beside inches and feet. Some crews measure in feet
+// and weigh in kilograms; of the two the pound keeps the loads lighter.
+func (rd *reading) capacityUnit(i int) *unitWord {
+	if !rd.massTold(i) && rd.only(Imperial, dimLength) {
+		return pound
+	}
+	return rd.massUnit(i)
 }
 
 // byPounds is the foot for a height beside pounds where no length has a unit:

@@ -177,10 +177,11 @@ func (f *figure) bare(n float64) bool {
 func (rd *reading) ropeKinds() {
 	for i := range rd.elems {
 		j := i + 2
-		if fig := rd.at(j).fig; fig != nil && (fig.rope || fig.bare(3)) {
+		if fig := rd.at(j).fig; fig != nil && (fig.rope || fig.bare(3) && strings.HasPrefix(rd.termAt(j+1).note, "rope-")) {
 			j++
 		}
-		if rd.far(i) && rd.at(i+1).marked(markIs) && rd.at(i+1).marked(markRelation) && strings.HasPrefix(rd.termAt(j).note, "rope-") {
+		kind := j > i+2 || strings.HasPrefix(rd.termAt(j).note, "rope-")
+		if rd.far(i) && rd.at(i+1).marked(markIs) && rd.at(i+1).marked(markRelation) && kind {
 			rd.claim(i, RopeLength)
 		}
 		if rd.elems[i].fig.bare(3) && rd.termAt(i+1).note == "rope-three-strand" {

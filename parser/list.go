@@ -17,10 +17,10 @@ const (
 func (r *Reader) readList(rd *reading) (Question, *Ask, bool) {
 	unwhole := func(p Said[string]) bool { return !r.whole(p.Value) }
 	if pieces, count := rd.crossList(); pieces != nil && !slices.ContainsFunc(pieces, unwhole) {
-		return Question{Intent: AskTree, Language: rd.language, Units: rd.units(), Pieces: pieces, Passed: count}, nil, true
+		return Question{Intent: AskTree, Language: rd.language, Units: rd.units(), Pieces: pieces, Passed: append(count, rd.passedOutside(pieces)...)}, nil, true
 	}
 	if two := r.compared(rd); two != nil {
-		return Question{Intent: AskTree, Language: rd.language, Units: rd.units(), Pieces: two}, nil, true
+		return Question{Intent: AskTree, Language: rd.language, Units: rd.units(), Pieces: two, Passed: rd.passedOutside(two)}, nil, true
 	}
 	text := strings.TrimLeft(rd.text, " \t\r\n")
 	head := strings.IndexAny(text, ":\n")
@@ -35,7 +35,7 @@ func (r *Reader) readList(rd *reading) (Question, *Ask, bool) {
 	if len(parts) < 2 || slices.ContainsFunc(parts, unwhole) {
 		return Question{}, nil, false
 	}
-	return Question{Intent: AskTree, Language: rd.language, Units: rd.units(), Pieces: parts, Passed: rd.passedBefore(at)}, nil, true
+	return Question{Intent: AskTree, Language: rd.language, Units: rd.units(), Pieces: parts, Passed: rd.passedOutside(parts)}, nil, true
 }
 
 // part reads a part of a message in the tongue of all of it.

@@ -1,5 +1,7 @@
 package parser
 
+import "strings"
+
 // Who measures in metres weighs in kilograms, and who weighs in kilograms
 // measures in centimetres: a bare number of such a message is told in them too,
 // in a language of the decimal comma. English mixes inches with kilograms.
@@ -55,9 +57,16 @@ func (rd *reading) only(s System, d dimension) bool {
 			return false
 		case asked == s && d == dimMass, unit && e.fig.unit.system == s && e.fig.dim == d && !rd.thinRope(e.fig):
 			told = true
+		case s == Imperial && d == dimLength && rd.fraction(e.fig):
+			told = true
 		}
 	}
 	return told
+}
+
+// fraction says whether a bare number is told as only inches are: "5/8 rope".
+func (rd *reading) fraction(f *figure) bool {
+	return f != nil && f.dim == dimCount && f.low < 2 && strings.Contains(f.words(rd.text), "/")
 }
 
 // thinRope says whether a length is as thin as a rope, whose millimetres crews

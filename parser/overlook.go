@@ -28,9 +28,12 @@ func (rd *reading) overlook(i int) {
 	rd.elems[i].term = &term{chatter: true}
 }
 
-// passedBefore is what is left out and said back up to a place in the text.
-func (rd *reading) passedBefore(to int) []Said[string] {
-	return slices.DeleteFunc(slices.Clone(rd.passed), func(p Said[string]) bool { return p.End > to })
+// passedOutside is what is left out and said back that stands in none of some
+// parts of the text: each of those is read by itself, and says what it leaves out.
+func (rd *reading) passedOutside(parts []Said[string]) []Said[string] {
+	return slices.DeleteFunc(slices.Clone(rd.passed), func(p Said[string]) bool {
+		return slices.ContainsFunc(parts, func(part Said[string]) bool { return p.Start >= part.Start && p.End <= part.End })
+	})
 }
 
 // between says back the words of talk that stand inside a spelling, where they

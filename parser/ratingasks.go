@@ -15,7 +15,7 @@ func (rd *reading) unsaidStrength(i int, used map[int]bool) {
 	}
 	p := rd.ratedRope(i)
 	if fig.dim == dimCount && p != "" {
-		rd.asksStrength(fig, p).inUnit(rd.massUnit(i))
+		rd.asksStrength(fig, p).inUnit(rd.capacityUnit(i))
 		return
 	}
 	if fig.dim == dimCount || rd.at(i+1).piece() || rd.pieceIs(i) {
@@ -135,7 +135,7 @@ func (rd *reading) ratingAsk(i int) *Ask {
 	a := fig.ask(WhichStrength, rd.text)
 	a.Fields = fields
 	if fig.dim == dimCount {
-		a.inUnit(rd.massUnit(i))
+		a.inUnit(rd.capacityUnit(i))
 	}
 	return a
 }

@@ -127,6 +127,8 @@ func (rd *reading) behindRope(i int) bool {
 		return true
 	case rd.at(i-2).marked(markCord) && fig.dim == dimCount && link.marked(markIs) && !link.marked(markAt): // "rope is 5/8 brand new"
 		return true
+	case rd.fraction(fig) && link.marked(markMade|markRelation) && rd.far(i-2) && rd.anyAt(func(k int) bool { return rd.elems[k].marked(markCord) }): // "rope is 200 ft of 5/8"
+		return true
 	case rd.at(i-2).marked(markCord) && (link.marked(markMade) || rates && link.marked(markIs) && !link.marked(markAt)):
 		return true
 	case fig.dim == dimLength && next.strength() != "": // "14 mm breaks at 4.4 t"
