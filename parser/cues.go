@@ -57,6 +57,7 @@ const (
 	cueLevel     cue = "level"      // how a piece hangs
 	cueLoad      cue = "load"       // what hangs from a block
 	cueMe        cue = "me"         // who cuts, before how far that is from plumb
+	cueMeasures  cue = "measures"   // before how long a piece is
 	cueMeets     cue = "meets"      // what blocks do that run out of room
 	cueNot       cue = "not"        // turns a verb round
 	cueOverHinge cue = "over-hinge" // between how high a block is and the hinge
@@ -69,7 +70,7 @@ const (
 var cueNamed = map[cue]bool{
 	cueAbove: true, cueAlong: true, cueAnchor: true, cueAnchorIn: true, cueAngle: true, cueAside: true, cueBelow: true,
 	cueAims: true, cueBlocks: true, cueHangs: true, cueLevel: true, cueMeets: true, cueNot: true, cueSling: true, cueSoThat: true, cueWhere: true,
-	cueClause: true, cueClosed: true, cueHinge: true, cueHalf: true, cueIf: true, cueLoad: true, cueMe: true, cueOverHinge: true, cueTakesUp: true,
+	cueClause: true, cueClosed: true, cueHinge: true, cueHalf: true, cueIf: true, cueLoad: true, cueMeasures: true, cueMe: true, cueOverHinge: true, cueTakesUp: true,
 	cueCutting: true, cueDown: true, cueEach: true, cueFor: true, cueFrom: true, cueHolds: true, cueItself: true, cueMoved: true, cueNow: true,
 	cueOffset: true, cueOther: true, cueOut: true, cueOver: true, cueOwned: true, cuePiece: true, cuePull: true, cueStrength: true, cueThere: true,
 	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueWeighing: true,

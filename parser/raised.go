@@ -22,6 +22,8 @@ func (rd *reading) raised() {
 			rd.elems[i] = element{start: e.start, end: e.end, fig: f}
 			rd.claim(i, LimbAngle)
 			angled = true
+		case asked && rd.measuresLong(i):
+			rd.claim(i, Length)
 		case asked && rd.tiedHalf(i):
 			rd.half = &rd.elems[i]
 			rd.elems[i].term = &term{}
@@ -38,7 +40,7 @@ func (rd *reading) ofLimb(i int) bool {
 	if rd.cued(next, cueNow) {
 		next = rd.at(i + 2) // "level now"
 	}
-	alone := next == (element{}) || next.pause > 0 || next.marked(markAnd) || next.fig != nil || only && next.polite()
+	alone := next == (element{}) || next.pause > 0 || next.marked(markAnd) || next.fig != nil || only && next.polite() || next.term != nil && next.term.intent == AskRaise
 	return alone && !rd.at(i-1).marked(markArticle)
 }
 
@@ -88,6 +90,17 @@ func (rd *reading) tellsOfHinge() bool {
 		t := rd.termAt(i)
 		return t.intent == AskNotch || t.note == tieWanted || t.note == blocksMeet || rd.beside(i, BlockHeight)
 	})
+}
+
+// measuresLong reads "pesa 210 kg y mide 7 m": beside a weight, a length of the piece
+// that says no more of itself.
+func (rd *reading) measuresLong(i int) bool {
+	j := i - 1
+	for rd.termAt(j).note == "about" {
+		j--
+	}
+	weighed := rd.anyAt(func(k int) bool { return rd.elems[k].fig != nil && rd.elems[k].fig.dim == dimMass })
+	return weighed && rd.far(i) && rd.cued(rd.at(j), cueMeasures) && !rd.goesOn(i+1)
 }
 
 // tiedHalf reads "tied halfway" as where the tie is, and not as where a thickness
