@@ -59,6 +59,18 @@ func (rd *reading) pullBefore(i int) bool {
 	return false
 }
 
+// handWords finds the words beside the number at i that make it what the hand
+// holds, -1 where there are none.
+func (rd *reading) handWords(i int) int {
+	if rd.termAt(i + 1).inHand {
+		return i + 1
+	}
+	if at := rd.back(i - 1); rd.termAt(at).feels {
+		return at
+	}
+	return -1
+}
+
 // handPulls reads what the hand shall hold behind the drum: "20 lb in the hand",
 // "so i only feel 30 lb". What no hand holds is the piece, or what it weighs at
 // the hand is asked: "500 lb in the hand".
@@ -72,11 +84,13 @@ func (rd *reading) handPulls() {
 		if e.fig.dim == dimMass {
 			n = float64(unit.Mass(n).Weight())
 		}
-		if n > most || !rd.termAt(i+1).inHand && !rd.termAt(rd.back(i-1)).feels {
+		at := rd.handWords(i)
+		if n > most || at < 0 {
 			continue
 		}
-		if rd.anyAt(func(k int) bool { return k != i && (rd.heavy(k) || rd.elems[k].plays(Wraps)) }) {
+		if rd.shapedOrNamed() || rd.anyAt(func(k int) bool { return k != i && (rd.heavy(k) || rd.elems[k].plays(Wraps)) }) {
 			e.fig.told = PersonPull
+			rd.alter(at, func(t *term) { t.intent = AskLower }) // no tackle has a tail in the hand
 			if rd.cued(rd.at(i+2), cueEach) {
 				rd.elems[i+2].term = &term{} // "25 lb in the hand each"
 			}
