@@ -32,7 +32,7 @@ func (a *answer) workAnchor() error {
 	}
 	r, err := anchor.Screen(h.stem, h.pull)
 	if u, ok := errors.AsType[*anchor.Unscreenable](err); ok {
-		a.refuse(a.voice.say("Nothing to screen it with: %s.", u.Why))
+		a.refuse(a.voice.say("Nothing to screen it with: %s.", a.voice.word(u.Why)))
 		return nil
 	}
 	if err != nil {

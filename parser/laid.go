@@ -143,7 +143,8 @@ func (rd *reading) drumAside(l *layout) {
 		if j > i+1 && rd.termAt(j).tree != nil && rd.onTree(l, j) {
 			rd.elems[j].term = &term{marks: markOffTree} // no piece of that tree
 		}
-		if j == i+1 || !rd.at(j).marked(markOffTree) {
+		within := strings.HasPrefix(rd.word(rd.at(j)), "en ") // "en otro árbol" leads by itself
+		if j == i+1 && !within || !rd.at(j).marked(markOffTree) {
 			continue
 		}
 		for k := i + 1; k < j; k++ {
