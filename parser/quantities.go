@@ -105,6 +105,8 @@ func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 			a.Fields = []Field{f}
 		} else if rd.massBeside(i-1, i+1) == Payload {
 			a.Fields = []Field{Payload}
+		} else if rd.lifting() && !full.has(Weight) && fig.low > longestBare {
+			a.Fields, a.Choices = []Field{Weight}, []Choice{{Field: Weight}}
 		} else if rd.toLower(i) {
 			a.Fields = []Field{Weight}
 		} else {
@@ -141,6 +143,10 @@ func (rd *reading) toLower(i int) bool {
 		return rd.elems[k].piece() || rd.lengthAt(k)
 	})
 }
+
+// longestBare is more than any size of what is lifted, in feet, inches, metres or
+// centimetres alike: a bare number above it is what it weighs.
+const longestBare = 1000
 
 // roleBeside is the field that a bare number right beside the words for it
 // must be, where only its unit is missing: "limit 700", "hitch 70".
