@@ -19,7 +19,7 @@ func (rd *reading) denials() {
 		switch {
 		case rd.at(i+1).pause == 2:
 			rd.corrected(i) // "el sauce no, el álamo"
-		case rd.otherUnit(i-1, j), rd.otherKind(i-1, j):
+		case rd.otherUnit(i-1, j), rd.otherKind(i-1, j), rd.girthNotAcross(i-1, j):
 			rd.alter(i, func(t *term) { *t = term{} })
 			rd.alter(j, func(t *term) { *t = term{} })
 		case rd.otherNumber(i-1, j):
@@ -69,6 +69,13 @@ func (rd *reading) otherUnit(i, j int) bool {
 	fig, unit := rd.at(i).fig, rd.at(j)
 	return fig != nil && fig.unit != nil && unit.marked(markUnit) && unit.fig == nil &&
 		!strings.HasSuffix(strings.ToLower(fig.words(rd.text)), strings.ToLower(rd.text[unit.start:unit.end]))
+}
+
+// girthNotAcross says whether a girth is told, and then that it is no thickness:
+// "75 in circumference, not diameter".
+func (rd *reading) girthNotAcross(i, j int) bool {
+	girth := rd.termAt(i).ask == Girth || rd.termAt(i).girthAround || rd.termAt(i).girthBehind
+	return girth && rd.at(j).onlyPlays(Diameter) && rd.at(j+1).fig == nil
 }
 
 // otherKind says whether a shape or a condition of the piece is told, and then

@@ -26,6 +26,7 @@ func (rd *reading) orderNumbers() {
 	rd.lend()
 	rd.wagers()
 	rd.supposed()
+	rd.heldAgainst()
 	rd.halves()
 	rd.girths()
 	rd.drooping()

@@ -22,6 +22,27 @@ func (rd *reading) supposed() {
 	}
 }
 
+// heldAgainst reads "is a white ash log 22 in by 4 ft over 600 lb?" as what the piece
+// may weigh: the answer says whether it does. Where nothing asks so, the weight could
+// be told of it.
+func (rd *reading) heldAgainst() {
+	for i, e := range rd.elems {
+		if !e.marked(markBound) || !rd.heavy(i+1) || !rd.asksOfPiece(i) || !rd.sizedWhole() {
+			continue
+		}
+		rd.claim(i+1, Limit)
+		return
+	}
+}
+
+// asksOfPiece says whether what stands before i asks for a yes or a no, in one breath
+// with the tree: "is a white ash log …", not "is dave …".
+func (rd *reading) asksOfPiece(i int) bool {
+	word, _ := nextWord(rd.text)
+	apart := func(e element) bool { return e.pause > 1 || rd.in.cues[cueItself][rd.word(e)] }
+	return rd.in.cues[cueAsking][word] && len(rd.treesIn(0, i)) == 1 && !slices.ContainsFunc(rd.elems[:i], apart)
+}
+
 // sizedWhole says whether the message tells the tree, a thickness and a length,
 // and asks for nothing but the weight.
 func (rd *reading) sizedWhole() bool {
