@@ -54,6 +54,12 @@ var flags = map[string]func(*term){
 	"after-fall":  func(t *term) { t.afterFall = true },
 	"guides":      func(t *term) { t.chatter, t.overlook, t.guides = true, true, true },
 	"by-hand":     func(t *term) { t.byHand = true },
+	"harms":       func(t *term) { t.ask, t.harms = Unknown, true },
+	"may-harm":    func(t *term) { t.mayHarm = true },
+	"maims":       func(t *term) { t.ask, t.harms, t.maims = Unknown, true, true },
+	"body":        func(t *term) { t.body = true },
+	"body-of":     func(t *term) { t.bodyOf = true },
+	"whose":       func(t *term) { t.whose = true },
 	"day":         func(t *term) { t.day = true },
 	"borne":       func(t *term) { t.borne = true },
 

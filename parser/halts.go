@@ -25,6 +25,8 @@ func (rd *reading) halts() {
 func (rd *reading) haltAt(i int) Kind {
 	t := rd.termAt(i)
 	switch {
+	case rd.hurt(i):
+		return Emergency
 	case rd.ofBadGear(i), rd.letFall(i):
 		return Damaged
 	case t.stop == Felling && t.topples && rd.aside(i):

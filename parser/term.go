@@ -93,6 +93,12 @@ type term struct {
 	afterFall  bool // what it hit, or whether it is still good
 	guides     bool // before byHand, what nobody may do under a piece: "guiding the log with his hands"
 	byHand     bool // with no line between a person and the piece
+	harms      bool // beside a part of the body, that somebody is hurt: "caught", "broke"
+	mayHarm    bool // right beside one: "cut his leg"
+	maims      bool // beside somebody too: "whacked", "landed on"
+	body       bool // a part of the body: "ribs"
+	bodyOf     bool // likewise, behind whose it is: "his leg", a rope has legs too
+	whose      bool // his, her, my
 	day        bool // the day at hand: who is here, "crew of four today"
 	borne      bool // behind who must never hang on rigging gear: "be lowered"
 
