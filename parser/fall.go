@@ -119,3 +119,16 @@ func (rd *reading) runsInstead(i int) bool {
 	rd.alter(i, func(t *term) { t.ask = "" })
 	return true
 }
+
+// dropTold reads "only 6 ft, drop 3 ft, rope breaks at 9,000 lb": what stands
+// between the word for a fall and the end of a breath is the fall, whatever else
+// is told around it.
+func (rd *reading) dropTold() {
+	for i := range rd.elems {
+		lead, apart := rd.at(i-1), rd.at(i-2).pause > 0
+		if apart && rd.lengthAt(i) && rd.far(i) && rd.at(i+1).pause > 0 && lead.term != nil && lead.leadsTo(DropHeight) && !lead.leadsTo(RunLength) {
+			rd.elems[i].fig.told = DropHeight
+			rd.alter(i-1, func(t *term) { t.roles = nil }) // it has its number
+		}
+	}
+}

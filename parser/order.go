@@ -42,6 +42,7 @@ func (rd *reading) orderNumbers() {
 func (rd *reading) orderPlaces(l *layout) {
 	rd.belowCut()
 	rd.hitchBeforeRope()
+	rd.dropTold()
 	rd.ropeLegs()
 	rd.powers()
 	rd.bareAngles()

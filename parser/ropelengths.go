@@ -16,6 +16,9 @@ func (rd *reading) ropesByLength(l *layout) {
 	if !rd.anyAt(rd.reachAsked) || rd.anyAt(rd.sized) || rd.swings() && !rd.asksFor(AskRope) {
 		return // "the house is 14 ft on the other side"
 	}
+	if rd.asksFor(AskDrop) {
+		return // "no room to let it run, we only have 6 ft"
+	}
 	first := -1
 	for i := range rd.elems {
 		fig := rd.elems[i].fig
