@@ -24,6 +24,8 @@ func (rd *reading) otherwise() {
 			rd.withSelf(i)
 		case rd.termAt(i).andSelf:
 			rd.andOthers(i)
+		case rd.termAt(i).another:
+			rd.another(i)
 		case rd.termAt(i).order != "":
 			rd.order(i)
 		case rd.termAt(i).topEnd:

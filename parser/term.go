@@ -49,6 +49,7 @@ type term struct {
 	roved      bool    // of legs, that a tackle can have as well: "ramales"
 	course     bool    // behind a rope, before how far it turns: "the line goes 90 there"
 	turned     float64 // how far a rope turns, told without a number: "comes straight back out on itself"
+	another    bool    // before a piece no more than "a"; elsewhere it is asked about
 	each       bool    // of several pieces: "each", "apiece"
 	ofThese    bool    // behind pieces, before what each may weigh: "which one is"
 	compares   bool    // before two pieces: "which is heavier"
