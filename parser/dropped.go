@@ -18,6 +18,28 @@ func (rd *reading) letFall(i int) bool {
 	return rd.hardware(j) || rd.hardware(k)
 }
 
+// already passes over how many pieces came down before this one, "dropped 3 pieces
+// already", and takes "dropped the block to 30 ft" for where it hangs now: neither
+// tells how far a piece falls.
+func (rd *reading) already() {
+	for i := 0; i < len(rd.elems); i++ {
+		if !rd.termAt(i).letFall {
+			continue
+		}
+		j := rd.past(i+1, +1, markArticle|markAdjective)
+		switch {
+		case rd.at(j).fig.several() && (rd.manyAt(j+1) || rd.termAt(j+1).unnamed):
+			k := j + 1
+			for rd.at(k).piece() || rd.termAt(k).unnamed {
+				k++
+			}
+			rd.pass(i, k)
+		case rd.hardware(j):
+			rd.alter(i, func(t *term) { t.roles, t.intent = nil, "" })
+		}
+	}
+}
+
 // hardware says whether the element at i is gear of metal: a rope that falls
 // takes no harm.
 func (rd *reading) hardware(i int) bool {

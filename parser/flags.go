@@ -51,6 +51,7 @@ var flags = map[string]func(*term){
 	"topples":     func(t *term) { t.topples = true },
 	"damaged":     func(t *term) { t.damaged = true },
 	"of-kit":      func(t *term) { t.ofKit = true },
+	"weather":     func(t *term) { t.weather = true },
 	"let-fall":    func(t *term) { t.letFall = true },
 	"after-fall":  func(t *term) { t.afterFall = true },
 	"guides":      func(t *term) { t.chatter, t.overlook, t.guides = true, true, true },

@@ -15,6 +15,8 @@ func (rd *reading) orderNumbers() {
 	rd.singleUnits()
 	rd.slips()
 	rd.otherwise()
+	rd.already()
+	rd.winds()
 	rd.times()
 	rd.bothEnds()
 	rd.toldRanges()

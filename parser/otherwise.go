@@ -69,7 +69,7 @@ func (rd *reading) whole() {
 		}
 		at = i
 	}
-	if at >= 0 && len(rd.asks) == 0 {
+	if at >= 0 && len(rd.asks) == 0 && len(rd.passed) == 0 {
 		rd.alter(at, func(t *term) { *t = term{intent: t.whole} })
 	}
 }

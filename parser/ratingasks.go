@@ -62,10 +62,20 @@ func (rd *reading) ratedPart(i int, used map[int]bool) part {
 func (rd *reading) ratedRope(i int) part {
 	j := rd.past(i-1, -1, markMade|markRating)
 	thick := rd.at(j).fig != nil && rd.ofRope(j)
-	if thick || rd.cued(rd.at(i+1), cueStrength) && rd.part() == partRope {
+	if thick || rd.ropeRow(i) || rd.cued(rd.at(i+1), cueStrength) && rd.part() == partRope {
 		return partRope
 	}
 	return ""
+}
+
+// ropeRow says whether the number at i ends a row of figures that begins with how
+// thick and how long a rope is: "12 mm, 50 m, 3.8 tonne".
+func (rd *reading) ropeRow(i int) bool {
+	k, long := i-1, false
+	for ; rd.at(k).pause == 2 || rd.far(k); k-- {
+		long = long || rd.far(k)
+	}
+	return long && rd.at(k).fig != nil && rd.ofRope(k) && !rd.asksFor(AskLower)
 }
 
 // part is the one kind of gear that a message names, "" for none or several.

@@ -23,7 +23,7 @@ func (rd *reading) ropesByLength(l *layout) {
 	for i := range rd.elems {
 		fig := rd.elems[i].fig
 		named := rd.ropeNamed(i)
-		if fig == nil || fig.told != "" || fig.elsewhere || fig.pair || fig.falling || !named && !rd.footer(i) && !rd.ownRope(l, i) {
+		if fig == nil || fig.told != "" || fig.elsewhere || fig.pair || fig.falling || !named && !rd.footer(i) && !rd.ownRope(l, i) && !rd.behindThick(i) {
 			continue
 		}
 		field := RopeLength
@@ -60,6 +60,16 @@ func (rd *reading) sized(i int) bool {
 func (rd *reading) ropeNamed(i int) bool {
 	before := rd.at(rd.past(i-1, -1, markMade|markIs))
 	return rd.far(i) && (rd.at(i+1).looksBack(RopeLength) || rd.at(i+1).part() == partRope || before.part() == partRope && before.leadsTo(RopeLength))
+}
+
+// behindThick says whether a length stands right behind how thick a rope is: "13 mm
+// 60 m".
+func (rd *reading) behindThick(i int) bool {
+	k := i - 1
+	if rd.at(k).pause == 2 {
+		k--
+	}
+	return rd.far(i) && rd.at(k).fig != nil && rd.ofRope(k) && !rd.at(i+1).looksBack(HitchHeight)
 }
 
 // footer says whether the number at i is told as one long thing: "the 200 footer".

@@ -95,7 +95,7 @@ const thickestRope = 0.05
 func (rd *reading) ofRope(i int) bool {
 	fig := rd.elems[i].fig
 	switch {
-	case rd.thinInFall(i):
+	case rd.thinInFall(i), rd.thinAlone(i):
 		return true
 	case fig.low <= 0 || !rd.at(i+1).marked(markCord) && !rd.behindRope(i):
 		return false
@@ -103,6 +103,16 @@ func (rd *reading) ofRope(i int) bool {
 		return fig.unit.fine && fig.high <= thickestRope
 	}
 	return fig.dim == dimCount && fig.high < 1 && strings.ContainsAny(fig.words(rd.text), "/½¼¾⅛⅜⅝⅞")
+}
+
+// thinAlone reads "swap the rope to the 12 mm": where a rope is named and no piece
+// is, a size as thin as that is the rope's.
+func (rd *reading) thinAlone(i int) bool {
+	fig := rd.elems[i].fig
+	if fig.dim != dimLength || !fig.unit.fine || fig.high > thickestRope || rd.at(i+1).cross || rd.at(i-1).cross || rd.at(i+1).fig == nil && !rd.endsBreath(i+1) {
+		return false
+	}
+	return rd.has(markCord) && !rd.anyAt(func(k int) bool { return rd.elems[k].piece() || rd.termAt(k).unnamed })
 }
 
 // thinInFall reads "can i snub 300 lb on 1/2 inch": where something falls onto its
@@ -127,7 +137,7 @@ func (rd *reading) behindRope(i int) bool {
 		return true
 	case rd.at(i-2).marked(markCord) && fig.dim == dimCount && link.marked(markIs) && !link.marked(markAt): // "rope is 5/8 brand new"
 		return true
-	case rd.fraction(fig) && link.marked(markMade|markRelation) && rd.far(i-2) && rd.anyAt(func(k int) bool { return rd.elems[k].marked(markCord) }): // "rope is 200 ft of 5/8"
+	case rd.fraction(fig) && link.marked(markMade|markRelation) && rd.far(i-2) && rd.has(markCord): // "rope is 200 ft of 5/8"
 		return true
 	case rd.at(i-2).marked(markCord) && (link.marked(markMade) || rates && link.marked(markIs) && !link.marked(markAt)):
 		return true

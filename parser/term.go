@@ -90,6 +90,7 @@ type term struct {
 	topples    bool // behind a pull on a tree, fells it: "pull the oak over"
 	damaged    bool // beside gear, that it must not be used: "a melted rope"
 	ofKit      bool // a part of gear, that damage can be told of: "cheek plate"
+	weather    bool // of wind; how fast it blows may stand behind
 	letFall    bool // beside gear, that it fell: "dropped the block"
 	afterFall  bool // what it hit, or whether it is still good
 	guides     bool // before byHand, what nobody may do under a piece: "guiding the log with his hands"
