@@ -32,6 +32,9 @@ func (a *answer) stop(ask *parser.Ask) {
 		for _, line := range halts[ask.Kind] {
 			a.lines = append(a.lines, v.word(line))
 		}
+		if ask.NearPower {
+			a.lines = append(a.lines, v.word("A wire may be touched: keep away, all of you, until the utility says that it is dead."))
+		}
 		if weighs[ask.Kind] {
 			a.lines = append(a.lines, v.say("What a piece weighs I can tell: “%s”.", example(v)))
 		}

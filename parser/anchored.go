@@ -14,7 +14,7 @@ const highestSling = 3
 func (rd *reading) standsIn() {
 	for i := range rd.elems {
 		slung := rd.slungRound(i)
-		if !slung && (!rd.termAt(i).standsIn || !rd.treeBefore(i) && !rd.treeIs(i+1)) {
+		if !slung && !rd.redirectOn(i) && (!rd.termAt(i).standsIn || !rd.treeBefore(i) && !rd.treeIs(i+1)) {
 			continue
 		}
 		rd.alter(i, func(t *term) { t.intent, t.besides = AskAnchor, false })
@@ -24,6 +24,20 @@ func (rd *reading) standsIn() {
 			}
 		}
 	}
+}
+
+// redirectOn reads "redirect is on a 20 cm birch" as a question about the birch,
+// where nothing else is asked: that is no piece.
+func (rd *reading) redirectOn(i int) bool {
+	j := rd.past(i+1, +1, markIs)
+	on := rd.at(j).marked(markWhere | markIn | markAt)
+	if rd.termAt(j).tied {
+		on, j = true, rd.past(j+1, +1, markWhere|markIn|markAt)-1
+	}
+	if !on || !Redirecting(rd.termAt(i).block) || rd.asksFor(AskBlockLoad) {
+		return false
+	}
+	return rd.at(rd.past(j+1, +1, markArticle|markAdjective)).fig.short() && rd.anyAt(func(k int) bool { return k > j && rd.elems[k].piece() })
 }
 
 // strongAboveUnion reads "12 in stem, block 6 ft above the crotch, strong enough?"

@@ -56,6 +56,7 @@ type Ask struct {
 	Glued      bool     // an unknown word typed in one with more: without it, that is something else
 	Spare      bool     // an unknown word that stands beside nothing it could change
 	LikeStop   string   // a word that ends all arithmetic, which an unknown one may be a slip of
+	NearPower  bool     // somebody is hurt, and a power line is told of
 	AsTree     bool     // an unknown word that stands where the tree does
 }
 

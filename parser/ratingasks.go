@@ -13,6 +13,10 @@ func (rd *reading) unsaidStrength(i int, used map[int]bool) {
 		rd.asksStrength(fig, p)
 		return
 	}
+	if p := rd.part(); fig.dim == dimForce && (p == partConnector || p == partSling) && !rd.anyAt(func(k int) bool { return rd.elems[k].piece() || rd.termAt(k).unnamed }) {
+		rd.asksStrength(fig, p) // "my biner, its 24 kN"
+		return
+	}
 	p := rd.ratedRope(i)
 	if fig.dim == dimCount && p != "" {
 		rd.asksStrength(fig, p).inUnit(rd.capacityUnit(i))

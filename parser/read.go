@@ -93,7 +93,9 @@ func (rd *reading) stop() *Ask {
 	for _, k := range halting {
 		for _, e := range rd.stops {
 			if e.term.stop == k {
-				return askAt(k, rd.text, e.start, e.end-e.start)
+				a := askAt(k, rd.text, e.start, e.end-e.start)
+				a.NearPower = k == Emergency && rd.powered()
+				return a
 			}
 		}
 		for i, e := range rd.elems {
@@ -103,6 +105,12 @@ func (rd *reading) stop() *Ask {
 		}
 	}
 	return nil
+}
+
+// powered says whether a power line is told of as well.
+func (rd *reading) powered() bool {
+	line := func(e element) bool { return e.term != nil && e.term.stop == PowerLine }
+	return slices.ContainsFunc(rd.stops, line) || rd.anyAt(rd.overhead)
 }
 
 func (rd *reading) stopIntent(a *Ask) Intent {
@@ -117,7 +125,7 @@ func (r *Reader) question(rd *reading) (Question, error) {
 		Language: rd.language, SaysUnits: rd.saysUnits(), Clear: rd.has(markClear), Explain: rd.explain(),
 		Fixes: rd.fixes, Passed: rd.passed, FollowUp: rd.has(markFollow), Units: rd.units(), Notes: rd.notes(),
 	}
-	asks := append(rd.asks, rd.wordAsks()...)
+	asks := slices.Concat(rd.asks, rd.wordAsks(), rd.thickTwice())
 	shapeAsk := rd.fillShape(&q)
 	treeAsk := r.fillSpecies(rd, &q)
 	numberAsks, boundAsk := rd.fillQuantities(&q)

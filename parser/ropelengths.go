@@ -23,7 +23,7 @@ func (rd *reading) ropesByLength(l *layout) {
 	for i := range rd.elems {
 		fig := rd.elems[i].fig
 		named := rd.ropeNamed(i)
-		if fig == nil || fig.told != "" || fig.elsewhere || fig.pair || fig.falling || !named && !rd.footer(i) && !rd.ownRope(l, i) && !rd.behindThick(i) {
+		if fig == nil || fig.told != "" || fig.elsewhere || fig.pair || fig.falling || !named && !rd.footer(i) && !rd.ownRope(l, i) && !rd.behindThick(i) && !rd.ropeOf(i) {
 			continue
 		}
 		field := RopeLength
@@ -34,6 +34,9 @@ func (rd *reading) ropesByLength(l *layout) {
 		case field == RopeLength && named: // its words take it
 		case rd.lentRope(i):
 			fig.told = field
+			if rd.ropeWords(i) {
+				rd.alter(i-2, func(t *term) { t.roles = nil }) // they have their number
+			}
 		default:
 			fig.sure = field // its unit is asked for
 		}
@@ -63,13 +66,26 @@ func (rd *reading) ropeNamed(i int) bool {
 }
 
 // behindThick says whether a length stands right behind how thick a rope is: "13 mm
-// 60 m".
+// 60 m", "9/16 double braid 200 ft".
 func (rd *reading) behindThick(i int) bool {
 	k := i - 1
-	if rd.at(k).pause == 2 {
+	for rd.at(k).pause == 2 || strings.HasPrefix(rd.termAt(k).note, "rope-") || rd.at(k).marked(markCord) {
 		k--
 	}
 	return rd.far(i) && rd.at(k).fig != nil && rd.ofRope(k) && !rd.at(i+1).looksBack(HitchHeight)
+}
+
+// ropeOf reads "soga de 120" where it is asked whether that reaches, and nothing is
+// told that could hang on it.
+func (rd *reading) ropeOf(i int) bool {
+	fig := rd.elems[i].fig
+	bare := fig.dim == dimCount && fig.unit == nil && shortestRope <= fig.low && fig.high <= longestRope
+	return bare && rd.ropeWords(i) && rd.anyAt(func(k int) bool { return rd.termAt(k).intent == AskRope }) && !rd.anyAt(rd.heavy)
+}
+
+// ropeWords says whether the number at i stands behind "soga de".
+func (rd *reading) ropeWords(i int) bool {
+	return rd.at(i-1).marked(markMade) && rd.at(i-2).part() == partRope
 }
 
 // footer says whether the number at i is told as one long thing: "the 200 footer".

@@ -26,6 +26,23 @@ func (rd *reading) wordAsks() []*Ask {
 	return out
 }
 
+// thickTwice asks about a round that is told as thick and as deep, "3 ft thick 18 in
+// deep": either may be what it measures across.
+func (rd *reading) thickTwice() []*Ask {
+	told := 0
+	for i, e := range rd.elems {
+		if !e.marked(markThick) || !rd.lengthAt(i-1) || !rd.has(markRound) {
+			continue
+		}
+		if told++; told == 2 {
+			a := rd.elems[i-1].fig.ask(TwoReadings, rd.text)
+			a.Fields = []Field{Diameter, Length}
+			return []*Ask{a}
+		}
+	}
+	return nil
+}
+
 // doubtful says whether the number must be asked about whatever its place.
 func (rd *reading) doubtful(i int) bool {
 	return rd.girth(i) || rd.twoUnits(i) || rd.speed(i) || rd.touched(i) || rd.runsOn(i) || rd.runsOn(i-1)
@@ -156,7 +173,14 @@ func (rd *reading) spare(a *Ask) bool {
 			return false // known, and in doubt here
 		}
 	}
-	return rd.changesNothing(prev, next, a)
+	return rd.changesNothing(prev, next, a) && !rd.ofNobody()
+}
+
+// ofNobody says whether a force is told and no word for a piece: then it may be
+// that of what is not known, "karabiner, its 24 kN".
+func (rd *reading) ofNobody() bool {
+	force := func(i int) bool { return rd.heavy(i) && rd.elems[i].fig.dim == dimForce }
+	return rd.anyAt(force) && !rd.anyAt(func(i int) bool { return rd.elems[i].piece() || rd.termAt(i).unnamed || rd.cued(rd.elems[i], cuePiece) })
 }
 
 // glued says whether a word is typed in one with more: the first part of a key
