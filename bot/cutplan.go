@@ -1,6 +1,7 @@
 package bot
 
 import (
+	"math"
 	"slices"
 
 	"heft/calc"
@@ -41,7 +42,7 @@ func (a *answer) workCutPlan() error {
 	a.tellLongest(cut, from)
 	if !stick.Tip.IsZero() && !cut.Uncut {
 		a.lines = append(a.lines, a.voice.say("From the butt %s at most, from the tip %s.",
-			a.voice.alongDown(ends[cutplan.Butt].Length), a.voice.alongDown(ends[cutplan.Tip].Length)))
+			a.voice.taped(ends[cutplan.Butt].Length), a.voice.taped(ends[cutplan.Tip].Length)))
 	}
 	if a.result != nil && !cut.Uncut {
 		if err := a.tellPieces(o, stick, limit); err != nil {
@@ -89,13 +90,13 @@ func (a *answer) tellLongest(cut cutplan.Cut, from cutplan.End) {
 	case from == cutplan.Tip:
 		sentence = "%s, from the tip: %s at most to stay under %s, plan on %s."
 	}
-	a.lines = []string{v.say(sentence, capital(a.piece()), v.alongDown(cut.Length), limit, v.heavy(cut.Heavy))}
+	a.lines = []string{v.say(sentence, capital(a.piece()), v.taped(cut.Length), limit, v.heavy(cut.Heavy))}
 }
 
 // tellPieces says the pieces of a stick from the butt to the tip, and what
 // they take against the stick in one.
 func (a *answer) tellPieces(o *cutPlanObject, stick piece.Piece, limit unit.Mass) error {
-	plan, err := cutplan.Pieces(stick, limit)
+	plan, err := cutplan.Pieces(stick, limit, a.voice.tapeStep())
 	if err != nil {
 		return err
 	}
@@ -136,7 +137,7 @@ func (a *answer) pieceLines(pieces []cutplan.Piece) []string {
 
 func (a *answer) pieceLine(p cutplan.Piece) string {
 	v := a.voice
-	return v.say("%s, plan on %s, balances %s from its thick end", v.alongDown(p.Length), v.heavy(p.Heavy), v.alongDown(p.Balance))
+	return v.say("%s, plan on %s, balances %s from its thick end", v.taped(p.Length), v.heavy(p.Heavy), v.alongDown(p.Balance))
 }
 
 // lowered says what a pick of a weight takes: wraps to start with and the
@@ -159,9 +160,24 @@ func (a *answer) tellCutting(stick piece.Piece, from cutplan.End, limit unit.Mas
 	thicker, thickest := thickened(stick, v.step())
 	if cut, err := cutplan.Longest(thicker, from, limit); err == nil {
 		a.lines = append(a.lines, v.say("If %s, not %s: %s at most.",
-			v.across(unit.Exactly(thickest)), v.across(unit.Exactly(thickest-v.step())), v.alongDown(cut.Length)))
+			v.across(unit.Exactly(thickest)), v.across(unit.Exactly(thickest-v.step())), v.taped(cut.Length)))
 	}
 	a.cautions = append(a.cautions, v.say("A fork or a swelling weighs more: cut shorter there."))
+}
+
+// tapeStep is the step of a tape that pieces are cut by.
+func (s speaker) tapeStep() unit.Length {
+	if s.metric {
+		return 5 * unit.Centimetre
+	}
+	return unit.Inch
+}
+
+// taped says how long to cut a piece, rounded down to the step of a tape.
+func (s speaker) taped(l unit.Length) string {
+	const slack = 1e-6
+	step := s.tapeStep()
+	return s.along(unit.Exactly(step * unit.Length(math.Floor(float64(l/step)+slack))))
 }
 
 // step is how far an eye may be off in the thickness that moves a weight.

@@ -1,6 +1,8 @@
 package cutplan
 
 import (
+	"math"
+
 	"heft/calc/limits"
 	"heft/calc/piece"
 	"heft/calc/unit"
@@ -90,8 +92,11 @@ type Plan struct {
 // left. A rest too short to weigh is given some of the piece before it. A
 // length said as a range counts with its long end.
 //
+// Each piece but the last is a whole number of steps long, so that whoever cuts by
+// the plan ends up with its pieces; a step of 0 is none.
+//
 // It holds, and errs, as Longest.
-func Pieces(p piece.Piece, limit unit.Mass) (Plan, error) {
+func Pieces(p piece.Piece, limit unit.Mass, step unit.Length) (Plan, error) {
 	if err := Limits.Check(limits.Limit, limit); err != nil {
 		return Plan{}, err
 	}
@@ -104,7 +109,7 @@ func Pieces(p piece.Piece, limit unit.Mass) (Plan, error) {
 	}
 	var plan Plan
 	for from := unit.Length(0); s.length-from > fine; {
-		next, err := s.next(from, limit)
+		next, err := s.next(from, limit, step)
 		if err != nil {
 			return Plan{}, err
 		}
@@ -116,9 +121,12 @@ func Pieces(p piece.Piece, limit unit.Mass) (Plan, error) {
 }
 
 // next is the piece that begins at a distance from the butt.
-func (s *stick) next(from unit.Length, limit unit.Mass) (Piece, error) {
+func (s *stick) next(from unit.Length, limit unit.Mass, step unit.Length) (Piece, error) {
 	left := s.length - from
 	best, err := longest(limit, left, func(x unit.Length) (Piece, error) { return s.cut(from, from+x) })
+	if err == nil && left-best.Length >= fine {
+		best, err = s.stepped(from, best, step)
+	}
 	if err != nil || left-best.Length < fine || left-best.Length >= piece.Lengths.Low {
 		return best, err
 	}
@@ -127,6 +135,19 @@ func (s *stick) next(from unit.Length, limit unit.Mass) (Piece, error) {
 		return Piece{}, tooHeavy(limit, best.Heavy)
 	}
 	return s.cut(from, from+shorter)
+}
+
+// stepped is the piece shortened to a whole number of steps, where that leaves
+// enough of it to weigh.
+func (s *stick) stepped(from unit.Length, p Piece, step unit.Length) (Piece, error) {
+	if step <= 0 {
+		return p, nil
+	}
+	short := step * unit.Length(math.Floor(float64((p.Length+fine)/step)))
+	if short < piece.Lengths.Low {
+		return p, nil
+	}
+	return s.cut(from, from+short)
 }
 
 // Domains lists the ranges of validity.

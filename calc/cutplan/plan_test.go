@@ -104,7 +104,7 @@ func TestUncut(t *testing.T) {
 	if err != nil || !cut.Uncut || cut.Length != piece.Lengths.High {
 		t.Errorf("%+v, %v", cut, err)
 	}
-	plan, err := cutplan.Pieces(log(red, 0, 0.2, 0, 0.1, 4), 2000)
+	plan, err := cutplan.Pieces(log(red, 0, 0.2, 0, 0.1, 4), 2000, 0)
 	if err != nil || len(plan.Pieces) != 1 || plan.Cuts != 1 || plan.Pieces[0].Length != 4 {
 		t.Errorf("%+v, %v", plan, err)
 	}
@@ -115,7 +115,7 @@ func TestPieces(t *testing.T) {
 	// balanced at its middle.
 	red := find(t, "Quercus rubra")
 	limit := unit.Mass(heavy(t, red) * math.Pi / 4 * 0.4 * 0.4 * 3)
-	plan, err := cutplan.Pieces(log(red, 0.4, 0, 0, 0, 10), limit)
+	plan, err := cutplan.Pieces(log(red, 0.4, 0, 0, 0, 10), limit, 0)
 	if err != nil || len(plan.Pieces) != 4 || plan.Cuts != 4 {
 		t.Fatalf("%+v, %v", plan, err)
 	}
@@ -128,11 +128,27 @@ func TestPieces(t *testing.T) {
 	}
 }
 
+func TestPiecesByTheTape(t *testing.T) {
+	// The same cylinder, limit for 2.97 m of it, and a tape in steps of 5 cm:
+	// 2.95 three times leaves 1.15.
+	red := find(t, "Quercus rubra")
+	limit := unit.Mass(heavy(t, red) * math.Pi / 4 * 0.4 * 0.4 * 2.97)
+	plan, err := cutplan.Pieces(log(red, 0.4, 0, 0, 0, 10), limit, 0.05)
+	if err != nil || len(plan.Pieces) != 4 {
+		t.Fatalf("%+v, %v", plan, err)
+	}
+	for i, want := range []float64{2.95, 2.95, 2.95, 1.15} {
+		if got := float64(plan.Pieces[i].Length); math.Abs(got-want) > 1e-9 {
+			t.Errorf("piece %d: %v m, want %v", i, got, want)
+		}
+	}
+}
+
 func TestAShortRestIsMadeLongEnough(t *testing.T) {
 	// 6.02 m in pieces of 3 m leave 2 cm, which nobody can weigh or cut.
 	red := find(t, "Quercus rubra")
 	limit := unit.Mass(heavy(t, red) * math.Pi / 4 * 0.4 * 0.4 * 3)
-	plan, err := cutplan.Pieces(log(red, 0.4, 0, 0, 0, 6.02), limit)
+	plan, err := cutplan.Pieces(log(red, 0.4, 0, 0, 0, 6.02), limit, 0)
 	if err != nil || len(plan.Pieces) != 3 {
 		t.Fatalf("%+v, %v", plan, err)
 	}
@@ -188,8 +204,8 @@ func TestRangesCountWithTheirThickEnd(t *testing.T) {
 	}
 	one := log(red, 0, 0, 0, 0, 9)
 	one.Diameter = between(0.4, 0.5)
-	got, errGot := cutplan.Pieces(one, 300)
-	want, errWant := cutplan.Pieces(log(red, 0.5, 0, 0, 0, 9), 300)
+	got, errGot := cutplan.Pieces(one, 300, 0)
+	want, errWant := cutplan.Pieces(log(red, 0.5, 0, 0, 0, 9), 300, 0)
 	if err := errors.Join(errGot, errWant); err != nil || !slices.Equal(got.Pieces, want.Pieces) {
 		t.Errorf("%+v, %v; want %+v", got, err, want)
 	}

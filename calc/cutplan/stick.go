@@ -95,7 +95,7 @@ func longest(limit unit.Mass, most unit.Length, part func(unit.Length) (Piece, e
 		if err != nil {
 			return Piece{}, err
 		}
-		if limits.Above(try.Heavy, limit) {
+		if try.Heavy > limit {
 			over = try.Length
 		} else {
 			best = try
