@@ -62,7 +62,7 @@ func (d *Desk) askAbout(a *answer, ask *parser.Ask) {
 			a.lines = []string{v.say("%s: do you mean “%s”? Then stop, and have the qualified arborist look. If not, say it another way.", words, ask.LikeStop)}
 		}
 	default:
-		a.lines = []string{v.say(plainAsks[ask.Kind], words)}
+		a.lines = []string{plainly(v, ask)}
 	}
 	a.andMissing(ask)
 }

@@ -57,6 +57,7 @@ type Ask struct {
 	Spare      bool     // an unknown word that stands beside nothing it could change
 	LikeStop   string   // a word that ends all arithmetic, which an unknown one may be a slip of
 	NearPower  bool     // somebody is hurt, and a power line is told of
+	Turning    Turning  // how a word could turn the meaning round
 	AsTree     bool     // an unknown word that stands where the tree does
 }
 

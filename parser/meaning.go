@@ -211,7 +211,10 @@ func askedOf(err *error, what, arg string) func(*term) {
 		v := oneOf(err, arg, ExplainNumbers, ExplainAssumed)
 		return func(t *term) { t.explain = v }
 	}
-	v := oneOf(err, what, Twist, Girth, BreastHigh)
+	if Kind(what) == Twist {
+		return twistOf(err, arg)
+	}
+	v := oneOf(err, what, Girth, BreastHigh)
 	return func(t *term) { t.ask = v }
 }
 

@@ -21,11 +21,12 @@ type term struct {
 	shape     Shape
 	condition Condition
 	intent    Intent
-	besides   bool // the intent gives way: "with a tag line"
-	leads     bool // leads straight to its number: "hitched at"
-	stop      Kind // power line, emergency, unsound wood
-	ask       Kind // girth, breast height, a word that twists
-	own       bool // asked about, because another language has it: "once"
+	besides   bool    // the intent gives way: "with a tag line"
+	leads     bool    // leads straight to its number: "hitched at"
+	stop      Kind    // power line, emergency, unsound wood
+	ask       Kind    // girth, breast height, a word that twists
+	turning   Turning // how a word that twists does
+	own       bool    // asked about, because another language has it: "once"
 	units     System
 	note      string
 	block     string   // which block of a rope's path: "base-block"

@@ -12,7 +12,9 @@ func (rd *reading) wordAsks() []*Ask {
 	for i, e := range rd.elems {
 		switch {
 		case e.term != nil && e.term.ask != "":
-			out = append(out, askAt(e.term.ask, rd.text, e.start, e.end-e.start))
+			a := askAt(e.term.ask, rd.text, e.start, e.end-e.start)
+			a.Turning = rd.turnedBy(i)
+			out = append(out, a)
 		case rd.girth(i):
 			out = append(out, askAt(Girth, rd.text, e.start, rd.elems[i+1].end-e.start))
 		case rd.runsOn(i):
@@ -127,6 +129,7 @@ func (rd *reading) boundAsk(full bound, limb bool) *Ask {
 			continue // "max length of a 20 in log", "under 40 lb in the hand"
 		}
 		a := askAt(Twist, rd.text, e.start, fig.end-e.start)
+		a.Turning = TurnsBound
 		switch f := full[j]; f {
 		case "":
 		case Diameter:

@@ -1,0 +1,26 @@
+package bot
+
+import "heft/parser"
+
+// turningAsks ask about a word that could turn the meaning round by what it
+// leaves open, and show what to type instead.
+var turningAsks = map[parser.Turning]string{
+	parser.TurnsDenied:   "%s: I do not work from what is not so. Leave that out, or type what is, like “red oak limb 14 in, 22 ft long”.",
+	parser.TurnsBack:     "%s takes something back, and I cannot tell what. Type all of it as it is now, like “red oak limb 14 in, 22 ft long”.",
+	parser.TurnsPart:     "%s of what? I take no part of a piece. Type the part with its own sizes, like “red oak log 20 in across, 4 ft long”.",
+	parser.TurnsSum:      "%s: I add nothing up from words, and take nothing off. Type it as it comes out, like “650 lb” or “4 wraps”.",
+	parser.TurnsCompared: "%s than what? Type one piece with its own sizes, and what it may weigh as “limit 500 lb”.",
+	parser.TurnsSeveral:  "%s of what? Type what holds for one, like “red oak limb 14 in, 22 ft long”. One piece a message.",
+	parser.TurnsRadius:   "%s of what? Of wood, type twice that: the thickness right across, like “14 in across”.",
+	parser.TurnsMeasure:  "%s: that I cannot tell from here. Measure it or decide it, and type it, like “hitched at 35 ft” or “14 in across”.",
+	parser.TurnsBound:    "%s is no one number. Type the most that it can be without such a word; what a piece may weigh as “limit 500 lb”.",
+}
+
+// plainly asks about the words in doubt and about nothing else.
+func plainly(s speaker, ask *parser.Ask) string {
+	words := quote(ask.Words)
+	if turningAsks[ask.Turning] != "" {
+		return s.say(turningAsks[ask.Turning], words)
+	}
+	return s.say(plainAsks[ask.Kind], words)
+}
