@@ -69,10 +69,7 @@ func (a *answer) points(o *balanceObject) (likely unit.Length, at unit.Range[uni
 	q := a.question
 	length := q.Length(parser.Length)
 	shape := shapeOf(q)
-	likely = length.High / 2
-	if shape == piece.Limb {
-		likely = piece.LimbBalance(length.High)
-	}
+	likely = unweighed(q, shape)
 	if a.result != nil && a.result.Weight.Balance > 0 {
 		likely = a.result.Weight.Balance
 	}
@@ -80,6 +77,21 @@ func (a *answer) points(o *balanceObject) (likely unit.Length, at unit.Range[uni
 	at.Low = min(at.Low, piece.BalancePoints(shape, q.Has(parser.TipDiameter), likely, length.Low).Low)
 	o.Point, o.PointLow, o.PointHigh = float64(likely), float64(at.Low), float64(at.High)
 	return likely, at
+}
+
+// unweighed is the likely point of a piece whose tree was not told.
+func unweighed(q parser.Question, shape piece.Shape) unit.Length {
+	length := q.Length(parser.Length).High
+	butt, mid, tip := q.Length(parser.ButtDiameter).High, q.Length(parser.MidDiameter).High, q.Length(parser.TipDiameter).High
+	switch {
+	case butt > 0 && mid > 0 && tip > 0:
+		return piece.NewtonBalance(butt, mid, tip, length)
+	case butt > 0 && tip > 0:
+		return piece.FrustumBalance(butt, tip, length)
+	case shape == piece.Limb:
+		return piece.LimbBalance(length)
+	}
+	return length / 2
 }
 
 // hangs are the notes of the word file that say how the piece is to come off.

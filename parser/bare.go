@@ -165,14 +165,11 @@ func (rd *reading) anothersWords(i int) bool {
 		f := rd.at(k).fig
 		return f != nil && (f.unit != nil || !rd.at(k+1).looks(before)) && !rd.sizedBy(k, i)
 	}
-	if rd.labelFirst(i) {
-		return false
+	if rd.ofSize(i+1) || rd.labelFirst(i) {
+		return false // "48 de diámetro 1,80 m"
 	}
 	left, right := rd.wordsBefore(i), rd.past(i+2, +1, markIs|markBound|markAt)
 	own := rd.at(i + 1).looks(before)
-	if own && strings.HasPrefix(rd.word(rd.at(i+1)), "de ") {
-		return false // "48 de diámetro 1,80 m"
-	}
 	return !own && rd.at(left).looks(before) && told(left-1) || own && rd.at(i+1).looks(after) && told(right)
 }
 

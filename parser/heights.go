@@ -26,6 +26,11 @@ func (rd *reading) heights() {
 	}
 }
 
+// aLower reads "a 12 m lower" as how high what is lowered hangs.
+func (rd *reading) aLower(i int) bool {
+	return rd.far(i) && rd.at(i-1).marked(markArticle) && rd.at(i+1).marked(markAttribute) && rd.endsBreath(i+2)
+}
+
 // cutHere takes what a cut plan asks for, "dónde corto", behind a thickness for the
 // place where that was measured: "8 pulgadas donde corto".
 func (rd *reading) cutHere() {
@@ -80,7 +85,7 @@ func (rd *reading) plainHeight(i int) bool {
 	if !fig.far() || fig.elsewhere || fig.told != "" || fig.sure != "" || fig.claimed != "" || fig.low < lowest || lead.term == nil {
 		return false
 	}
-	if rd.onlyRope() && (rd.hung(i) || rd.elems[i-1].marked(markAt) && rd.ofRopeQuestion(i)) {
+	if rd.aLower(i) || rd.onlyRope() && (rd.hung(i) || rd.elems[i-1].marked(markAt) && rd.ofRopeQuestion(i)) {
 		return true
 	}
 	word := fold(rd.text[lead.start:lead.end])

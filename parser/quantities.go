@@ -2,6 +2,7 @@ package parser
 
 import (
 	"slices"
+	"strings"
 
 	"heft/calc/unit"
 )
@@ -155,6 +156,9 @@ func (rd *reading) roleBeside(i int) []Field {
 	if rd.anyAt(rd.cuts) {
 		beside = append(beside, i-1) // "cut lengths, max 250"
 	}
+	if rd.ofSize(i + 1) {
+		beside[0], beside[1] = beside[1], beside[0] // "pedazo de 35 de grueso"
+	}
 	for _, at := range beside {
 		if t := rd.at(at).term; t != nil {
 			for _, r := range t.roles {
@@ -169,6 +173,11 @@ func (rd *reading) roleBeside(i int) []Field {
 		}
 	}
 	return nil
+}
+
+// ofSize says whether the words at i go with the number before them: "de grueso".
+func (rd *reading) ofSize(i int) bool {
+	return rd.at(i).looks(before) && strings.HasPrefix(rd.word(rd.at(i)), "de ")
 }
 
 // wordsBefore finds the words that lead to the number at i: "butt about 14", "hitch
