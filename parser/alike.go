@@ -26,6 +26,7 @@ func (rd *reading) alikePieces() {
 		return
 	}
 	rd.eachOfMany()
+	rd.eachSized()
 }
 
 // eachOfMany reads "pieces are 280 lb each", where nothing says how many they are:

@@ -2,8 +2,13 @@ package parser
 
 // another reads "another 14 in red oak limb" as a piece like any: it is worked out
 // by itself. "Another 15 ft" and "another 600 lb limb" could be added to what was
-// said before.
+// said before. So is "y otra de 35 cm" where no number stands before it, and another
+// rope is the only one that is told of.
 func (rd *reading) another(i int) {
+	if rd.ropeAlone(i+1) || rd.firstSizes(i) {
+		rd.alter(i, func(t *term) { *t = term{marks: markArticle} })
+		return
+	}
 	j := i + 1
 	for rd.at(j).marked(markAdjective) || rd.fineAt(j) {
 		j++
@@ -11,4 +16,24 @@ func (rd *reading) another(i int) {
 	if rd.anyAt(rd.fineAt) && (rd.at(j).piece() || rd.termAt(j).unnamed) {
 		rd.alter(i, func(t *term) { *t = term{marks: markArticle} })
 	}
+}
+
+// ropeAlone says whether a rope stands at i, with the one length that is told of any.
+func (rd *reading) ropeAlone(i int) bool {
+	if rd.at(i).part() != partRope || !rd.at(i).marked(markCord) || !rd.far(rd.past(i+1, +1, markMade|markIs)) || rd.at(i-2).plays(HitchHeight) {
+		return false
+	}
+	return !rd.anyAt(func(k int) bool { return k != i && rd.elems[k].part() == partRope })
+}
+
+// firstSizes says whether "otra de" at i begins all that is told of a piece: a tree
+// or a thickness stands right behind it, and no piece and no number before.
+func (rd *reading) firstSizes(i int) bool {
+	for k := range i {
+		if e := rd.elems[k]; e.fig != nil || e.piece() || rd.termAt(k).unnamed || rd.elems[k].plays(TipDiameter) || rd.elems[k].plays(ButtDiameter) {
+			return false
+		}
+	}
+	j := rd.past(i+1, +1, markMade)
+	return j > i+1 && (rd.termAt(j).tree != nil || rd.fineAt(j)) && rd.anyAt(rd.fineAt)
 }

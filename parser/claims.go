@@ -18,6 +18,7 @@ func (rd *reading) claims() {
 	rd.ropeKinds()
 	rd.lineOn()
 	rd.cutFor()
+	rd.tooMuch()
 	rd.eachCut()
 	rd.cutInto()
 	rd.heights()

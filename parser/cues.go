@@ -41,6 +41,8 @@ const (
 	cueTree     cue = "tree"      // before how tall it is
 	cueTries    cue = "tries"     // before the wraps to try where others slipped
 	cueUnder    cue = "under"     // before the rope that a piece hangs on
+	cueUpTo     cue = "up-to"     // before what a piece that is to be cut may weigh
+	cueWilling  cue = "willing"   // behind "not", before or behind what is too heavy
 	cueWeighing cue = "weighing"  // between somebody and what he weighs
 )
 
@@ -73,7 +75,7 @@ var cueNamed = map[cue]bool{
 	cueClause: true, cueClosed: true, cueHinge: true, cueHalf: true, cueIf: true, cueLoad: true, cueMeasures: true, cueMe: true, cueOverHinge: true, cueTakesUp: true,
 	cueCutting: true, cueDown: true, cueEach: true, cueFor: true, cueFrom: true, cueHolds: true, cueItself: true, cueMoved: true, cueNow: true,
 	cueOffset: true, cueOther: true, cueOut: true, cueOver: true, cueOwned: true, cuePiece: true, cuePull: true, cueStrength: true, cueThere: true,
-	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueWeighing: true,
+	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueUpTo: true, cueWilling: true, cueWeighing: true,
 	cueAsking: true, cueOfPull: true, cuePulling: true, cueOwns: true,
 }
 

@@ -117,6 +117,9 @@ func (rd *reading) runsInstead(i int) bool {
 		return false
 	}
 	rd.alter(i, func(t *term) { t.ask = "" })
+	if held && rd.anyAt(func(k int) bool { return rd.termAt(k).note == letRun && (rd.far(k+1) || rd.far(k-1)) }) {
+		rd.alter(i+1, func(t *term) { t.note = "" }) // "instead of snubbing it let it run 6 ft"
+	}
 	return true
 }
 

@@ -146,7 +146,7 @@ func (rd *reading) contrast(i int) {
 		rd.alter(i, func(t *term) { t.ask = "" }) // "up instead of down"
 		return
 	}
-	if rd.runsInstead(i) {
+	if rd.runsInstead(i) || rd.putAside(i) {
 		return
 	}
 	out := rd.termAt(i + 1).intent

@@ -119,7 +119,7 @@ func (rd *reading) boundAsk(full bound, limb bool) *Ask {
 		}
 		j := rd.past(i+1, +1, markIs|markBound|markArticle)
 		fig := rd.at(j).fig
-		if fig == nil || fig.elsewhere && fig.claimed == "" || rd.at(j+1).obstacle() != "" || full[j] == Limit || full[j] == Redirects || full[j] == Length && rd.has(markTaper) {
+		if fig == nil || fig.elsewhere && fig.claimed == "" || fig.dim == dimLength && rd.at(j+1).obstacle() != "" || full[j] == Limit || full[j] == Redirects || full[j] == Length && rd.has(markTaper) {
 			continue
 		}
 		if fig.dim == dimCount && fig.unit == nil && e.plays(Limit) && !e.plays(Length) && rd.anyAt(rd.cuts) {

@@ -1,0 +1,63 @@
+package parser
+
+// Of "trozos de 1 m de roble de 50 cm" the sizes are those of each, so that what
+// each weighs is what one does. Of a log that is cut into some they are not.
+
+// eachSized takes the doubt from "each" where one thickness and one length are
+// told, of pieces in the plural or of each, and nothing is cut.
+func (rd *reading) eachSized() {
+	each := -1
+	for i, e := range rd.elems {
+		switch t := rd.termAt(i); {
+		case e.fig == nil && (t.intent == AskCutPlan || rd.cued(e, cueCutting)), t.each && each >= 0:
+			return
+		case t.each && len(t.roles) == 0:
+			each = i
+		}
+	}
+	if each < 0 || !rd.oneSize() || !rd.sizesAreOf(each) {
+		return
+	}
+	rd.alter(each, func(t *term) { *t = term{} })
+}
+
+// oneSize says whether all numbers are one thickness and one length.
+func (rd *reading) oneSize() bool {
+	thick, long := 0, 0
+	for i, e := range rd.elems {
+		switch {
+		case e.fig == nil:
+		case rd.fineAt(i):
+			thick++
+		case e.fig.dim == dimLength:
+			long++
+		default:
+			return false
+		}
+	}
+	return thick == 1 && long == 1
+}
+
+// sizesAreOf says whether the sizes are those of pieces named in the plural before
+// them, and of nothing else, or of each at i: "cada trozo de roble de 50 cm".
+func (rd *reading) sizesAreOf(i int) bool {
+	many, before := false, false
+	for k, e := range rd.elems {
+		if t := rd.termAt(k); k != i && (t.unnamed || t.shape != "") {
+			if !rd.plural(k) {
+				return false
+			}
+			many = many || !before && rd.leadsToSize(k+1)
+		}
+		before = before || e.fig != nil
+		if k == i && !before && rd.leadsToSize(i+1) {
+			many = true
+		}
+	}
+	return many
+}
+
+// leadsToSize says whether a size, a tree or a word that leads to them stands at i.
+func (rd *reading) leadsToSize(i int) bool {
+	return rd.at(i).marked(markMade) || rd.termAt(i).tree != nil || rd.at(i).fig != nil
+}
