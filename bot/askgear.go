@@ -44,6 +44,16 @@ func (a *answer) askStrength(ask *parser.Ask) {
 	for _, f := range ask.Fields {
 		a.choose(f, bare)
 	}
+	if a.question.Intent == parser.AskLift && slices.Contains(ask.Fields, parser.DrumWorking) {
+		a.choosePull(bare)
+	}
+}
+
+// choosePull adds that a drum pulls so much: what crews lift with may be a winch.
+func (a *answer) choosePull(number string) {
+	label := a.voice.say("a winch of %s", number)
+	a.lines = append(a.lines, numbered(len(a.choices), label))
+	a.choices = append(a.choices, Choice{label, a.voice.say("winch of %s,", number)})
 }
 
 // choose adds a strength to the choices of an ask-back. What it stands for is

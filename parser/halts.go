@@ -266,12 +266,16 @@ func (rd *reading) ofBadGear(i int) bool {
 	for k >= 0 && i-k < 6 && !rd.kit(k) && rd.tells(k) {
 		k--
 	}
+	n := i + 1
+	for n < i+4 && (rd.at(n).fig != nil || rd.at(n).marked(markAdjective)) {
+		n++ // "a fuzzy 5/8 rope"
+	}
 	switch in := rd.at(i + 1); {
 	case rd.denied(i):
 		return true
 	case rd.at(k).piece(), rd.at(i + 1).piece():
 		return false // "the limb is cracked on the block", "the rope is on a cracked limb"
-	case rd.kit(k), rd.kit(i + 1):
+	case rd.kit(k), rd.kit(n):
 		return true
 	default:
 		return in.marked(markIn|markMade) && rd.kit(rd.past(i+2, +1, markArticle|markAdjective))

@@ -98,6 +98,10 @@ func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 		return a
 	case fig.dim == dimCount && !fig.elsewhere:
 		a := fig.ask(NoUnit, rd.text)
+		if rd.crossed(i, i+2) && !rd.crossed(i-2, i) {
+			a.Fields, a.Choices = []Field{Diameter}, []Choice{{Field: Diameter}} // "weight of 22 by 9"
+			return a
+		}
 		if a.Fields = rd.roleBeside(i); a.Fields != nil {
 			a.Choices = []Choice{{Field: a.Fields[0]}} // only the unit is in doubt
 			return a
