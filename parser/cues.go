@@ -52,6 +52,7 @@ const (
 	cueBlocks    cue = "blocks"     // the blocks of a tackle
 	cueClause    cue = "clause"     // begins what is no part of what stands before it
 	cueClosed    cue = "closed"     // behind how long a tackle is with its blocks together
+	cueNeeds     cue = "needs"      // before how many wraps it takes
 	cueHalf      cue = "half"       // where a limb is tied in its middle
 	cueHangs     cue = "hangs"      // before how a piece is to hang
 	cueHinge     cue = "hinge"      // what a limb turns about
@@ -76,7 +77,7 @@ var cueNamed = map[cue]bool{
 	cueCutting: true, cueDown: true, cueEach: true, cueFor: true, cueFrom: true, cueHolds: true, cueItself: true, cueMoved: true, cueNow: true,
 	cueOffset: true, cueOther: true, cueOut: true, cueOver: true, cueOwned: true, cuePiece: true, cuePull: true, cueStrength: true, cueThere: true,
 	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueUpTo: true, cueWilling: true, cueWeighing: true,
-	cueAsking: true, cueOfPull: true, cuePulling: true, cueOwns: true,
+	cueAsking: true, cueNeeds: true, cueOfPull: true, cuePulling: true, cueOwns: true,
 }
 
 // cued says whether an element is one of the words of a cue.

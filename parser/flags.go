@@ -4,6 +4,7 @@ package parser
 var flags = map[string]func(*term){
 	"compares":    func(t *term) { t.ask, t.compares = Twist, true },
 	"of-these":    func(t *term) { t.ask, t.ofThese = Twist, true },
+	"fresh":       func(t *term) { t.ask, t.fresh = Twist, true },
 	"foreign":     func(t *term) { t.ask, t.foreign = Unknown, true },
 	"one-end":     func(t *term) { t.ask, t.oneEnd = Unknown, true },
 	"the-other":   func(t *term) { t.chatter, t.overlook, t.oneEnd = true, true, true },

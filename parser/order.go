@@ -29,6 +29,8 @@ func (rd *reading) orderNumbers() {
 	rd.wagers()
 	rd.supposed()
 	rd.heldAgainst()
+	rd.freshPieces()
+	rd.needMore()
 	rd.halves()
 	rd.girths()
 	rd.drooping()

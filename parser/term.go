@@ -53,6 +53,7 @@ type term struct {
 	another    bool    // before a piece no more than "a"; elsewhere it is asked about
 	each       bool    // of several pieces: "each", "apiece"
 	ofThese    bool    // behind pieces, before what each may weigh: "which one is"
+	fresh      bool    // parts from the piece of before: "forget the last one"
 	compares   bool    // before two pieces: "which is heavier"
 	foreign    bool    // behind a number, of no piece and no gear: minutes, money
 	oneEnd     bool    // behind the thickness of one of two ends: "one end", "the other"

@@ -7,6 +7,7 @@ type Turning string
 const (
 	TurnsDenied   Turning = "denied"   // "without", "isn't": what is not so
 	TurnsBack     Turning = "back"     // "no", "wait": takes back what was said
+	TurnsPiece    Turning = "piece"    // "forget the last one", "bigger one": to another piece
 	TurnsPart     Turning = "part"     // "half", "a third": of what?
 	TurnsSum      Turning = "sum"      // "plus", "twice": to be added or multiplied
 	TurnsCompared Turning = "compared" // "heavier", "less": than what?
@@ -30,8 +31,12 @@ func (rd *reading) turnedBy(i int) Turning {
 	switch t := rd.termAt(i); {
 	case t.ask != Twist:
 		return ""
+	case t.fresh:
+		return TurnsPiece
 	case t.denies:
 		return TurnsDenied
+	case t.corrects && t.lacks && rd.at(i+1).pause == 0 && rd.at(i+1).fig == nil:
+		return TurnsDenied // "no drum"
 	case t.corrects:
 		return TurnsBack
 	case t.each:
