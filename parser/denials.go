@@ -26,6 +26,8 @@ func (rd *reading) denials() {
 			rd.pass(i, j+1)
 		case rd.deniedTree(j), rd.otherTree(i-1, j):
 			rd.pass(i, j+1)
+		case rd.deniedNumber(i + 1):
+			rd.pass(i, rd.past(i+1, +1, markIs|markArticle)+1)
 		case rd.otherJob(i + 1):
 			rd.alter(i, func(t *term) { *t = term{} })
 			rd.alter(i+1, func(t *term) { *t = term{} })
@@ -107,4 +109,18 @@ func (rd *reading) otherNumber(i, j int) bool {
 		return false // "22 ft, not 3 wraps"
 	}
 	return not.unit == nil && not.dim == dimCount || not.unit == is.unit
+}
+
+// deniedNumber reads "no son 3, son 4 vueltas" and "it's not 14, it's 16 in" at the
+// word behind "not": the number right behind the next such word is what is so.
+func (rd *reading) deniedNumber(i int) bool {
+	j := rd.past(i, +1, markIs|markArticle)
+	k := j + 1
+	for rd.at(k).pause == 2 || rd.at(k).marked(markPronoun) {
+		k++
+	}
+	told := rd.past(k, +1, markIs)
+	not, is := rd.at(j).fig, rd.at(told).fig
+	return told > k && not != nil && is != nil && !not.pair && not.unit == nil && not.dim == dimCount && not.low != is.low &&
+		(is.unit != nil || len(rd.termAt(told+1).roles) > 0)
 }

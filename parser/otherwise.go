@@ -14,6 +14,8 @@ func (rd *reading) otherwise() {
 	for i := 0; i < len(rd.elems); i++ {
 		n, e := len(rd.elems), rd.elems[i]
 		switch {
+		case e.fig != nil:
+			rd.oneMore(i)
 		case e.marked(markAttribute):
 			rd.attribute(i)
 		case e.marked(markUpends):
