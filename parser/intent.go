@@ -57,7 +57,7 @@ func intentOf(rd *reading, q Question) Intent {
 	if q.noted(snubbed) || q.noted(letRun) {
 		asked = append(asked, AskDrop) // never answered without the fall
 	}
-	if rd.onlyGear(asked, q) {
+	if rd.onlyGear(asked, q) || len(asked) == 0 && q.noted(noteWorn) && rd.gearAlone() {
 		asked = append(asked, AskGear)
 	}
 	if q.Has(Limit) && q.Has(across...) && !q.Has(Weight) && (!q.Has(Length) || len(asked) == 0 && q.stem()) {
@@ -89,10 +89,10 @@ func intentOf(rd *reading, q Question) Intent {
 	return plainIntent(asked, q, hello && !rd.measured() || len(rd.elems) == 0)
 }
 
-// measured says whether anything is told in a unit, so that a greeting before it
-// is not all of the message.
+// measured says whether a number is told, so that a greeting before it is not all
+// of the message: "ok for 500?".
 func (rd *reading) measured() bool {
-	return rd.anyAt(func(i int) bool { return rd.elems[i].fig != nil && rd.elems[i].fig.dim != dimCount })
+	return rd.anyAt(func(i int) bool { return rd.elems[i].fig != nil })
 }
 
 // stem says whether the piece is wood without brush, and longer than a log that
@@ -138,6 +138,12 @@ func (rd *reading) onlyGear(asked []Intent, q Question) bool {
 	}
 	other := func(in Intent) bool { return in != AskWeight && in != AskHelp }
 	return !slices.ContainsFunc(asked, other) && (!q.Has(BlockAngle) || len(q.MissingPiece()) > 0)
+}
+
+// gearAlone says whether gear is named and no piece: "block has no tag, ok for 500 lb?"
+func (rd *reading) gearAlone() bool {
+	return rd.anyAt(func(i int) bool { return rd.elems[i].part() != "" || rd.elems[i].marked(markGear) }) &&
+		!rd.anyAt(func(i int) bool { return rd.elems[i].piece() || rd.termAt(i).unnamed })
 }
 
 // intents lists what the words ask for, and what they ask for where nothing

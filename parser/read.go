@@ -144,8 +144,8 @@ func (r *Reader) question(rd *reading) (Question, error) {
 		return Question{Intent: AskAnchor, Language: q.Language, Units: q.Units}, askAt(Unsound, rd.text, d.Start, d.End-d.Start)
 	}
 	treeAsk = r.anyOfThem(rd, &q, treeAsk)
-	if treeAsk != nil && treeAsk.Kind == WhichTree && (q.onlyBalance() || q.onlyPlaces()) {
-		treeAsk = nil // wherever it balances or is tied, the tree has no part in it
+	if treeAsk != nil && treeAsk.Kind == WhichTree && (q.onlyBalance() || q.onlyPlaces() || q.Intent == AskLog) {
+		treeAsk = nil // wherever it balances or is tied, the tree has no part in it, nor in who asked
 	}
 	asks = append(asks, rd.peakOfAnother(q)...)
 	if a := rd.tieAtHalf(&q); a != nil {
