@@ -46,6 +46,7 @@ const (
 	cueTakesOff cue = "takes-off" // before it
 	cueUpTo     cue = "up-to"     // before what a piece that is to be cut may weigh
 	cueWilling  cue = "willing"   // behind "not", before or behind what is too heavy
+	cueWorking  cue = "working"   // behind a figure of gear that is its working load
 	cueWeighing cue = "weighing"  // between somebody and what he weighs
 )
 
@@ -79,7 +80,7 @@ var cueNamed = map[cue]bool{
 	cueClause: true, cueClosed: true, cueHinge: true, cueHalf: true, cueIf: true, cueLoad: true, cueMeasures: true, cueMe: true, cueOverHinge: true, cueTakesUp: true,
 	cueCutting: true, cueDown: true, cueEach: true, cueFor: true, cueFrom: true, cueHolds: true, cueItself: true, cueMoved: true, cueNow: true,
 	cueOffset: true, cueOther: true, cueOut: true, cueOver: true, cueOwned: true, cuePiece: true, cuePull: true, cueStrength: true, cueThere: true,
-	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueMore: true, cueFewer: true, cueTakesOff: true, cueUpTo: true, cueWilling: true, cueWeighing: true,
+	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueMore: true, cueFewer: true, cueTakesOff: true, cueUpTo: true, cueWilling: true, cueWeighing: true, cueWorking: true,
 	cueAsking: true, cueNeeds: true, cueOfPull: true, cuePulling: true, cueOwns: true,
 }
 

@@ -20,6 +20,7 @@ type layout struct {
 	offTheTree, offAtAll, offElsewhere, toTheDrum, ofDrum, isAcross         *regexp.Regexp
 	drumIs, drumWide, drumOf, ofTrunk, trunkIs                              *regexp.Regexp
 	ownRope, orRope, eitherRope, drumStands, cutBefore, cutBehind, cutWhole *regexp.Regexp
+	doesRope                                                                *regexp.Regexp
 }
 
 // newLayout compiles the patterns. One that is malformed, or missing in every
@@ -27,13 +28,14 @@ type layout struct {
 func newLayout(patterns map[string][]string) (layout, error) {
 	var l layout
 	things := strings.NewReplacer(
-		"{drum}", `(?:`+strings.Join(patterns["drum"], "|")+`)\b`, "{trunk}", `(?:`+strings.Join(patterns["trunk"], "|")+`)\b`)
+		"{drum}", `(?:`+strings.Join(patterns["drum"], "|")+`)\b`, "{trunk}", `(?:`+strings.Join(patterns["trunk"], "|")+`)\b`,
+		"{number}", numberHere)
 	spaces := strings.NewReplacer(" *", `\s*`, " +", `\s+`, " ", `\s+`)
 	for name, to := range map[string]**regexp.Regexp{
 		"off-the-tree": &l.offTheTree, "off-at-all": &l.offAtAll, "off-elsewhere": &l.offElsewhere, "to-the-drum": &l.toTheDrum,
 		"of-drum": &l.ofDrum, "is-across": &l.isAcross, "drum-is": &l.drumIs, "drum-wide": &l.drumWide, "drum-of": &l.drumOf,
 		"of-trunk": &l.ofTrunk, "trunk-is": &l.trunkIs, "own-rope": &l.ownRope, "or-rope": &l.orRope, "either-rope": &l.eitherRope,
-		"cut-before": &l.cutBefore, "cut-behind": &l.cutBehind, "cut-whole": &l.cutWhole, "drum-stands": &l.drumStands,
+		"cut-before": &l.cutBefore, "cut-behind": &l.cutBehind, "cut-whole": &l.cutWhole, "drum-stands": &l.drumStands, "does-rope": &l.doesRope,
 	} {
 		if len(patterns[name]) == 0 {
 			return l, fmt.Errorf("no language has the pattern %s", name)

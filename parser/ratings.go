@@ -109,6 +109,9 @@ func (rd *reading) strengthBeside(left, right int) (strength, int) {
 			break
 		}
 	}
+	if rd.cued(rd.at(right), cueWorking) && rd.endsBreath(right+1) {
+		return working, right // "rope good for 1,500 lb working"
+	}
 	j := rd.past(right, +1, markIs|markArticle)
 	if rd.at(j).part() != "" && rd.at(j).strength() == "" {
 		j++ // "20,000 lb block wll"

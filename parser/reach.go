@@ -42,6 +42,35 @@ func (rd *reading) doesIt(i int) bool {
 	return (last == "will" || last == "would") && bare(behind, 0) == "do" && bare(behind, 1) == "it"
 }
 
+// numberHere stands in a pattern for the number that it is about.
+const numberHere = "\x00"
+
+// doesRope reads "will 200 make it, 90 ft up" and "¿alcanzan 40 m, polea a 18 m?":
+// the rope, where nothing else is told but how high its block is.
+func (rd *reading) doesRope(l *layout) {
+	high := rd.anyAt(func(i int) bool { return rd.elems[i].plays(HitchHeight) && (rd.far(i-1) || rd.far(i+1)) })
+	if !high || rd.anyAt(func(i int) bool {
+		return rd.elems[i].piece() || rd.sized(i) || rd.heavy(i) || rd.elems[i].plays(People)
+	}) {
+		return
+	}
+	for i := range rd.elems {
+		fig := rd.elems[i].fig
+		bare := fig != nil && fig.dim == dimCount && fig.unit == nil && shortestRope <= fig.low && fig.high <= longestRope
+		if !bare && !fig.far() || fig.told != "" || fig.pair || !l.doesRope.MatchString(rd.text[:fig.start]+numberHere+rd.text[fig.end:]) {
+			continue
+		}
+		if !rd.lentRope(i) {
+			fig.sure = RopeLength // its unit is asked for
+			continue
+		}
+		fig.told = RopeLength
+		if rd.at(i + 1).marked(markFollow) {
+			rd.alter(i+1, func(t *term) { *t = term{intent: AskRope} })
+		}
+	}
+}
+
 // reaches reads "will the 200 footer make the ground" and "¿llega la de 40?" as
 // questions about the rope, where a rope, a hitch or a drum is spoken of and no
 // piece whose reach could be meant.
@@ -63,6 +92,7 @@ func (rd *reading) reaches() {
 func (rd *reading) reaching(l *layout) {
 	rd.treeTall()
 	rd.reaches()
+	rd.doesRope(l)
 	rd.ropesByLength(l)
 	rd.ropeCut(l)
 	for i := range rd.elems {
