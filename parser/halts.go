@@ -29,6 +29,8 @@ func (rd *reading) haltAt(i int) Kind {
 		return Emergency
 	case rd.ofBadGear(i), rd.letFall(i):
 		return Damaged
+	case rd.jammed(i):
+		return Stuck
 	case t.stop == Felling && t.topples && rd.aside(i):
 		return ""
 	case t.stop != "":
@@ -39,10 +41,14 @@ func (rd *reading) haltAt(i int) Kind {
 		return Rider
 	case rd.stays(i), rd.strays(i), rd.guided(i):
 		return Below
-	case t.topples && rd.felled(i):
+	case t.topples && rd.felled(i), t.fallsWhere && rd.lies(i):
 		return Felling
 	case t.machine && rd.burdened(i):
 		return Machine
+	case t.frail && rd.anchorOf(i):
+		return NoMethod
+	case t.erases && rd.erased(i):
+		return LogKept
 	}
 	return ""
 }

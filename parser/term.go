@@ -91,6 +91,12 @@ type term struct {
 	bears      bool // takes, lifts, carries
 	topples    bool // behind a pull on a tree, fells it: "pull the oak over"
 	damaged    bool // beside gear, that it must not be used: "a melted rope"
+	jams       bool // beside gear, that the rope does not run: "the rope is stuck"
+	frail      bool // what nothing is ever anchored to: a fence post, a railing
+	anchors    bool // before what is frail, that something is tied to it
+	fallsWhere bool // before a tree and comesDown, where it comes to lie: "which way will"
+	comesDown  bool
+	erases     bool // before the log, that something is to be taken out of it
 	ofKit      bool // a part of gear, that damage can be told of: "cheek plate"
 	weather    bool // of wind; how fast it blows may stand behind
 	letFall    bool // beside gear, that it fell: "dropped the block"

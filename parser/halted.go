@@ -1,0 +1,66 @@
+package parser
+
+// What ends arithmetic by what it stands beside: a rope that does not run, a
+// tree that falls somewhere, what is too frail for an anchor, the log.
+
+// jammed reads "the rope is stuck" and "a jammed rope": what hangs on it is held
+// by nobody's hand.
+func (rd *reading) jammed(i int) bool {
+	if !rd.termAt(i).jams {
+		return false
+	}
+	k := i - 1
+	for k >= 0 && i-k < 6 && !rd.kit(k) && rd.tells(k) {
+		k--
+	}
+	return rd.kit(k) || rd.at(i+1).part() == "rope" || rd.at(i+1).marked(markCord)
+}
+
+// lies reads "which way will this gum fall": a tree of which no piece is told.
+func (rd *reading) lies(i int) bool {
+	if rd.shaped() {
+		return false
+	}
+	j := rd.past(i+1, +1, markArticle|markAdjective)
+	if rd.termAt(j).comesDown {
+		return rd.termAt(rd.past(j+1, +1, markArticle|markAdjective)).tree != nil // "hacia dónde cae el pino"
+	}
+	return rd.termAt(j).tree != nil && rd.termAt(j+1).comesDown
+}
+
+// anchorOf says whether something is anchored to what stands at i: "tie off to
+// the railing", "use the fence post as an anchor".
+func (rd *reading) anchorOf(i int) bool {
+	return rd.anchorBeside(i, -1) || rd.anchorBeside(i, +1)
+}
+
+// anchorBeside looks past talk and whose it is, on one side.
+func (rd *reading) anchorBeside(i, step int) bool {
+	const words = 6
+	for k := i + step; k >= 0 && k < len(rd.elems) && (k-i)*step <= words; k += step {
+		e := rd.elems[k]
+		switch {
+		case rd.termAt(k).anchors, rd.termAt(k).intent == AskAnchor:
+			return true
+		case e.fig != nil, e.piece(), e.marked(markRelation|markAnd) || step > 0 && e.pause > 0 || step < 0 && rd.elems[k+1].pause > 0:
+			return false
+		case !e.polite() && !e.marked(markArticle|markAdjective|markPronoun|markIs|markAt|markIn):
+			return false
+		}
+	}
+	return false
+}
+
+// erased reads "delete that one from the log", with no number that a piece could
+// be cut by.
+func (rd *reading) erased(i int) bool {
+	if rd.anyAt(func(k int) bool { return rd.elems[k].fig != nil }) {
+		return false
+	}
+	for k := i + 1; k < len(rd.elems) && k-i <= 8; k++ {
+		if rd.termAt(k).intent == AskLog || rd.termAt(k).shape == Log && rd.cued(rd.at(rd.past(k-1, -1, markArticle)), cueFrom) {
+			return true
+		}
+	}
+	return false
+}
