@@ -1,6 +1,7 @@
 package bot
 
 import (
+	"heft/calc"
 	"heft/calc/rope"
 	"heft/calc/tackle"
 	"heft/parser"
@@ -30,12 +31,8 @@ func (a *answer) workLift() error {
 	if err != nil {
 		return err
 	}
-	if hitch := q.Length(parser.HitchHeight); hitch.High > 0 {
-		res.Laid = layoutOf(q)
-		res.Laid.Hitch, res.Laid.Parts = hitch.High, l.Parts
-		if res.Rope, err = res.Laid.Needed(); err != nil {
-			return err
-		}
+	if err := layLift(&res, q, l.Parts); err != nil {
+		return err
 	}
 	a.status, a.result = Answered, &res
 	a.strain = &strain{line: max(lift.Haul, lift.Holding), block: lift.Block}
@@ -54,6 +51,18 @@ func (a *answer) workLift() error {
 		o.Redirects = haulObjects(q, led)
 	}
 	return nil
+}
+
+// layLift adds the rope of a lift to what is worked out, where its hitch is known.
+func layLift(res *calc.Result, q parser.Question, parts int) (err error) {
+	hitch := q.Length(parser.HitchHeight)
+	if hitch.High <= 0 {
+		return nil
+	}
+	res.Laid = layoutOf(q)
+	res.Laid.Hitch, res.Laid.Parts = hitch.High, parts
+	res.Rope, err = res.Laid.Needed()
+	return err
 }
 
 // partsFor are the parts of line on which the lift is enough, or the most there
