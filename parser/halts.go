@@ -31,7 +31,7 @@ func (rd *reading) haltAt(i int) Kind {
 		return Damaged
 	case rd.jammed(i):
 		return Stuck
-	case t.stop == Felling && t.topples && rd.aside(i):
+	case t.stop == Felling && t.topples && rd.aside(i), t.stop == Emergency && rd.woodFell(i):
 		return ""
 	case t.stop != "":
 		return t.stop

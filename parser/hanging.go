@@ -35,6 +35,8 @@ func (rd *reading) hanging() {
 			rd.elems[i+1].term = &term{}
 		case rd.termAt(rd.back(i-1)).hangs && rd.anyAt(rd.toTheSide) && !rd.goesOn(i+1):
 			rd.elems[i].fig.told = LineOut // "3 m de lado, cuelga 10 m"
+		case rd.tuggedSo(i):
+			rd.elems[i].fig.told = Sideways
 		case rd.movedOver(i):
 			rd.elems[i].fig.told = Sideways
 			rd.elems[i+1].term = &term{}
@@ -82,6 +84,16 @@ func (rd *reading) movedOver(i int) bool {
 	}
 	after := rd.at(i + 2)
 	return !after.marked(markArticle|markPlace) && after.fig == nil && !after.piece()
+}
+
+// tuggedSo reads "jalarlo 7 pies" where a tag line is asked about, which moves
+// nothing but sideways: not "jalar 7 pies de cuerda", nor "7 pies arriba".
+func (rd *reading) tuggedSo(i int) bool {
+	j := rd.past(i-1, -1, markPronoun|markArticle)
+	after := rd.at(i + 1)
+	ends := rd.endsBreath(i+1) || rd.cued(after, cueSoThat)
+	tagged := rd.anyAt(func(k int) bool { return rd.termAt(k).intent == AskBalance })
+	return tagged && ends && rd.at(j).marked(markTug)
 }
 
 // hungOnRope takes a rope for the line that a load hangs on, where it swings or
