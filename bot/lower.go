@@ -36,6 +36,9 @@ func loweringStrain(res calc.Result) *strain {
 // workRope answers how much rope a hitch takes, with or without a piece.
 func (a *answer) workRope() error {
 	q := a.question
+	if q.HighestWanted() {
+		return a.workHighest()
+	}
 	if q.Has(parser.Weight) || q.Species != nil && q.Has(parser.Length) && q.Has(acrossFields...) {
 		return a.workLower()
 	}

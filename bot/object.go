@@ -26,7 +26,8 @@ type object struct {
 	Drop       *dropObject      `json:"drop,omitempty"`
 	Gear       *gearObject      `json:"gear,omitempty"`
 	CutPlan    *cutPlanObject   `json:"cut_plan,omitempty"`
-	Most       float64          `json:"most_kg,omitempty"` // the heaviest piece, where that was asked
+	Highest    float64          `json:"highest_block_m,omitempty"` // for the rope at hand, where that was asked
+	Most       float64          `json:"most_kg,omitempty"`         // the heaviest piece, where that was asked
 	BlockLoad  float64          `json:"block_load_n,omitempty"`
 	Rope       float64          `json:"rope_m,omitempty"`
 	RopeEnd    *ropeEndObject   `json:"rope_end,omitempty"`

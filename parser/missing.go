@@ -21,6 +21,9 @@ var needed = map[Intent][]Field{
 // message did not give.
 func (q Question) Missing() []Field {
 	if fields, ok := needed[q.Intent]; ok {
+		if q.HighestWanted() {
+			fields = []Field{RopeLength}
+		}
 		if q.Intent == AskRope {
 			fields = append(slices.Clone(fields), q.neededOfLayout()...)
 		}
@@ -138,6 +141,12 @@ func (q Question) missingOfGear() []Field {
 // no piece is told.
 func (q Question) MostWanted() bool {
 	return q.noted(mostWanted) && (q.Intent == AskLower || q.Intent == AskLift) && q.Pieceless()
+}
+
+// HighestWanted says whether it is asked how high the block may be for the rope
+// at hand, where no piece is told and no other rope.
+func (q Question) HighestWanted() bool {
+	return q.Intent == AskRope && q.noted(highestWanted) && !q.Has(HitchHeight, SecondRope) && q.Pieceless()
 }
 
 // PartsWanted says whether it is asked how many parts of line a lift takes.
@@ -280,11 +289,12 @@ const (
 	letRun  = "let-run"
 	newTree = "new-tree"
 
-	gearWanted  = "gear-wanted"  // how strong it must be
-	mostWanted  = "most-wanted"  // how heavy a piece may be
-	partsWanted = "parts-wanted" // on how many parts of line
-	slipped     = "slipped"      // the rope slipped on the drum
-	tooMany     = "too-many"     // whether the wraps told are more than it takes
+	gearWanted    = "gear-wanted"    // how strong it must be
+	mostWanted    = "most-wanted"    // how heavy a piece may be
+	partsWanted   = "parts-wanted"   // on how many parts of line
+	highestWanted = "highest-wanted" // how high the block may be
+	slipped       = "slipped"        // the rope slipped on the drum
+	tooMany       = "too-many"       // whether the wraps told are more than it takes
 )
 
 func (q Question) noted(n string) bool { return slices.Contains(q.Notes, n) }
