@@ -2,10 +2,10 @@ package parser
 
 // woodFell says whether the word at i, which tells of somebody's fall by itself,
 // tells of a piece's: "subir un tronco que se cayó", "se cayó una rama". Where
-// anybody else is told of, it stays somebody's; so it does with a piece that
+// anybody else is told of, or nothing is to be lifted, it stays somebody's; so it does with a piece that
 // somebody fell from or was at: "se cayó del tronco", "cortando la rama se cayó".
 func (rd *reading) woodFell(i int) bool {
-	if !rd.termAt(i).letFall || rd.anyAt(rd.someoneElse) {
+	if !rd.termAt(i).letFall || !rd.lifts() || rd.anyAt(rd.someoneElse) {
 		return false
 	}
 	if rd.at(i + 1).marked(markArticle) {
