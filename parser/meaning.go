@@ -182,24 +182,31 @@ func meaningOf(words []string) (func(*term), error) {
 		set = func(t *term) { t.block = arg }
 	case "gear-part", "strength":
 		set = ratingOf(&err, what, arg)
-	case "alone":
-		set = func(t *term) { t.count = 1 }
-	case "two-of-us":
-		set = func(t *term) { t.count, t.roles = 2, append(t.roles, role{People, before, false}) }
+	case "alone", "two-of-us", "turned", "tons":
+		set = countOf(what, arg)
 	case "order":
 		v := oneOf(&err, arg, AskLower)
 		set = func(t *term) { t.ask, t.order = Unknown, v }
-	case "turned":
-		v := map[string]float64{"90": 90, "180": 180}[arg]
-		set = func(t *term) { t.turned = v }
-	case "tons":
-		v := map[string]float64{"1": 1, "1/2": half, "3/2": 1 + half}[arg]
-		set = func(t *term) { t.tons = v }
 	case "filler":
 	default:
 		set = askedOf(&err, what, arg)
 	}
 	return set, err
+}
+
+// countOf is a meaning that tells a number by itself.
+func countOf(what, arg string) func(*term) {
+	switch what {
+	case "alone":
+		return func(t *term) { t.count = 1 }
+	case "two-of-us":
+		return func(t *term) { t.count, t.roles = 2, append(t.roles, role{People, before, false}) }
+	case "turned":
+		v := map[string]float64{"90": 90, "180": 180}[arg]
+		return func(t *term) { t.turned = v }
+	}
+	v := map[string]float64{"1": 1, "1/2": half, "3/2": 1 + half}[arg]
+	return func(t *term) { t.tons = v }
 }
 
 // askedOf is a meaning that must be asked about, or asks for an explanation.

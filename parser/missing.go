@@ -52,6 +52,11 @@ func (q Question) Missing() []Field {
 	if q.OfPlaces() {
 		return q.missingPlaces()
 	}
+	return q.missingOfLoad()
+}
+
+// missingOfLoad is what the answers want that hang on the weight of a piece.
+func (q Question) missingOfLoad() []Field {
 	out := q.MissingPiece()
 	if q.WeightWanted() {
 		out = []Field{Weight}

@@ -97,27 +97,7 @@ func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 		a.Fields = []Field{BlockBehind}
 		return a
 	case fig.dim == dimCount && !fig.elsewhere:
-		a := fig.ask(NoUnit, rd.text)
-		if rd.crossed(i, i+2) && !rd.crossed(i-2, i) {
-			a.Fields, a.Choices = []Field{Diameter}, []Choice{{Field: Diameter}} // "weight of 22 by 9"
-			return a
-		}
-		if a.Fields = rd.roleBeside(i); a.Fields != nil {
-			a.Choices = []Choice{{Field: a.Fields[0]}} // only the unit is in doubt
-			return a
-		}
-		if f := rd.at(rd.past(i-1, -1, markIs)).rigged(); f != "" {
-			a.Fields = []Field{f}
-		} else if rd.massBeside(i-1, i+1) == Payload {
-			a.Fields = []Field{Payload}
-		} else if rd.lifting() && !full.has(Weight) && fig.low > longestBare {
-			a.Fields, a.Choices = []Field{Weight}, []Choice{{Field: Weight}}
-		} else if rd.toLower(i) {
-			a.Fields = []Field{Weight}
-		} else {
-			a.Fields = open(full, limb)
-		}
-		return a
+		return rd.unitAsk(i, full, limb)
 	case fig.dim == dimAngle:
 		a := fig.ask(WhichAngle, rd.text)
 		a.Fields = []Field{BlockAngle}
@@ -136,6 +116,33 @@ func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 	}
 	if rd.swings() {
 		a.Fields = append(rd.untold(Sideways, LineOut), a.Fields...)
+	}
+	return a
+}
+
+// unitAsk asks for the unit of a bare number, and for what it is where that is not
+// told either.
+func (rd *reading) unitAsk(i int, full bound, limb bool) *Ask {
+	fig := rd.elems[i].fig
+	a := fig.ask(NoUnit, rd.text)
+	only := func(f Field) { a.Fields, a.Choices = []Field{f}, []Choice{{Field: f}} }
+	beside, rigged := rd.roleBeside(i), rd.at(rd.past(i-1, -1, markIs)).rigged()
+	switch {
+	case rd.crossed(i, i+2) && !rd.crossed(i-2, i):
+		only(Diameter) // "weight of 22 by 9"
+	case beside != nil:
+		only(beside[0])
+		a.Fields = beside
+	case rigged != "":
+		a.Fields = []Field{rigged}
+	case rd.massBeside(i-1, i+1) == Payload:
+		a.Fields = []Field{Payload}
+	case rd.lifting() && !full.has(Weight) && fig.low > longestBare:
+		only(Weight)
+	case rd.toLower(i):
+		a.Fields = []Field{Weight}
+	default:
+		a.Fields = open(full, limb)
 	}
 	return a
 }
