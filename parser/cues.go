@@ -8,6 +8,7 @@ type cue string
 // The cues.
 const (
 	cueAbove    cue = "above"     // behind how high a block is, with nothing behind it
+	cueOnto     cue = "onto"      // behind what fell, that it fell on somebody
 	cueAlong    cue = "along"     // out along a limb that is an anchor
 	cueAnchor   cue = "anchor"    // the anchor by itself
 	cueAnchorIn cue = "anchor-in" // before the tree that is one
@@ -75,7 +76,7 @@ const (
 )
 
 var cueNamed = map[cue]bool{
-	cueAbove: true, cueAlong: true, cueAnchor: true, cueAnchorIn: true, cueAngle: true, cueAside: true, cueBelow: true,
+	cueAbove: true, cueOnto: true, cueAlong: true, cueAnchor: true, cueAnchorIn: true, cueAngle: true, cueAside: true, cueBelow: true,
 	cueAims: true, cueBlocks: true, cueHangs: true, cueLevel: true, cueMeets: true, cueNot: true, cueSling: true, cueSoThat: true, cueWhere: true,
 	cueClause: true, cueClosed: true, cueHinge: true, cueHalf: true, cueIf: true, cueLoad: true, cueMeasures: true, cueMe: true, cueOverHinge: true, cueTakesUp: true,
 	cueCutting: true, cueDown: true, cueEach: true, cueFor: true, cueFrom: true, cueHolds: true, cueItself: true, cueMoved: true, cueNow: true,

@@ -5,7 +5,7 @@ package parser
 // anybody else is told of, or nothing is to be lifted, it stays somebody's; so it does with a piece that
 // somebody fell from or was at: "se cayó del tronco", "cortando la rama se cayó".
 func (rd *reading) woodFell(i int) bool {
-	if !rd.termAt(i).letFall || !rd.lifts() || rd.anyAt(rd.someoneElse) {
+	if !rd.termAt(i).letFall || !rd.asksFor(AskLift) || rd.anyAt(rd.someoneElse) || rd.anyAt(func(k int) bool { return rd.cued(rd.elems[k], cueOnto) }) {
 		return false
 	}
 	if rd.at(i + 1).marked(markArticle) {
@@ -23,6 +23,20 @@ func (rd *reading) woodFell(i int) bool {
 	}
 	first := rd.past(k-1, -1, markArticle|markAdjective)
 	return first < 0 || rd.at(first).pause > 0 || told && (rd.at(first).marked(markMoving|markTug) || rd.termAt(first).lifts || rd.termAt(first).intent == AskLift)
+}
+
+// onSomebody says whether the word at i tells that a piece fell, and the same breath
+// that it fell on somebody: "se le cayó la rama encima a juan".
+func (rd *reading) onSomebody(i int) bool {
+	if !rd.termAt(i).letFall {
+		return false
+	}
+	for k := i + 1; k < len(rd.elems) && rd.elems[k].pause == 0; k++ {
+		if rd.cued(rd.elems[k], cueOnto) {
+			return !rd.at(rd.past(k+1, +1, markMade|markArticle|markRelation|markIs)).marked(markPlace | markObstacle)
+		}
+	}
+	return false
 }
 
 // someoneElse says whether the element at i is somebody who may have fallen: who

@@ -25,7 +25,7 @@ func (rd *reading) halts() {
 func (rd *reading) haltAt(i int) Kind {
 	t := rd.termAt(i)
 	switch {
-	case rd.hurt(i):
+	case rd.hurt(i), rd.onSomebody(i):
 		return Emergency
 	case rd.ofBadGear(i), rd.letFall(i):
 		return Damaged
