@@ -28,7 +28,30 @@ var special = []Intent{
 
 // intentOf says what the message asks for.
 func intentOf(rd *reading, q Question) Intent {
-	asked, besides, hello := rd.intents()
+	words, besides, hello := rd.intents()
+	asked := rd.allAsked(q, words, besides)
+	if q.noted(tagPull) && q.Has(Sideways) {
+		return AskBalance // "swing a limb, 8 ft to the side, how much pull on the tag line"
+	}
+	for _, in := range special {
+		if in == AskLift && q.Has(Turn) && !q.Has(Parts, People, WinchPull) {
+			continue // "lifting 300 lb, rope turns 45°": what the block carries
+		}
+		if in == AskRaise && slices.Contains(asked, in) && rd.hoists(q) {
+			return AskLift // "raise 400 lb on a 3:1": nothing that could stand up
+		}
+		if slices.Contains(asked, in) {
+			return in
+		}
+	}
+	if slices.Contains(byTheWay(besides, q), AskRope) && q.Has(RopeLength) && q.Pieceless() && !q.Has(Wraps, People) {
+		return AskRope // "alcanza una cuerda de 150 pies para bajar": there is nothing to lower yet
+	}
+	return plainIntent(asked, q, hello && !rd.measured() || len(rd.elems) == 0)
+}
+
+// allAsked is what the words ask for, and what the facts do.
+func (rd *reading) allAsked(q Question, asked, besides []Intent) []Intent {
 	if q.noted(newTree) && !q.Pieceless() {
 		asked = slices.DeleteFunc(asked, func(in Intent) bool { return in == AskTree }) // its first piece
 	}
@@ -49,6 +72,11 @@ func intentOf(rd *reading, q Question) Intent {
 	if slices.Contains(besides, AskRope) && q.Has(RopeLength) && q.Has(HitchHeight) && q.Pieceless() && !q.Has(Wraps, People, WinchPull) {
 		asked = append(asked, AskRope) // "soga de 200 ft, 3 partes, 50 pies de alto, ¿me alcanza?"
 	}
+	return rd.askedByFacts(q, asked)
+}
+
+// askedByFacts adds what nobody tells without asking for it.
+func (rd *reading) askedByFacts(q Question, asked []Intent) []Intent {
 	for _, x := range q.Quantities {
 		if in, ok := fieldIntent[x.Field]; ok && !(x.Field == LegAngle && rd.slung()) && !slices.ContainsFunc(serves[x.Field], func(s Intent) bool { return slices.Contains(asked, s) }) {
 			asked = append(asked, in)
@@ -69,24 +97,7 @@ func intentOf(rd *reading, q Question) Intent {
 	if slices.Contains(asked, AskRope) && slices.Contains(asked, AskLift) && q.Has(Parts, HitchHeight) && q.Pieceless() && !q.Has(People, WinchPull, PersonPull) {
 		asked = slices.DeleteFunc(asked, func(in Intent) bool { return in == AskLift }) // "how much rope to lift with a 2:1": nothing is lifted yet
 	}
-	if q.noted(tagPull) && q.Has(Sideways) {
-		return AskBalance // "swing a limb, 8 ft to the side, how much pull on the tag line"
-	}
-	for _, in := range special {
-		if in == AskLift && q.Has(Turn) && !q.Has(Parts, People, WinchPull) {
-			continue // "lifting 300 lb, rope turns 45°": what the block carries
-		}
-		if in == AskRaise && slices.Contains(asked, in) && rd.hoists(q) {
-			return AskLift // "raise 400 lb on a 3:1": nothing that could stand up
-		}
-		if slices.Contains(asked, in) {
-			return in
-		}
-	}
-	if slices.Contains(byTheWay(besides, q), AskRope) && q.Has(RopeLength) && q.Pieceless() && !q.Has(Wraps, People) {
-		return AskRope // "alcanza una cuerda de 150 pies para bajar": there is nothing to lower yet
-	}
-	return plainIntent(asked, q, hello && !rd.measured() || len(rd.elems) == 0)
+	return asked
 }
 
 // measured says whether a number is told, so that a greeting before it is not all

@@ -147,13 +147,7 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	if treeAsk != nil && treeAsk.Kind == WhichTree && (q.onlyBalance() || q.onlyPlaces() || q.Intent == AskLog) {
 		treeAsk = nil // wherever it balances or is tied, the tree has no part in it, nor in who asked
 	}
-	asks = append(asks, rd.peakOfAnother(q)...)
-	if a := rd.tieAtHalf(&q); a != nil {
-		asks = append(asks, a)
-	}
-	if a := rd.alikeAsk(q); a != nil {
-		asks = append(asks, a)
-	}
+	asks = append(asks, rd.meaningAsks(&q)...)
 	numberAsks = append(numberAsks, rd.obstacleOnly(&q)...)
 	if q.noted(snubbed) && q.Has(RunLength) {
 		numberAsks = append(numberAsks, rd.snubbedRun())
@@ -177,13 +171,29 @@ func (r *Reader) question(rd *reading) (Question, error) {
 		a.Spare, a.AsTree, a.LikeStop, a.Glued = rd.spare(a), rd.asTree(a), rd.likeStop(a), rd.glued(a)
 	}
 	slices.SortStableFunc(asks, gravest)
-	asks = append(append(asks, numberAsks...), shapeAsk, treeAsk)
+	return q.orAsk(append(append(asks, numberAsks...), shapeAsk, treeAsk))
+}
+
+// orAsk is the question, or the first of what must be asked about it.
+func (q Question) orAsk(asks []*Ask) (Question, error) {
 	q.withoutDoubtful(asks)
 	if a := firstAsk(asks...); a != nil {
 		q.InDoubt = askedAbout(asks)
 		return q, a
 	}
 	return q, nil
+}
+
+// meaningAsks are about words that the facts beside them leave in doubt.
+func (rd *reading) meaningAsks(q *Question) []*Ask {
+	asks := rd.peakOfAnother(*q)
+	if a := rd.tieAtHalf(q); a != nil {
+		asks = append(asks, a)
+	}
+	if a := rd.alikeAsk(*q); a != nil {
+		asks = append(asks, a)
+	}
+	return asks
 }
 
 // keepUnder takes a mass for the limit where it is asked how long a piece may
