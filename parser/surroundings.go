@@ -95,7 +95,7 @@ const thickestRope = 0.05
 func (rd *reading) ofRope(i int) bool {
 	fig := rd.elems[i].fig
 	switch {
-	case rd.thinInFall(i), rd.thinAlone(i):
+	case rd.thinInFall(i), rd.thinAlone(i), rd.thinLength(i):
 		return true
 	case fig.low <= 0 || !rd.at(i+1).marked(markCord) && !rd.behindRope(i):
 		return false
@@ -103,6 +103,13 @@ func (rd *reading) ofRope(i int) bool {
 		return fig.unit.fine && fig.high <= thickestRope
 	}
 	return fig.dim == dimCount && fig.high < 1 && strings.ContainsAny(fig.words(rd.text), "/½¼¾⅛⅜⅝⅞")
+}
+
+// thinLength reads "120 ft of 1/2 inch": so many feet of nothing else are so thin.
+func (rd *reading) thinLength(i int) bool {
+	const thickest = 0.0255
+	fig := rd.elems[i].fig
+	return fig.dim == dimLength && fig.unit.fine && fig.high <= thickest && rd.at(i-1).marked(markMade|markRelation) && rd.far(i-2) && !rd.at(i+1).piece()
 }
 
 // thinAlone reads "swap the rope to the 12 mm": where a rope is named and no piece
