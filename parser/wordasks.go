@@ -28,12 +28,12 @@ func (rd *reading) wordAsks() []*Ask {
 	return out
 }
 
-// thickTwice asks about a round that is told as thick and as deep, "3 ft thick 18 in
+// thickTwice asks about a piece that is told as thick and as deep, "3 ft thick 18 in
 // deep": either may be what it measures across.
 func (rd *reading) thickTwice() []*Ask {
 	told := 0
 	for i, e := range rd.elems {
-		if !e.marked(markThick) || !rd.lengthAt(i-1) || !rd.has(markRound) {
+		if !e.marked(markThick) || !rd.lengthAt(i-1) {
 			continue
 		}
 		if told++; told == 2 {
