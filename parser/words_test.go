@@ -259,7 +259,7 @@ func TestTalkIsNoOtherWord(t *testing.T) {
 			}
 		}
 	}
-	if words < 5000 {
+	if words < 1500 {
 		t.Errorf("only %d words of talk", words)
 	}
 }
