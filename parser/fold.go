@@ -13,8 +13,18 @@ func splitWords(run string) []string { return appendFolded(nil, run) }
 
 // appendFolded appends the words of a run, folded.
 func appendFolded(words []string, run string) []string {
-	for w := range strings.FieldsFuncSeq(fold(run), gap) {
-		words = append(words, w)
+	run = fold(run)
+	start := -1
+	for i, r := range run {
+		switch between := gap(r); {
+		case between && start >= 0:
+			words, start = append(words, run[start:i]), -1
+		case !between && start < 0:
+			start = i
+		}
+	}
+	if start >= 0 {
+		words = append(words, run[start:])
 	}
 	return words
 }
@@ -42,6 +52,11 @@ func fold(s string) string {
 func unaccented(s string) string {
 	out, ascii := make([]byte, 0, len(s)), true
 	for i := 0; i < len(s); {
+		if s[i] < utf8.RuneSelf {
+			out = append(out, s[i])
+			i++
+			continue
+		}
 		p := norm.NFD.PropertiesString(s[i:])
 		n := max(1, p.Size()) // none of what is part of no character
 		apart := p.Decomposition()

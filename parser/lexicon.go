@@ -48,6 +48,11 @@ type node struct {
 // manyWords is room for the words that spellings begin with, and for all words.
 const manyWords = 1 << 14
 
+func emptyLexicon() *lexicon {
+	return &lexicon{root: newRoot(), starts: map[int][]start{}, words: make(map[string]langSet, manyWords), tongues: map[[2]int]*tongue{},
+		labels: map[string][]string{}, patterns: map[string][]string{}}
+}
+
 func newRoot() *node { return &node{index: make(map[string]*node, manyWords)} }
 
 // sense is what a spelling means in one language.
@@ -59,28 +64,13 @@ type sense struct {
 // newLexicon reads the word files and the names, and adds the names that the
 // caller knows trees by.
 func newLexicon(known []Species) (*lexicon, error) {
-	lx := &lexicon{root: newRoot(), starts: map[int][]start{}, words: make(map[string]langSet, manyWords), tongues: map[[2]int]*tongue{},
-		labels: map[string][]string{}, patterns: map[string][]string{}}
 	languages, err := language.All()
 	if err != nil {
 		return nil, err
 	}
-	for i, l := range languages {
-		lx.now = newDialect(l.Tag, i+1)
-		lx.dialects = append(lx.dialects, lx.now)
-		if lx.now.spoken, err = readTalk(l.Talk); err != nil {
-			return nil, fmt.Errorf("%s.txt %w", l.Tag, err)
-		}
-		for _, form := range []bool{true, false} {
-			for _, line := range l.Words {
-				if isForm(line.Text) != form {
-					continue // what spellings are made of comes first
-				}
-				if err := lx.addLine(line.Text); err != nil {
-					return nil, fmt.Errorf("%s.txt line %d: %w", l.Tag, line.Number, err)
-				}
-			}
-		}
+	lx, err := readLanguages(languages)
+	if err != nil {
+		return nil, err
 	}
 	lx.job = newJobWords(lx.labels)
 	if lx.layout, err = newLayout(lx.patterns); err != nil {
@@ -163,11 +153,16 @@ func (lx *lexicon) addLabel(label string, spellings []string) error {
 	if !slices.Contains([]string{labelJob, labelNote, labelArborist, labelSite}, label) {
 		return fmt.Errorf("no such label: %q", label)
 	}
-	for _, s := range spellings {
-		lx.labels[label] = append(lx.labels[label], strings.TrimSpace(s))
+	for i, s := range spellings {
+		spellings[i] = strings.TrimSpace(s)
 	}
-	slices.SortStableFunc(lx.labels[label], func(a, b string) int { return len(b) - len(a) })
+	lx.keepLabel(label, spellings)
 	return nil
+}
+
+func (lx *lexicon) keepLabel(label string, spellings []string) {
+	lx.labels[label] = append(lx.labels[label], spellings...)
+	slices.SortStableFunc(lx.labels[label], func(a, b string) int { return len(b) - len(a) })
 }
 
 // tell keeps which language the words of spellings are of.
@@ -175,9 +170,12 @@ func (lx *lexicon) tell(spellings []string) {
 	if lx.now == nil {
 		return
 	}
+	own := setOf(lx.now.slot)
 	for _, s := range spellings {
 		for w := range lettered(s) {
-			lx.words[fold(w)] |= setOf(lx.now.slot)
+			if lx.words[w]&own == 0 { // most words stand in many spellings, and as they are folded
+				lx.words[fold(w)] |= own
+			}
 		}
 	}
 }
