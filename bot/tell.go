@@ -136,6 +136,8 @@ func (a *answer) inDoubt() []string {
 			out = append(out, a.voice.word("Ice and snow are not in these figures: the piece is heavier. Have it knocked off first."))
 		case "gusty":
 			out = append(out, v.word("Wind is not in these figures. In gusts the qualified arborist decides whether anything is moved."))
+		case "dark":
+			out = append(out, v.word("Too little light to see the piece, the rope and everybody below? Then stop: what is left waits for daylight."))
 		case "bare-hands":
 			if a.question.Intent != parser.AskWeight {
 				out = append(out, v.word("These figures are for hands in gloves: gloves on before the rope runs."))

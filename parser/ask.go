@@ -35,6 +35,8 @@ const (
 	Rider     Kind = "rider"      // stop: a person lifted or lowered on rigging gear
 	Below     Kind = "below"      // stop: somebody means to stand under the piece, or beside it
 	Damaged   Kind = "damaged"    // stop: gear that must be taken out of use
+	Personal  Kind = "personal"   // stop: climbing gear that is put into the rigging
+	Storm     Kind = "storm"      // stop: lightning near
 	Stuck     Kind = "stuck"      // stop: a rope or a block that is jammed, with what hangs on it
 	Felling   Kind = "felling"    // of a whole tree: its hinge, its pull, its lay
 	Machine   Kind = "machine"    // what a crane or a loader takes
@@ -45,7 +47,7 @@ const (
 )
 
 // halting are the kinds of words that end all arithmetic, the gravest first.
-var halting = []Kind{Emergency, PowerLine, Rider, Below, Unsound, Damaged, Stuck, Felling, Machine, SpanLine, NoMethod, LogKept}
+var halting = []Kind{Emergency, PowerLine, Rider, Below, Storm, Unsound, Damaged, Personal, Stuck, Felling, Machine, SpanLine, NoMethod, LogKept}
 
 // Ask says what must be asked back before a message can be answered. The desk
 // words it; this carries the place and what the choices are.

@@ -51,5 +51,8 @@ func (rd *reading) hardware(i int) bool {
 func (rd *reading) spared(i int) bool { return rd.termAt(i).damaged && rd.termAt(i-1).lacks }
 
 // denied says whether the damage at i is what is not seen on gear that fell, "no
-// cracks i can see".
-func (rd *reading) denied(i int) bool { return rd.spared(i) && rd.anyAt(rd.letFall) }
+// cracks i can see", or what is told where no wood is.
+func (rd *reading) denied(i int) bool {
+	wood := func(k int) bool { return rd.elems[k].piece() || rd.termAt(k).tree != nil || rd.termAt(k).unnamed }
+	return (rd.spared(i) || !rd.anyAt(wood)) && rd.anyAt(rd.letFall)
+}

@@ -163,9 +163,7 @@ func (r *Reader) terms(rd *reading, run []word) {
 		}
 		rd.addTerm(t, run[i].start, run[i+n-1].end)
 		r.between(rd, t, words[i:i+n], run[i:i+n])
-		if t.says(markHello) {
-			r.shadowed(rd, words, run, i, n)
-		}
+		r.shadowed(rd, t, words, run, i, n)
 		i += n
 	}
 }
@@ -183,10 +181,12 @@ func (r *Reader) namesOn(rd *reading, words []string, run []word, n int) bool {
 }
 
 // shadowed finds a stop that starts inside words just looked up and goes on
-// beyond them: "on my phone" says nothing, "on my phone line" does.
-func (r *Reader) shadowed(rd *reading, words []string, run []word, i, n int) {
+// beyond them: "on my phone" says nothing, "on my phone line" does, nor does "otro
+// que" of what "no se le lee". What says something may only hide damaged gear.
+func (r *Reader) shadowed(rd *reading, over *term, words []string, run []word, i, n int) {
 	for j := i + 1; j < i+n; j++ {
-		if t, m := r.lex.find(words[j:], rd.in); t != nil && t.stop != "" && j+m > i+n {
+		t, m := r.lex.find(words[j:], rd.in)
+		if t != nil && (t.stop == Damaged || t.stop != "" && over.says(markHello)) && j+m > i+n {
 			rd.stops = append(rd.stops, element{start: run[j].start, end: run[j+m-1].end, term: t})
 		}
 	}

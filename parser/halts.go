@@ -16,6 +16,9 @@ func (rd *reading) halts() {
 		}
 		if rd.termAt(i).stop != kind {
 			e.term = &term{stop: kind}
+			if rd.termAt(i).label {
+				e.start, e.end = rd.ofLabel(i)
+			}
 		}
 		rd.stops = append(rd.stops, e)
 	}
@@ -27,8 +30,12 @@ func (rd *reading) haltAt(i int) Kind {
 	switch {
 	case rd.hurt(i), rd.onSomebody(i):
 		return Emergency
-	case rd.ofBadGear(i), rd.letFall(i):
+	case rd.storms(i):
+		return Storm
+	case rd.ofBadGear(i), rd.letFall(i), rd.unlabelled(i):
 		return Damaged
+	case rd.personal(i):
+		return Personal
 	case rd.jammed(i):
 		return Stuck
 	case t.stop == Felling && t.topples && rd.aside(i), t.stop == Emergency && rd.woodFell(i):
@@ -269,11 +276,14 @@ func (rd *reading) ofBadGear(i int) bool {
 		return false
 	}
 	k := i - 1
-	for k >= 0 && i-k < 6 && !rd.kit(k) && rd.tells(k) {
+	for k >= 0 && i-k < 6 && !rd.kit(k) && rd.at(k).strength() == "" && rd.tells(k) {
 		k--
 	}
+	if rd.at(k).strength() != "" {
+		return true // "a 9,000 lb MBS with a little fuzz on it"
+	}
 	n := i + 1
-	for n < i+4 && (rd.at(n).fig != nil || rd.at(n).marked(markAdjective)) {
+	for n < i+4 && (rd.at(n).fig != nil || rd.at(n).marked(markAdjective|markArticle)) {
 		n++ // "a fuzzy 5/8 rope"
 	}
 	switch in := rd.at(i + 1); {

@@ -111,6 +111,14 @@ type term struct {
 	whose      bool // his, her, my
 	day        bool // the day at hand: who is here, "crew of four today"
 	borne      bool // behind who must never hang on rigging gear: "be lowered"
+	label      bool // what gear has its rating on: "tag", "stamp"
+	unread     bool // beside gear or its label, that nobody can read it
+	gone       bool // beside a label, that it is missing: "faded"
+	personal   bool // beside gear, that it is kept for people: "climbing"
+	employs    bool // before such gear, that something is rigged with it: "using"
+	serves     bool // behind it: "as", "ok for"
+	storm      bool // beside nears, that everybody leaves the tree: "thunder"
+	nears      bool // "coming in", "close"
 
 	feels  bool // before what a hand shall hold of a lower: "only feel 30 lb"
 	inHand bool // behind it: "30 lb in the hand"
