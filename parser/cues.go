@@ -56,6 +56,10 @@ const (
 	cueAims      cue = "aims"       // before how a piece is to hang
 	cueBlocks    cue = "blocks"     // the blocks of a tackle
 	cueClause    cue = "clause"     // begins what is no part of what stands before it
+	cueDenying   cue = "denying"    // turns round what follows, up to the end of its clause
+	cueLeaves    cue = "leaves"     // behind who is denied to, that nobody may stay
+	cueOurs      cue = "ours"       // behind that, what is no place
+	cueReckons   cue = "reckons"    // tells what is to be counted or used
 	cueClosed    cue = "closed"     // behind how long a tackle is with its blocks together
 	cueNeeds     cue = "needs"      // before how many wraps it takes
 	cueHalf      cue = "half"       // where a limb is tied in its middle
@@ -82,7 +86,7 @@ var cueNamed = map[cue]bool{
 	cueCutting: true, cueDown: true, cueEach: true, cueFor: true, cueFrom: true, cueHolds: true, cueItself: true, cueMoved: true, cueNow: true,
 	cueOffset: true, cueOther: true, cueOut: true, cueOver: true, cueOwned: true, cuePiece: true, cuePull: true, cueStrength: true, cueThere: true,
 	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueMore: true, cueFewer: true, cueTakesOff: true, cueUpTo: true, cueWilling: true, cueWeighing: true, cueWorking: true,
-	cueAsking: true, cueNeeds: true, cueOfPull: true, cuePulling: true, cueOwns: true,
+	cueDenying: true, cueReckons: true, cueOurs: true, cueLeaves: true, cueAsking: true, cueNeeds: true, cueOfPull: true, cuePulling: true, cueOwns: true,
 }
 
 // cued says whether an element is one of the words of a cue.

@@ -46,7 +46,7 @@ func (rd *reading) haltAt(i int) Kind {
 		return Emergency
 	case rd.lifted(i), rd.hangs(i), t.borne && rd.borne(i):
 		return Rider
-	case rd.stays(i), rd.strays(i), rd.guided(i):
+	case rd.stays(i), rd.strays(i), rd.guided(i), rd.wontLeave(i):
 		return Below
 	case t.topples && rd.felled(i), t.fallsWhere && rd.lies(i):
 		return Felling

@@ -53,6 +53,7 @@ func (rd *reading) otherwise() {
 		}
 		i -= n - len(rd.elems) // what was taken out stood before
 	}
+	rd.idleDenials()
 	rd.thickOfThin()
 	rd.sizesAtHitch()
 	rd.upBetween()
