@@ -43,6 +43,7 @@ const (
 	cueTries    cue = "tries"     // before the wraps to try where others slipped
 	cueUnder    cue = "under"     // before the rope that a piece hangs on
 	cueMore     cue = "more"      // behind a wrap that could be put on
+	cueThither  cue = "thither"   // behind "more", a way that says it all
 	cueFewer    cue = "fewer"     // behind one that could be taken off
 	cueTakesOff cue = "takes-off" // before it
 	cueUpTo     cue = "up-to"     // before what a piece that is to be cut may weigh
@@ -85,7 +86,7 @@ var cueNamed = map[cue]bool{
 	cueClause: true, cueClosed: true, cueHinge: true, cueHalf: true, cueIf: true, cueLoad: true, cueMeasures: true, cueMe: true, cueOverHinge: true, cueTakesUp: true,
 	cueCutting: true, cueDown: true, cueEach: true, cueFor: true, cueFrom: true, cueHolds: true, cueItself: true, cueMoved: true, cueNow: true,
 	cueOffset: true, cueOther: true, cueOut: true, cueOver: true, cueOwned: true, cuePiece: true, cuePull: true, cueStrength: true, cueThere: true,
-	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueMore: true, cueFewer: true, cueTakesOff: true, cueUpTo: true, cueWilling: true, cueWeighing: true, cueWorking: true,
+	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueMore: true, cueThither: true, cueFewer: true, cueTakesOff: true, cueUpTo: true, cueWilling: true, cueWeighing: true, cueWorking: true,
 	cueDenying: true, cueReckons: true, cueOurs: true, cueLeaves: true, cueAsking: true, cueNeeds: true, cueOfPull: true, cuePulling: true, cueOwns: true,
 }
 

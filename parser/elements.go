@@ -144,6 +144,10 @@ func (r *Reader) terms(rd *reading, run []word) {
 		if one, m := r.lex.find(words[i:i+1], rd.in); n > 1 && t.says(markUnsure) && m == 1 && one.tree != nil {
 			t, n = one, 1 // "pedazo de tipa de 40"
 		}
+		if r.lex.thither(words[i:], n, rd.in) {
+			i++
+			continue
+		}
 		if n > 0 && t.tree != nil && r.namesOn(rd, words[i:], run[i:], n) {
 			continue
 		}

@@ -30,7 +30,7 @@ func (rd *reading) hanging() {
 		case next.offPlumb && rd.cutBefore(i):
 			rd.elems[i].fig.told = Sideways
 			rd.elems[i+1].term = &term{}
-		case next.aboveLoad && rd.at(rd.back(i-1)).part() == partBlock:
+		case next.aboveLoad && (rd.at(rd.back(i-1)).part() == partBlock || rd.blockBefore(i)):
 			rd.elems[i].fig.told = LineOut // "la polea está 10 m más arriba"
 			rd.elems[i+1].term = &term{}
 		case rd.termAt(rd.back(i-1)).hangs && rd.anyAt(rd.toTheSide) && !rd.goesOn(i+1):

@@ -44,6 +44,8 @@ func (rd *reading) otherwise() {
 			rd.purpose(i)
 		case rd.termAt(i).corrects:
 			rd.corrected(i)
+		case rd.termAt(i).ask == Twist && (rd.cued(e, cueMore) || rd.cued(e, cueFewer)):
+			rd.more(i)
 		case e.marked(markTreetop):
 			rd.treetop(i)
 		case e.marked(markPasses):
