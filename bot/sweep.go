@@ -59,8 +59,7 @@ func (a *answer) tellSweep(s swing.Setup, w swing.Swing) {
 	if line := a.reachMovedBy(s, w); line != "" {
 		a.lines = append(a.lines, line)
 	}
-	a.lines = append(a.lines, v.say("Assumed: %s of line, %s° from plumb at the start, nothing lost to air or rope.",
-		v.along(unit.Exactly(s.Line)), trimmed(s.Start.Degrees(), 0)))
+	a.tellLine(s)
 	a.cautions = append(a.cautions, v.word("Keep everybody, and the climber, out of the whole arc. A tag line, or a block nearer above it, takes the swing away."))
 }
 

@@ -39,8 +39,9 @@ func (a *answer) workSwing() error {
 // swung is the swing as it was told, at its worse ends, but for the weight.
 func (a *answer) swung() (swing.Setup, error) {
 	q := a.question
+	line := a.lineOut()
 	s := swing.Setup{
-		Line: q.Length(parser.LineOut).High,
+		Line: line.High,
 		Hung: q.Length(parser.Length).High, Hitch: q.Length(parser.HitchHeight).Low,
 	}
 	s.Obstacle = a.obstacle(s.Hitch)
@@ -49,8 +50,30 @@ func (a *answer) swung() (swing.Setup, error) {
 		return s, nil
 	}
 	var err error
-	s.Start, err = swing.Start(q.Length(parser.Sideways).High, q.Length(parser.LineOut).Low)
+	s.Start, err = swing.Start(q.Length(parser.Sideways).High, line.Low)
 	return s, err
+}
+
+// lineOut is the line from the block to the tie, as it was told, or by how far the
+// block is above the piece and to its side.
+func (a *answer) lineOut() unit.Range[unit.Length] {
+	q := a.question
+	if !q.LineBySides() {
+		return q.Length(parser.LineOut)
+	}
+	aside, above := q.Length(parser.Sideways), q.Length(parser.BlockHeight)
+	return unit.Range[unit.Length]{Low: swing.Line(aside.High, above.Low), High: swing.Line(aside.High, above.High)}
+}
+
+// tellLine says what the swing was worked out with, and where its line comes from.
+func (a *answer) tellLine(s swing.Setup) {
+	v, q := a.voice, a.question
+	a.lines = append(a.lines, v.say("Assumed: %s of line, %s° from plumb at the start, nothing lost to air or rope.",
+		v.along(unit.Exactly(s.Line)), trimmed(s.Start.Degrees(), 0)))
+	if q.LineBySides() {
+		a.lines = append(a.lines, v.say("That line runs to a block %s above the piece and %s to its side.",
+			v.along(q.Length(parser.BlockHeight)), v.along(q.Length(parser.Sideways))))
+	}
 }
 
 // headroom is how far above his place a climber is planned to reach (common

@@ -23,7 +23,7 @@ var uses = map[parser.Intent][]parser.Field{
 	parser.AskCutPlan:   {parser.People},
 	parser.AskDrop:      {parser.DropHeight, parser.BlockBelow, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight, parser.RopeDiameter, parser.Strands},
 	parser.AskGear:      {parser.RopeDiameter, parser.BlockAngle},
-	parser.AskSwing:     {parser.LineOut, parser.Sideways, parser.StartAngle, parser.HitchHeight, parser.ObstacleOut, parser.ObstacleHeight},
+	parser.AskSwing:     {parser.LineOut, parser.BlockHeight, parser.Sideways, parser.StartAngle, parser.HitchHeight, parser.ObstacleOut, parser.ObstacleHeight},
 	parser.AskBalance: {parser.LineOut, parser.Sideways, parser.Tie, parser.SecondTie, parser.LegAngle, parser.SecondLeg,
 		parser.BlockAngle, parser.People, parser.Lines, parser.SideBranch, parser.SideBranchOut},
 	parser.AskTree:   {parser.Payload, parser.Alike},

@@ -162,7 +162,8 @@ func (rd *reading) shortCut(n float64) *unitWord {
 // tellable are the lengths that go without their unit: of a rope and of what
 // is small beside the rest, inches and feet are both told. A fall in feet is the
 // harder one.
-var tellable = map[Field]bool{HitchHeight: true, Length: true, BlockHeight: true, Tie: true, DropHeight: true, LineOut: true}
+var tellable = map[Field]bool{HitchHeight: true, Length: true, BlockHeight: true, Tie: true, DropHeight: true, LineOut: true, Sideways: true,
+	ObstacleOut: true, ObstacleHeight: true}
 
 // highest is more than any tree that is climbed, in metres.
 const highest = 90

@@ -63,6 +63,8 @@ const (
 	cueReckons   cue = "reckons"    // tells what is to be counted or used
 	cueClosed    cue = "closed"     // behind how long a tackle is with its blocks together
 	cueNeeds     cue = "needs"      // before how many wraps it takes
+	cueHigher    cue = "higher"     // behind how far a block is above a load
+	cueShifts    cue = "shifts"     // before what is to come aside, and how far
 	cueHalf      cue = "half"       // where a limb is tied in its middle
 	cueHangs     cue = "hangs"      // before how a piece is to hang
 	cueHinge     cue = "hinge"      // what a limb turns about
@@ -81,6 +83,7 @@ const (
 )
 
 var cueNamed = map[cue]bool{
+	cueHigher: true, cueShifts: true,
 	cueAbove: true, cueOnto: true, cueAlong: true, cueAnchor: true, cueAnchorIn: true, cueAngle: true, cueAside: true, cueBelow: true,
 	cueAims: true, cueBlocks: true, cueHangs: true, cueLevel: true, cueMeets: true, cueNot: true, cueSling: true, cueSoThat: true, cueWhere: true,
 	cueClause: true, cueClosed: true, cueHinge: true, cueHalf: true, cueIf: true, cueLoad: true, cueMeasures: true, cueMe: true, cueOverHinge: true, cueTakesUp: true,

@@ -69,6 +69,9 @@ func (rd *reading) hangsSoFar(i int) {
 func (rd *reading) swung() bool {
 	return rd.anyAt(func(i int) bool {
 		e := rd.elems[i]
+		if rd.far(i) && rd.termAt(i+1).belowBlock && rd.termAt(rd.back(i-1)).hung {
+			return true
+		}
 		return e.plays(Sideways) || e.term != nil && (e.term.offPlumb || e.term.intent == AskBalance || e.term.intent == AskSwing)
 	})
 }
@@ -91,7 +94,7 @@ func (rd *reading) movedOver(i int) bool {
 func (rd *reading) tuggedSo(i int) bool {
 	j := rd.past(i-1, -1, markPronoun|markArticle)
 	after := rd.at(i + 1)
-	ends := rd.endsBreath(i+1) || rd.cued(after, cueSoThat)
+	ends := rd.endsBreath(i+1) || rd.cued(after, cueSoThat) || rd.termAt(i+1).purpose
 	tagged := rd.anyAt(func(k int) bool { return rd.termAt(k).intent == AskBalance })
 	return tagged && ends && rd.at(j).marked(markTug)
 }

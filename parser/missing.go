@@ -81,7 +81,7 @@ func (q Question) missingOfLoad() []Field {
 		return out
 	}
 	for _, f := range q.without(alsoNeeded[q.Intent]) {
-		if !slices.Contains(out, f) && !(f == DropHeight && q.FallFromBlock()) {
+		if !slices.Contains(out, f) && !(f == DropHeight && q.FallFromBlock()) && !(f == LineOut && q.LineBySides()) {
 			out = append(out, f)
 		}
 	}
@@ -93,7 +93,16 @@ func (q Question) missingSwing() (out []Field) {
 	if !q.Has(Sideways, StartAngle) {
 		out = append(out, Sideways)
 	}
+	if q.LineBySides() {
+		return out
+	}
 	return append(out, q.without([]Field{LineOut})...)
+}
+
+// LineBySides says whether the line of a swing is told by how far its block is above
+// the piece and how far to the side.
+func (q Question) LineBySides() bool {
+	return !q.Has(LineOut) && q.Has(Sideways) && q.Has(BlockHeight)
 }
 
 // neededOfLayout is what the length of a rope hangs on besides the hitch.

@@ -49,6 +49,21 @@ func (rd *reading) obstacles(before Question) {
 	}
 	if rd.obstacle == nil && before.Obstacle != nil {
 		rd.named(before)
+	} else if rd.obstacle == nil {
+		rd.unnamedPast()
+	}
+}
+
+// unnamedPast claims how far past the block something stands that no word names, or
+// none that is known: "glass is 10 ft past".
+func (rd *reading) unnamedPast() {
+	for i := range rd.elems {
+		next := rd.at(rd.past(i+1, +1, markArticle))
+		beyond := next.marked(markOutward) && next.marked(markRelation|markPlace) && !rd.cued(next, cueOut) && !rd.cued(next, cueAside)
+		if fig := rd.elems[i].fig; fig.far() && fig.told == "" && fig.claimed == "" && beyond && !next.plays(Sideways) {
+			rd.claim(i, ObstacleOut)
+			return
+		}
 	}
 }
 

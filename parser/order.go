@@ -62,6 +62,7 @@ func (rd *reading) orderPlaces(l *layout) {
 	rd.offsets()
 	rd.blockOffsets()
 	rd.blockOver()
+	rd.swinging()
 	rd.hanging()
 	rd.tensions()
 	rd.ratings()

@@ -22,7 +22,6 @@ var unsaid = map[string]map[string]string{
 		"cue itself":   "“peso” and “pesa” stand in the roles",
 		"cue moved":    "“pa allá” is a role by itself",
 		"cue offset":   "how far a block is off is told by “corrida”",
-		"cue out":      "“de lado” is a role by itself",
 		"cue over":     "“de lado” is a role by itself",
 		"cue strength": "“resistencia” is a strength by itself",
 		"cue tree":     "how tall a tree is is told by “de alto”",

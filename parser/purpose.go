@@ -21,7 +21,7 @@ func (rd *reading) purpose(i int) {
 			rd.alter(k, func(t *term) { *t = term{} })
 		}
 	}
-	rd.alter(i, func(t *term) { *t = term{} })
+	rd.alter(i, func(t *term) { *t = term{purpose: true} }) // what it is told of ends there
 }
 
 // purposeEnds says whether what shall not be hit is named at i and words that

@@ -114,7 +114,7 @@ func (rd *reading) looseAsk(i int, full bound, limb bool) *Ask {
 	if a.Fields = open(full, limb); rd.onlyRope() && !full.has(HitchHeight) {
 		a.Fields = []Field{HitchHeight}
 	}
-	if rd.swings() {
+	if rd.swings() || rd.tagsAlone() && rd.has(markTug) {
 		a.Fields = append(rd.untold(Sideways, LineOut), a.Fields...)
 	}
 	return a

@@ -35,6 +35,15 @@ func (rd *reading) behindThickness(i int) bool {
 // the number that it is crossed with.
 func (rd *reading) sizedAs(i int) Field {
 	fields := rd.roleBeside(i)
+	if f := rd.swingPlace(i); f != "" {
+		return f
+	}
+	if f := rd.wallPlace(i); f != "" {
+		return f
+	}
+	if rd.at(i+1).looksBack(RopeLength) && rd.swung() {
+		return LineOut // "22 of rope"
+	}
 	switch {
 	case rd.crossed(i-2, i) && rd.at(i-2).fig.longStem() && !rd.crossed(i, i+2):
 		return Diameter // "6 m x 50 límite 180"

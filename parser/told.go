@@ -69,7 +69,10 @@ func (rd *reading) toldAt(k int, led bool) (t toldOf, last int, ok bool) {
 	case next.marked(markUpward):
 		t.field = ObstacleHeight
 		return t, k + 1, true
-	case next.marked(markOutward | markRelation), next.marked(markArticle) && rd.atBlock(k+2):
+	case rd.cued(next, cueAbove) && rd.endsBreath(k+2): // "climber 12 ft above": above what?
+		t.unclear = FromWhere
+		return t, k + 1, true
+	case next.marked(markOutward | markRelation), next.marked(markArticle) && (rd.atBlock(k+2) || rd.at(k+2).marked(markOutward)):
 		last = rd.outward(k+1, &t)
 		return t, last, true
 	case next.marked(markNearside), next.plays(Tie): // "12 ft from the trunk"

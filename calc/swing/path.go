@@ -71,6 +71,18 @@ func Start(offset, line unit.Length) (unit.Angle, error) {
 	return unit.Angle(math.Asin(min(1, float64(offset/line)))), nil
 }
 
+// Line is how long a tight line is from the block to a tie that stands off the
+// block's plumb line and below it:
+//
+//	L = √(x² + h²)
+//
+// with x the offset and h how far the block is above the tie, in m.
+//
+// Source: geometry.
+func Line(offset, above unit.Length) unit.Length {
+	return unit.Length(math.Hypot(float64(offset), float64(above)))
+}
+
 // Fastest is the speed at the bottom of the swing:
 //
 //	v = √(2·g·L·(1 − cos θ₀))
