@@ -130,7 +130,7 @@ func (rd *reading) startsOut(i int) bool {
 // line is spoken of, which pulls nothing but sideways.
 func (rd *reading) pulledOver(i int) bool {
 	at := rd.back(i - 1)
-	if !rd.tagged() || !rd.cued(rd.at(at), cueOut) || !rd.breathEnds(i+1) {
+	if !rd.tugged() || !rd.cued(rd.at(at), cueOut) || !rd.breathEnds(i+1) {
 		return false
 	}
 	j := at - 1
@@ -140,8 +140,8 @@ func (rd *reading) pulledOver(i int) bool {
 	return rd.at(j).marked(markTug|markMoving) || rd.cued(rd.at(j), cueShifts)
 }
 
-// tagged says whether a tag line is spoken of, or something pulled aside.
-func (rd *reading) tagged() bool {
+// tugged says whether a tag line is spoken of, or something pulled aside.
+func (rd *reading) tugged() bool {
 	return rd.has(markTug) || rd.anyAt(func(i int) bool { return rd.termAt(i).intent == AskBalance })
 }
 
