@@ -82,6 +82,18 @@ const (
 	cueWhere     cue = "where"      // before what is to be tied
 )
 
+// The cues of what is only talk.
+const (
+	cueAsks      cue = "asks"       // begins a question: "how", "what"
+	cueIdleIt    cue = "idle-it"    // behind a denial, nothing of wood or gear: "it doesnt matter"
+	cueIdleLead  cue = "idle-lead"  // between a denial and what it denies: "even", "much"
+	cueIdleVerb  cue = "idle-verb"  // behind somebody and a denial: "i dont want"
+	cueIdleThing cue = "idle-thing" // likewise, of a thing and of nobody: "cant see the driveway"
+	cueLacking   cue = "lacking"    // behind a denial, what no answer rests on: "no room"
+	cueUs        cue = "us"         // who speaks, and who is spoken to
+	cueWho       cue = "who"        // somebody who does things: "i", "the boss"
+)
+
 var cueNamed = map[cue]bool{
 	cueHigher: true, cueShifts: true,
 	cueAbove: true, cueOnto: true, cueAlong: true, cueAnchor: true, cueAnchorIn: true, cueAngle: true, cueAside: true, cueBelow: true,
@@ -91,6 +103,7 @@ var cueNamed = map[cue]bool{
 	cueOffset: true, cueOther: true, cueOut: true, cueOver: true, cueOwned: true, cuePiece: true, cuePull: true, cueStrength: true, cueThere: true,
 	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueMore: true, cueThither: true, cueFewer: true, cueTakesOff: true, cueUpTo: true, cueWilling: true, cueWeighing: true, cueWorking: true,
 	cueDenying: true, cueReckons: true, cueOurs: true, cueLeaves: true, cueAsking: true, cueNeeds: true, cueOfPull: true, cuePulling: true, cueOwns: true,
+	cueAsks: true, cueIdleIt: true, cueIdleLead: true, cueIdleVerb: true, cueIdleThing: true, cueUs: true, cueLacking: true, cueWho: true,
 }
 
 // cued says whether an element is one of the words of a cue.

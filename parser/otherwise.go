@@ -56,6 +56,7 @@ func (rd *reading) otherwise() {
 		i -= n - len(rd.elems) // what was taken out stood before
 	}
 	rd.idleDenials()
+	rd.asides()
 	rd.thickOfThin()
 	rd.sizesAtHitch()
 	rd.upBetween()

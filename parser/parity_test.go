@@ -36,6 +36,14 @@ var unsaid = map[string]map[string]string{
 		"tons 1/2":     "“media tonelada” is a number and its unit",
 		"tons 3/2":     "“una tonelada y media” is a number and its unit",
 		"tall":         "“de alto” stands behind its number: it is a “high”",
+
+		"cue idle-it":    "see “reckons”: what a denial may turn is named, not what it may not",
+		"cue idle-lead":  "see “reckons”",
+		"cue idle-thing": "see “reckons”",
+		"cue idle-verb":  "see “reckons”",
+		"cue lacking":    "see “reckons”",
+		"cue us":         "see “reckons”",
+		"cue who":        "see “reckons”",
 	},
 }
 

@@ -16,12 +16,12 @@ import (
 // asks whether it is so.
 func (rd *reading) idleDenials() {
 	for i := 0; i < len(rd.elems); i++ {
-		if rd.termAt(i).ask != Twist || !rd.cued(rd.elems[i], cueDenying) {
+		if rd.termAt(i).ask != Twist {
 			continue
 		}
 		if rd.tagged(i) {
 			rd.alter(i, func(t *term) { *t = term{} })
-		} else if end := rd.clauseEnd(i + 1); rd.idleClause(i, end) {
+		} else if end := rd.clauseEnd(i + 1); rd.cued(rd.elems[i], cueDenying) && rd.idleClause(i, end) {
 			rd.leaveOut(i, end)
 		}
 	}
@@ -137,12 +137,14 @@ func (rd *reading) startOf(i int) int {
 }
 
 // leaveOut passes over the words from one element up to another, with the talk
-// between them, and leaves their places to words that say nothing.
+// between them, and leaves their places to words that say nothing. What is known
+// for its talk only is asked about no more.
 func (rd *reading) leaveOut(from, to int) {
 	start := rd.elems[from].start
 	words := strings.TrimRightFunc(rd.text[start:rd.startOf(to)], func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
 	rd.passed = slices.DeleteFunc(rd.passed, func(p Said[string]) bool { return p.Start >= start && p.End <= start+len(words) })
 	rd.passed = append(rd.passed, Said[string]{Value: words, Words: words, Start: start, End: start + len(words)})
+	rd.asks = slices.DeleteFunc(rd.asks, func(a *Ask) bool { return a.Start >= start && a.End <= start+len(words) && rd.ofTalk(fold(a.Words)) })
 	for k := from; k < to; k++ {
 		rd.elems[k] = element{start: rd.elems[k].start, end: rd.elems[k].end, term: &term{chatter: true}}
 	}
@@ -152,7 +154,7 @@ func (rd *reading) leaveOut(from, to int) {
 // where a piece comes down.
 func (rd *reading) wontLeave(i int) bool {
 	who := rd.past(i-1, -1, markAdverb|markIs)
-	if !rd.cued(rd.elems[i], cueDenying) || !rd.present(who) || !rd.at(who-1).marked(markArticle) && !rd.termAt(who).someone {
+	if !rd.cued(rd.elems[i], cueDenying) && !rd.cued(rd.elems[i], cueNot) || !rd.present(who) || !rd.at(who-1).marked(markArticle) && !rd.termAt(who).someone {
 		return false
 	}
 	end := i + 1
