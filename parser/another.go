@@ -15,7 +15,9 @@ func (rd *reading) another(i int) {
 	}
 	if rd.anyAt(rd.fineAt) && (rd.at(j).piece() || rd.termAt(j).unnamed) {
 		rd.alter(i, func(t *term) { *t = term{marks: markArticle} })
+		return
 	}
+	rd.theOther(i)
 }
 
 // ropeAlone says whether a rope stands at i, with the one length that is told of any.

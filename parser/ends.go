@@ -21,12 +21,17 @@ func (rd *reading) bothEnds() {
 	if b.unit == nil {
 		b.lent(a.unit)
 	}
-	if a.unit != b.unit || !a.short() || a.high == b.high || a.pair || b.pair {
+	if a.unit != b.unit || a.unit != nil && !a.short() || a.high == b.high || a.pair || b.pair {
 		return
 	}
-	a.told, b.told = ButtDiameter, TipDiameter
+	butt, tip := a, b
 	if a.high < b.high {
-		a.told, b.told = TipDiameter, ButtDiameter
+		butt, tip = b, a
+	}
+	if a.unit == nil {
+		butt.sure, tip.sure = ButtDiameter, TipDiameter // only the unit is in doubt
+	} else {
+		butt.told, tip.told = ButtDiameter, TipDiameter
 	}
 	for _, i := range at {
 		if !rd.termAt(rd.past(i+1, +1, markAt|markArticle)).oneEnd {
@@ -49,10 +54,14 @@ func (rd *reading) firstEnd(i int) []int {
 		p--
 	}
 	fig := rd.at(p).fig
-	if !fig.short() || fig.told != "" || fig.pair || end == p && rd.at(p-1).looks(after) {
+	bare := fig != nil && fig.dim == dimCount && fig.unit == nil && end > p
+	if !fig.short() && !bare || fig.told != "" || fig.pair || end == p && rd.at(p-1).looks(after) {
 		return nil
 	}
-	if end > p {
+	if end == p && rd.at(p-1).plays(Sideways) {
+		end = p - 1 // "de un lado 50 cm y 30 del otro"
+	}
+	if end != p {
 		rd.alter(end, func(t *term) { *t = term{} })
 	}
 	return []int{p, i}

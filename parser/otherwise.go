@@ -28,6 +28,8 @@ func (rd *reading) otherwise() {
 			rd.andOthers(i)
 		case rd.termAt(i).another:
 			rd.another(i)
+		case rd.termAt(i).oneEnd && rd.termAt(i).ask == Unknown:
+			rd.otherTreeNear(i)
 		case rd.termAt(i).order != "":
 			rd.order(i)
 		case rd.termAt(i).topEnd:
@@ -214,7 +216,9 @@ func (rd *reading) onTackle(i int) bool {
 // said; elsewhere the word tells one limb from another: "la rama baja". A rope
 // that comes down is neither: "la cuerda baja recta".
 func (rd *reading) order(i int) {
-	if rd.at(i-1).part() == partRope && !rd.at(rd.past(i+1, +1, markArticle)).piece() {
+	j := rd.past(i+1, +1, markAt|markRelation|markArticle)
+	toGear := j > i+1 && (rd.kit(j) || rd.termAt(j).block != "" || rd.termAt(j).another && (rd.kit(j+1) || rd.termAt(j+1).block != "")) // "baja a otro block"
+	if toGear || rd.at(i-1).part() == partRope && !rd.at(rd.past(i+1, +1, markArticle)).piece() {
 		rd.alter(i, func(t *term) { t.ask, t.order = "", "" })
 		return
 	}
