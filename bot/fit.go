@@ -134,7 +134,11 @@ func (a *answer) tellFit(l hinge.Layout, f hinge.Fitting) {
 	default:
 		a.lines = []string{v.say("%s, stood up: tie no farther than %s from the cut, or the blocks meet.", piece, v.alongDown(w.Ties.High))}
 	}
-	a.tellNoForces(parser.LimbAngle, parser.Parts, parser.Tie)
+	if a.pullsAtTies() {
+		a.tellPullAtTies(l, f)
+	} else {
+		a.tellNoForces(parser.LimbAngle, parser.Parts, parser.Tie)
+	}
 	a.tellUnchecked(f)
 	a.tellLayout(l)
 	if l.Tie > 0 {
@@ -158,6 +162,34 @@ func (a *answer) tellNoForces(more ...parser.Field) {
 		return
 	}
 	a.lines = append(a.lines, v.say("NO FORCES: no weight is known. For the pull tell me %s; a weight serves for tree and diameter.", v.and(nouns(v, fields))))
+}
+
+// pullsAtTies says whether all is told that the pull hangs on but the tie.
+func (a *answer) pullsAtTies() bool {
+	q := a.question
+	return !q.Has(parser.Tie) && !q.LowestWanted() && q.Has(parser.Length) && q.Has(parser.LimbAngle) && q.Has(parser.Parts) && len(q.MissingPiece()) == 0
+}
+
+// tellPullAtTies says what it takes at the ends of where the limb may be tied.
+func (a *answer) tellPullAtTies(l hinge.Layout, f hinge.Fitting) {
+	q := a.question
+	res, err := a.weighed()
+	if err != nil {
+		return
+	}
+	a.result = &res
+	a.tellWeight()
+	v := a.voice
+	for _, end := range []struct {
+		tie  unit.Length
+		said string
+	}{{f.Window.Ties.High, v.alongDown(f.Window.Ties.High)}, {f.Window.Ties.Low, v.alongUp(f.Window.Ties.Low)}} {
+		s := setupOf(q, res.Weight.High)
+		s.Tie, s.Offset = end.tie, l.Offset
+		if r, err := hinge.Raise(s); err == nil {
+			a.lines = append(a.lines, v.say("Tied %s from the cut: %s.", end.said, a.verdict(r.Lift)))
+		}
+	}
 }
 
 // tellUnchecked says that the tie may turn the limb over, where its length was
@@ -242,5 +274,5 @@ var forces = []parser.Field{parser.People, parser.WinchPull, parser.PersonPull, 
 // idleForce says whether a fact was told of a pull that the answer does not
 // know.
 func (a *answer) idleForce(f parser.Field) bool {
-	return a.question.OfPlaces() && slices.Contains(forces, f)
+	return a.question.OfPlaces() && !a.pullsAtTies() && slices.Contains(forces, f)
 }

@@ -27,6 +27,7 @@ type object struct {
 	Gear       *gearObject      `json:"gear,omitempty"`
 	CutPlan    *cutPlanObject   `json:"cut_plan,omitempty"`
 	Highest    float64          `json:"highest_block_m,omitempty"` // for the rope at hand, where that was asked
+	Lowest     float64          `json:"lowest_block_m,omitempty"`  // above the hinge of a limb that is stood up, likewise
 	Most       float64          `json:"most_kg,omitempty"`         // the heaviest piece, where that was asked
 	BlockLoad  float64          `json:"block_load_n,omitempty"`
 	Rope       float64          `json:"rope_m,omitempty"`

@@ -13,6 +13,9 @@ func (a *answer) workRaise() error {
 	if a.refusedSide() {
 		return nil
 	}
+	if q.LowestWanted() {
+		return a.workLowest()
+	}
 	if q.OfPlaces() {
 		return a.workFit()
 	}

@@ -209,7 +209,7 @@ func (rd *reading) lineOn() {
 // howLong says whether the number behind the piece's name is its length though
 // its weight is told: a swing, a raise and a balance ask for both.
 func (rd *reading) howLong(i int) bool {
-	if rd.termAt(i-1).shape == "" {
+	if rd.termAt(rd.past(i-1, -1, markMade)).shape == "" {
 		return false
 	}
 	return slices.ContainsFunc(rd.elems, func(e element) bool {

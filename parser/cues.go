@@ -67,6 +67,7 @@ const (
 	cueShifts    cue = "shifts"     // before what is to come aside, and how far
 	cueHalf      cue = "half"       // where a limb is tied in its middle
 	cueHangs     cue = "hangs"      // before how a piece is to hang
+	cueHowHigh   cue = "how-high"   // before the block whose height is asked for
 	cueHinge     cue = "hinge"      // what a limb turns about
 	cueIf        cue = "if"         // before who cuts
 	cueLevel     cue = "level"      // how a piece hangs
@@ -75,9 +76,11 @@ const (
 	cueMeasures  cue = "measures"   // before how long a piece is
 	cueMeets     cue = "meets"      // what blocks do that run out of room
 	cueNot       cue = "not"        // turns a verb round
+	cueOverBlock cue = "over-block" // between a rope and the one block that it goes over
 	cueOverHinge cue = "over-hinge" // between how high a block is and the hinge
 	cueSling     cue = "sling"      // what a limb is tied with
 	cueSoThat    cue = "so-that"    // before what is to come of it
+	cueThird     cue = "third"      // behind two of them, where a limb is tied
 	cueTakesUp   cue = "takes-up"   // before how long a tackle is with its blocks together
 	cueWhere     cue = "where"      // before what is to be tied
 )
@@ -97,7 +100,7 @@ const (
 var cueNamed = map[cue]bool{
 	cueHigher: true, cueShifts: true,
 	cueAbove: true, cueOnto: true, cueAlong: true, cueAnchor: true, cueAnchorIn: true, cueAngle: true, cueAside: true, cueBelow: true,
-	cueAims: true, cueBlocks: true, cueHangs: true, cueLevel: true, cueMeets: true, cueNot: true, cueSling: true, cueSoThat: true, cueWhere: true,
+	cueAims: true, cueBlocks: true, cueHangs: true, cueHowHigh: true, cueThird: true, cueOverBlock: true, cueLevel: true, cueMeets: true, cueNot: true, cueSling: true, cueSoThat: true, cueWhere: true,
 	cueClause: true, cueClosed: true, cueHinge: true, cueHalf: true, cueIf: true, cueLoad: true, cueMeasures: true, cueMe: true, cueOverHinge: true, cueTakesUp: true,
 	cueCutting: true, cueDown: true, cueEach: true, cueFor: true, cueFrom: true, cueHolds: true, cueItself: true, cueMoved: true, cueNow: true,
 	cueOffset: true, cueOther: true, cueOut: true, cueOver: true, cueOwned: true, cuePiece: true, cuePull: true, cueStrength: true, cueThere: true,

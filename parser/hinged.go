@@ -59,7 +59,12 @@ func (rd *reading) closedLength(i int) {
 	for rd.at(j).polite() && rd.at(j).pause == 0 || rd.at(j).marked(markPronoun|markAdverb|markIs) {
 		j++
 	}
-	takes, closed := rd.cued(rd.at(rd.back(i-1)), cueTakesUp), rd.cued(rd.at(j), cueClosed)
+	before := rd.back(i - 1)
+	takes, closed := rd.cued(rd.at(before), cueTakesUp), rd.cued(rd.at(j), cueClosed)
+	if rd.termAt(before).intent == AskBlockLoad && rd.asksFor(AskRaise) {
+		takes = true // "the blocks take 3 ft": no load is a length
+		rd.elems[before].term = &term{part: partBlock}
+	}
 	if !takes && !closed || !rd.ofTackle(i-1) {
 		return
 	}

@@ -113,16 +113,16 @@ func (q Question) stem() bool {
 	return q.Shape != nil && q.Shape.Value == Log && q.Length(Length).High > longestLog
 }
 
-// hoists says whether "raise" lifts straight up: where no word stands a limb
-// up, and nothing is told but a weight and the parts of line.
+// hoists says whether "raise" lifts straight up: where no word stands a limb up
+// or tells of its hinge, and what is raised is no limb.
 func (rd *reading) hoists(q Question) bool {
 	for _, e := range rd.elems {
 		if e.term != nil && e.term.intent == AskRaise && !e.marked(markHoists) {
 			return false
 		}
 	}
-	bare := q.Species == nil && q.Shape == nil && !q.Has(across...) && !q.Has(Length, Tie, BlockHeight, LimbAngle, BlockBehind, BlockOut, HitchHeight)
-	return bare && q.Has(Weight) && (q.Has(Parts) || q.noted(partsWanted))
+	hinged := q.limb() || q.Has(Tie, BlockHeight, LimbAngle, BlockBehind, BlockOut, Closed) || rd.tellsOfHinge()
+	return !hinged && (q.Shape != nil || q.Species == nil && !q.Has(across...) && !q.Has(Length)) && (q.Has(Weight) || q.Shape != nil)
 }
 
 // byTheWay are the intents of words that say much else besides, as far as the

@@ -59,6 +59,7 @@ func (rd *reading) otherwise() {
 	}
 	rd.idleDenials()
 	rd.asides()
+	rd.standingUp()
 	rd.thickOfThin()
 	rd.sizesAtHitch()
 	rd.upBetween()

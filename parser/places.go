@@ -10,7 +10,9 @@ import "slices"
 const (
 	blocksMeet = "blocks-meet" // whether the blocks of a raise meet
 	tieWanted  = "tie-wanted"  // where the moving block may be tied
-	tagPull    = "tag-pull"    // how hard a tag line pulls, whatever else is told
+	// how high the block must be for a raise
+	lowestWanted = "lowest-wanted"
+	tagPull      = "tag-pull" // how hard a tag line pulls, whatever else is told
 )
 
 // placesOnly leaves out the notes that have done their part, and those that
@@ -18,7 +20,7 @@ const (
 func (q *Question) placesOnly() {
 	pulled := q.Intent == AskBalance && !q.Has(Sideways) // how far aside is still to be asked
 	q.Notes = slices.DeleteFunc(q.Notes, func(n string) bool {
-		return n == tagPull && !pulled || (n == blocksMeet || n == tieWanted) && q.Intent != AskRaise
+		return n == tagPull && !pulled || (n == blocksMeet || n == tieWanted || n == lowestWanted) && q.Intent != AskRaise || n == lowestWanted && q.Has(BlockHeight)
 	})
 }
 
@@ -28,7 +30,7 @@ func (q *Question) placesOnly() {
 func (q Question) OfPlaces() bool {
 	untold := q.Species == nil && !q.Has(across...)
 	switch {
-	case q.Intent == AskRaise && q.noted(tieWanted) && !q.Has(Tie):
+	case q.LowestWanted(), q.Intent == AskRaise && !q.Has(Tie) && (q.noted(tieWanted) || q.Has(Length) && q.Has(BlockHeight)):
 		return true // no pull can be told before the tie is
 	case q.Has(Weight) || len(q.MissingSizes()) == 0:
 		return false
@@ -49,12 +51,21 @@ func (q Question) missingPlaces() []Field {
 		}
 		return out
 	}
+	if q.LowestWanted() {
+		if q.Has(Tie) {
+			return nil
+		}
+		return q.without([]Field{Length})
+	}
 	out := q.without([]Field{BlockHeight})
 	if !q.Has(Tie, Length) && !q.noted(tieWanted) {
 		out = append(out, Tie)
 	}
 	return out
 }
+
+// LowestWanted says whether it is asked how high the block must be above the hinge.
+func (q Question) LowestWanted() bool { return q.Intent == AskRaise && q.noted(lowestWanted) }
 
 // WeightWanted says whether a weight is asked for rather than what it is
 // worked out from: a tag line pulls, and a block that turns the rope is loaded,

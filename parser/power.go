@@ -5,6 +5,7 @@ package parser
 // powers reads the blocks and the winch of a lift.
 func (rd *reading) powers() {
 	rd.straightLift()
+	rd.liftedMass()
 	rd.blockCounts()
 	rd.eachLegRoved()
 	rd.pullsTold()

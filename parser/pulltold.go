@@ -95,8 +95,9 @@ func (rd *reading) winchOf(i int) bool {
 			pulls = true
 		}
 	}
-	winch := rd.at(k).plays(WinchPull) && k < i-1 || rd.termAt(k).hauls && pulls
-	return winch && !rd.cued(rd.at(rd.past(k-1, -1, markArticle)), cueAsking) && rd.loadBeside(i)
+	winch := rd.at(k).plays(WinchPull) && k < i-1 || rd.termAt(k).hauls && (pulls || rd.asksFor(AskLift) || rd.picks())
+	asked := rd.cued(rd.at(rd.past(k-1, -1, markArticle)), cueAsking) && (pulls || rd.at(k).plays(WinchPull))
+	return winch && !asked && rd.loadBeside(i)
 }
 
 // bounds says whether all that the words do to a number is to make it a bound: "max".

@@ -1,5 +1,10 @@
 package parser
 
+import (
+	"math"
+	"slices"
+)
+
 // A limb that is stood up is told by its lie and its tie in words that mean
 // other things elsewhere: "level", "tied 12 ft out".
 
@@ -25,7 +30,7 @@ func (rd *reading) raised() {
 		case asked && rd.measuresLong(i):
 			rd.claim(i, Length)
 		case asked && rd.tiedHalf(i):
-			rd.half = &rd.elems[i]
+			rd.share = &share{rd.elems[i].start, rd.elems[i].end, half}
 			rd.elems[i].term = &term{}
 		}
 	}
@@ -60,6 +65,9 @@ func (rd *reading) tiedAt(i int) bool {
 	if !rd.far(i) || words.term == nil || !words.term.tied || rd.goesOn(i+1) || rd.at(i+1).marked(markHigh|markUpward|markErect) {
 		return false
 	}
+	if rd.anyAt(func(k int) bool { return rd.termAt(k).note == lowestWanted }) {
+		return true // the block is not told, and could be no hitch either
+	}
 	longer := rd.anyAt(func(k int) bool {
 		return rd.far(k) && rd.elems[k].fig.low > rd.elems[i].fig.high && (rd.at(k+1).plays(Length) || rd.at(k+1).piece() || rd.at(k-1).leadsTo(Length) || rd.at(k+1).plays(BlockHeight))
 	})
@@ -68,7 +76,7 @@ func (rd *reading) tiedAt(i int) bool {
 
 // blockAbove reads "block 10 ft above" with nothing behind it that it is above.
 func (rd *reading) blockAbove(i int) bool {
-	if over := rd.at(i + 1); !rd.far(i) || !rd.cued(over, cueAbove) && !rd.cued(over, cueOverHinge) || !rd.blockBefore(i) {
+	if over := rd.at(i + 1); !rd.far(i) || !rd.cued(over, cueAbove) && !rd.cued(over, cueOverHinge) || !rd.blockBefore(i) && !rd.blockAt(i-1) {
 		return false
 	}
 	next := rd.at(i + 2)
@@ -88,7 +96,7 @@ func (rd *reading) iTie(i int) bool {
 func (rd *reading) tellsOfHinge() bool {
 	return rd.anyAt(func(i int) bool {
 		t := rd.termAt(i)
-		return t.intent == AskNotch || t.note == tieWanted || t.note == blocksMeet || rd.beside(i, BlockHeight)
+		return t.intent == AskNotch || t.note == tieWanted || t.note == blocksMeet || rd.elems[i].plays(BlockHeight) || rd.beside(i, BlockHeight)
 	})
 }
 
@@ -110,18 +118,60 @@ func (rd *reading) tiedHalf(i int) bool {
 	return rd.cued(rd.elems[i], cueHalf) && words.term != nil && words.term.tied && rd.at(i+1).fig == nil && !rd.at(i+1).marked(markMade)
 }
 
-// tieAtHalf makes a tie of half the length where the limb is tied in its middle.
-// Where its length is not told, the words are asked about.
-func (rd *reading) tieAtHalf(q *Question) *Ask {
-	if rd.half == nil || q.Intent != AskRaise || q.Has(Tie) {
+// share is the part of its length at which a limb is tied, and where that is said.
+type share struct {
+	start, end int
+	of         float64
+}
+
+// thirdsAt is how many elements from i on are two thirds of a limb: "2/3 out", "dos
+// tercios"; 0 for none.
+func (rd *reading) thirdsAt(i int) int {
+	fig := rd.elems[i].fig
+	if fig == nil || fig.dim != dimCount || fig.unit != nil {
+		return 0
+	}
+	if fig.bare(2) && rd.cued(rd.at(i+1), cueThird) {
+		return 2
+	}
+	if out := rd.at(i + 1); math.Abs(fig.low-twoThirds) < 0.01 && fig.low == fig.high && (rd.endsBreath(i+1) || out.marked(markOutward)) {
+		return 1
+	}
+	return 0
+}
+
+const twoThirds = 2.0 / 3
+
+// tiedAtThirds takes two thirds for the tie where the limb is told to be tied there.
+// Beside another tie they are one to choose from: "tip tie or 2/3 out?".
+func (rd *reading) tiedAtThirds(i int) {
+	n := rd.thirdsAt(i)
+	if n == 0 {
+		return
+	}
+	start, end := rd.elems[i].start, rd.elems[i+n-1].end
+	words := rd.at(rd.past(i-1, -1, markIs|markAt|markArticle))
+	t := &term{}
+	if words.term != nil && words.term.tied {
+		rd.share = &share{start, end, twoThirds}
+	} else {
+		t = &term{intent: AskRaise, note: tieWanted}
+	}
+	rd.elems = slices.Replace(rd.elems, i, i+n, element{start: start, end: end, term: t})
+}
+
+// tieAtShare makes the tie of its part of the length. Where the length is not told,
+// the words are asked about.
+func (rd *reading) tieAtShare(q *Question) *Ask {
+	if rd.share == nil || q.Intent != AskRaise || q.Has(Tie) {
 		return nil
 	}
 	long, ok := q.Get(Length)
 	if !ok {
-		return askAt(Twist, rd.text, rd.half.start, rd.half.end-rd.half.start)
+		return askAt(Twist, rd.text, rd.share.start, rd.share.end-rd.share.start)
 	}
-	half := long
-	half.Field, half.Low, half.High, half.Start, half.End = Tie, long.Low/2, long.High/2, rd.half.start, rd.half.end
-	q.Quantities = append(q.Quantities, half)
+	tie := long
+	tie.Field, tie.Low, tie.High, tie.Start, tie.End = Tie, long.Low*rd.share.of, long.High*rd.share.of, rd.share.start, rd.share.end
+	q.Quantities = append(q.Quantities, tie)
 	return nil
 }

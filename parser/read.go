@@ -187,7 +187,7 @@ func (q Question) orAsk(asks []*Ask) (Question, error) {
 // meaningAsks are about words that the facts beside them leave in doubt.
 func (rd *reading) meaningAsks(q *Question) []*Ask {
 	asks := rd.peakOfAnother(*q)
-	if a := rd.tieAtHalf(q); a != nil {
+	if a := rd.tieAtShare(q); a != nil {
 		asks = append(asks, a)
 	}
 	if a := rd.alikeAsk(*q); a != nil {

@@ -53,15 +53,83 @@ func (rd *reading) blocksMeet(i int) {
 	rd.elems[j].term = &term{intent: AskRaise, note: blocksMeet}
 }
 
+// standingUp reads what is told and asked of a limb that is stood up, once its verbs
+// are known.
+func (rd *reading) standingUp() {
+	for i := range rd.elems {
+		if t := rd.termAt(i); t.intent == AskNotch && t.besides {
+			rd.onHinge(i)
+		}
+	}
+	for i := 0; i < len(rd.elems) && rd.asksFor(AskRaise); i++ {
+		rd.tiedAtThirds(i)
+	}
+	rd.heightWanted()
+}
+
+// onHinge reads "lift the limb on its hinge" and "rama con bisagra, ¿dónde ato?" as a
+// limb that is stood up. A hinge alone may be how wide its notch is to open.
+func (rd *reading) onHinge(i int) {
+	limb := func(k int) bool { return rd.termAt(k).shape == Limb }
+	moved := func(k int) bool {
+		t := rd.termAt(k)
+		return t.intent == AskLift || t.intent == AskBalance && t.note == tieWanted || rd.elems[k].marked(markHoists)
+	}
+	on := rd.at(rd.past(i-1, -1, markArticle|markPronoun))
+	if on.marked(markWhere) && rd.anyAt(limb) && rd.anyAt(moved) {
+		rd.alter(i, func(t *term) { t.intent, t.besides = AskRaise, false })
+	}
+}
+
 // whereTied reads "how far out do i put the sling" and "where's my tie".
 func (rd *reading) whereTied(i int) {
 	j := i + 1
 	for j-i <= few && (rd.at(j).polite() && rd.at(j).pause == 0 || rd.at(j).marked(markArticle|markPronoun|markIs)) && !rd.cued(rd.at(j), cueSling) {
 		j++
 	}
+	if !rd.cued(rd.at(j), cueSling) {
+		j = rd.slungBefore(i)
+	}
 	if rd.cued(rd.at(j), cueSling) {
 		rd.elems[j].term = &term{intent: AskBalance, note: tieWanted}
 	}
+}
+
+// slungBefore is where "tie it off" stands before "how far out" at i, or what is no
+// such word.
+func (rd *reading) slungBefore(i int) int {
+	j := i - 1
+	for i-j <= few && rd.at(j).pause == 0 && !rd.cued(rd.at(j), cueSling) && (rd.at(j).polite() || rd.at(j).marked(markArticle|markPronoun|markRelation)) {
+		j--
+	}
+	return j
+}
+
+// heightWanted reads "how high do i put the block" and "a qué altura va la polea" of
+// a limb that is stood up: the height of its block above the hinge is asked for.
+func (rd *reading) heightWanted() {
+	if !rd.asksFor(AskRaise) && !rd.tellsOfHinge() {
+		return
+	}
+	for i, e := range rd.elems {
+		above := rd.cued(e, cueWhere) && rd.at(i+1).plays(BlockHeight) // "how far above the hinge"
+		if (above || rd.cued(e, cueHowHigh)) && rd.blockFollows(i) {
+			rd.alter(i, func(t *term) { *t = term{intent: AskRaise, note: lowestWanted} })
+			return
+		}
+	}
+}
+
+// blockFollows says whether a block is named behind the words at i, in the same
+// breath and with no number between.
+func (rd *reading) blockFollows(i int) bool {
+	const within = 8
+	for j := i + 1; j-i <= within && rd.at(j).pause == 0 && rd.at(j).fig == nil; j++ {
+		if rd.at(j).part() == partBlock || rd.blocksAt(j) {
+			return true
+		}
+	}
+	return false
 }
 
 // hangLevel is the note of a piece that is to hang level.

@@ -164,7 +164,7 @@ var noted = map[string]string{
 	NoteAnchorLimb: "anchor limb", NoteAnchorSpar: "anchor spar", "from-tip": "from the tip down", "bare": "leaves off", leavesOn: "leaves on", newTree: "new tree",
 	"log-over": "what went over the limit", "log-unconfirmed": "what is unconfirmed", "log-unfinished": "what was never completed", "log-yesterday": "yesterday's log",
 	"log-heaviest": "heaviest of the day", "log-total": "total for the day",
-	gearWanted: "how strong should it be", mostWanted: "what's the most", partsWanted: "how many parts of line", highestWanted: "how high can i set the block", blocksMeet: "do the blocks meet", tieWanted: "how far out can i tie", tagPull: "how hard on the tag line",
+	gearWanted: "how strong should it be", mostWanted: "what's the most", partsWanted: "how many parts of line", highestWanted: "how high can i set the block", blocksMeet: "do the blocks meet", tieWanted: "how far out can i tie", lowestWanted: "how high must the block be", tagPull: "how hard on the tag line",
 	tooMany:     "too many",
 	slipped:     "slipped",
 	peopleBelow: "guys underneath", DrumAside: "drum at the next tree",
