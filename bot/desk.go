@@ -76,9 +76,8 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		a.voice = voiceFor(ev, q)
 		a.stop(ask)
 		return a, before
-	case q.Intent == parser.AskJob && !before.wants(parser.People):
-		d.takeJob(&a, ev, text, ask)
-		return a, before.offering(a.choices, before)
+	case before.takesJob(q):
+		return d.takeJob(&a, ev, before, text, ask)
 	}
 	if tree, ok := anyOf(q, ask); ok {
 		q.Species, ask = tree, nil
@@ -88,16 +87,12 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	said := a.question // what this talk established; the channel's job may change under it
 	a.question, a.ofJob = ev.Job.over(said)
 	a.voice = voiceFor(ev, a.question)
-	plain := ask == nil
-	if plain {
+	if ask == nil {
 		ask = missing(a.question)
 	}
 	switch {
 	case a.aboutUs(ev, q, ask):
 		return a, before
-	case plain && limitAlone(said) && !before.known:
-		a.noteLimit()
-		return a, Turn{question: said, known: true}
 	case ask != nil:
 		return d.askAnew(a, ev, before, said, text, ask)
 	}

@@ -3,6 +3,7 @@ package bot
 import (
 	"cmp"
 	"encoding/json"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -68,37 +69,78 @@ func (j Job) over(q parser.Question) (parser.Question, []parser.Field) {
 }
 
 // takeJob keeps, shows or clears what holds for a channel.
-func (d *Desk) takeJob(a *answer, ev Event, text string, ask *parser.Ask) {
+func (d *Desk) takeJob(a *answer, ev Event, before Turn, text string, ask *parser.Ask) (answer, Turn) {
 	said := a.question
-	a.voice = voiceFor(ev, said)
-	alien := notOfWork(said)
-	if ask != nil && ask.Kind == parser.WhichTree {
-		alien = append(alien, parser.SpeciesField) // whichever it is, it is the piece's
-	}
-	switch {
-	case ev.Alone:
-		a.refuse(a.voice.say("A job is kept with a channel, or in a conversation: `heft chat`."))
-	case ask != nil && ask.Kind != parser.WhichTree:
+	a.voice, a.question.Intent = voiceFor(ev, said), parser.AskJob
+	if ask != nil && ask.Kind != parser.WhichTree { // whichever tree it is, it is the piece's
+		if out, turn, ok := d.inJobUnits(a, ev, before, text, ask); ok {
+			return out, turn
+		}
 		d.askBack(a, ask)
 		a.offer(text, ask)
-	case len(alien) > 0:
+		return *a, before.offering(a.choices, before)
+	}
+	alien := notOfWork(said)
+	if ask != nil {
+		alien = append(alien, parser.SpeciesField)
+	}
+	switch of := ofJobAlone(said); {
+	case len(alien) > 0 && ((Job{of}).empty() || said.Has(acrossFields...) || said.Has(parser.Weight)): // a piece, and perhaps its own limit
 		a.refuse(a.voice.say("Of a piece, not of the job: %s. Say that with the piece; the job is as it was.", a.voice.and(nouns(a.voice, alien))))
+	case (Job{of}).empty() && len(said.Left) > 0:
+		a.refuse(a.voice.say("Not kept: %s. A job keeps its limit, gear, units, how many people, site and arborist.", a.voice.and(wordsOf(said.Left))))
+	default:
+		a.question = of
+		a.holdJob(ev, of)
+		a.tellLeft(said, alien)
+	}
+	return *a, before
+}
+
+// holdJob keeps, shows or clears the job, where nothing is left to be asked.
+func (a *answer) holdJob(ev Event, said parser.Question) {
+	v, tells := a.voice, !(Job{said}).empty()
+	switch {
+	case ev.Alone && tells:
+		a.refuse(v.say("Read for a job: %s. One question by itself keeps nothing: tell it in a channel, or in `heft chat`.", v.and(a.jobWords(Job{said}))))
+	case ev.Alone:
+		a.refuse(v.say("A job is kept with a channel, or in a conversation: `heft chat`."))
 	case ev.Bound && !ev.mayName(said):
 		a.refuse(a.whoNames(ev))
-	case said.Clear && (Job{said}).empty():
-		a.noJob(a.voice.say("Job cleared: nothing is kept here."))
-	case (Job{said}).empty() && ev.Job.empty():
-		a.noJob(a.voice.say("No job is kept here."))
-	case (Job{said}).empty():
-		a.tellJob(ev.Job, func(facts string) string { return a.voice.say("The job here: %s.", facts) })
+	case said.Clear && !tells:
+		a.noJob(v.say("Job cleared: nothing is kept here."))
+	case !tells && ev.Job.empty():
+		a.noJob(v.say("No job is kept here."))
+	case !tells:
+		a.tellJob(ev.Job, func(facts string) string { return v.say("The job here: %s.", facts) })
 	default:
 		was := ev.Job
 		if said.Clear {
 			was = Job{}
 		}
 		a.note(was, said)
-		a.tellJob(was.with(said), func(facts string) string { return a.voice.say("Kept for this job: %s.", facts) })
+		a.tellJob(was.with(said), func(facts string) string { return v.say("Kept for this job: %s.", facts) })
 	}
+}
+
+// ofJobAlone is what a message tells that can hold for a whole job.
+func ofJobAlone(q parser.Question) parser.Question {
+	q.Quantities = slices.DeleteFunc(slices.Clone(q.Quantities), func(x parser.Quantity) bool { return !slices.Contains(ofWork, x.Field) })
+	q.Notes = slices.DeleteFunc(slices.Clone(q.Notes), func(n string) bool { return (speaker{}).jobNote(n) == "" })
+	q.Species, q.Shape, q.Condition, q.Left = nil, nil, nil, nil
+	return q
+}
+
+// tellLeft says back what of a message was not kept.
+func (a *answer) tellLeft(said parser.Question, alien []parser.Field) {
+	v := a.voice
+	if len(alien) > 0 {
+		a.lines = append(a.lines, v.say("Not kept, of a piece: %s. Say that with the piece.", v.and(nouns(v, alien))))
+	}
+	if len(said.Left) > 0 {
+		a.lines = append(a.lines, v.say("Not kept: %s.", v.and(wordsOf(said.Left))))
+	}
+	a.tellPassed()
 }
 
 // mayName says whether somebody who does not supervise may say who confirms
@@ -209,13 +251,8 @@ func (a *answer) jobWords(j Job) []string {
 		}
 	}
 	for _, n := range f.Notes {
-		switch {
-		case noteWords[n] != "":
-			out = append(out, v.word(noteWords[n]))
-		case kindName[n] != "":
-			out = append(out, v.word(kindName[n]))
-		case knots[n] != gear.None:
-			out = append(out, strings.TrimPrefix(v.word(knotNames[knots[n]]), "the "))
+		if words := v.jobNote(n); words != "" {
+			out = append(out, words)
 		}
 	}
 	if f.SaysUnits {
@@ -226,6 +263,20 @@ func (a *answer) jobWords(j Job) []string {
 		a.named = f.Arborist.Value
 	}
 	return out
+}
+
+// jobNote is what a note is called that can hold for a job, "" for one that
+// cannot: what is not said back is not kept.
+func (s speaker) jobNote(n string) string {
+	switch {
+	case noteWords[n] != "":
+		return s.word(noteWords[n])
+	case kindName[n] != "":
+		return s.word(kindName[n])
+	case knots[n] != gear.None:
+		return strings.TrimPrefix(s.word(knotNames[knots[n]]), "the ")
+	}
+	return ""
 }
 
 // jobsFacts are the facts of the job that an answer made use of, as they were
@@ -248,8 +299,24 @@ func (s speaker) asTold(q limits.Quantity, x parser.Quantity) string {
 	if x.Girth {
 		return s.say("girth %s", trimQuote(x.Words))
 	}
-	return strings.TrimPrefix(s.called(q), "the ") + " " + trimQuote(x.Words)
+	return strings.TrimPrefix(s.called(q), "the ") + " " + trimQuote(x.Words) + lentUnit(x)
 }
+
+// lentUnit is the unit of a bare number that was read by those around it: what is
+// kept is said with it.
+func lentUnit(x parser.Quantity) string {
+	heavy := isHeavy(x.Field) || partOf(x.Field) != ""
+	if !heavy || strings.HasSuffix(string(x.Field), "diameter_m") || weighty.MatchString(x.Words) || !endsBare.MatchString(x.Words) {
+		return ""
+	}
+	if x.System == parser.Metric {
+		return " kg"
+	}
+	return " lb"
+}
+
+// endsBare is a number that has no unit behind it: "9,800", "4k".
+var endsBare = regexp.MustCompile(`(?i)[0-9]k?$`)
 
 var unitWords = map[parser.System]string{parser.Metric: "metric units", parser.Imperial: "feet and pounds"}
 

@@ -13,6 +13,9 @@ import (
 // says so; false where the job has no units, or the number more than these two.
 func (d *Desk) inJobUnits(a *answer, ev Event, before Turn, text string, ask *parser.Ask) (answer, Turn, bool) {
 	facts := ev.Job.facts
+	if a.question.SaysUnits {
+		facts = a.question // "limit 600, pounds and feet please"
+	}
 	if ask.Kind != parser.NoUnit || !facts.SaysUnits || ask.Start >= ask.End || ask.End > len(text) {
 		return answer{}, Turn{}, false
 	}

@@ -91,18 +91,14 @@ func (t Turn) carry(q parser.Question) (parser.Question, []string) {
 	return q, kept
 }
 
-// limitAlone says whether a message tells the limit and nothing else.
-func limitAlone(q parser.Question) bool {
-	return q.Intent == parser.AskWeight && len(q.Quantities) == 1 && q.Has(parser.Limit) &&
-		q.Species == nil && q.Shape == nil && q.Condition == nil && q.Mass(parser.Limit).Low > 0
-}
-
-// noteLimit says that the limit is kept.
-func (a *answer) noteLimit() {
-	a.status = Answered
-	a.question.Intent = parser.AskJob
-	limit := a.question.Mass(parser.Limit)
-	a.lines = []string{a.voice.say("Limit %s, kept for this conversation. What piece?", a.voice.atMost(limit.Low))}
+// takesJob says whether a message is the job's: one that says so, unless it
+// answers what was asked, or one that tells nothing else where nothing was spoken
+// of before.
+func (t Turn) takesJob(q parser.Question) bool {
+	if q.Intent == parser.AskJob {
+		return !q.Facts || !slices.ContainsFunc(q.Quantities, func(x parser.Quantity) bool { return t.wants(x.Field) })
+	}
+	return q.Facts && !t.known
 }
 
 // asked is the turn after an ask-back. What the ask is about is dropped, so

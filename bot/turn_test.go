@@ -94,9 +94,14 @@ func TestConversations(t *testing.T) {
 	for name, steps := range tests {
 		t.Run(name, func(t *testing.T) {
 			var turn bot.Turn
+			var job bot.Job
 			for _, s := range steps {
-				var r bot.Reply
-				r, _, turn = d.Answer(event(s.text), turn)
+				ev := event(s.text)
+				ev.Job = job
+				r, e, now := d.Answer(ev, turn)
+				if turn = now; e.Intent == "job" && e.Status == bot.Answered {
+					job = bot.JobOf(e)
+				}
 				check(t, s, r)
 			}
 		})

@@ -11,11 +11,13 @@ import (
 // claims makes all of them but those of an obstacle.
 func (rd *reading) claims() {
 	rd.raised()
+	rd.crews()
 	rd.alikePieces()
 	rd.sideBranches()
 	rd.twins()
 	rd.endLines()
 	rd.ropeKinds()
+	rd.longThin()
 	rd.lineOn()
 	rd.cutFor()
 	rd.tooMuch()

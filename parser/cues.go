@@ -98,6 +98,7 @@ const (
 )
 
 var cueNamed = map[cue]bool{
+	cueAils: true, cueAloft: true, cueCrew: true, cueGround: true, cueQuery: true, cueQueryFirst: true, cueReason: true,
 	cueHigher: true, cueShifts: true,
 	cueAbove: true, cueOnto: true, cueAlong: true, cueAnchor: true, cueAnchorIn: true, cueAngle: true, cueAside: true, cueBelow: true,
 	cueAims: true, cueBlocks: true, cueHangs: true, cueHowHigh: true, cueThird: true, cueOverBlock: true, cueLevel: true, cueMeets: true, cueNot: true, cueSling: true, cueSoThat: true, cueWhere: true,

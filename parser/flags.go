@@ -70,6 +70,7 @@ var flags = map[string]func(*term){
 	"body-of":     func(t *term) { t.bodyOf = true },
 	"whose":       func(t *term) { t.whose = true },
 	"day":         func(t *term) { t.day = true },
+	"keeps":       func(t *term) { t.chatter, t.keeps = true, true },
 	"borne":       func(t *term) { t.borne = true },
 	"label":       func(t *term) { t.label = true },
 	"unread":      func(t *term) { t.unread = true },

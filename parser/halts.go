@@ -38,7 +38,7 @@ func (rd *reading) haltAt(i int) Kind {
 		return Personal
 	case rd.jammed(i):
 		return Stuck
-	case t.stop == Felling && t.topples && rd.aside(i), t.stop == Emergency && rd.woodFell(i):
+	case t.stop == Felling && t.topples && rd.aside(i), t.stop == Emergency && rd.woodFell(i), t.stop == Unsound && rd.ails(i):
 		return ""
 	case t.stop != "":
 		return t.stop
@@ -58,6 +58,19 @@ func (rd *reading) haltAt(i int) Kind {
 		return LogKept
 	}
 	return ""
+}
+
+// ails says whether the word at i tells of somebody who stays at home, and of no
+// wood: "Pepe se enfermó".
+func (rd *reading) ails(i int) bool {
+	if !rd.cued(rd.at(i), cueAils) || rd.anyAt(func(k int) bool { return rd.elems[k].piece() || rd.termAt(k).tree != nil }) {
+		return false
+	}
+	k := i - 1
+	for k >= 0 && rd.at(k).pause == 0 && !rd.person(k) && (rd.at(k).polite() || rd.at(k).marked(markIs|markPronoun)) {
+		k--
+	}
+	return rd.person(k)
 }
 
 // soundness takes out what only says that wood is sound, "no rot", where

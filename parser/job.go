@@ -124,11 +124,6 @@ func (r *Reader) tellsJob(text string, in *tongue, language string) (Question, e
 	return Question{}, nil, false
 }
 
-// onlyCrew says whether a message tells how many are here today, and no more.
-func (rd *reading) onlyCrew(q Question) bool {
-	return len(q.Quantities) == 1 && q.jobs() && q.Has(People) && !q.FollowUp && !q.Asks && rd.anyAt(func(i int) bool { return rd.termAt(i).day })
-}
-
 // readJob reads a message that tells what holds for a job, behind the words
 // that say so.
 func (r *Reader) readJob(text string, in *tongue, language string, label *regexp.Regexp) (Question, error) {
@@ -137,13 +132,9 @@ func (r *Reader) readJob(text string, in *tongue, language string, label *regexp
 	if at := label.FindStringIndex(rest); at != nil {
 		rest = rest[:at[0]] + strings.Repeat(" ", at[1]-at[0]) + rest[at[1]:]
 	}
-	tree, err := parse(rest, in)
-	if err != nil {
-		return Question{}, &Ask{Kind: Nonsense, Words: text, End: len(text)}
-	}
-	rd := r.elements(rest, in, tree)
-	rd.language = language
-	q, err := r.question(rd)
+	again := func(text string) (*reading, Question, error) { return r.anew(text, in, language, Question{}) }
+	rd, q, err := again(rest)
+	q, err = r.withoutTalk(rd, q, err, true, again)
 	q.Intent, q.Arborist, q.Site = AskJob, arborist, site
 	if ask, ok := err.(*Ask); ok && ask.Kind == Nonsense && (arborist != nil || site != nil) {
 		err = nil

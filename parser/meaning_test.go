@@ -44,7 +44,7 @@ func readMeaning(line string) (meaning, error) {
 			m.units = value
 		case name == "language":
 			m.language = value
-		case name == "species" || name == "shape" || name == "condition" || name == "note" || name == "fix" || name == "passed" || name == "explain":
+		case name == "species" || name == "shape" || name == "condition" || name == "note" || name == "fix" || name == "passed" || name == "left" || name == "explain":
 			m.facts[name] = value
 		case name == string(parser.Turn):
 			v, err := readTurns(value)
@@ -164,12 +164,14 @@ func meant(q parser.Question) meaning {
 	for _, f := range q.Fixes {
 		fixes = append(fixes, f.Words+">"+f.As)
 	}
-	var passed []string
-	for _, p := range q.Passed {
-		passed = append(passed, strings.Join(strings.Fields(strings.ToLower(p.Value)), " "))
-	}
-	if len(passed) > 0 {
-		m.facts["passed"] = strings.Join(passed, ",")
+	for name, words := range map[string][]parser.Said[string]{"passed": q.Passed, "left": q.Left} {
+		var out []string
+		for _, p := range words {
+			out = append(out, strings.Join(strings.Fields(strings.ToLower(p.Value)), " "))
+		}
+		if len(out) > 0 {
+			m.facts[name] = strings.Join(out, ",")
+		}
 	}
 	if len(fixes) > 0 {
 		m.facts["fix"] = strings.Join(fixes, ",")

@@ -181,6 +181,7 @@ type Question struct {
 	Fixes      []Fix
 	Notes      []string       // what was said besides: "wet", "about"
 	Passed     []Said[string] `json:",omitempty"` // numbers of no piece and no gear: "4 pm", "19 years old"
+	Left       []Said[string] `json:",omitempty"` // of a job's message: what is only talk
 	SaysUnits  bool           // the system was asked for
 	Arborist   *Said[string]  // of a job: who confirms
 	Site       *Said[string]  // of a job: where it is
@@ -188,6 +189,7 @@ type Question struct {
 	Topic      Intent         `json:",omitempty"` // of a call for help: the kind of question that it is about
 	Hello      bool           // small talk, and no more
 	Clear      bool           // "clear the job"
+	Facts      bool           `json:",omitempty"` // it tells only what can hold for a job, and asks nothing
 	Explain    string         // what the crew wants explained of the last answer: "numbers", "assumed"
 	Asks       bool           // words ask for the intent, rather than facts
 	FollowUp   bool           // it leans on what was said before: "what about", "same but"

@@ -45,17 +45,10 @@ func (r *Reader) ReadAfter(text string, before Question) (Question, error) {
 	text = valid(text)
 	in, language := r.lex.tongueOf(text)
 	in = r.lex.inTonnes(text, in)
-	tree, err := parse(text, in)
+	rd, err := r.placed(text, in, language, before)
 	if err != nil {
-		return Question{}, &Ask{Kind: Nonsense, Words: text, End: len(text)}
+		return Question{}, err
 	}
-	rd := r.elements(text, in, tree)
-	rd.language = language
-	if before.Pieceless() {
-		rd.whole() // behind a limb, "log" makes it one
-	}
-	rd.claims()
-	rd.obstacles(before)
 	if a := rd.stop(); a != nil {
 		return Question{Intent: rd.stopIntent(a), Language: rd.language}, a
 	}
@@ -68,7 +61,36 @@ func (r *Reader) ReadAfter(text string, before Question) (Question, error) {
 	} else if ok {
 		return q, nil
 	}
-	return r.question(rd)
+	again := func(text string) (*reading, Question, error) { return r.anew(text, in, language, before) }
+	q, err := r.question(rd)
+	return r.withoutTalk(rd, q, err, false, again)
+}
+
+// placed is a message with its numbers claimed, before anything is asked of it.
+func (r *Reader) placed(text string, in *tongue, language string, before Question) (*reading, error) {
+	tree, err := parse(text, in)
+	if err != nil {
+		return &reading{text: text, in: in}, &Ask{Kind: Nonsense, Words: text, End: len(text)}
+	}
+	rd := r.elements(text, in, tree)
+	rd.language = language
+	if before.Pieceless() {
+		rd.whole() // behind a limb, "log" makes it one
+	}
+	rd.claims()
+	rd.obstacles(before)
+	return rd, nil
+}
+
+// anew reads a text that was read before, with something taken out of it.
+func (r *Reader) anew(text string, in *tongue, language string, before Question) (*reading, Question, error) {
+	rd, err := r.placed(text, in, language, before)
+	if err != nil {
+		return rd, Question{}, err
+	}
+	rd.small()
+	q, err := r.question(rd)
+	return rd, q, err
 }
 
 // valid puts a question mark for every byte that is part of no character, so
@@ -155,9 +177,7 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	asked, _, _ := rd.intents()
 	q.Asks = len(asked) > 0
 	q.Hello = q.Intent == AskHelp && !rd.wantsHelp()
-	if rd.onlyCrew(q) {
-		q.Intent = AskJob
-	}
+	rd.tellsFacts(&q, slices.Concat(asks, numberAsks, []*Ask{boundAsk, shapeAsk, treeAsk}))
 	if rd.nonsense(q, asks) {
 		return q, &Ask{Kind: Nonsense, Words: rd.text, End: len(rd.text)}
 	}

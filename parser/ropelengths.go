@@ -75,6 +75,19 @@ func (rd *reading) behindThick(i int) bool {
 	return rd.far(i) && rd.at(k).fig != nil && rd.ofRope(k) && !rd.at(i+1).looksBack(HitchHeight)
 }
 
+// longThin claims the length of a rope that is told before how thick it is, "150 ft
+// half inch line", where nothing else could be as long.
+func (rd *reading) longThin() {
+	if rd.anyAt(func(i int) bool { return rd.elems[i].piece() || rd.termAt(i).tree != nil }) {
+		return
+	}
+	for i := range rd.elems {
+		if rd.far(i) && rd.at(i+1).fig.short() && rd.at(i+2).part() == partRope {
+			rd.claim(i, RopeLength)
+		}
+	}
+}
+
 // ropeOf reads "soga de 120" where it is asked whether that reaches, and nothing is
 // told that could hang on it.
 func (rd *reading) ropeOf(i int) bool {

@@ -70,7 +70,26 @@ func (rd *reading) chatters() bool {
 
 // saysUnits says whether a system was asked for, rather than used.
 func (rd *reading) saysUnits() bool {
-	return slices.ContainsFunc(rd.elems, func(e element) bool { return e.term != nil && e.term.units != "" })
+	return rd.bareUnits() != "" || slices.ContainsFunc(rd.elems, func(e element) bool { return e.term != nil && e.term.units != "" })
+}
+
+// bareUnits is the system of the units that are named in a message without a
+// number, "use kilos from now on": nothing else can be wanted of them. There is
+// none where two systems are named.
+func (rd *reading) bareUnits() (out System) {
+	for _, e := range rd.elems {
+		u := rd.in.units[rd.word(e)]
+		switch {
+		case e.fig != nil:
+			return ""
+		case !e.marked(markUnit) || u == nil || u.system == "" || u.dim == dimAngle:
+		case out != "" && out != u.system:
+			return ""
+		default:
+			out = u.system
+		}
+	}
+	return out
 }
 
 // wantsHelp says whether help was asked for in so many words.
@@ -94,6 +113,9 @@ func (rd *reading) asksHow(q Question) bool {
 
 // units is the system asked for, or else that of most numbers.
 func (rd *reading) units() System {
+	if bare := rd.bareUnits(); bare != "" {
+		return bare
+	}
 	count := map[System]int{}
 	for _, e := range rd.elems {
 		switch {

@@ -27,7 +27,7 @@ func (rd *reading) underneath(i int) {
 	}
 	counted, under := rd.at(i-1).fig != nil, rd.at(j+1).fig
 	switch {
-	case !rd.termAt(j).beneath || rd.hasRope(j+1):
+	case !rd.termAt(j).beneath || rd.hasRope(j+1) || rd.sharedOut():
 	case counted, under != nil && under.dim == dimMass && rd.at(j+1).start-rd.at(j).end < 2:
 		// "3 groundies below" are a crew, and "my guy is under 200 lb" is light
 	case !rd.termAt(i).someone && (j == i+1 || rd.at(i).marked(markPronoun|markPerson)):
@@ -39,6 +39,13 @@ func (rd *reading) underneath(i int) {
 			}
 		})
 	}
+}
+
+// sharedOut says whether it is told who is up the tree as well, and of no piece:
+// "Luis y Beto abajo, yo trepo" says who is on the ground.
+func (rd *reading) sharedOut() bool {
+	return rd.anyAt(func(i int) bool { return rd.typedBefore(i, cueAloft) || rd.typedAfter(i, cueAloft) }) &&
+		!rd.anyAt(func(i int) bool { return rd.elems[i].piece() || rd.termAt(i).unnamed })
 }
 
 // crewBelow takes those who are counted on the ground for the crew: "3 peones

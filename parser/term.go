@@ -110,6 +110,7 @@ type term struct {
 	bodyOf     bool // likewise, behind whose it is: "his leg", a rope has legs too
 	whose      bool // his, her, my
 	day        bool // the day at hand: who is here, "crew of four today"
+	keeps      bool // says that what is told is to be kept: "note that down"
 	borne      bool // behind who must never hang on rigging gear: "be lowered"
 	label      bool // what gear has its rating on: "tag", "stamp"
 	unread     bool // beside gear or its label, that nobody can read it
