@@ -57,6 +57,7 @@ func (a *answer) tellUnused() {
 		}
 	}
 	a.tellGirth()
+	a.tellFixes()
 	a.tellPassed()
 	if len(left) > 0 {
 		v := a.voice
@@ -70,6 +71,16 @@ func (a *answer) tellGirth() {
 	for _, x := range a.question.Quantities {
 		if x.Girth {
 			a.lines = append(a.lines, v.say("Girth %s ÷ 3.14: %s across.", trimQuote(x.Words), v.across(a.question.Length(x.Field))))
+		}
+	}
+}
+
+// tellFixes says how words were read that were mended, or say less than was made of
+// them, where the answer has not said it yet.
+func (a *answer) tellFixes() {
+	for _, f := range a.question.Fixes {
+		if line := a.voice.say("Read %s as %s.", quote(f.Words), quote(f.As)); !slices.Contains(a.lines, line) {
+			a.lines = append(a.lines, line)
 		}
 	}
 }

@@ -127,11 +127,18 @@ func (rd *reading) loadBeside(but int) bool {
 	})
 }
 
-// capstanLifts reads "capstan de 1000 libras, 4 a 1, ¿cuánto levanta?": what is
-// asked how much it lifts is no drum, and its one figure what it pulls.
+// capstanLifts reads "capstan de 1000 libras, 4 a 1, ¿cuánto levanta?" and "how many
+// parts for 1800 lb with a 1000 lb capstan": what lifts is no drum, and its one
+// figure what it pulls.
 func (rd *reading) capstanLifts(i int) bool {
-	capstan := rd.termAt(i+1).hauls || rd.termAt(rd.past(rd.back(i-1), -1, markMade)).hauls
+	before := rd.past(rd.back(i-1), -1, markMade|markIs|markRating)
+	capstan := rd.termAt(i+1).hauls || rd.termAt(before).hauls
 	s, _ := rd.strengthBeside(i-1, i+1)
-	others := rd.anyAt(func(k int) bool { return k != i && rd.heavy(k) })
-	return capstan && s == "" && !others && rd.mostAsked() && !rd.otherPull()
+	others := 0
+	for k := range rd.elems {
+		if k != i && rd.heavy(k) {
+			others++
+		}
+	}
+	return capstan && s == "" && !rd.otherPull() && (others == 0 && rd.mostAsked() || others == 1)
 }

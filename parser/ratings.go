@@ -39,7 +39,7 @@ func (rd *reading) ratings() {
 	used := map[int]bool{}
 	any := false
 	for i, e := range rd.elems {
-		if e.fig == nil || !e.fig.rates() {
+		if e.fig == nil || !e.fig.rates() || e.fig.told == WinchPull {
 			continue
 		}
 		if e.fig.dim != dimCount && rd.massBeside(i-1, i+1) == Payload {
@@ -48,6 +48,11 @@ func (rd *reading) ratings() {
 		}
 		s, at := rd.strengthBeside(i-1, i+1)
 		if s == "" {
+			if p, word := rd.ratedAs(i); p != "" {
+				rd.rate(i, p, word)
+				any = true
+				continue
+			}
 			rd.unsaidStrength(i, used)
 			continue
 		}

@@ -9,20 +9,25 @@ import (
 // block", "on a single line". That takes the most pull, and loads the block most,
 // of all that could be meant.
 
-// straightLift reads such words as one part of line, where a lift is told of and
-// the parts are not.
+// straightLift reads such words as one part of line or two, where a lift is told of
+// and the parts are not.
 func (rd *reading) straightLift() {
 	if !rd.asksFor(AskLift) && !rd.picks() && !rd.pulledBy() && !rd.raisesLoad() || rd.partsTold() || rd.pulledAside() {
 		return
 	}
 	several := rd.anyAt(rd.moreBlocks)
 	for i, e := range rd.elems {
-		t := rd.termAt(i)
+		t, parts := rd.termAt(i), 1.0
 		at, over := rd.overBlock(i)
-		if over = over && !several; !over && !t.straight && !(t.single && rd.at(i+1).part() == partRope) {
+		over = over && !several
+		switch {
+		case t.doubles:
+			parts = 2
+		case !over && !t.straight && !(t.single && rd.at(i+1).part() == partRope):
 			continue
 		}
-		fig := &figure{low: 1, high: 1, dim: dimRatio, told: Parts, start: e.start, end: e.end}
+		rd.alter(i, func(t *term) { t.ask = "" })
+		fig := &figure{low: parts, high: parts, dim: dimRatio, told: Parts, start: e.start, end: e.end}
 		rd.elems = slices.Insert(rd.elems, at, element{start: e.start, end: e.end, fig: fig})
 		return
 	}
@@ -105,7 +110,19 @@ func (rd *reading) pulledBy() bool {
 		return rd.at(i).plays(WinchPull) || rd.at(i).fig != nil && rd.at(i+1).plays(People)
 	})
 	asked, besides, _ := rd.intents()
-	return powered && len(asked) == 0 && slices.Contains(besides, AskLift) && !rd.worded(Wraps)
+	return powered && len(asked) == 0 && (slices.Contains(besides, AskLift) || rd.winchTold()) && !rd.worded(Wraps)
+}
+
+// winchTold says whether it is told what a winch pulls with, and what else weighs.
+func (rd *reading) winchTold() bool {
+	winch, heavy := false, 0
+	for i := range rd.elems {
+		winch = winch || rd.elems[i].plays(WinchPull)
+		if rd.heavy(i) {
+			heavy++
+		}
+	}
+	return winch && heavy == 2
 }
 
 // pulledAside says whether a side is told of: what is pulled there is not lifted.

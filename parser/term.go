@@ -112,6 +112,7 @@ type term struct {
 	day        bool // the day at hand: who is here, "crew of four today"
 	keeps      bool // says that what is told is to be kept: "note that down"
 	borne      bool // behind who must never hang on rigging gear: "be lowered"
+	rated      bool // between gear and what it may carry: "rated for", "max"
 	label      bool // what gear has its rating on: "tag", "stamp"
 	unread     bool // beside gear or its label, that nobody can read it
 	gone       bool // beside a label, that it is missing: "faded"
@@ -135,6 +136,7 @@ type term struct {
 	wagers      bool // before what somebody says that a piece weighs: "the boss says 500"
 	supposes    bool // before a weight that is only held against: "if it weighs"
 	hauls       bool // before what it pulls, a winch rather than a drum: "capstan"
+	doubles     bool // in a lift, two parts of line: "doubled back through a block"
 	straight    bool // the rope only goes over a block: "straight over the top block"
 	paired      bool // blocks of two sheaves each: "double blocks"
 	single      bool // likewise, before a rope: "on a single line"
