@@ -40,6 +40,10 @@ func (rd *reading) ratedAs(i int) (part, int) {
 	if most == 0 || fig.dim == dimForce || heavy > most || rd.at(i+1).piece() || rd.termAt(i+1).unnamed || rd.carabiner() {
 		return "", -1
 	}
+	onIt := rd.at(rd.past(k-1, -1, markArticle|markAdjective)).marked(markIn)
+	if rd.termAt(at).marks&markBound != 0 && (onIt || rd.worded(Wraps)) {
+		return "", -1 // "3 wraps on the drum, 900 lb max" may tell the most that is lowered
+	}
 	asking := rd.cued(rd.at(rd.past(k-1, -1, markArticle|markAdjective|markPronoun)), cueAsking)
 	if (asking || rd.termAt(at).bears) && !rd.anyAt(func(k int) bool { return k != i && rd.elems[k].fig != nil && rd.elems[k].fig.rates() }) {
 		return "", -1 // "is the sling good for 900 lb" asks of a load
