@@ -52,6 +52,16 @@ const (
 	cueWeighing cue = "weighing"  // between somebody and what he weighs
 )
 
+// The cues of what a word that is not known may belong to.
+const (
+	cueHaving cue = "having" // before what something has, or is done with
+	cueItIs   cue = "it-is"  // before how the piece is
+	cueMerely cue = "merely" // says nothing of what stands behind it
+	cueThat   cue = "that"   // what was spoken of
+	cueWood   cue = "wood"   // wood by other words than a piece
+	cuePeople cue = "people" // who is no wood and no gear
+)
+
 // The cues of a limb that is stood up, and of a piece that hangs level.
 const (
 	cueAims      cue = "aims"       // before how a piece is to hang
@@ -108,6 +118,7 @@ var cueNamed = map[cue]bool{
 	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueMore: true, cueThither: true, cueFewer: true, cueTakesOff: true, cueUpTo: true, cueWilling: true, cueWeighing: true, cueWorking: true,
 	cueDenying: true, cueReckons: true, cueOurs: true, cueLeaves: true, cueAsking: true, cueNeeds: true, cueOfPull: true, cuePulling: true, cueOwns: true,
 	cueAsks: true, cueIdleIt: true, cueIdleLead: true, cueIdleVerb: true, cueIdleThing: true, cueUs: true, cueLacking: true, cueWho: true,
+	cueHaving: true, cueItIs: true, cueMerely: true, cuePeople: true, cueThat: true, cueWood: true,
 }
 
 // cued says whether an element is one of the words of a cue.

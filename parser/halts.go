@@ -178,10 +178,12 @@ func (rd *reading) somebody(fig *figure) bool {
 // behindLift says whether what is asked about stands right behind a word that
 // lifts: it may be anybody.
 func (rd *reading) behindLift(a *Ask) bool {
-	i := len(rd.elems) - 1
-	for i >= 0 && rd.elems[i].start >= a.Start {
-		i--
-	}
+	prev, _, _ := rd.around(a)
+	return rd.isLifted(prev)
+}
+
+// isLifted says whether what stands behind the element at i is what is lifted.
+func (rd *reading) isLifted(i int) bool {
 	for i >= 0 && rd.elems[i].marked(markAt|markErect|markPronoun|markArticle) {
 		i--
 	}

@@ -156,36 +156,6 @@ func (rd *reading) peakOfAnother(q Question) (out []*Ask) {
 	return out
 }
 
-// spare says whether an unknown word stands beside nothing that it could
-// change: what stands beside a number says what it is, beside a tree which,
-// beside wood or gear in what state.
-func (rd *reading) spare(a *Ask) bool {
-	if a.Kind != Unknown || strings.ContainsAny(a.Words, "0123456789") || rd.likeStop(a) != "" {
-		return false
-	}
-	prev, next := element{}, element{}
-	for _, e := range rd.elems {
-		switch {
-		case e.end <= a.Start:
-			prev = e
-		case e.start >= a.End:
-			if next == (element{}) {
-				next = e
-			}
-		case e.term != nil && !e.term.own:
-			return false // known, and in doubt here
-		}
-	}
-	return rd.changesNothing(prev, next, a) && !rd.ofNobody()
-}
-
-// ofNobody says whether a force is told and no word for a piece: then it may be
-// that of what is not known, "karabiner, its 24 kN".
-func (rd *reading) ofNobody() bool {
-	force := func(i int) bool { return rd.heavy(i) && rd.elems[i].fig.dim == dimForce }
-	return rd.anyAt(force) && !rd.anyAt(func(i int) bool { return rd.elems[i].piece() || rd.termAt(i).unnamed || rd.cued(rd.elems[i], cuePiece) })
-}
-
 // glued says whether a word is typed in one with more: the first part of a key
 // or a link.
 func (rd *reading) glued(a *Ask) bool {
@@ -193,17 +163,6 @@ func (rd *reading) glued(a *Ask) bool {
 	before, after := rd.text[:a.Start], rd.text[a.End:]
 	return before != "" && strings.ContainsRune(joins, rune(before[len(before)-1])) ||
 		len(after) > 1 && strings.ContainsRune(joins, rune(after[0])) && after[1] != ' '
-}
-
-// idle says whether the word at i stands beside nothing that it could change.
-func (rd *reading) idle(i int) bool {
-	e := rd.elems[i]
-	return rd.changesNothing(rd.at(i-1), rd.at(i+1), askAt(Unknown, rd.text, e.start, e.end-e.start))
-}
-
-// changesNothing says whether a word between two elements can change neither.
-func (rd *reading) changesNothing(prev, next element, a *Ask) bool {
-	return !prev.changeable() && !next.changeable() && !rd.described(a) && !rd.behindLift(a) && (next.term == nil || !next.term.borne)
 }
 
 // asTree says whether an unknown word stands where the tree does: the only such
@@ -236,27 +195,4 @@ func (rd *reading) likeStop(a *Ask) string {
 		}
 	}
 	return ""
-}
-
-// described says whether the word tells how something is, or what it has: "the
-// tree is …", "looks really …", "with …", "it …".
-func (rd *reading) described(a *Ask) bool {
-	for i := len(rd.elems) - 1; i >= 0; i-- {
-		switch e := rd.elems[i]; {
-		case e.start >= a.Start:
-		case e.marked(markIs | markWhere | markRelation | markPronoun | markPart | markPlace), e.term != nil && e.term.state:
-			return true
-		case e.pause > 0, !e.polite():
-			return false
-		}
-	}
-	return false
-}
-
-// changeable says whether a word beside the element could change what it means.
-func (e element) changeable() bool {
-	if e.term != nil && (e.plays(RopeLength) || e.term.intent == AskGear || e.term.intent == AskRope || e.term.intent == AskAnchor) {
-		return true
-	}
-	return e.fig != nil || e.piece() || e.part() != "" || e.strength() != "" || e.marked(markGear|markLoaded|markStation|markCord|markPlace|markPart)
 }
