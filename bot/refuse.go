@@ -14,7 +14,7 @@ import (
 // stop words the refusals that hold no figure: somebody hurt, a power line,
 // unsound wood, what no method holds for, and what is no question of ours.
 func (a *answer) stop(ask *parser.Ask) {
-	a.status = Refused
+	a.status, a.asked = Refused, ask
 	a.question = parser.Question{Intent: a.question.Intent}
 	v := a.voice
 	switch ask.Kind {

@@ -1,6 +1,7 @@
 package bot
 
 import (
+	"slices"
 	"strings"
 
 	"heft/parser"
@@ -15,7 +16,7 @@ import (
 const mostUnread = 3
 
 // unread are the words of a message that are not known, and what it comes to
-// without them.
+// without them: nothing where any of them may change what is told.
 type unread struct {
 	words []string
 	lines []string
@@ -25,37 +26,106 @@ type unread struct {
 
 // readWithout says what the message comes to without a word that is not known.
 func (d *Desk) readWithout(a *answer, ev Event, before Turn, text string, ask *parser.Ask) {
-	if ev.unread++; !ask.Spare || ask.Start >= ask.End || ask.End > len(text) || ev.unread > mostUnread {
+	if ev.unread++; ask.Kind != parser.Unknown || ask.Start >= ask.End || ask.End > len(text) || ev.unread > mostUnread {
 		return
 	}
 	ev.Text = strings.TrimSpace(text[:ask.Start] + " " + text[ask.End:])
 	rest, _ := d.consider(ev, before)
 	u := rest.unread
+	if !ask.Spare || rest.asksForWord() {
+		a.leaveAllOut(ask, rest)
+		return
+	}
 	switch {
 	case u.words != nil:
-	case rest.question.Intent == parser.AskTree, rest.question.Intent == parser.AskWeight && rest.question.Has(parser.Weight) && len(rest.question.MissingSizes()) > 0:
-		return // it comes to nothing that was not said
-	case methods[rest.question.Intent] == nil, rest.asked != nil && (rest.asked.Kind == parser.Unknown || beside(text, ask, rest.asked.Words)):
+	case rest.comesToNothing(), rest.asked != nil && beside(text, ask, rest.asked.Words):
 		return
 	case rest.status == Answered:
 		u = unread{lines: append(rest.lines[:1:1], rest.problems...), whole: true, text: ev.Text}
-	case rest.status == Needs && !rest.question.Empty():
-		u = unread{lines: rest.lines}
 	default:
-		return
+		u = unread{lines: rest.lines}
 	}
 	u.words = append([]string{ask.Words}, u.words...)
 	a.unread, a.needs = u, rest.needs
 	a.sayWithout(rest.choices)
 }
 
+// asksForWord says whether a word that is not known is asked about, and nothing is
+// said of what the message comes to without it.
+func (a *answer) asksForWord() bool {
+	return a.asked != nil && a.asked.Kind == parser.Unknown && len(a.unread.lines) == 0
+}
+
+// comesToNothing says whether an answer tells nothing of what was asked.
+func (a *answer) comesToNothing() bool {
+	q := a.question
+	switch {
+	case a.asked != nil && a.asked.Kind == parser.Nonsense:
+		return true
+	case q.Intent == parser.AskJob:
+		return a.status == Answered // nothing is kept before the word is out
+	case q.Intent == parser.AskHelp:
+		return !q.Hello
+	}
+	return a.asked != nil && a.asked.Kind == parser.Missing && q.Empty() && !q.Asks
+}
+
+// leaveAllOut asks about all the words that are not known at once: the one asked about
+// first, and those of the rest. What one of them may be, a stop, comes before all.
+func (a *answer) leaveAllOut(ask *parser.Ask, rest answer) {
+	u := rest.unread
+	if u.words == nil && rest.asksForWord() {
+		u.words = []string{rest.asked.Words}
+	}
+	if u.words == nil || ask.LikeStop != "" {
+		return
+	}
+	if rest.asksForWord() && rest.asked.LikeStop != "" {
+		a.lines, a.choices, a.asked = rest.lines, nil, rest.asked
+		return
+	}
+	v := a.voice
+	a.unread = unread{words: append([]string{ask.Words}, u.words...)}
+	a.lines = a.lines[:len(a.lines)-len(a.choices)]
+	names, leave := a.unread.names(), v.word("leave them out")
+	if a.choices = nil; len(names) > 1 {
+		a.lines[0] = v.say("I do not know %s. Leave them out or say it another way.", v.and(names))
+	} else {
+		leave = v.say("leave out “%s”", trimQuote(ask.Words))
+	}
+	if without := rest.leftOut(); without != "" {
+		a.lines, a.choices = append(a.lines, numbered(0, leave)), []Choice{{leave, without}}
+	}
+}
+
+// leftOut is the message without all the words that are not known, "" where it is
+// not offered.
+func (a *answer) leftOut() string {
+	if a.unread.whole {
+		return a.unread.text
+	}
+	if a.asksForWord() && len(a.choices) == 1 {
+		return a.choices[0].Message
+	}
+	return ""
+}
+
+// names quotes the words, each of them once.
+func (u unread) names() []string {
+	var out []string
+	for _, w := range u.words {
+		same := func(said string) bool { return strings.EqualFold(said, quote(w)) }
+		if !slices.ContainsFunc(out, same) {
+			out = append(out, quote(w))
+		}
+	}
+	return out
+}
+
 // sayWithout words it, with the choices that complete it.
 func (a *answer) sayWithout(choices []Choice) {
 	v, u := a.voice, a.unread
-	names := make([]string, len(u.words))
-	for i, w := range u.words {
-		names[i] = quote(w)
-	}
+	names := u.names()
 	head, leave := v.say("I do not know %s. Without it: %s", v.and(names), u.lines[0]), v.say("leave out “%s”", trimQuote(u.words[0]))
 	if len(names) > 1 {
 		head, leave = v.say("I do not know %s. Without them: %s", v.and(names), u.lines[0]), v.word("leave them out")

@@ -34,6 +34,44 @@ func TestWithoutWhatIsNotKnown(t *testing.T) {
 	}
 }
 
+// What an unknown word says of people, places and the day changes nothing, wherever
+// it stands: the message comes to the same with it and without it.
+func TestWhatChangesNothing(t *testing.T) {
+	d := newDesk(t)
+	for _, question := range []string{
+		"are we blorf like a 400 lb log on 3 wraps", "the customer is a blorf, a 400 lb log on 3 wraps", "he's blorf, a 400 lb log on 3 wraps",
+		"I'm blorf, a 400 lb log on 3 wraps", "at blorf's, a 400 lb log on 3 wraps", "by the blorf, a 400 lb log on 3 wraps",
+		"over the blorf, a 400 lb log on 3 wraps", "a 400 lb log on 3 wraps because the blorf", "blorf neighbour, a 400 lb log on 3 wraps",
+		"a 400 lb log on 3 wraps, the fence is blorf", "a 400 lb log on 3 wraps, blorf drum", "is that blorf, a 400 lb log on 3 wraps",
+		"with the blorf, a 400 lb log on 3 wraps", "bit of a blorf, a 400 lb log on 3 wraps", "to blorf the roof, a 400 lb log on 3 wraps",
+		"we blorf it, a 400 lb log on 3 wraps", "the weather is blorf, a 400 lb log on 3 wraps",
+		"estamos blorf, un tronco de 400 lb en 3 vueltas", "el jefe anda blorf, un tronco de 400 lb en 3 vueltas", "sobre el blorf, un tronco de 400 lb en 3 vueltas",
+		"con el blorf, un tronco de 400 lb en 3 vueltas", "la barda es blorf, un tronco de 400 lb en 3 vueltas", "porque blorf, un tronco de 400 lb en 3 vueltas",
+	} {
+		without, _ := answer(t, d, strings.ReplaceAll(strings.ReplaceAll(question, "blorf's", ""), "blorf", ""))
+		r, _ := answer(t, d, question)
+		if !strings.HasSuffix(r.Headline(), ": "+without.Headline()) || !strings.Contains(r.Headline(), "“blorf") || r.Status() != bot.Needs {
+			t.Errorf("%q: %s\n%s", question, r.Status(), r.Text())
+		}
+	}
+}
+
+// All the words that are not known are named at once where one of them may change
+// what is told, and none of a stop is lost among them.
+func TestAllThatIsNotKnown(t *testing.T) {
+	d := newDesk(t)
+	for question, head := range map[string]string{
+		"we blorf, the limb is zork, red oak limb 14 in, 22 ft":    "I do not know “blorf” and “zork”. Leave them out or say it another way.",
+		"the limb is zork, we blorf, red oak limb 14 in, 22 ft":    "I do not know “zork” and “blorf”. Leave them out or say it another way.",
+		"estamos blorf, la rama está zork, roble rojo 14 pulgadas": "No conozco “blorf” y “zork”. Quítelos o dígalo de otra forma.",
+		"we blorf, send the log of today":                          "I do not know “blorf”. Without it: The log is with the supervisor: on their home tab in the workspace, or “heft log” on the machine.",
+	} {
+		if r, _ := answer(t, d, question); r.Headline() != head {
+			t.Errorf("%q: %s", question, r.Text())
+		}
+	}
+}
+
 // No word is left out that may say which tree, what a number is, or that
 // somebody is in danger; nor are many.
 func TestWhatIsNeverLeftOut(t *testing.T) {
@@ -44,6 +82,13 @@ func TestWhatIsNeverLeftOut(t *testing.T) {
 		"the tree is blorf, red oak limb 14 in, 22 ft", "looks really blorf, red oak limb 14 in, 22 ft", "it blorfs, red oak limb 14 in, 22 ft",
 		"with blorf on it, red oak limb 14 in, 22 ft", "blorf bark, red oak limb 14 in, 22 ft", "la rama está blorf, roble rojo de 14 pulgadas y 22 pies",
 		"the wood is unsound, red oak limb 14 in, 22 ft", "about blorf, red oak limb 14 in, 22 ft next to a power line", "about blorf, he is hurt", "about blorf, red oak limb 14 in, 22 ft, rotten",
+		"red oak limb 14 in, 22 ft, the sling looks blorf", "red oak limb 14 in, 22 ft on a blorf rope", "red oak limb 14 in, 22 ft, the drum is blorf",
+		"red oak limb 14 in, 22 ft from the blorf", "red oak limb 14 in, the blorf is 22 ft", "red oak limb, 14 in across at the blorf, 22 ft",
+		"blorf on the limb, red oak limb 14 in, 22 ft", "its blorf, red oak limb 14 in, 22 ft", "the red oak limb is dead and blorf, 14 in, 22 ft",
+		"it has a bit of blorf, red oak limb 14 in, 22 ft", "blorf wood, red oak limb 14 in, 22 ft", "red oak limb 14 in, 22 ft, 3 wraps on the blorf",
+		"the fork is blorf, red oak limb 14 in, 22 ft", "the blorf weighs 400 lb, 3 wraps", "no blorf, red oak limb 14 in, 22 ft",
+		"la eslinga se ve blorf, roble rojo de 14 pulgadas y 22 pies", "hay blorf en la rama, roble rojo de 14 pulgadas y 22 pies",
+		"rama de roble rojo de 14 pulgadas, 22 pies del blorf", "la madera es blorf, roble rojo de 14 pulgadas y 22 pies",
 	} {
 		if r, _ := answer(t, d, question); r.Status() == bot.Answered || strings.Contains(r.Text(), "plan on 1") || strings.Contains(r.Text(), "plan on 3") {
 			t.Errorf("%q: %s\n%s", question, r.Status(), r.Text())

@@ -58,6 +58,7 @@ const (
 	cueItIs   cue = "it-is"  // before how the piece is
 	cueMerely cue = "merely" // says nothing of what stands behind it
 	cueThat   cue = "that"   // what was spoken of
+	cueThe    cue = "the"    // before what is there already
 	cueWood   cue = "wood"   // wood by other words than a piece
 	cuePeople cue = "people" // who is no wood and no gear
 )
@@ -118,7 +119,7 @@ var cueNamed = map[cue]bool{
 	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueMore: true, cueThither: true, cueFewer: true, cueTakesOff: true, cueUpTo: true, cueWilling: true, cueWeighing: true, cueWorking: true,
 	cueDenying: true, cueReckons: true, cueOurs: true, cueLeaves: true, cueAsking: true, cueNeeds: true, cueOfPull: true, cuePulling: true, cueOwns: true,
 	cueAsks: true, cueIdleIt: true, cueIdleLead: true, cueIdleVerb: true, cueIdleThing: true, cueUs: true, cueLacking: true, cueWho: true,
-	cueHaving: true, cueItIs: true, cueMerely: true, cuePeople: true, cueThat: true, cueWood: true,
+	cueHaving: true, cueItIs: true, cueMerely: true, cuePeople: true, cueThat: true, cueThe: true, cueWood: true,
 }
 
 // cued says whether an element is one of the words of a cue.

@@ -80,6 +80,9 @@ func (rd *reading) tellsOfNumber(prev, next int) bool {
 	if p < 0 || rd.at(rd.past(next, +1, markAdjective)).marked(markPlace|markObstacle|markGear) {
 		return false
 	}
+	if p == prev && rd.at(next).marked(markArticle|markPronoun) {
+		return false // "3 m to miss the roof"
+	}
 	on := rd.at(p).marked(markAt | markIn)
 	if rd.heavy(p - 1) {
 		return on // "600 lb by his reckoning"
@@ -131,7 +134,7 @@ func (rd *reading) tellsOfGear(prev, next int) bool {
 	if rd.at(prev).strength() != "" || rd.at(next).strength() != "" {
 		return true
 	}
-	if tackle := rd.past(next, +1, markAdjective); rd.rigs(tackle) && rd.at(tackle).part() != partDrum {
+	if tackle := rd.past(next, +1, markAdjective); rd.rigs(tackle) && rd.at(tackle).part() != partDrum && !rd.at(tackle).plays(People) {
 		return !rd.placed(prev)
 	}
 	if rd.rigs(prev) {

@@ -110,9 +110,11 @@ func (rd *reading) having(i int) bool {
 	of := e.marked(markIs|markMade) && !e.marked(markAt|markIn) && e.marked(markRelation|markMade)
 	switch {
 	case rd.cued(e, cueHaving):
-		return !rd.apart(k)
+		return !rd.apart(k) && !rd.cued(rd.at(i+1), cueThe)
+	case of && rd.termAt(k).state:
+		return rd.tellsHow(k - 1) // "has a bit of …"
 	case of:
-		return rd.wooden(k) || rd.rigs(k) || rd.termAt(k).unnamed || rd.termAt(k).state || rd.at(k).fig != nil
+		return rd.wooden(k) || rd.rigs(k) || rd.termAt(k).unnamed || rd.at(k).fig != nil
 	case e.marked(markIn) && !rd.at(i+1).marked(markArticle):
 		return (rd.at(i-1).marked(markIs) || rd.termAt(i-1).state) && rd.ofThings(i-1) // "the tree is in …"
 	}
