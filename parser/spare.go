@@ -73,7 +73,7 @@ func (rd *reading) tellsOfNumber(prev, next int) bool {
 	if rd.at(prev).fig != nil || rd.at(next).fig != nil {
 		return true
 	}
-	if k := rd.pastLinks(next); k > next && rd.at(k).fig != nil && !rd.personal(prev) {
+	if k := rd.pastLinks(next); k > next && rd.at(k).fig != nil && !rd.whoever(prev) {
 		return true
 	}
 	p := rd.backToRelation(prev)
@@ -118,9 +118,9 @@ func (rd *reading) tellsOfWood(prev, next int) bool {
 	}
 	on := rd.past(next+1, +1, markArticle|markAdjective)
 	if rd.at(next).looks(before) && rd.at(next).plays(ButtDiameter) {
-		return !rd.personal(prev) // "fungus at the base"
+		return !rd.whoever(prev) // "fungus at the base"
 	}
-	return rd.at(next).marked(markIn|markAt) && (rd.wooden(on) || rd.cued(rd.at(on), cueLoad) || rd.termAt(on).unnamed) && !rd.personal(prev)
+	return rd.at(next).marked(markIn|markAt) && (rd.wooden(on) || rd.cued(rd.at(on), cueLoad) || rd.termAt(on).unnamed) && !rd.whoever(prev)
 }
 
 // wooden says whether the element at i is a tree, a piece or a part of it.

@@ -16,7 +16,7 @@ func (rd *reading) tellsHow(i int) bool {
 	}
 	i = rd.overTalk(i)
 	switch e := rd.at(i); {
-	case i < 0, e.pause > 0, rd.personal(i), rd.cued(e, cueClause):
+	case i < 0, e.pause > 0, rd.whoever(i), rd.cued(e, cueClause):
 		return false
 	case rd.cued(e, cueItIs):
 		return true
@@ -27,7 +27,7 @@ func (rd *reading) tellsHow(i int) bool {
 	case e.marked(markIs), rd.termAt(i).state:
 		return rd.ofThings(i - 1)
 	case e.marked(markPronoun):
-		return rd.subject(i - 1)
+		return rd.startsSaying(i - 1)
 	}
 	return false
 }
@@ -35,12 +35,12 @@ func (rd *reading) tellsHow(i int) bool {
 // questions says whether a word behind the element at i is what is asked, "is that
 // …", and tells nothing.
 func (rd *reading) questions(i int) bool {
-	return rd.cued(rd.at(i), cueThat) && rd.at(i-1).marked(markIs) && rd.subject(i-2)
+	return rd.cued(rd.at(i), cueThat) && rd.at(i-1).marked(markIs) && rd.startsSaying(i-2)
 }
 
 // overTalk goes back from i over what says nothing of what stands behind it.
 func (rd *reading) overTalk(i int) int {
-	for i >= 0 && rd.elems[i].pause == 0 && !rd.personal(i) && !rd.cued(rd.elems[i], cueItIs) && !rd.cued(rd.elems[i], cueClause) {
+	for i >= 0 && rd.elems[i].pause == 0 && !rd.whoever(i) && !rd.cued(rd.elems[i], cueItIs) && !rd.cued(rd.elems[i], cueClause) {
 		e := rd.elems[i]
 		switch {
 		case rd.cued(e, cueMerely):
@@ -60,9 +60,9 @@ func (rd *reading) telling(i int) bool {
 	return rd.at(i).marked(markAdjective) || rd.termAt(i).condition != "" || rd.termAt(i).state || rd.tellsHow(i)
 }
 
-// subject says whether nothing that is done stands before i: "it …" begins what is said
+// startsSaying says whether nothing that is done stands before i: "it …" begins what is said
 // there, and "lower it …" does not.
-func (rd *reading) subject(i int) bool {
+func (rd *reading) startsSaying(i int) bool {
 	i = rd.overTalk(i)
 	return i < 0 || rd.at(i).pause > 0 || rd.at(i).marked(markAnd) || rd.cued(rd.at(i), cueClause)
 }
@@ -74,24 +74,24 @@ func (rd *reading) ofThings(i int) bool {
 		switch {
 		case rd.cued(rd.at(i), cueItIs):
 			return true
-		case rd.apart(i), rd.talkBehind(i - 1):
+		case rd.apart(i), rd.talkNamed(i - 1):
 			return false
 		}
 		i--
 	}
-	return !rd.apart(i) && !rd.talkBehind(i)
+	return !rd.apart(i) && !rd.talkNamed(i)
 }
 
 // apart says whether the element at i is a person, a place or "there", and so
 // neither wood nor gear.
 func (rd *reading) apart(i int) bool {
 	place := rd.at(i).marked(markPlace|markObstacle) && !rd.wooden(i) && rd.at(i).part() == ""
-	return place || rd.personal(i) || rd.cued(rd.at(i), cueThere)
+	return place || rd.whoever(i) || rd.cued(rd.at(i), cueThere)
 }
 
-// talkBehind says whether a word of talk stands behind the article at i: "my back
+// talkNamed says whether a word of talk stands behind the article at i: "my back
 // is …", "the weather looks …".
-func (rd *reading) talkBehind(i int) bool {
+func (rd *reading) talkNamed(i int) bool {
 	if !rd.at(i).marked(markArticle) || rd.at(i).marked(markIs) || i+1 >= len(rd.elems) {
 		return false
 	}
@@ -121,9 +121,9 @@ func (rd *reading) having(i int) bool {
 	return false
 }
 
-// personal says whether the element at i is who is spoken of, and no thing: we, the
+// whoever says whether the element at i is who is spoken of, and no thing: we, the
 // boss, "dave".
-func (rd *reading) personal(i int) bool {
+func (rd *reading) whoever(i int) bool {
 	e, t := rd.at(i), rd.termAt(i)
 	switch {
 	case rd.cued(e, cuePeople):
