@@ -163,7 +163,7 @@ func (rd *reading) shortCut(n float64) *unitWord {
 // is small beside the rest, inches and feet are both told. A fall in feet is the
 // harder one.
 var tellable = map[Field]bool{HitchHeight: true, Length: true, BlockHeight: true, Tie: true, DropHeight: true, LineOut: true, Sideways: true,
-	ObstacleOut: true, ObstacleHeight: true}
+	ObstacleOut: true, ObstacleHeight: true, DrumAway: true}
 
 // highest is more than any tree that is climbed, in metres.
 const highest = 90

@@ -74,6 +74,8 @@ const (
 	cueReckons   cue = "reckons"    // tells what is to be counted or used
 	cueClosed    cue = "closed"     // behind how long a tackle is with its blocks together
 	cueNeeds     cue = "needs"      // before how many wraps it takes
+	cueEnough    cue = "enough"     // asks whether a rope does
+	cueHighest   cue = "highest"    // before how high the block is
 	cueHigher    cue = "higher"     // behind how far a block is above a load
 	cueShifts    cue = "shifts"     // before what is to come aside, and how far
 	cueHalf      cue = "half"       // where a limb is tied in its middle
@@ -110,7 +112,7 @@ const (
 
 var cueNamed = map[cue]bool{
 	cueAils: true, cueAloft: true, cueCrew: true, cueGround: true, cueQuery: true, cueQueryFirst: true, cueReason: true,
-	cueHigher: true, cueShifts: true,
+	cueHigher: true, cueShifts: true, cueEnough: true, cueHighest: true,
 	cueAbove: true, cueOnto: true, cueAlong: true, cueAnchor: true, cueAnchorIn: true, cueAngle: true, cueAside: true, cueBelow: true,
 	cueAims: true, cueBlocks: true, cueHangs: true, cueHowHigh: true, cueThird: true, cueOverBlock: true, cueLevel: true, cueMeets: true, cueNot: true, cueSling: true, cueSoThat: true, cueWhere: true,
 	cueClause: true, cueClosed: true, cueHinge: true, cueHalf: true, cueIf: true, cueLoad: true, cueMeasures: true, cueMe: true, cueOverHinge: true, cueTakesUp: true,

@@ -101,8 +101,10 @@ func (rd *reading) reaching(l *layout) {
 		}
 	}
 	if !rd.anyAt(func(i int) bool { return rd.termAt(i).intent == AskRope || rd.elems[i].plays(RopeLength) }) {
+		rd.running()
 		return
 	}
+	defer rd.running()
 	for i := range rd.elems {
 		fig := rd.elems[i].fig
 		if fig == nil || fig.told != "" {

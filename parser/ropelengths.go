@@ -13,7 +13,7 @@ const (
 
 // ropesByLength finds such ropes.
 func (rd *reading) ropesByLength(l *layout) {
-	if !rd.anyAt(rd.reachAsked) || rd.anyAt(rd.sized) || rd.swings() && !rd.asksFor(AskRope) {
+	if !rd.anyAt(rd.reachAsked) && !rd.runsOnly() || rd.anyAt(rd.sized) || rd.swings() && !rd.asksFor(AskRope) {
 		return // "the house is 14 ft on the other side"
 	}
 	if rd.asksFor(AskDrop) {

@@ -41,6 +41,11 @@ func (rd *reading) sizedAs(i int) Field {
 	if f := rd.wallPlace(i); f != "" {
 		return f
 	}
+	if f := rd.runPlace(i); f == HitchHeight || f == DrumAway {
+		return f
+	} else if f == RopeLength {
+		return LineOut // of a unit they have the same
+	}
 	if rd.at(i+1).looksBack(RopeLength) && rd.swung() {
 		return LineOut // "22 of rope"
 	}
