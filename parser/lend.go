@@ -9,6 +9,7 @@ import "slices"
 // tip" is in inches, and what is "between the legs" in degrees.
 func (rd *reading) lend() {
 	rd.metresByComma()
+	rd.stemSizes()
 	for i, e := range rd.elems {
 		if e.fig == nil || e.fig.dim != dimCount || e.fig.unit != nil {
 			continue
