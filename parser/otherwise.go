@@ -8,6 +8,7 @@ import "slices"
 
 // otherwise settles such words before numbers are placed.
 func (rd *reading) otherwise() {
+	rd.unitsAside()
 	rd.denials()
 	rd.wanted()
 	rd.standingEnds()
