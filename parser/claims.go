@@ -21,6 +21,7 @@ func (rd *reading) claims() {
 	rd.lineOn()
 	rd.cutFor()
 	rd.tooMuch()
+	rd.neverOver()
 	rd.eachCut()
 	rd.cutInto()
 	rd.heights()

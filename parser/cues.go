@@ -101,6 +101,15 @@ const (
 // The cues of what is only talk.
 const (
 	cueAsks      cue = "asks"       // begins a question: "how", "what"
+	cueDegree    cue = "degree"     // "barely", "hardly"
+	cueFew       cue = "few"        // some of several
+	cueIndeed    cue = "indeed"     // "actually"
+	cueLot       cue = "lot"        // behind "a" and a limit, one of the pieces
+	cuePast      cue = "past"       // between what nobody wants and a limit
+	cuePlus      cue = "plus"       // adds people
+	cueSelf      cue = "self"       // who speaks, one of those who are counted
+	cuePer       cue = "per"        // before who said so
+	cueTwofold   cue = "twofold"    // "twice", "double"
 	cueIdleIt    cue = "idle-it"    // behind a denial, nothing of wood or gear: "it doesnt matter"
 	cueIdleLead  cue = "idle-lead"  // between a denial and what it denies: "even", "much"
 	cueIdleVerb  cue = "idle-verb"  // behind somebody and a denial: "i dont want"
@@ -120,8 +129,8 @@ var cueNamed = map[cue]bool{
 	cueOffset: true, cueOther: true, cueOut: true, cueOver: true, cueOwned: true, cuePiece: true, cuePull: true, cueStrength: true, cueThere: true,
 	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueMore: true, cueThither: true, cueFewer: true, cueTakesOff: true, cueUpTo: true, cueWilling: true, cueWeighing: true, cueWorking: true,
 	cueDenying: true, cueReckons: true, cueOurs: true, cueLeaves: true, cueAsking: true, cueNeeds: true, cueOfPull: true, cuePulling: true, cueOwns: true,
-	cueAsks: true, cueIdleIt: true, cueIdleLead: true, cueIdleVerb: true, cueIdleThing: true, cueUs: true, cueLacking: true, cueWho: true,
 	cueHaving: true, cueItIs: true, cueMerely: true, cuePeople: true, cueThat: true, cueThe: true, cueWood: true,
+	cueAsks: true, cueDegree: true, cueFew: true, cueIndeed: true, cueLot: true, cuePast: true, cuePer: true, cuePlus: true, cueSelf: true, cueTwofold: true, cueIdleIt: true, cueIdleLead: true, cueIdleVerb: true, cueIdleThing: true, cueUs: true, cueLacking: true, cueWho: true,
 }
 
 // cued says whether an element is one of the words of a cue.

@@ -8,19 +8,46 @@ import "strings"
 // eachCut takes the doubt from such words.
 func (rd *reading) eachCut() {
 	for i := range rd.elems {
-		if !rd.termAt(i).each || len(rd.termAt(i).roles) > 0 {
+		if rd.cued(rd.elems[i], cuePer) && rd.mayWeigh(i-1, -1) && (rd.termAt(i+1).unnamed || rd.cued(rd.at(i+1), cueLot)) {
+			rd.alter(i, func(t *term) { *t = term{} })
+			rd.alter(i+1, func(t *term) { *t = term{} })
+		}
+		if !rd.termAt(i).each {
 			continue
 		}
-		left, right := rd.past(i-1, -1, markIs|markBound|markMade), rd.past(i+1, +1, markIs|markBound|markMade|markAt)
-		if rd.mayWeigh(left, -1) || rd.mayWeigh(right, +1) {
-			rd.alter(i, func(t *term) { *t = term{} })
+		left, right := rd.past(i-1, -1, markIs|markBound|markMade), rd.pastBound(i+1)
+		if rd.mayWeigh(left, -1) || rd.mayWeigh(right, +1) || rd.howEach(i) {
+			rd.alter(i, func(t *term) { t.ask, t.each = "", false })
 		}
 	}
 }
 
+// pastBound is what stands behind "each piece no more than".
+func (rd *reading) pastBound(i int) int {
+	if rd.termAt(i).unnamed || rd.at(i).piece() || rd.at(i).polite() {
+		i++
+	}
+	return rd.past(i, +1, markIs|markBound|markMade|markAt)
+}
+
+// howEach says whether "each" at i only asks how long the pieces of a cut are: the
+// answer tells of each.
+func (rd *reading) howEach(i int) bool {
+	next := rd.past(i+1, +1, markArticle|markIs)
+	asked := rd.cuts(i-1) || rd.at(i-1).plays(Length) && rd.at(i-1).fig == nil && rd.at(i-2).fig == nil
+	return rd.asksFor(AskCutPlan) && asked && (rd.endsBreath(next) || rd.termAt(next).unnamed && rd.endsBreath(next+1))
+}
+
+// leastLimit is the least number without a unit that is taken for what a piece may
+// weigh, and for no count.
+const leastLimit = 50
+
 // mayWeigh says whether the number at i is a limit of what pieces weigh: one of a
 // cut that is asked about, or with the words of a limit on its far side.
 func (rd *reading) mayWeigh(i, step int) bool {
+	if fig := rd.at(i).fig; fig != nil && fig.dim == dimCount && fig.unit == nil && rd.asksFor(AskCutPlan) {
+		return fig.low >= leastLimit && !rd.turnable(i+1)
+	}
 	if !rd.heavy(i) {
 		return rd.at(i).plays(Limit) && rd.heavy(i+step)
 	}

@@ -17,6 +17,7 @@ func (rd *reading) otherwise() {
 		switch {
 		case e.fig != nil:
 			rd.oneMore(i)
+		case rd.adds(i) && rd.peopleSum(i):
 		case e.marked(markAttribute):
 			rd.attribute(i)
 		case e.marked(markUpends):
@@ -61,6 +62,7 @@ func (rd *reading) otherwise() {
 	rd.idleDenials()
 	rd.asides()
 	rd.standingUp()
+	rd.unturned()
 	rd.thickOfThin()
 	rd.sizesAtHitch()
 	rd.upBetween()
@@ -188,6 +190,10 @@ func (rd *reading) withSelf(i int) {
 
 // andOthers counts who speaks in with "me and 2 other guys" and "me and tom".
 func (rd *reading) andOthers(i int) {
+	if rd.namedPartner(i) {
+		rd.elems[i] = element{start: rd.elems[i].start, end: rd.elems[i].end, fig: &figure{low: 2, high: 2, start: rd.elems[i].start, end: rd.elems[i].end}}
+		return
+	}
 	if j := rd.past(i+1, +1, markArticle); rd.termAt(j).someone && !rd.at(j+1).marked(markAnd) && !rd.termAt(j+1).someone {
 		start, end := rd.elems[i].start, rd.elems[j].end
 		rd.elems[i].term = &term{}

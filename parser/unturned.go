@@ -1,0 +1,114 @@
+package parser
+
+// Some words turn only what stands right beside them: "barely 14 in", "both limbs",
+// "twice the limb", "it's actually ash". Elsewhere they are talk: "the rope barely
+// bends", "what does it actually weigh".
+
+// unturned leaves out such words where nothing stands beside them that they turn.
+func (rd *reading) unturned() {
+	for i, e := range rd.elems {
+		if rd.termAt(i).ask != Twist {
+			continue
+		}
+		switch {
+		case rd.cued(e, cueDegree):
+			rd.degree(i)
+		case rd.cued(e, cueIndeed):
+			rd.indeed(i)
+		case rd.cued(e, cuePer) && rd.who(rd.past(i+1, +1, markArticle)):
+			rd.leaveOut(i, rd.past(i+1, +1, markArticle)+1) // "per the office"
+		case rd.cued(e, cuePlus):
+			rd.plus(i)
+		case rd.cued(e, cueTwofold):
+			rd.twofold(i)
+		case rd.termAt(i).each:
+			rd.eachOfAll(i)
+		case rd.termAt(i).turning == TurnsSeveral:
+			rd.several(i)
+		}
+	}
+}
+
+// degree leaves out "barely" before what a rope does at a block, and before what
+// somebody sees or knows. Whatever else is told, the word turns: how somebody fares,
+// and what a rope holds.
+func (rd *reading) degree(i int) {
+	word, _ := nextWord(rd.text[rd.elems[i].end:])
+	if rd.at(i+1).marked(markDeflects) || rd.ofTalk(word) {
+		rd.leaveOut(i, i+1)
+	}
+}
+
+// indeed leaves out "actually" in the middle of what is asked or said, where it
+// takes nothing back: no fact stands behind it, or none of its kind before it.
+func (rd *reading) indeed(i int) {
+	from, to := rd.clause(i)
+	fact := rd.nextFact(i + 1)
+	begins := from == i && (i == 0 || rd.at(i-1).pause > 0 || rd.parts(i-1))
+	switch {
+	case fact >= 0 && rd.toldBefore(i, fact), fact < 0 && rd.turnable(rd.past(i+1, +1, markArticle|markIs)):
+	case begins && rd.anyAt(func(k int) bool { return k < i && rd.turnable(k) }):
+	case begins && !rd.tellsPiece(), i+1 >= to && fact < 0 && begins:
+	default:
+		rd.alter(i, func(t *term) { *t = term{chatter: true} })
+	}
+}
+
+// toldBefore says whether a fact of the kind of that at n is told before i.
+func (rd *reading) toldBefore(i, n int) bool {
+	fig := rd.at(n).fig
+	return rd.anyAt(func(k int) bool {
+		other := rd.elems[k].fig
+		return k < i && (rd.otherTree(k, n) || fig != nil && other != nil && (other.dim == fig.dim || fig.unit == nil || other.unit == nil))
+	})
+}
+
+// twofold leaves out what somebody says that a block bears, "does it see double the
+// log": the answer tells.
+func (rd *reading) twofold(i int) {
+	borne := rd.anyAt(func(k int) bool { return k < i && rd.termAt(k).intent == AskBlockLoad })
+	if borne && !rd.asksFor(AskLower) && rd.at(i+1).fig == nil && rd.at(i-1).fig == nil && !rd.at(rd.past(i+1, +1, markArticle|markMade)).marked(markPronoun) {
+		rd.leaveOut(i, i+1)
+	}
+}
+
+// plus takes the word at i for "and" before what adds to nothing that is told
+// before it: "plus i guess 5 wraps".
+func (rd *reading) plus(i int) {
+	n := i + 1
+	for n < len(rd.elems) && rd.elems[n].pause == 0 && rd.elems[n].fig == nil && (rd.elems[n].polite() || rd.elems[n].marked(markPronoun) || rd.termAt(n).note == "about") {
+		n++
+	}
+	if rd.countedBy(n+1) && !rd.anyAt(func(k int) bool { return k < n && rd.countedBy(k) && rd.at(k).plays(Wraps) == rd.at(n+1).plays(Wraps) }) && rd.at(i-1).fig == nil {
+		rd.alter(i, func(t *term) { *t = term{marks: markAnd} })
+	}
+}
+
+// eachOfAll takes the doubt from what is asked of each block, or of each leg of two:
+// the answer has them all. Behind a number it says something of that.
+func (rd *reading) eachOfAll(i int) {
+	next := rd.past(i+1, +1, markArticle)
+	blocks := rd.termAt(next).block != "" && rd.redirected()
+	legs := (rd.at(next).plays(Legs) || rd.at(next).marked(markTwins|markBridle)) && rd.anyAt(func(k int) bool {
+		return k != next && (rd.elems[k].marked(markTwins|markBridle) || rd.elems[k].plays(Legs))
+	})
+	if (blocks || legs) && rd.at(i-1).fig == nil && rd.at(next+1).fig == nil {
+		rd.alter(i, func(t *term) { t.ask, t.each = "", false })
+	}
+}
+
+// several leaves out "both" and "every" before words of talk.
+func (rd *reading) several(i int) {
+	next := i + 1
+	talk := rd.talkBehind(i) || rd.at(next).pause == 0 && rd.termAt(next).chatter && !rd.who(next)
+	if few := rd.cued(rd.elems[i], cueFew) && rd.asksFor(AskCutPlan) && !rd.turnable(next); talk && !rd.turnable(i-1) || few {
+		rd.leaveOut(i, i+1)
+	}
+}
+
+// turnable says whether something stands at i that a word beside it could turn.
+func (rd *reading) turnable(i int) bool {
+	e, t := rd.at(i), rd.termAt(i)
+	counted := e.plays(Wraps) || e.plays(People) || e.plays(Parts) || e.plays(Legs) || e.plays(Redirects)
+	return e.fig != nil || e.cross || e.piece() || t.unnamed || e.marked(markUnit) || counted || rd.kit(i) || t.block != "" || t.stop != "" || t.units != ""
+}
