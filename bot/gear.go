@@ -52,6 +52,11 @@ func (a *answer) workGear() error {
 	return nil
 }
 
+// onBlock says whether the load told is that of a block, and no piece's.
+func (a *answer) onBlock() bool {
+	return a.question.Intent == parser.AskGear && slices.Contains(a.question.Notes, parser.NoteOnBlock)
+}
+
 // gearObject is gear as scripts read it: the weakest piece of it, and with
 // several of them each.
 type gearObject struct {
@@ -88,6 +93,9 @@ func (a *answer) hang(all []rated) error {
 	}
 	a.result = &res
 	for i := range all {
+		if a.onBlock() {
+			all[i].carries = 1 // of what the block sees, which no leg of the rope is more than
+		}
 		all[i].load = res.Weight.High.Weight() * unit.Force(all[i].carries)
 		if _, err := gear.Used(all[i].load, all[i].limit); err != nil {
 			return err
@@ -163,7 +171,9 @@ func (a *answer) tellGearAssumed(all []rated, weakest int, factor float64) {
 				trimmed(factor, 1), v.word(partNames[all[weakest].part]), v.pullHad(lesser[weakest].limit)))
 		}
 	}
-	if r := all[weakest]; r.part == gear.Sling || r.part == gear.Connector {
+	if a.onBlock() {
+		a.lines = append(a.lines, v.say("Taken as all that the block sees: the sling and the shackle that hold it see the same."))
+	} else if r := all[weakest]; r.part == gear.Sling || r.part == gear.Connector {
 		if r.carries == 1 && len(all) == 1 {
 			a.lines = append(a.lines, v.say("With the piece hanging in it. Where it holds the block it sees about twice the line."))
 		}

@@ -1,6 +1,8 @@
 package bot
 
 import (
+	"slices"
+
 	"heft/calc"
 	"heft/calc/limits"
 	"heft/calc/rope"
@@ -72,6 +74,7 @@ func (a *answer) tell() {
 	a.tellWraps()
 	a.tellHands()
 	a.tellBlock()
+	a.tellDrum()
 	a.tellRope()
 	a.tellAssumed()
 	a.picture()
@@ -133,6 +136,9 @@ func (a *answer) headline() string {
 	switch {
 	case a.question.Intent == parser.AskBlockLoad:
 		head = append(head, v.say("top block %s", v.load(a.result.Block)))
+		if a.drumAsked() {
+			head = append(head, v.say("drum %s", v.load(a.result.Weight.High.Weight())))
+		}
 	case a.result.Lowering != nil:
 		head = append(head, a.wrapsHead())
 	}
@@ -248,4 +254,16 @@ func (a *answer) tellBlock() {
 		return
 	}
 	a.lines = append(a.lines, v.say("Top block sees %s lowering steady. Lift, snub or drop: more.", v.load(a.result.Block)))
+}
+
+// drumAsked says whether it is asked what the drum, or the sling that holds it, bears.
+func (a *answer) drumAsked() bool { return slices.Contains(a.question.Notes, parser.NoteDrumLoad) }
+
+// tellDrum says what the line puts on the drum: no more than the piece weighs, for
+// the block's friction helps whoever holds it.
+func (a *answer) tellDrum() {
+	if a.drumAsked() {
+		a.lines = append(a.lines, a.voice.say("Drum, and the sling that holds it: up to %s along the rope, and what the hand pulls the same way. Lift, snub or drop: more.",
+			a.voice.load(a.result.Weight.High.Weight())))
+	}
 }

@@ -32,6 +32,7 @@ func (a *answer) workBlockLoad() error {
 	a.lines = []string{a.pathHead(p)}
 	a.tellWeight()
 	a.tellPath(p)
+	a.tellDrum()
 	a.tellAssumed()
 	a.cautions = append(a.cautions, a.voice.say("Sling every block so that it can line up with its pull. Nobody in the bight. A piece that drops loads every block far more."))
 	a.scene = redirectScene(a.voice, a.pictured(), p.chain, p.still, p.names(a.voice))

@@ -12,6 +12,10 @@ import (
 // piece says what the piece was taken to be.
 func (a *answer) piece() string {
 	q, v := a.question, a.voice
+	if a.onBlock() {
+		w := q.Mass(parser.Weight)
+		return v.say("your load of %s on the block", v.masses(w.Low, w.High))
+	}
 	said := []string{a.kind()}
 	if size := a.size(); size != "" {
 		said = append(said, size)
@@ -89,6 +93,9 @@ func (a *answer) tellWeight() {
 	v, w := a.voice, a.result.Weight
 	if limit, over := a.overLimit(); over {
 		a.problems = append(a.problems, v.say("Cut a smaller piece: your limit is %s.", limit))
+	}
+	if a.onBlock() {
+		return // no piece is told of
 	}
 	if w.Method == piece.ByCrew {
 		a.lines = append(a.lines, v.word("Your weight, not checked. Tell me tree, diameter and length and I compare."))

@@ -109,3 +109,22 @@ func (rd *reading) partBeside(left, right int) part {
 	}
 	return rd.at(rd.past(rd.pastIs(left), -1, markRating|markIs)).part()
 }
+
+// gearAsked is the strength of the one piece of gear that is asked about, where none
+// is told: of hardware its working load, which is marked on it.
+func (rd *reading) gearAsked(q Question) Field {
+	if q.Intent != AskGear || q.Has(Ratings...) {
+		return ""
+	}
+	p := rd.part()
+	if q.noted(NoteOnBlock) && p == "" {
+		p = partSling // "3000 lb on the block, will the sling hold"
+	}
+	switch p {
+	case partSling:
+		return SlingBreak
+	case partBlock, partConnector, partDrum:
+		return p.field(working)
+	}
+	return ""
+}

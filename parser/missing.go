@@ -145,6 +145,8 @@ func (q Question) missingOfGear() []Field {
 		return q.MissingPiece()
 	case slung && !q.Has(SlingBreak, SlingWorking):
 		return []Field{SlingBreak}
+	case !q.Has(Ratings...) && q.OfGear != "":
+		return []Field{q.OfGear}
 	case !q.Has(Ratings...):
 		return []Field{RopeBreak}
 	}

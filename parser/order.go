@@ -44,6 +44,7 @@ func (rd *reading) orderNumbers() {
 
 // orderPlaces settles whose each number is that a role must not take.
 func (rd *reading) orderPlaces(l *layout) {
+	rd.loadsAsked()
 	rd.belowCut()
 	rd.hitchBeforeRope()
 	rd.dropTold()
@@ -64,6 +65,7 @@ func (rd *reading) orderPlaces(l *layout) {
 	rd.blockOver()
 	rd.swinging()
 	rd.hanging()
+	rd.loadsTold()
 	rd.tensions()
 	rd.ratings()
 	rd.slingAngles()

@@ -179,6 +179,7 @@ type Question struct {
 	Language   string // tag of the language of most of its words, "" where no word tells
 	Units      System // the system asked for, or else that of most numbers
 	Fixes      []Fix
+	OfGear     Field          // what is not told of the gear that is asked about: its strength
 	Notes      []string       // what was said besides: "wet", "about"
 	Passed     []Said[string] `json:",omitempty"` // numbers of no piece and no gear: "4 pm", "19 years old"
 	Left       []Said[string] `json:",omitempty"` // of a job's message: what is only talk

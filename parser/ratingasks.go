@@ -9,6 +9,9 @@ func (rd *reading) unsaidStrength(i int, used map[int]bool) {
 		fig.sure = RopeBreak
 		return
 	}
+	if rd.loadWanted() || rd.goodFor(i) {
+		return // "what's on the redirect sling with 300 kg in the line"
+	}
 	if p := rd.isOf(i); p != "" {
 		rd.asksStrength(fig, p)
 		return
@@ -31,6 +34,14 @@ func (rd *reading) unsaidStrength(i int, used map[int]bool) {
 	if p != "" {
 		rd.asksStrength(fig, p)
 	}
+}
+
+// goodFor says whether the number at i is a load that it is asked of gear whether it
+// is good for, "sling ok for 900 lb": nothing else in the message could be that load.
+func (rd *reading) goodFor(i int) bool {
+	t := rd.termAt(rd.past(i-1, -1, markArticle|markAt))
+	asks := t.part != "" && t.intent == AskGear && !t.besides
+	return asks && !rd.anyAt(func(k int) bool { return k != i && rd.elems[k].fig != nil && rd.elems[k].fig.rates() })
 }
 
 // asksStrength asks which figure of a part a number is.

@@ -39,7 +39,7 @@ func (rd *reading) ratings() {
 	used := map[int]bool{}
 	any := false
 	for i, e := range rd.elems {
-		if e.fig == nil || !e.fig.rates() || e.fig.told == WinchPull {
+		if e.fig == nil || !e.fig.rates() || e.fig.told == WinchPull || e.fig.sure != "" {
 			continue
 		}
 		if e.fig.dim != dimCount && rd.massBeside(i-1, i+1) == Payload {

@@ -158,6 +158,7 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	if rd.asksHow(q) {
 		q.Topic, q.Intent = q.Intent, AskHelp
 	}
+	q.OfGear = rd.gearAsked(q)
 	q.placesOnly()
 	rd.leafed(&q)
 	q.keepUnder()

@@ -11,6 +11,8 @@ func (rd *reading) wordAsks() []*Ask {
 	var out []*Ask
 	for i, e := range rd.elems {
 		switch {
+		case e.term != nil && e.term.ask == Girth && rd.at(i-1).part() == partSling && rd.loadWanted():
+			// a sling goes round the stem that holds it
 		case e.term != nil && e.term.ask != "":
 			a := askAt(e.term.ask, rd.text, e.start, e.end-e.start)
 			a.Turning = rd.turnedBy(i)
