@@ -1,5 +1,7 @@
 package parser
 
+import "strings"
+
 // That somebody is hurt is told by what was done and to what part of them: "caught
 // his arm", "my hand is stuck". Wood and rope are caught and stuck as well, so
 // neither word stops by itself.
@@ -7,7 +9,15 @@ package parser
 // hurt says whether the word at i tells of harm to somebody or to a part of them.
 func (rd *reading) hurt(i int) bool {
 	t := rd.termAt(i)
-	return (t.harms || t.mayHarm) && (rd.harmed(i, -1) || rd.harmed(i, +1))
+	return (t.harms || t.mayHarm && !rd.overCut(i)) && (rd.harmed(i, -1) || rd.harmed(i, +1))
+}
+
+// overCut reads "the block's 12 ft over his head, right over the cut": where the
+// cut is in the wood.
+func (rd *reading) overCut(i int) bool {
+	j := rd.past(i-1, -1, markArticle)
+	noun := j < i-1 || strings.HasPrefix(rd.word(rd.elems[i]), "the ")
+	return noun && (rd.at(j).marked(markRelation) || rd.termAt(j).nears)
 }
 
 // harmed looks for whom the word at i harms, up to five words on one side of it.
