@@ -93,6 +93,9 @@ func (rd *reading) movedOver(i int) bool {
 // nothing but sideways: not "jalar 7 pies de cuerda", nor "7 pies arriba".
 func (rd *reading) tuggedSo(i int) bool {
 	j := rd.past(i-1, -1, markPronoun|markArticle)
+	for rd.at(j).piece() || rd.termAt(j).unnamed {
+		j = rd.past(j-1, -1, markArticle) // "separar la rama 2 m"
+	}
 	after := rd.at(i + 1)
 	ends := rd.endsBreath(i+1) || rd.cued(after, cueSoThat) || rd.termAt(i+1).purpose
 	tagged := rd.anyAt(func(k int) bool { return rd.termAt(k).intent == AskBalance })

@@ -75,6 +75,9 @@ func (rd *reading) doesRope(l *layout) {
 // questions about the rope, where a rope, a hitch or a drum is spoken of and no
 // piece whose reach could be meant.
 func (rd *reading) reaches() {
+	if rd.pullAsked() {
+		return
+	}
 	spoken := rd.anyAt(func(i int) bool {
 		return rd.reachAsked(i) || rd.hitched(i) || rd.footer(i) || rd.elems[i].part() != "" || rd.elems[i].marked(markStation)
 	})
@@ -86,6 +89,22 @@ func (rd *reading) reaches() {
 			rd.alter(i, func(t *term) { t.ask, t.intent, t.besides = "", AskRope, true })
 		}
 	}
+}
+
+// pullAsked reads "¿llega?" as whether the pull is enough, where a lift is asked for
+// and no length of rope is told: then it asks for nothing more.
+func (rd *reading) pullAsked() bool {
+	rope := func(i int) bool { return rd.elems[i].plays(RopeLength) || rd.termAt(i).intent == AskRope }
+	pulled := func(i int) bool { return rd.elems[i].plays(WinchPull) || rd.elems[i].plays(Parts) || rd.elems[i].fig != nil && rd.elems[i].fig.dim == dimRatio }
+	if !rd.asksFor(AskLift) && !rd.anyAt(pulled) || rd.anyAt(rope) {
+		return false
+	}
+	for i := range rd.elems {
+		if rd.termAt(i).reaches {
+			rd.alter(i, func(t *term) { t.ask = "" })
+		}
+	}
+	return true
 }
 
 // reaching finds both where the message asks for rope, or tells how long it is.

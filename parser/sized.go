@@ -60,6 +60,8 @@ func (rd *reading) sizedAs(i int) Field {
 		return Diameter // "14 x 22 ft"
 	case rd.crossed(i-2, i) && (rd.at(i-2).fig.short() || rd.inHundredths(i)) && !rd.crossed(i, i+2):
 		return Length // "34 cm x 1.8"
+	case rd.massOfPiece(i):
+		return Weight // "polea 50 kN para troncos de 400"
 	case rd.stretchOf(i), rd.cutFrom(i):
 		return Diameter // "6 pies de fresno de 20"
 	case rd.namesOne(i) && !rd.at(i-1).cross && rd.lengthTold(i) && !rd.thicknessBeside(rd.elems[i].fig):

@@ -26,6 +26,8 @@ func (rd *reading) stemSizes() {
 			rd.elems[i+2].fig.lent(centimetre)
 		case rd.crossedComma(i):
 			rd.elems[i+2].fig.lent(metre)
+		case rd.halfAcross(i):
+			rd.elems[i+2].fig.lent(metre)
 		case rd.bareTaper(i):
 			rd.elems[i].fig.lent(centimetre)
 		}
@@ -81,6 +83,30 @@ func (rd *reading) crossedComma(i int) bool {
 		return false
 	}
 	return rd.elems[i].fig.low >= thinnest && long.high <= longest && strings.Contains(long.words(rd.text), ",")
+}
+
+// halfAcross reads "medio metro x 3": no piece is cut shorter than a metre and named
+// with so large a number behind it, but in metres.
+func (rd *reading) halfAcross(i int) bool {
+	const widest, longest = 1, 12
+	fig, long := rd.elems[i].fig, rd.at(i+2).fig
+	if !fig.far() || fig.unit != metre || fig.high >= widest || !rd.crossed(i, i+2) || rd.crossed(i+2, i+4) {
+		return false
+	}
+	return long != nil && long.dim == dimCount && long.unit == nil && !long.pair && long.low > widest && long.high <= longest && rd.ofPieceAt(i) && rd.endsBreath(i+3)
+}
+
+// massOfPiece says whether the bare number at i, behind the name of a piece, weighs
+// it: beside what gear bears "troncos de 400" is no thickness. Beside a limit it
+// could be one, in millimetres.
+func (rd *reading) massOfPiece(i int) bool {
+	e := rd.at(i - 1)
+	named := rd.termAt(i-1).unnamed && strings.HasSuffix(rd.word(e), " de") || e.marked(markMade) && (rd.at(i-2).piece() || rd.termAt(i-2).unnamed)
+	if rd.elems[i].fig.low <= thickStem || !named || !rd.endsBreath(i+1) || !rd.massTold(i) {
+		return false
+	}
+	sized := func(k int) bool { return rd.lengthAt(k) && !rd.thinRope(rd.elems[k].fig) || rd.elems[k].plays(Limit) }
+	return !rd.anyAt(sized)
 }
 
 // bareTaper reads "rama 5 m de 30 a 10" as thick and thin end.
