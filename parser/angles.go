@@ -8,13 +8,14 @@ package parser
 // height of a redirect where other heights are told.
 func (rd *reading) bareAngles() {
 	const least, most, right = 10, 180, 90
-	if !rd.redirected() && !rd.asksFor(AskBlockLoad) && !rd.tensionAtBlock() {
+	named := rd.anyAt(func(i int) bool { return rd.termAt(i).block != "" || rd.elems[i].plays(BlockAngle) && rd.cued(rd.elems[i], cueAngle) })
+	if !named && !rd.asksFor(AskBlockLoad) && !rd.tensionAtBlock() {
 		return
 	}
 	long := rd.anyAt(rd.far)
 	for i, e := range rd.elems {
 		fig := e.fig
-		if fig == nil || fig.dim != dimCount || fig.unit != nil || fig.pair || fig.low < least || fig.high > most || rd.counts(i) || rd.at(i+1).plays(HitchHeight) || rd.blockRight(i) != "" {
+		if fig == nil || fig.dim != dimCount || fig.unit != nil || fig.pair || fig.low < least || fig.high > most || rd.counts(i) || rd.at(i+1).plays(HitchHeight) || rd.blockRight(i) != "" && !rd.cued(rd.at(rd.back(i-1)), cueAngle) {
 			continue
 		}
 		j := rd.back(i - 1)

@@ -25,6 +25,7 @@ var flags = map[string]func(*term){
 	"hangs":       func(t *term) { t.hangs = true },
 	"above-load":  func(t *term) { t.ask, t.aboveLoad = Twist, true },
 	"tension":     func(t *term) { t.tension = true },
+	"square":      func(t *term) { t.ask, t.square = Unknown, true },
 	"roved":       func(t *term) { t.roved = true },
 	"below-cut":   func(t *term) { t.belowCut = true },
 	"stands-in":   func(t *term) { t.standsIn = true },

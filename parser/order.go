@@ -50,6 +50,7 @@ func (rd *reading) orderPlaces(l *layout) {
 	rd.dropTold()
 	rd.ropeLegs()
 	rd.powers()
+	rd.ledOver()
 	rd.bareAngles()
 	rd.wordedTurns()
 	rd.turnRanges()

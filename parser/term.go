@@ -49,6 +49,7 @@ type term struct {
 	offPlumb   bool    // behind how far a cut is to the side; elsewhere it is asked about
 	roved      bool    // of legs, that a tackle can have as well: "ramales"
 	course     bool    // behind a rope, before how far it turns: "the line goes 90 there"
+	square     bool    // a right angle where a redirect is named; elsewhere it is asked about
 	turned     float64 // how far a rope turns, told without a number: "comes straight back out on itself"
 	another    bool    // before a piece no more than "a"; elsewhere it is asked about
 	each       bool    // of several pieces: "each", "apiece"

@@ -1,6 +1,7 @@
 package parser
 
 import (
+	"slices"
 	"strings"
 )
 
@@ -64,7 +65,11 @@ func (rd *reading) wordedTurns() {
 	worked := rd.asksFor(AskLower) || rd.asksFor(AskRope) || rd.asksFor(AskLift) || rd.asksFor(AskRaise)
 	block := rd.anyAt(func(i int) bool { return rd.termAt(i).block != "" })
 	for i, e := range rd.elems {
-		if e.term == nil || e.term.turned == 0 || worked && !rd.redirected() {
+		if e.term != nil && e.term.square && rd.redirected() {
+			rd.alter(i, func(t *term) { t.ask, t.turned = "", 90 })
+			e = rd.elems[i]
+		}
+		if e.term == nil || e.term.turned == 0 || worked && !rd.redirected() || rd.squared(i) {
 			continue
 		}
 		if !block || rd.anyAt(func(k int) bool { return rd.elems[k].fig != nil && rd.elems[k].fig.dim == dimAngle }) {
@@ -74,6 +79,27 @@ func (rd *reading) wordedTurns() {
 		f := &figure{low: e.term.turned, high: e.term.turned, unit: degree, dim: dimAngle, told: Turn, at: rd.lastBlock(i), start: e.start, end: e.end}
 		rd.elems[i] = element{start: e.start, end: e.end, fig: f}
 	}
+}
+
+// squared passes over "square" beside the 90° that it says again.
+func (rd *reading) squared(i int) bool {
+	if !rd.termAt(i).square {
+		return false
+	}
+	right := func(k int) bool {
+		fig := rd.elems[k].fig
+		return fig != nil && fig.low == 90 && fig.high == 90 && (fig.dim == dimAngle || fig.dim == dimCount && fig.unit == nil)
+	}
+	k := slices.IndexFunc(rd.elems, func(e element) bool { return e.fig != nil && e.fig.told == Turn })
+	for n := range rd.elems {
+		if right(n) {
+			k = n
+			if f := rd.elems[n].fig; f.told == "" {
+				f.dim, f.unit, f.told, f.at = dimAngle, degree, Turn, rd.lastBlock(n)
+			}
+		}
+	}
+	return k >= 0
 }
 
 // lastBlock is the block that was named last before i, or the only one.
@@ -122,8 +148,8 @@ func (rd *reading) turnWord(i int) int {
 			break
 		}
 	}
-	if rd.ropeGoes(i) {
-		return i - 1
+	if at := rd.past(i-1, -1, markArticle); rd.ropeGoes(i, at) {
+		return at
 	}
 	j := rd.past(i+1, +1, markIs)
 	if k := rd.past(j+1, +1, markIs); fig.dim == dimAngle && rd.at(j).marked(markDeflects) && (rd.at(k).fig == nil || !rd.angular(k)) {
@@ -132,11 +158,11 @@ func (rd *reading) turnWord(i int) int {
 	return -1
 }
 
-// ropeGoes reads "the line goes 90 there" at a redirect. What has no unit could
+// ropeGoes reads "the line goes 90 there" and "makes a 90 there" at a redirect. What has no unit could
 // be how far the rope runs, unless the words behind it name the place.
-func (rd *reading) ropeGoes(i int) bool {
-	fig, course := rd.elems[i].fig, rd.at(i-1)
-	if course.term == nil || !course.term.course || rd.at(i-2).part() != partRope || !rd.redirected() {
+func (rd *reading) ropeGoes(i, at int) bool {
+	fig, course := rd.elems[i].fig, rd.at(at)
+	if course.term == nil || !course.term.course || rd.at(at-1).part() != partRope || !rd.redirected() {
 		return false
 	}
 	there := rd.cued(rd.at(i+1), cueThere) || rd.blockRight(i) != ""
