@@ -8,7 +8,9 @@ package parser
 // height of a redirect where other heights are told.
 func (rd *reading) bareAngles() {
 	const least, most, right = 10, 180, 90
-	named := rd.anyAt(func(i int) bool { return rd.termAt(i).block != "" || rd.elems[i].plays(BlockAngle) && rd.cued(rd.elems[i], cueAngle) })
+	named := rd.anyAt(func(i int) bool {
+		return rd.termAt(i).block != "" || rd.elems[i].plays(BlockAngle) && rd.cued(rd.elems[i], cueAngle)
+	})
 	if !named && !rd.asksFor(AskBlockLoad) && !rd.tensionAtBlock() {
 		return
 	}

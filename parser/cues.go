@@ -98,9 +98,7 @@ const (
 	cueOffTrunk  cue = "off-trunk"  // behind how far a leg of the rope is off plumb
 	cueLeg       cue = "leg"        // beside the load, the leg of the rope that goes to it
 	cueLoaded    cue = "loaded"     // before such a leg
-	cueScarcely  cue = "scarcely"   // beside how a rope turns
 	cueGoesDown  cue = "goes-down"  // of a rope, before the block that it comes to
-	cueTwice     cue = "twice"      // how much a block sees, where that is asked
 	cueOtherSide cue = "other-side" // of a block, where the other leg of the rope is
 	cueEachOne   cue = "each-one"   // asks for every block
 	cueTakesUp   cue = "takes-up"   // before how long a tackle is with its blocks together
@@ -132,7 +130,7 @@ var cueNamed = map[cue]bool{
 	cueAils: true, cueAloft: true, cueCrew: true, cueGround: true, cueQuery: true, cueQueryFirst: true, cueReason: true,
 	cueHigher: true, cueShifts: true, cueEnough: true, cueHighest: true,
 	cueAbove: true, cueOnto: true, cueAlong: true, cueAnchor: true, cueAnchorIn: true, cueAngle: true, cueAside: true, cueBelow: true,
-	cueAims: true, cueBlocks: true, cueHangs: true, cueHowHigh: true, cueStraight: true, cueOffTrunk: true, cueLeg: true, cueLoaded: true, cueScarcely: true, cueGoesDown: true, cueEachOne: true, cueTwice: true, cueOtherSide: true, cueThird: true, cueOverBlock: true, cueLevel: true, cueMeets: true, cueNot: true, cueSling: true, cueSoThat: true, cueWhere: true,
+	cueAims: true, cueBlocks: true, cueHangs: true, cueHowHigh: true, cueStraight: true, cueOffTrunk: true, cueLeg: true, cueLoaded: true, cueGoesDown: true, cueEachOne: true, cueOtherSide: true, cueThird: true, cueOverBlock: true, cueLevel: true, cueMeets: true, cueNot: true, cueSling: true, cueSoThat: true, cueWhere: true,
 	cueClause: true, cueClosed: true, cueHinge: true, cueHalf: true, cueIf: true, cueLoad: true, cueMeasures: true, cueMe: true, cueOverHinge: true, cueTakesUp: true,
 	cueCutting: true, cueDown: true, cueEach: true, cueFor: true, cueFrom: true, cueHolds: true, cueItself: true, cueMoved: true, cueNow: true,
 	cueOffset: true, cueOther: true, cueOut: true, cueOver: true, cueOwned: true, cuePiece: true, cuePull: true, cueStrength: true, cueThere: true,

@@ -8,15 +8,12 @@ import "slices"
 
 // ledOver reads it.
 func (rd *reading) ledOver() {
-	rd.twiceOver()
 	if !rd.ropeOrBlock() {
 		return
 	}
 	for i := 0; i < len(rd.elems); i++ {
 		switch fig := rd.elems[i].fig; {
-		case fig == nil:
-			rd.scarcelyTurned(i)
-		case fig.dim != dimAngle && !(fig.dim == dimCount && fig.unit == nil && fig.degrees()), fig.told != "":
+		case fig == nil, fig.dim != dimAngle && !(fig.dim == dimCount && fig.unit == nil && fig.degrees()), fig.told != "":
 		case rd.offStraight(i):
 			rd.turnsHere(i, Turn)
 		case rd.fromLoad(i):
@@ -36,19 +33,6 @@ func (rd *reading) oneAtBase() {
 	for i := range rd.elems {
 		if j := rd.past(i+1, +1, markArticle|markAt); rd.termAt(i).block == RedirectBlock && rd.at(j).plays(ButtDiameter) {
 			rd.alter(i, func(t *term) { t.block = BaseBlock })
-		}
-	}
-}
-
-// twiceOver takes the doubt from "does the block see double", which asks what it sees:
-// no number stands beside it that could be doubled.
-func (rd *reading) twiceOver() {
-	if !rd.asksFor(AskBlockLoad) {
-		return
-	}
-	for i, e := range rd.elems {
-		if rd.termAt(i).ask == Twist && rd.cued(e, cueTwice) && rd.at(rd.past(i-1, -1, markArticle|markIs)).fig == nil && rd.at(rd.past(i+1, +1, markArticle|markMade|markIs)).fig == nil {
-			rd.alter(i, func(t *term) { t.ask = "" })
 		}
 	}
 }
@@ -136,23 +120,6 @@ func (e element) shapeOnly() Shape {
 	return e.term.shape
 }
 
-// scarcelyTurned takes the doubt from "barely" where it says no more of a rope at a
-// redirect than the angle told besides: "barely bends, like 20 degrees".
-func (rd *reading) scarcelyTurned(i int) {
-	const most = 60 // degrees
-	if rd.termAt(i).ask != Twist || !rd.cued(rd.elems[i], cueScarcely) || !rd.redirected() {
-		return
-	}
-	turns := rd.at(i+1).marked(markDeflects) || rd.at(i-1).marked(markDeflects)
-	told := func(k int) bool {
-		fig := rd.elems[k].fig
-		return fig != nil && fig.dim == dimAngle && fig.high <= most
-	}
-	if turns && rd.anyAt(told) {
-		rd.alter(i, func(t *term) { t.ask = "" })
-	}
-}
-
 // leavesLevel reads "down to a redirect at the base, then flat over to the drum" as a
 // right angle there: the rope comes down plumb.
 func (rd *reading) leavesLevel() {
@@ -195,11 +162,14 @@ func (rd *reading) thither(i int) bool {
 // overTop reads a half turn at the top block where the load on each block is asked
 // for, and the rope goes up over it and down to the one whose turn is told.
 func (rd *reading) overTop() {
-	if !rd.anyAt(func(i int) bool { return rd.termAt(i).each || rd.cued(rd.elems[i], cueEachOne) }) {
+	if !rd.anyAt(func(i int) bool { return rd.cued(rd.elems[i], cueEach) || rd.cued(rd.elems[i], cueEachOne) }) {
 		return
 	}
 	turned := slices.IndexFunc(rd.elems, func(e element) bool { return e.fig != nil && e.fig.told == Turn && Redirecting(e.fig.at) })
-	atTop := func(i int) bool { fig := rd.elems[i].fig; return fig != nil && (fig.told == Turn && !Redirecting(fig.at) || fig.told == BlockAngle) }
+	atTop := func(i int) bool {
+		fig := rd.elems[i].fig
+		return fig != nil && (fig.told == Turn && !Redirecting(fig.at) || fig.told == BlockAngle)
+	}
 	top := slices.IndexFunc(rd.elems, func(e element) bool {
 		return e.term != nil && (e.term.block == TopBlock || e.term.block == AnyBlock)
 	})
