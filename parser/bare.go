@@ -14,7 +14,7 @@ import (
 // none, is left.
 func (rd *reading) bareUnit(i int) *unitWord {
 	fig := rd.elems[i].fig
-	if fig.low <= 0 || fig.pair || fig.falling || strings.ContainsAny(fig.words(rd.text), "/") {
+	if fig.low <= 0 || fig.pair || fig.falling && !rd.tapersBare(i) || strings.ContainsAny(fig.words(rd.text), "/") {
 		return nil
 	}
 	if rd.counts(i) {
@@ -22,6 +22,9 @@ func (rd *reading) bareUnit(i int) *unitWord {
 	}
 	if rd.labelled(i) {
 		return rd.capacityUnit(i)
+	}
+	if rd.isLoad(i) {
+		return rd.loadUnit(i)
 	}
 	f := rd.sizedAs(i)
 	switch dimensionOf[f] {
@@ -81,8 +84,8 @@ func (rd *reading) counts(i int) bool {
 		switch {
 		case e.piece() && j > i+1 && !rd.at(i+1).piece(), e.plays(People), e.plays(Wraps), e.plays(Parts), e.plays(Legs), e.plays(Alike):
 			return true
-		case e.pause > 0 || e.fig != nil || e.term == nil:
-			return false
+		case e.pause > 0 || e.fig != nil || e.term == nil || j == i+1 && rd.ofSize(j):
+			return false // "45 de ancho de fresno"
 		}
 	}
 	return false

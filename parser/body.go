@@ -10,6 +10,7 @@ import (
 
 // bodies passes over such a number where it is asked whether that person holds.
 func (rd *reading) bodies() {
+	rd.bareBodies()
 	if !rd.anyAt(func(i int) bool { return rd.elems[i].piece() }) {
 		return
 	}
@@ -21,6 +22,49 @@ func (rd *reading) bodies() {
 		rd.pass(k+1, i+1)
 		i = k
 	}
+}
+
+// bareBodies passes over what somebody weighs by a bare number where a load is told
+// with its unit: "groundie is maybe 140 soaking wet, 2 wraps, 500 lb". Of who is told
+// to be "at" so much, it is how high he is.
+func (rd *reading) bareBodies() {
+	for i := 0; i < len(rd.elems); i++ {
+		k := rd.bareBody(i)
+		if k < 0 || !rd.anyAt(func(j int) bool { return rd.heavy(j) && !rd.at(rd.back(j-1)).marked(markBound|markRating) }) {
+			continue
+		}
+		end := i + 1
+		if rd.termAt(end).note == wetRope {
+			end++ // "140 soaking wet" says it of him
+		}
+		rd.pass(k+1, end)
+		i = k
+	}
+}
+
+// bareBody is the person that the bare number at i is the weight of, -1 for none.
+func (rd *reading) bareBody(i int) int {
+	const least, lightest, most = 40, 90, 350 // in kilograms where it says that he weighs, and in pounds
+	fig, next := rd.elems[i].fig, rd.at(i+1)
+	if fig == nil || fig.dim != dimCount || fig.unit != nil || fig.low != fig.high || fig.high > most || !rd.endsBreath(i+1) && rd.termAt(i+1).note != wetRope {
+		return -1
+	}
+	k := i - 1
+	for k >= 0 && rd.elems[k].pause == 0 && rd.saysWeight(k) && !rd.person(k) {
+		k--
+	}
+	of := rd.at(k)
+	if k < 0 || !rd.person(k) && !rd.termAt(k).ropeEnd && !rd.cued(of, cueItself) || k == i-1 && !rd.cued(of, cueItself) || next.piece() {
+		return -1
+	}
+	weighs := of.plays(Weight)
+	for j := k + 1; j < i; j++ {
+		weighs = weighs || rd.at(j).plays(Weight)
+	}
+	if fig.low < lightest && !(weighs && fig.low >= least) {
+		return -1
+	}
+	return k
 }
 
 // bodyOf is the person that the number at i is the weight of, -1 for none: "guy

@@ -1,6 +1,7 @@
 package parser
 
 import (
+	"math"
 	"slices"
 	"strings"
 )
@@ -12,7 +13,7 @@ import (
 func (rd *reading) metresByComma() {
 	const longest, thinnest, thickest = 20, 0.3, 3
 	for i, e := range rd.elems {
-		if e.fig == nil || e.fig.dim != dimCount || e.fig.unit != nil || e.fig.pair || e.fig.high > longest || !twoPlaces(e.fig.words(rd.text)) {
+		if e.fig == nil || e.fig.dim != dimCount || e.fig.unit != nil || e.fig.pair || e.fig.high > longest || !twoPlaces(e.fig.words(rd.text)) && !rd.tenthsBeside(i) {
 			continue
 		}
 		if rd.anyAt(rd.imperialLength) {
@@ -23,10 +24,49 @@ func (rd *reading) metresByComma() {
 			continue
 		}
 		crossed := rd.at(i-1).cross && slices.ContainsFunc(rd.elems[max(0, i-3):i-1], func(e element) bool { return e.fig != nil })
-		if crossed || rd.at(i+1).plays(Length) || rd.aroundBeside(i) {
+		if crossed || rd.joinedToThick(i) || rd.at(i+1).plays(Length) || rd.aroundBeside(i) {
 			e.fig.lent(metre)
 		}
 	}
+}
+
+// tenthsBeside says whether the number at i is told in tenths, "1,5", "1.2", and
+// crossed with a whole number that is too large for feet: what is half a foot may be
+// told so too.
+func (rd *reading) tenthsBeside(i int) bool {
+	const least = 38 // fewer may be inches
+	words := rd.elems[i].fig.words(rd.text)
+	_, tenths, comma := strings.Cut(words, ",")
+	if !comma {
+		_, tenths, _ = strings.Cut(words, ".")
+	}
+	if len(tenths) != 1 || !isDigit(tenths[0]) || !comma && tenths == "5" || !rd.at(i-1).cross || rd.only(Imperial, dimMass) {
+		return false
+	}
+	for k := i - 2; k >= 0 && k >= i-3; k-- {
+		if fig := rd.elems[k].fig; fig != nil {
+			return fig.short() || fig.dim == dimCount && fig.low >= least && fig.low == math.Trunc(fig.low)
+		}
+	}
+	return false
+}
+
+// joinedToThick reads "un tronco de 70 y 2,20": how long a piece is, behind how thick.
+func (rd *reading) joinedToThick(i int) bool {
+	return rd.at(i-1).marked(markAnd) && rd.at(i-2).fig != nil && (rd.at(i-2).fig.short() || rd.joinedThick(i-2))
+}
+
+// joinedThick reads the first number of "un tronco de 45 y 2 metros": more than any
+// piece is long, right behind its name.
+func (rd *reading) joinedThick(i int) bool {
+	const thinnest, thickest = 15, 150
+	fig, long := rd.elems[i].fig, rd.at(i+2).fig
+	if fig.dim != dimCount || fig.unit != nil || fig.low < thinnest || fig.high > thickest || fig.pair || fig.falling {
+		return false
+	}
+	named := rd.at(rd.past(i-1, -1, markMade|markIs)).piece()
+	metres := long.far() && long.unit.system == Metric || long != nil && long.dim == dimCount && twoPlaces(long.words(rd.text))
+	return named && rd.at(i+1).marked(markAnd) && metres && !rd.thicknessBeside(fig) && rd.endsBreath(i+3)
 }
 
 // aroundBeside says whether the words of a girth stand right beside the number at

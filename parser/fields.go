@@ -37,7 +37,9 @@ const (
 	roundest = 1.2
 	thickest = 3
 
-	manyRedirects = 8 // more than these is no count of redirects
+	mostParts     = 20 // "una troza de 2200 con partes de línea" counts none
+	mostPeople    = 30 // nor does "he's about 160 and holding 600 lb"
+	manyRedirects = 8  // more than these is no count of redirects
 )
 
 // takes says whether a number can be the quantity of a field. A pull is often
@@ -52,6 +54,8 @@ func takes(f Field, fig *figure) bool {
 	}
 	d, want := fig.dim, dimensionOf[f]
 	switch {
+	case f == Parts && d == dimCount && fig.high > mostParts, f == People && fig.high > mostPeople:
+		return false
 	case f == Parts || f == DesignFactor:
 		return d == dimRatio || d == dimCount
 	case want == dimMass || want == dimForce:

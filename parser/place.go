@@ -214,6 +214,8 @@ func (rd *reading) placeTwo(full bound, i, j int) []int {
 	case round && a.unit == b.unit && a.unit.fine && rd.crossed(i, j) && rd.has(markRound):
 		full[i], full[j] = Length, Diameter // "22 in x 16 in": a round is wider than long
 		return nil
+	case rd.crossed(i, j) && a.unit == b.unit && !round && (a.low == b.low && a.high == b.high || i < j && a.high <= roundest && b.low >= 2*a.high):
+		// "35 cm x 80 cm": told as thick by long, and longer than thick
 	case a.unit.fine && !b.unit.fine && !round:
 	case b.unit.fine && !a.unit.fine && !round && a.unit.system == Imperial:
 		a, b, i, j = b, a, j, i // 30 in and 2 ft: a short round

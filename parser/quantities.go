@@ -128,6 +128,8 @@ func (rd *reading) unitAsk(i int, full bound, limb bool) *Ask {
 	only := func(f Field) { a.Fields, a.Choices = []Field{f}, []Choice{{Field: f}} }
 	beside, rigged := rd.roleBeside(i), rd.at(rd.past(i-1, -1, markIs)).rigged()
 	switch {
+	case rd.crossed(i, i+2) && !rd.crossed(i-2, i) && rd.at(i+2).fig.far() && rd.maybeFeet(i):
+		a.Fields = []Field{Diameter, Length} // inches or feet
 	case rd.crossed(i, i+2) && !rd.crossed(i-2, i):
 		only(Diameter) // "weight of 22 by 9"
 	case beside != nil:

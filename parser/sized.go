@@ -52,11 +52,18 @@ func (rd *reading) sizedAs(i int) Field {
 	switch {
 	case rd.crossed(i-2, i) && rd.at(i-2).fig.longStem() && !rd.crossed(i, i+2):
 		return Diameter // "6 m x 50 límite 180"
+	case rd.joinedThick(i), rd.tapersBare(i):
+		return Diameter
+	case rd.crossed(i-2, i) && rd.at(i-2).fig.wideStem() && !rd.crossed(i, i+2):
+		return Length // "medio metro x 3"
 	case fields != nil && !rd.anothersWords(i):
 		return fields[0]
 	case rd.termAt(rd.back(i-1)).hangs && rd.anyAt(rd.toTheSide) && rd.saidOut(i+1):
 		return LineOut // "3 m de lado, cuelga 10"
 	case rd.crossed(i, i+2) && (rd.at(i+2).fig.far() || rd.inHundredths(i+2)) && !rd.crossed(i-2, i):
+		if rd.maybeFeet(i) {
+			return ""
+		}
 		return Diameter // "14 x 22 ft"
 	case rd.crossed(i-2, i) && (rd.at(i-2).fig.short() || rd.inHundredths(i)) && !rd.crossed(i, i+2):
 		return Length // "34 cm x 1.8"
@@ -89,6 +96,30 @@ func (rd *reading) stretchOf(i int) bool {
 func (f *figure) longStem() bool {
 	const thickest = 2
 	return f.far() && f.unit == metre && f.low > thickest
+}
+
+// maybeFeet says whether the number at i, crossed with feet, may be in feet as well:
+// "3 by 4 ft".
+func (rd *reading) maybeFeet(i int) bool {
+	const thinnest = 6 // in inches
+	return rd.at(i+2).fig.unit == foot && rd.elems[i].fig.low < thinnest
+}
+
+// wideStem says whether a number is in metres, and no more than a piece is thick.
+func (f *figure) wideStem() bool {
+	const thickest = 1.3
+	return f.far() && f.unit == metre && f.high <= thickest
+}
+
+// tapersBare says whether the number at i is of both ends of a piece: "rama de 5 m,
+// de 30 a 10". What people, wraps and parts have is none.
+func (rd *reading) tapersBare(i int) bool {
+	const thinnest, least = 8, 1.25
+	fig, next := rd.elems[i].fig, rd.at(i+1)
+	if !fig.falling || fig.low < 2 || fig.high < thinnest || fig.high < least*fig.low || next.marked(markAt) || next.piece() || next.plays(Wraps) || next.plays(People) || next.plays(Parts) {
+		return false
+	}
+	return rd.shaped() && rd.lengthTold(i) && !rd.thicknessBeside(fig)
 }
 
 // anothersWords says whether the words beside the number have another on their

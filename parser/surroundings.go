@@ -29,7 +29,8 @@ func (rd *reading) surroundings() {
 // sizedLong reads "a 20 in x 8 ft log" and "20 in x 8 ft from the yard": what a
 // thickness is crossed with is how long the piece is, wherever that lies.
 func (rd *reading) sizedLong(i int) bool {
-	return rd.elems[i].fig.far() && rd.crossed(i-2, i) && rd.at(i-2).fig.short() && !rd.crossed(i, i+2)
+	fig := rd.elems[i].fig
+	return (fig.far() || fig.short() && fig.high > thickestRope) && rd.crossed(i-2, i) && rd.at(i-2).fig.short() && !rd.crossed(i, i+2)
 }
 
 // past returns the first element from i on, in steps, that carries none of
