@@ -68,6 +68,9 @@ func (rd *reading) runOf(i, j int) Field {
 	case Redirecting(rd.termAt(j).block), rd.at(j-1).fig != nil && e.looks(before):
 		return ""
 	case e.part() == partBlock, rd.blockAt(j), rd.cued(e, cueHighest):
+		if next.marked(markRelation|markBound) || rd.cued(next, cueAbove) || rd.cued(next, cueBelow) {
+			return "" // "block 4 ft above the limb"
+		}
 		return HitchHeight
 	case e.marked(markStation) || rd.termAt(j).ropeEnd:
 		near := fig.dim == dimLength && fig.low < nearestDrum
