@@ -9,6 +9,7 @@ import "slices"
 // otherwise settles such words before numbers are placed.
 func (rd *reading) otherwise() {
 	rd.unitsAside()
+	rd.colours()
 	rd.denials()
 	rd.wanted()
 	rd.standingEnds()

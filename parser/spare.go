@@ -16,10 +16,28 @@ func (rd *reading) spare(a *Ask) bool {
 	switch {
 	case talk == nil, talk.own, talk.oneEnd:
 		return rd.changesNothing(prev, next)
+	case talk.atOnce:
+		return rd.factless(prev, next)
 	case talk.perhaps: // in doubt beside a number or gear, of which it hardly tells
 		return !rd.at(prev).bareFigure() && !rd.at(next).bareFigure() && !rd.tellsOfWood(prev, next) && !rd.tellsHow(prev)
 	}
 	return false // known, and in doubt here
+}
+
+// factless says whether no number and no piece stands between the same pauses as a word
+// between the elements at prev and next.
+func (rd *reading) factless(prev, next int) bool {
+	for ; prev >= 0 && rd.elems[prev].pause == 0; prev-- {
+		if rd.elems[prev].fig != nil || rd.elems[prev].piece() {
+			return false
+		}
+	}
+	for ; next < len(rd.elems) && rd.elems[next].pause == 0; next++ {
+		if rd.elems[next].fig != nil || rd.elems[next].piece() {
+			return false
+		}
+	}
+	return true
 }
 
 // around finds the elements right before and right behind what is asked about, and
@@ -77,7 +95,7 @@ func (rd *reading) tellsOfNumber(prev, next int) bool {
 		return true
 	}
 	p := rd.backToRelation(prev)
-	if p < 0 || rd.at(rd.past(next, +1, markAdjective)).marked(markPlace|markObstacle|markGear) {
+	if p < 0 || rd.at(rd.past(next, +1, markAdjective)).marked(markPlace|markObstacle|markGear|markLoaded) {
 		return false
 	}
 	if p == prev && rd.at(next).marked(markArticle|markPronoun) {

@@ -33,9 +33,10 @@ func (rd *reading) tellsHow(i int) bool {
 }
 
 // questions says whether a word behind the element at i is what is asked, "is that
-// …", and tells nothing.
+// …", "will it …", and tells nothing.
 func (rd *reading) questions(i int) bool {
-	return rd.cued(rd.at(i), cueThat) && rd.at(i-1).marked(markIs) && rd.startsSaying(i-2)
+	asks := rd.at(i-1).marked(markIs) || rd.cued(rd.at(i-1), cueAsking)
+	return asks && rd.cued(rd.at(i), cueThat) && rd.startsSaying(i-2)
 }
 
 // overTalk goes back from i over what says nothing of what stands behind it.
