@@ -137,7 +137,8 @@ var cueNamed = map[cue]bool{
 	cueOffset: true, cueOther: true, cueOut: true, cueOver: true, cueOwned: true, cuePiece: true, cuePull: true, cueStrength: true, cueThere: true,
 	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueMore: true, cueThither: true, cueFewer: true, cueTakesOff: true, cueUpTo: true, cueWilling: true, cueWeighing: true, cueWorking: true,
 	cueDenying: true, cueReckons: true, cueOurs: true, cueLeaves: true, cueAsking: true, cueNeeds: true, cueOfPull: true, cuePulling: true, cueOwns: true,
-	cueHaving: true, cueItIs: true, cueMerely: true, cuePeople: true, cueThat: true, cueThe: true, cueWood: true, cueAsks: true, cueDegree: true, cueFew: true, cueIndeed: true, cueLot: true, cuePast: true, cuePer: true, cuePlus: true, cueSelf: true, cueTwofold: true, cueIdleIt: true, cueIdleLead: true, cueIdleVerb: true, cueIdleThing: true, cueUs: true, cueLacking: true, cueWho: true, cueColour: true,
+	cueHaving: true, cueItIs: true, cueMerely: true, cuePeople: true, cueThat: true, cueThe: true, cueWood: true, cueColour: true,
+	cueAsks: true, cueDegree: true, cueFew: true, cueIndeed: true, cueLot: true, cuePast: true, cuePer: true, cuePlus: true, cueSelf: true, cueTwofold: true, cueIdleIt: true, cueIdleLead: true, cueIdleVerb: true, cueIdleThing: true, cueUs: true, cueLacking: true, cueWho: true,
 }
 
 // cued says whether an element is one of the words of a cue.
