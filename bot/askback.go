@@ -176,6 +176,9 @@ func (d *Desk) askTree(a *answer, ask *parser.Ask) {
 	name := strings.ToLower(ask.Words)
 	v := a.voice
 	a.lines = []string{v.say("Which %s? Several trees go by that name.", trimQuote(name))}
+	if ask.Either {
+		a.lines = []string{v.say("Which is it, %s?", trimQuote(name))}
+	}
 	for i, c := range ask.Choices {
 		if i == manyChoices {
 			break
@@ -195,8 +198,8 @@ func (d *Desk) askTree(a *answer, ask *parser.Ask) {
 const hardly = 1.1
 
 // anyOf is the tree to plan on where several share a name and the weight
-// hardly hangs on which: any of them, where that is the heaviest. It is none
-// where the weight does not hang on the tree at all.
+// hardly hangs on which: any of them, where that is the heaviest, or the heaviest
+// where that one is wanted. It is none where the weight does not hang on the tree at all.
 func anyOf(q parser.Question, ask *parser.Ask) (*parser.Said[parser.Species], bool) {
 	if ask == nil || ask.Kind != parser.WhichTree || q.Intent == parser.AskAnchor || len(ask.Choices) == 0 {
 		return nil, false
@@ -218,7 +221,7 @@ func anyOf(q parser.Question, ask *parser.Ask) (*parser.Said[parser.Species], bo
 			most, heaviest = w, c
 		}
 	}
-	if most > hardly*least || !strings.HasSuffix(heaviest.Scientific, " spp.") {
+	if !ask.Heavier && (most > hardly*least || !strings.HasSuffix(heaviest.Scientific, " spp.")) {
 		return nil, false
 	}
 	return &parser.Said[parser.Species]{Value: parser.Species{Scientific: heaviest.Scientific, Name: heaviest.Words}, Words: ask.Words, Start: ask.Start, End: ask.End}, true

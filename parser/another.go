@@ -9,6 +9,10 @@ func (rd *reading) another(i int) {
 		rd.alter(i, func(t *term) { *t = term{marks: markArticle} })
 		return
 	}
+	if rd.at(i+1).plays(Wraps) && rd.at(i+1).fig == nil && rd.cued(rd.at(i-1), cueNeeds) {
+		rd.leaveOut(i, i+1) // "do i need another wrap": how many it takes answers that
+		return
+	}
 	j := i + 1
 	for rd.at(j).marked(markAdjective) || rd.fineAt(j) {
 		j++

@@ -62,6 +62,8 @@ type Ask struct {
 	LikeStop   string   // a word that ends all arithmetic, which an unknown one may be a slip of
 	NearPower  bool     // somebody is hurt, and a power line is told of
 	Turning    Turning  // how a word could turn the meaning round
+	Either     bool     // both trees are named in the words: "elm or hackberry"
+	Heavier    bool     // of the trees, the one that weighs more is wanted
 	AsTree     bool     // an unknown word that stands where the tree does
 }
 

@@ -110,6 +110,8 @@ const (
 const (
 	cueAsks      cue = "asks"       // begins a question: "how", "what"
 	cueDegree    cue = "degree"     // "barely", "hardly"
+	cueEither    cue = "either"     // before two trees that it is one of
+	cueWhichever cue = "whichever"  // of two trees, the one that weighs more
 	cueFew       cue = "few"        // some of several
 	cueIndeed    cue = "indeed"     // "actually"
 	cueLot       cue = "lot"        // behind "a" and a limit, one of the pieces
@@ -117,6 +119,7 @@ const (
 	cuePlus      cue = "plus"       // adds people
 	cueSelf      cue = "self"       // who speaks, one of those who are counted
 	cuePer       cue = "per"        // before who said so
+	cueThan      cue = "than"       // between what is compared
 	cueTwofold   cue = "twofold"    // "twice", "double"
 	cueIdleIt    cue = "idle-it"    // behind a denial, nothing of wood or gear: "it doesnt matter"
 	cueIdleLead  cue = "idle-lead"  // between a denial and what it denies: "even", "much"
@@ -139,6 +142,7 @@ var cueNamed = map[cue]bool{
 	cueDenying: true, cueReckons: true, cueOurs: true, cueLeaves: true, cueAsking: true, cueNeeds: true, cueOfPull: true, cuePulling: true, cueOwns: true,
 	cueHaving: true, cueItIs: true, cueMerely: true, cuePeople: true, cueThat: true, cueThe: true, cueWood: true, cueColour: true,
 	cueAsks: true, cueDegree: true, cueFew: true, cueIndeed: true, cueLot: true, cuePast: true, cuePer: true, cuePlus: true, cueSelf: true, cueTwofold: true, cueIdleIt: true, cueIdleLead: true, cueIdleVerb: true, cueIdleThing: true, cueUs: true, cueLacking: true, cueWho: true,
+	cueEither: true, cueWhichever: true, cueThan: true,
 }
 
 // cued says whether an element is one of the words of a cue.

@@ -22,8 +22,8 @@ func (rd *reading) denials() {
 		case rd.otherUnit(i-1, j), rd.otherKind(i-1, j), rd.girthNotAcross(i-1, j):
 			rd.alter(i, func(t *term) { *t = term{} })
 			rd.alter(j, func(t *term) { *t = term{} })
-		case rd.otherNumber(i-1, j):
-			rd.pass(i, j+1)
+		case rd.otherNumber(i-1, j), rd.cued(rd.at(i-1), cueNow) && rd.otherNumber(i-2, j):
+			rd.pass(i, j+1) // "max 180 now not 250"
 		case rd.deniedTree(j), rd.otherTree(i-1, j):
 			rd.pass(i, j+1)
 		case rd.deniedNumber(i + 1):

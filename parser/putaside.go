@@ -24,11 +24,22 @@ func (rd *reading) putAside(i int) bool {
 		if rd.toNumber(end) || rd.at(end).piece() || !rd.anyAt(func(k int) bool { return k != j && rd.otherTree(k, j) }) {
 			return false
 		}
-	default:
+	case !rd.crotchOrBlock(j) || rd.toNumber(end):
 		return false
 	}
 	rd.blank(i, end)
 	return true
+}
+
+// crotchOrBlock says whether a block stands at i and a natural crotch is told of
+// besides, or the other way round: the rope runs through one of them.
+func (rd *reading) crotchOrBlock(i int) bool {
+	crotch := func(k int) bool { return rd.termAt(k).block == NaturalCrotch || rd.termAt(k).note == NaturalCrotch }
+	block := func(k int) bool { return rd.at(k).part() == partBlock || rd.termAt(k).block != "" }
+	other := func(holds func(int) bool) bool {
+		return rd.anyAt(func(k int) bool { return k != i && rd.elems[k].fig == nil && holds(k) })
+	}
+	return crotch(i) && other(func(k int) bool { return block(k) && !crotch(k) }) || block(i) && !crotch(i) && other(crotch)
 }
 
 // blank passes over what stands from one element to another, and leaves them in

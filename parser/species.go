@@ -27,6 +27,9 @@ func (r *Reader) fillSpecies(rd *reading, q *Question) *Ask {
 			continue
 		}
 		if e.term.tree.sci != found[best].term.tree.sci && !narrows(found[best].term.tree, e.term.tree) {
+			if a, b, ok := rd.eitherTrees(); ok {
+				return r.whichOf(rd, a, b)
+			}
 			return rd.clash(e, SpeciesField)
 		}
 	}
@@ -52,7 +55,7 @@ func (r *Reader) eitherTree(rd *reading, words []string, run []word) (*Ask, int)
 				continue
 			}
 			ask := askAt(WhichTree, rd.text, run[0].start, run[1+n].end-run[0].start)
-			ask.Fields = []Field{SpeciesField}
+			ask.Fields, ask.Either = []Field{SpeciesField}, true
 			for _, t := range []*tree{a.tree, b.tree} {
 				one := t.others
 				if len(one) == 0 {

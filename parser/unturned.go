@@ -11,6 +11,7 @@ func (rd *reading) unturned() {
 			continue
 		}
 		switch {
+		case rd.eitherWords(i):
 		case rd.cued(e, cueDegree):
 			rd.degree(i)
 		case rd.cued(e, cueIndeed):
@@ -23,6 +24,8 @@ func (rd *reading) unturned() {
 			rd.twofold(i)
 		case rd.termAt(i).each:
 			rd.eachOfAll(i)
+		case rd.termAt(i).turning == TurnsCompared:
+			rd.lengthening(i)
 		case rd.termAt(i).turning == TurnsSeveral:
 			rd.several(i)
 		}
@@ -67,7 +70,8 @@ func (rd *reading) toldBefore(i, n int) bool {
 // log": the answer tells.
 func (rd *reading) twofold(i int) {
 	borne := rd.anyAt(func(k int) bool { return k < i && rd.termAt(k).intent == AskBlockLoad })
-	if borne && !rd.asksFor(AskLower) && rd.at(i+1).fig == nil && rd.at(i-1).fig == nil && !rd.at(rd.past(i+1, +1, markArticle|markMade)).marked(markPronoun) {
+	wraps := rd.anyAt(func(k int) bool { return rd.elems[k].plays(Wraps) })
+	if borne && !wraps && rd.at(i+1).fig == nil && rd.at(i-1).fig == nil && !rd.at(rd.past(i+1, +1, markArticle|markMade)).marked(markPronoun) {
 		rd.leaveOut(i, i+1)
 	}
 }
@@ -81,6 +85,15 @@ func (rd *reading) plus(i int) {
 	}
 	if rd.countedBy(n+1) && !rd.anyAt(func(k int) bool { return k < n && rd.countedBy(k) && rd.at(k).plays(Wraps) == rd.at(n+1).plays(Wraps) }) && rd.at(i-1).fig == nil {
 		rd.alter(i, func(t *term) { *t = term{marks: markAnd} })
+	}
+}
+
+// lengthening leaves out "do they get longer going up" of pieces that a cut is asked
+// for: the answer tells how long those from either end are.
+func (rd *reading) lengthening(i int) {
+	word, _ := nextWord(rd.text[rd.elems[i].end:])
+	if rd.asksFor(AskCutPlan) && !rd.turnable(i-1) && !rd.turnable(i+1) && !rd.at(i+1).marked(markPronoun) && !rd.in.cues[cueThan][word] {
+		rd.leaveOut(i, i+1)
 	}
 }
 
