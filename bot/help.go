@@ -11,6 +11,9 @@ func (a *answer) help() {
 		a.lines = []string{v.say("Ready. Ask me about a piece, like “%s”. “Help” shows more.", example(v))}
 		return
 	}
+	if a.generally() {
+		return
+	}
 	if of := asksOf[a.question.Topic]; of != nil {
 		a.lines = []string{v.word("Ask it like this, with your own words and numbers:")}
 		for _, line := range of {

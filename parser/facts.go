@@ -34,7 +34,7 @@ func (rd *reading) tellsFacts(q *Question, asks []*Ask) {
 	whole.Quantities = told
 	held := rd.anyAt(func(i int) bool { return rd.termAt(i).day }) || rd.keeps()
 	switch {
-	case !whole.jobs(), q.Asks, q.FollowUp, q.Clear, q.Explain != "", q.noted(peopleBelow), rd.queries(), !slices.Contains(ofFacts, q.Intent):
+	case !whole.jobs(), q.Asks, q.FollowUp, q.Clear, q.Explain != "", q.noted(peopleBelow), rd.queries() && !(held && len(told) == 0), !slices.Contains(ofFacts, q.Intent):
 		return
 	case strings.ContainsAny(rd.text, "?¿") && !rd.keeps() && !(held && len(told) == 1 && q.Has(People)):
 		return

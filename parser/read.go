@@ -56,6 +56,9 @@ func (r *Reader) ReadAfter(text string, before Question) (Question, error) {
 	if q, err, ok := r.tellsJob(text, in, language); ok {
 		return q, err
 	}
+	if q, ok := rd.asksUs(); ok {
+		return q, nil
+	}
 	if q, a, ok := r.readList(rd); a != nil {
 		return q, a
 	} else if ok {
@@ -180,6 +183,10 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	q.Hello = q.Intent == AskHelp && !rd.wantsHelp()
 	rd.tellsFacts(&q, slices.Concat(asks, numberAsks, []*Ask{boundAsk, shapeAsk, treeAsk}))
 	if rd.nonsense(q, asks) {
+		if rd.acknowledges() {
+			q.Intent, q.Hello = AskHelp, true
+			return q, nil
+		}
 		return q, &Ask{Kind: Nonsense, Words: rd.text, End: len(rd.text)}
 	}
 	if boundAsk != nil {

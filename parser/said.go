@@ -20,6 +20,12 @@ func (rd *reading) nonsense(q Question, asks []*Ask) bool {
 	return true
 }
 
+// acknowledges says whether a message begins with a word that greets or thanks,
+// whatever talk follows: "thanks, back after lunch".
+func (rd *reading) acknowledges() bool {
+	return len(rd.elems) > 0 && rd.elems[0].marked(markHello) && !slices.ContainsFunc(rd.asks, func(a *Ask) bool { return a.Start < rd.elems[0].start })
+}
+
 // small takes small talk for what it is: where every word says nothing here but
 // for one that turns a meaning, "wont", there is no meaning to turn, degrees are
 // the weather's and 12:45 is an hour.
