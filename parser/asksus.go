@@ -30,7 +30,7 @@ const (
 	cueHeavyEnd cue = "heavy-end" // how we name the heaviest that a piece may be
 	cueKept     cue = "kept"      // what was told to be kept
 	cueLanguage cue = "language"  // English, Spanish
-	cueLoaded   cue = "loaded"    // what sees a load
+	cueSeesLoad cue = "sees-load" // what sees a load
 	cueOfJob    cue = "of-job"    // what can hold for a job
 	cueOfLog    cue = "of-log"    // the log, and no piece of wood
 	cueRating   cue = "rating"    // the words of a gear's label
@@ -148,7 +148,7 @@ func (rd *reading) topic() Intent {
 		return TopicRating
 	case rd.typed(cueMeaning) && rd.anyAt(func(i int) bool { return rd.elems[i].plays(Wraps) }):
 		return TopicWrap
-	case rd.typed(cueDouble) && rd.typed(cueLoaded):
+	case rd.typed(cueDouble) && rd.typed(cueSeesLoad):
 		return TopicBlock
 	case (note(snubbed) || run) && !wood && (note(snubbed) && run || rd.typed(cueBetter) || rd.typed(cueMeaning)):
 		return TopicSnub

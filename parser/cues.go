@@ -133,7 +133,7 @@ const (
 var cueNamed = map[cue]bool{
 	cueAils: true, cueAloft: true, cueCrew: true, cueGround: true, cueQuery: true, cueQueryFirst: true, cueReason: true,
 	cueAskedBy: true, cueBetter: true, cueCapable: true, cueDone: true, cueDouble: true, cueEarlier: true, cueGives: true, cueGreen: true, cueHaveWe: true, cueHeavier: true,
-	cueHeavyEnd: true, cueHelps: true, cueForWhom: true, cueMoves: true, cueWhy: true, cueToo: true, cueKept: true, cueLanguage: true, cueLoaded: true, cueOfJob: true, cueOfLog: true, cueRating: true, cueWeaker: true, cueMeaning: true,
+	cueHeavyEnd: true, cueHelps: true, cueForWhom: true, cueMoves: true, cueWhy: true, cueToo: true, cueKept: true, cueLanguage: true, cueSeesLoad: true, cueOfJob: true, cueOfLog: true, cueRating: true, cueWeaker: true, cueMeaning: true,
 	cueHigher: true, cueShifts: true, cueEnough: true, cueHighest: true,
 	cueAbove: true, cueOnto: true, cueAlong: true, cueAnchor: true, cueAnchorIn: true, cueAngle: true, cueAside: true, cueBelow: true,
 	cueAims: true, cueBlocks: true, cueHangs: true, cueHowHigh: true, cueStraight: true, cueOffTrunk: true, cueLeg: true, cueLoaded: true, cueGoesDown: true, cueEachOne: true, cueOtherSide: true, cueThird: true, cueOverBlock: true, cueLevel: true, cueMeets: true, cueNot: true, cueSling: true, cueSoThat: true, cueWhere: true,

@@ -32,6 +32,7 @@ type reading struct {
 	dire     []Fix     // words that are one slip away from such a word, and what it is
 	each     bool      // what is told of several pieces is told of each
 	talked   bool      // words of talk were left out
+	first    bool      // nothing was spoken of before
 	share    *share    // says at what part of its length a limb is tied
 
 	obstacle *Said[Obstacle] // what a swing may strike

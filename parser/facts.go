@@ -43,7 +43,7 @@ func (rd *reading) tellsFacts(q *Question, asks []*Ask) {
 	}
 	const many = 3 // facts that nobody tells of one piece alone
 	q.Facts = true
-	if held || len(told) >= many {
+	if held || len(told) >= many || len(told) == 0 && rd.first {
 		q.Intent = AskJob
 	}
 }

@@ -76,7 +76,7 @@ func (r *Reader) placed(text string, in *tongue, language string, before Questio
 		return &reading{text: text, in: in}, &Ask{Kind: Nonsense, Words: text, End: len(text)}
 	}
 	rd := r.elements(text, in, tree)
-	rd.language = language
+	rd.language, rd.first = language, before.Intent == ""
 	if before.Pieceless() {
 		rd.whole() // behind a limb, "log" makes it one
 	}
