@@ -73,6 +73,7 @@ var flags = map[string]func(*term){
 	"day":         func(t *term) { t.day = true },
 	"keeps":       func(t *term) { t.chatter, t.keeps = true, true },
 	"borne":       func(t *term) { t.borne = true },
+	"self-holds":  func(t *term) { t.selfHolds = true },
 	"how-much":    func(t *term) { t.howMuch = true },
 	"receives":    func(t *term) { t.receives = true },
 	"rated":       func(t *term) { t.rated = true },

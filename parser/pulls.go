@@ -71,11 +71,20 @@ func (rd *reading) handWords(i int) int {
 	return -1
 }
 
+// mostByHand is more than any hand holds, in newtons.
+const mostByHand = 450
+
+// heldByHand reads "con 2 vueltas en el tambor aguanto 180 kg": who holds more than a
+// hand can tells of the piece.
+func (rd *reading) heldByHand(i int) bool {
+	fig := rd.elems[i].fig
+	return fig.dim == dimMass && float64(unit.Mass(fig.low).Weight()) > mostByHand && rd.termAt(rd.past(i-1, -1, markIs|markArticle|markAt)).selfHolds
+}
+
 // handPulls reads what the hand shall hold behind the drum: "20 lb in the hand",
 // "so i only feel 30 lb". What no hand holds is the piece, or what it weighs at
 // the hand is asked: "500 lb in the hand".
 func (rd *reading) handPulls() {
-	const most = 450 // N
 	for i, e := range rd.elems {
 		if !rd.heavy(i) || e.fig.told != "" || rd.at(i+1).piece() {
 			continue
@@ -85,7 +94,7 @@ func (rd *reading) handPulls() {
 			n = float64(unit.Mass(n).Weight())
 		}
 		at := rd.handWords(i)
-		if n > most || at < 0 {
+		if n > mostByHand || at < 0 {
 			continue
 		}
 		if rd.shapedOrNamed() || rd.anyAt(func(k int) bool { return k != i && (rd.heavy(k) || rd.elems[k].plays(Wraps)) }) {

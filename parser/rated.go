@@ -55,7 +55,7 @@ func (rd *reading) ratedAs(i int) (part, int) {
 // block on it says max".
 func (rd *reading) between(i int) bool {
 	e := rd.at(i)
-	return e.fig == nil && e.pause == 0 && e.part() == "" && (e.marked(markIs|markArticle|markRating|markAt|markMade|markWhere|markPronoun|markAdjective) || rd.termAt(i).label || rd.termAt(i).rated || rd.termAt(i).note == "about")
+	return e.fig == nil && e.pause == 0 && e.part() == "" && (e.marked(markIs|markArticle|markRating|markAt|markMade|markWhere|markPronoun|markAdjective) || e.polite() || rd.termAt(i).label || rd.termAt(i).rated || rd.termAt(i).note == "about")
 }
 
 // carabiner says whether one is named: what stands on it is what it breaks at.
@@ -71,4 +71,30 @@ func (rd *reading) rate(i int, p part, at int) {
 	rd.alter(at, func(t *term) { *t = term{marks: t.marks &^ markBound} })
 	rd.elems[at].spent = true
 	rd.fixes = append(rd.fixes, Fix{Words: rd.text[e.start:e.end], As: "WLL"})
+}
+
+// heldUpTo is the gear that "up to" tells the number at i of: "la polea aguanta hasta
+// 400 kg", "hasta 400 kg aguanta la polea". Which of the two figures it is stays asked.
+func (rd *reading) heldUpTo(i int) part {
+	bears := func(k int) bool {
+		return rd.at(k).fig == nil && (rd.at(k).marked(markRating|markIs|markArticle) || rd.termAt(k).bears || rd.termAt(k).intent == AskGear || rd.termAt(k).intent == AskLower)
+	}
+	if !rd.at(i - 1).marked(markBound) {
+		return ""
+	}
+	k, j := i-2, i+1
+	for bears(k) && rd.at(k).part() == "" {
+		k--
+	}
+	for bears(j) && rd.at(j).part() == "" {
+		j++
+	}
+	p := rd.at(k).part()
+	if p == "" && (j > i+1 || rd.termAt(j).intent == AskGear) {
+		p = rd.at(j).part()
+	}
+	if p == partRope && rd.asksFor(AskRope) {
+		return ""
+	}
+	return p
 }

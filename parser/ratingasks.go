@@ -12,6 +12,10 @@ func (rd *reading) unsaidStrength(i int, used map[int]bool) {
 	if rd.loadWanted() || rd.goodFor(i) {
 		return // "what's on the redirect sling with 300 kg in the line"
 	}
+	if p := rd.heldUpTo(i); p != "" && fig.dim != dimCount {
+		rd.asksStrength(fig, p)
+		return
+	}
 	if p := rd.isOf(i); p != "" {
 		rd.asksStrength(fig, p)
 		return

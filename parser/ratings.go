@@ -53,6 +53,10 @@ func (rd *reading) ratings() {
 				any = true
 				continue
 			}
+			if rd.heldByHand(i) {
+				e.fig.sure = Weight
+				continue
+			}
 			rd.unsaidStrength(i, used)
 			continue
 		}

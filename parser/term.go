@@ -113,6 +113,7 @@ type term struct {
 	day        bool // the day at hand: who is here, "crew of four today"
 	keeps      bool // says that what is told is to be kept: "note that down"
 	borne      bool // behind who must never hang on rigging gear: "be lowered"
+	selfHolds  bool // before what somebody holds in hand: "aguanto"
 	howMuch    bool // before gear, asks for the load on it: "how many lbs"
 	receives   bool // beside gear, that a load comes on it: "sees"
 	rated      bool // between gear and what it may carry: "rated for", "max"
