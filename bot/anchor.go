@@ -74,7 +74,7 @@ func hungOn(q parser.Question) (onAnchor, error) {
 		return h, err
 	}
 	apart := slices.Contains(q.Notes, parser.NoteAnchorLimb) || slices.Contains(q.Notes, parser.NoteAnchorSpar)
-	if h.blocks = apart && q.Shape != nil; !h.blocks {
+	if h.blocks = apart && q.Shape != nil || slices.Contains(q.Notes, parser.NoteBlockHung); !h.blocks {
 		return h, nil
 	}
 	var err error
@@ -127,6 +127,9 @@ func (a *answer) tellAnchor(r anchor.Screening, h onAnchor) {
 		a.problems = append(a.problems, a.voice.say("At 100%% the branches in the tests broke. Take a smaller piece, or hang it nearer the base."))
 	}
 	a.tellRedirected(h)
+	if h.spar && slices.Contains(a.question.Notes, parser.NoteBlockHung) {
+		a.lines = append(a.lines, a.voice.say("A block hangs there: %s lowered through it pulls with %s.", a.voice.heavy(a.question.Mass(parser.Weight).High), a.voice.heavy(h.pull.Force.Held())))
+	}
 	a.lines = append(a.lines, a.voice.say("A screening figure, never an approval: it knows nothing of decay, union, lean, included bark or roots."))
 	a.tellAnchorMore(h)
 	a.lines = append(a.lines, a.anchorAssumed(h))

@@ -33,7 +33,7 @@ var noun = map[parser.Field]string{
 	parser.Alike: "how many pieces", parser.Lines: "how many lines", parser.Strands: "the rope's strands",
 	parser.SideBranch: "the side branch's weight", parser.SideBranchOut: "how far the side branch sticks out",
 	parser.ObstacleOut: "how far past the block it stands", parser.ObstacleHeight: "how high it reaches",
-	slingHeight: "how high the sling is",
+	slingHeight: "how high the sling is", hangOut: "how far out it hangs",
 }
 
 // called is what a crew calls a quantity of the calculator, also one that
@@ -80,7 +80,7 @@ var asTyped = map[parser.Field]string{
 	parser.LineOut: "15 ft of line out", parser.Sideways: "8 ft to the side", parser.Weight: "600 lb",
 	parser.Turn: "rope turns 30° at the redirect", parser.TrunkAcross: "20 in trunk",
 	parser.DrumAway: "drum 20 ft from the tree", parser.People: "3 people", parser.Wraps: "3 wraps",
-	slingHeight: "sling 3 ft up",
+	slingHeight: "sling 3 ft up", hangOut: "3 ft out from the trunk",
 }
 
 var asTypedMetric = map[parser.Field]string{
@@ -98,7 +98,7 @@ var asTypedMetric = map[parser.Field]string{
 	parser.LineOut: "5 m of line out", parser.Sideways: "2 m to the side", parser.Weight: "300 kg",
 	parser.Turn: "rope turns 30° at the redirect", parser.TrunkAcross: "50 cm trunk",
 	parser.DrumAway: "drum 6 m from the tree", parser.People: "3 people", parser.Wraps: "3 wraps",
-	slingHeight: "sling 1 m up",
+	slingHeight: "sling 1 m up", hangOut: "1 m out from the trunk",
 }
 
 // typed is how to type the fields, in the units that are being spoken.
@@ -120,12 +120,19 @@ func (s speaker) typed(fields []parser.Field) string {
 // goes round its stem.
 const slingHeight parser.Field = "sling-height"
 
+// hangOut is what the tie is called of one: how far from the trunk it is loaded.
+const hangOut parser.Field = "hang-out"
+
 // calledHere are the fields by what this question calls them.
 func (a *answer) calledHere(fields []parser.Field) []parser.Field {
 	out := slices.Clone(fields)
 	for i, f := range out {
-		if f == parser.HitchHeight && a.question.Intent == parser.AskAnchor {
+		switch {
+		case a.question.Intent != parser.AskAnchor:
+		case f == parser.HitchHeight:
 			out[i] = slingHeight
+		case f == parser.Tie:
+			out[i] = hangOut
 		}
 	}
 	return out

@@ -18,11 +18,24 @@ func (rd *reading) standsIn() {
 			continue
 		}
 		rd.alter(i, func(t *term) { t.intent, t.besides = AskAnchor, false })
+		rd.redirectUp(i)
 		for j := i - 1; slung && j >= 0; j-- {
 			if rd.elems[j].fig.short() {
 				rd.elems[j].fig.sure = Diameter // of the stem, not of the sling
 			}
 		}
+	}
+}
+
+// redirectUp takes the stem that a redirect at i is told to be up on for a spar, and
+// a side pull for what is on the stem rather than in the line.
+func (rd *reading) redirectUp(i int) {
+	up := func(k int) bool { return k > i && rd.far(k) && rd.at(k+1).plays(HitchHeight) }
+	if Redirecting(rd.termAt(i).block) && rd.redirectOn(i) && rd.anyAt(up) && !rd.shapedFrom(0, Limb) {
+		rd.alter(i, func(t *term) { t.note = NoteAnchorSpar })
+	}
+	if rd.anyAt(func(k int) bool { return rd.heavy(k) && rd.pullsOnStem(k) }) {
+		rd.alter(i, func(t *term) { t.block = "" })
 	}
 }
 

@@ -97,6 +97,7 @@ func (rd *reading) ropeLegs() {
 // onAnchor reads what is told of an anchor: "will the 8 in stub hold 600 lb
 // 2 ft out", where a mass is what hangs on it and "out" is how far.
 func (rd *reading) onAnchor() {
+	rd.blockWood()
 	rd.bareAnchor()
 	rd.standsIn()
 	rd.strongAboveUnion()
@@ -152,7 +153,8 @@ func (rd *reading) fromTrunk(i int) bool {
 	limb := slices.ContainsFunc(rd.elems, func(e element) bool {
 		return e.term != nil && (e.term.shape == Limb || e.term.note == NoteAnchorLimb)
 	})
-	return limb && rd.at(i-1).fig == nil && rd.at(i+1).marked(markRelation) && rd.at(i+2).marked(markStanding)
+	from := rd.at(rd.past(i+2, +1, markArticle))
+	return limb && rd.at(i-1).fig == nil && rd.at(i+1).marked(markRelation) && (rd.at(i+2).marked(markStanding) || rd.cued(from, cueHinge))
 }
 
 // outAt says whether the words at i are "out" along the limb, and no more:

@@ -150,7 +150,7 @@ func (q Question) swungPast() string {
 
 // noted are the words of each note.
 var noted = map[string]string{
-	"wet": "wet rope", "iced": "iced over", "bare-hands": "bare hands", "gusty": "gusts", NoteOnBlock: "on the block", NoteDrumLoad: "on the drum", "dark": "getting dark", "natural-crotch": "natural crotch", "about": "about", "rigging-ring": "rigging ring",
+	"wet": "wet rope", "iced": "iced over", "bare-hands": "bare hands", "gusty": "gusts", NoteOnBlock: "on the block", NoteBlockHung: "block on it", NoteDrumLoad: "on the drum", "dark": "getting dark", "natural-crotch": "natural crotch", "about": "about", "rigging-ring": "rigging ring",
 	"carabiner": "carabiner", "ball-bearing": "ball bearing", "worn": "used rope", "bowline": "bowline",
 	"clove-hitch": "clove hitch", "timber-hitch": "timber hitch", "two-half-hitches": "half hitches",
 	"snubbed": "snubbed", "let-run": "let it run", "bridle": "bridle", "hang-level": "hang level", "hang-butt": "butt down", "hang-tip": "tip down",
