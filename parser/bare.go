@@ -36,6 +36,9 @@ func (rd *reading) bareUnit(i int) *unitWord {
 		}
 		return rd.kilograms(i, f)
 	case dimLength:
+		if f == RopeDiameter {
+			return millimetre
+		}
 		if u := rd.lengthUnit(i, f); u != nil {
 			return u
 		}

@@ -24,7 +24,7 @@ func (rd *reading) metresByComma() {
 			continue
 		}
 		crossed := rd.at(i-1).cross && slices.ContainsFunc(rd.elems[max(0, i-3):i-1], func(e element) bool { return e.fig != nil })
-		if crossed || rd.joinedToThick(i) || rd.at(i+1).plays(Length) || rd.aroundBeside(i) {
+		if crossed || rd.joinedToThick(i) || rd.at(i-1).piece() || rd.at(i+1).plays(Length) || rd.aroundBeside(i) {
 			e.fig.lent(metre)
 		}
 	}
@@ -53,6 +53,9 @@ func (rd *reading) tenthsBeside(i int) bool {
 
 // joinedToThick reads "un tronco de 70 y 2,20": how long a piece is, behind how thick.
 func (rd *reading) joinedToThick(i int) bool {
+	if k := i - 2; rd.at(i-1).marked(markAnd) && rd.at(k).plays(Diameter) && rd.at(k-1).fig != nil {
+		return true // "55 de diámetro y 1,30"
+	}
 	return rd.at(i-1).marked(markAnd) && rd.at(i-2).fig != nil && (rd.at(i-2).fig.short() || rd.joinedThick(i-2))
 }
 
@@ -66,7 +69,7 @@ func (rd *reading) joinedThick(i int) bool {
 	}
 	named := rd.at(rd.past(i-1, -1, markMade|markIs)).piece()
 	metres := long.far() && long.unit.system == Metric || long != nil && long.dim == dimCount && twoPlaces(long.words(rd.text))
-	return named && rd.at(i+1).marked(markAnd) && metres && !rd.thicknessBeside(fig) && rd.endsBreath(i+3)
+	return named && rd.at(i+1).marked(markAnd) && metres && !rd.thicknessBeside(fig) && (rd.endsBreath(i+3) || rd.at(i+3).polite())
 }
 
 // aroundBeside says whether the words of a girth stand right beside the number at

@@ -12,7 +12,7 @@ import "strings"
 func (rd *reading) kilograms(i int, f Field) *unitWord {
 	const least, most = 20, 20000 // less may be tonnes or people
 	n := rd.elems[i].fig.high
-	told := f == Limit || f == Weight && rd.at(rd.back(i-1)).plays(Weight)
+	told := f == Limit || f == Weight && (rd.at(rd.back(i-1)).plays(Weight) || rd.at(rd.wordsBefore(i)).plays(Weight))
 	if !rd.in.comma || !told || n < least || n > most || !rd.only(Metric, dimLength) {
 		return nil
 	}

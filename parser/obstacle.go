@@ -99,7 +99,7 @@ func (rd *reading) swings() bool {
 	swing := false
 	for i, e := range rd.elems {
 		switch {
-		case e.fig != nil && e.fig.told == Sideways:
+		case e.fig != nil && (e.fig.told == Sideways || e.fig.told == BlockHeight):
 			swing = true
 		case e.term == nil:
 		case e.term.intent == AskSwing, rd.beside(i, LineOut), rd.beside(i, Sideways), rd.beside(i, StartAngle):

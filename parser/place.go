@@ -125,6 +125,8 @@ func (rd *reading) placeOne(full bound, i int, thick, long bool) []int {
 	switch {
 	case (full.has(Weight) || rd.onlyRope()) && !thick && !fig.unit.fine && !rd.at(i+1).piece() && !rd.howLong(i):
 		return []int{i} // the weight is known, or does not matter: why tell the length?
+	case thick && !long && (rd.at(i+1).cross || rd.at(i-1).cross) && !fig.pair && !fig.falling && !rd.has(markRound):
+		full[i] = Length // "80 cm por 60 de grueso"
 	case thick && fig.unit.fine && fig.low < 3*rd.thickest(full):
 		return []int{i} // a second thickness, or a short length
 	case fig.pair && !thick:

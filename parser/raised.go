@@ -80,7 +80,8 @@ func (rd *reading) blockAbove(i int) bool {
 		return false
 	}
 	next := rd.at(i + 2)
-	return rd.endsBreath(i+2) || next.polite() && !next.marked(markArticle|markPlace|markPronoun) || next.term != nil && next.term.note == tieWanted
+	ofIt := rd.cued(next, cueLoad) && rd.endsBreath(i+3) // "block 14 ft above it"
+	return ofIt || rd.endsBreath(i+2) || next.polite() && !next.marked(markArticle|markPlace|markPronoun) || next.term != nil && next.term.note == tieWanted
 }
 
 // iTie reads "polea 3 m encima del corte, amarro a 4 m", where no other tie is

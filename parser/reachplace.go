@@ -36,6 +36,9 @@ func (rd *reading) runPlace(i int) Field {
 	if rd.aLower(i) || rd.at(i-1).marked(markMade|markRelation) && rd.termAt(i-2).intent == AskLower {
 		return HitchHeight // "alcanza para bajar de 60"
 	}
+	if rd.at(i-1).looksBack(HitchHeight) && rd.at(i-2).fig == nil && (rd.endsBreath(i+1) || rd.at(i+1).marked(markWhere)) {
+		return HitchHeight // "rope for a 3:1 going up 15 m"
+	}
 	if rd.restOfRope(i) {
 		return RopeLength
 	}

@@ -35,6 +35,9 @@ func (rd *reading) behindThickness(i int) bool {
 // the number that it is crossed with.
 func (rd *reading) sizedAs(i int) Field {
 	fields := rd.roleBeside(i)
+	if f := rd.elems[i].fig.sure; thickness(f) {
+		return f // "20 one end and 12 the other"
+	}
 	if f := rd.swingPlace(i); f != "" {
 		return f
 	}
@@ -45,6 +48,9 @@ func (rd *reading) sizedAs(i int) Field {
 		return f
 	} else if f == RopeLength {
 		return LineOut // of a unit they have the same
+	}
+	if rd.thinByNumber(i) {
+		return RopeDiameter
 	}
 	if rd.at(i+1).looksBack(RopeLength) && rd.swung() {
 		return LineOut // "22 of rope"
@@ -103,6 +109,15 @@ func (f *figure) longStem() bool {
 func (rd *reading) maybeFeet(i int) bool {
 	const thinnest = 6 // in inches
 	return rd.at(i+2).fig.unit == foot && rd.elems[i].fig.low < thinnest
+}
+
+// thinByNumber reads "aguanta la cuerda de 16" where all is told in metres and
+// nobody asks how far it reaches: in millimetres, as ropes are named there.
+func (rd *reading) thinByNumber(i int) bool {
+	const thinnest, thickest = 8, 24
+	fig := rd.elems[i].fig
+	plain := fig.dim == dimCount && fig.low == fig.high && fig.low >= thinnest && fig.high <= thickest && rd.endsBreath(i+1)
+	return plain && rd.in.comma && (rd.ropeWords(i) || rd.at(i-1).marked(markMade) && rd.termAt(i-2).intent == AskGear) && rd.only(Metric, dimLength) && !rd.anyAt(rd.reachAsked)
 }
 
 // wideStem says whether a number is in metres, and no more than a piece is thick.

@@ -85,7 +85,11 @@ func (rd *reading) sideBefore(i int) bool {
 // load, where nothing else is named that it could be above.
 func (rd *reading) blockHigher(i int) bool {
 	over := rd.past(i+1, +1, markAdverb)
-	if !rd.cued(rd.at(over), cueHigher) || !rd.blockBefore(i) && !rd.blockAt(rd.back(i-1)) {
+	if rd.besideOffset(i) {
+		return true
+	}
+	higher := rd.cued(rd.at(over), cueHigher) || rd.cued(rd.at(over), cueOverHinge) && rd.cued(rd.at(over+1), cueLoad)
+	if !higher || !rd.blockBefore(i) && !rd.blockAt(rd.back(i-1)) {
 		return false
 	}
 	if rd.cued(rd.at(over+1), cueLoad) {
@@ -96,6 +100,18 @@ func (rd *reading) blockHigher(i int) bool {
 		return !rd.goesOn(k + 1)
 	}
 	return rd.breathEnds(over + 1)
+}
+
+// besideOffset reads "la polea está 3 m corrida y 6 arriba": both are told from the
+// piece.
+func (rd *reading) besideOffset(i int) bool {
+	j := i - 2
+	for rd.at(j).plays(Sideways) || rd.cued(rd.at(j), cueOut) {
+		j--
+	}
+	fig := rd.at(j).fig
+	aside := fig != nil && (fig.told == Sideways || rd.at(j+1).plays(Sideways))
+	return rd.cued(rd.at(i+1), cueAbove) && rd.at(i-1).marked(markAnd) && aside && rd.blockBefore(j) && rd.endsBreath(i+2)
 }
 
 // ropeHigher reads "rope 9 m above".
