@@ -60,6 +60,7 @@ const (
 	cueMerely cue = "merely" // says nothing of what stands behind it
 	cueThat   cue = "that"   // what was spoken of
 	cueThe    cue = "the"    // before what is there already
+	cueTurns  cue = "turns"  // before how something has become
 	cueWood   cue = "wood"   // wood by other words than a piece
 	cuePeople cue = "people" // who is no wood and no gear
 )
@@ -142,7 +143,7 @@ var cueNamed = map[cue]bool{
 	cueOffset: true, cueOther: true, cueOut: true, cueOver: true, cueOwned: true, cuePiece: true, cuePull: true, cueStrength: true, cueThere: true,
 	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueMore: true, cueThither: true, cueFewer: true, cueTakesOff: true, cueUpTo: true, cueWilling: true, cueWeighing: true, cueWorking: true,
 	cueDenying: true, cueReckons: true, cueOurs: true, cueLeaves: true, cueAsking: true, cueNeeds: true, cueOfPull: true, cuePulling: true, cueOwns: true,
-	cueHaving: true, cueItIs: true, cueMerely: true, cuePeople: true, cueThat: true, cueThe: true, cueWood: true, cueColour: true,
+	cueHaving: true, cueItIs: true, cueMerely: true, cuePeople: true, cueThat: true, cueThe: true, cueTurns: true, cueWood: true, cueColour: true,
 	cueAsks: true, cueDegree: true, cueFew: true, cueIndeed: true, cueLot: true, cuePast: true, cuePer: true, cuePlus: true, cueSelf: true, cueTwofold: true, cueIdleIt: true, cueIdleLead: true, cueIdleVerb: true, cueIdleThing: true, cueUs: true, cueLacking: true, cueWho: true,
 	cueEither: true, cueWhichever: true, cueThan: true,
 }

@@ -25,7 +25,7 @@ func (rd *reading) overlook(i int) {
 	}
 	words := rd.text[e.start:e.end]
 	rd.passed = append(rd.passed, Said[string]{Value: words, Words: words, Start: e.start, End: e.end})
-	rd.elems[i].term = &term{chatter: true}
+	rd.elems[i].term = &term{chatter: true, body: e.term.body} // "banged up his elbow" stays what it is
 }
 
 // passedOutside is what is left out and said back that stands in none of some

@@ -62,7 +62,22 @@ func (rd *reading) around(a *Ask) (prev, next int, of *term) {
 // anybody.
 func (rd *reading) changesNothing(prev, next int) bool {
 	return !rd.tellsOfNumber(prev, next) && !rd.tellsOfWood(prev, next) && !rd.tellsOfGear(prev, next) && !rd.tellsHow(prev) &&
-		!rd.isLifted(prev) && !rd.termAt(next).borne
+		!rd.isLifted(prev) && !rd.termAt(next).borne && !rd.harmsBody(next)
+}
+
+// harmsBody says whether a word before the element at i may say what was done to
+// somebody: "… up his elbow".
+func (rd *reading) harmsBody(i int) bool {
+	const few = 3
+	for k := i; k < i+few && rd.at(k).pause == 0; k++ {
+		if rd.ofBody(k) {
+			return true
+		}
+		if !rd.leadsTo(k) && !rd.at(k).marked(markErect) {
+			return false
+		}
+	}
+	return false
 }
 
 // idle says whether a word that mostly is talk can be left out at i.
@@ -143,7 +158,8 @@ func (rd *reading) tellsOfWood(prev, next int) bool {
 
 // wooden says whether the element at i is a tree, a piece or a part of it.
 func (rd *reading) wooden(i int) bool {
-	return rd.at(i).piece() || rd.at(i).marked(markPart) || rd.cued(rd.at(i), cueTree) || rd.cued(rd.at(i), cueWood)
+	part := rd.at(i).marked(markPart) && !rd.cued(rd.at(i), cueDown)
+	return rd.at(i).piece() || part || rd.cued(rd.at(i), cueTree) || rd.cued(rd.at(i), cueWood)
 }
 
 // tellsOfGear says whether a word between two elements is said of gear: of its

@@ -24,7 +24,7 @@ func (rd *reading) tellsHow(i int) bool {
 		return rd.telling(i - 1)
 	case e.marked(markRelation | markWhere | markMade):
 		return rd.having(i)
-	case e.marked(markIs), rd.termAt(i).state:
+	case e.marked(markIs), rd.termAt(i).state, rd.cued(e, cueTurns):
 		return rd.ofThings(i - 1)
 	case e.marked(markPronoun):
 		return rd.startsSaying(i - 1)
@@ -73,14 +73,14 @@ func (rd *reading) startsSaying(i int) bool {
 func (rd *reading) ofThings(i int) bool {
 	for rd.at(i).marked(markIs|markAdverb) || rd.termAt(i).state || rd.at(i).polite() && rd.at(i).pause == 0 || rd.cued(rd.at(i), cueMerely) {
 		switch {
-		case rd.cued(rd.at(i), cueItIs):
+		case rd.cued(rd.at(i), cueItIs), rd.ofBody(i):
 			return true
 		case rd.apart(i), rd.talkNamed(i - 1):
 			return false
 		}
 		i--
 	}
-	return !rd.apart(i) && !rd.talkNamed(i)
+	return rd.ofBody(i) || !rd.apart(i) && !rd.talkNamed(i)
 }
 
 // apart says whether the element at i is a person, a place or "there", and so
