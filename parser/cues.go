@@ -67,44 +67,51 @@ const (
 
 // The cues of a limb that is stood up, and of a piece that hangs level.
 const (
-	cueAims      cue = "aims"       // before how a piece is to hang
-	cueBlocks    cue = "blocks"     // the blocks of a tackle
-	cueClause    cue = "clause"     // begins what is no part of what stands before it
-	cueDenying   cue = "denying"    // turns round what follows, up to the end of its clause
-	cueLeaves    cue = "leaves"     // behind who is denied to, that nobody may stay
-	cueOurs      cue = "ours"       // behind that, what is no place
-	cueReckons   cue = "reckons"    // tells what is to be counted or used
-	cueClosed    cue = "closed"     // behind how long a tackle is with its blocks together
-	cueNeeds     cue = "needs"      // before how many wraps it takes
-	cueEnough    cue = "enough"     // asks whether a rope does
-	cueHighest   cue = "highest"    // before how high the block is
-	cueHigher    cue = "higher"     // behind how far a block is above a load
-	cueShifts    cue = "shifts"     // before what is to come aside, and how far
-	cueHalf      cue = "half"       // where a limb is tied in its middle
-	cueHangs     cue = "hangs"      // before how a piece is to hang
-	cueHowHigh   cue = "how-high"   // before the block whose height is asked for
-	cueHinge     cue = "hinge"      // what a limb turns about
-	cueIf        cue = "if"         // before who cuts
-	cueLevel     cue = "level"      // how a piece hangs
-	cueLoad      cue = "load"       // what hangs from a block
-	cueMe        cue = "me"         // who cuts, before how far that is from plumb
-	cueMeasures  cue = "measures"   // before how long a piece is
-	cueMeets     cue = "meets"      // what blocks do that run out of room
-	cueNot       cue = "not"        // turns a verb round
-	cueOverBlock cue = "over-block" // between a rope and the one block that it goes over
-	cueOverHinge cue = "over-hinge" // between how high a block is and the hinge
-	cueSling     cue = "sling"      // what a limb is tied with
-	cueSoThat    cue = "so-that"    // before what is to come of it
-	cueThird     cue = "third"      // behind two of them, where a limb is tied
-	cueStraight  cue = "straight"   // what a rope is off by how far it turns
-	cueOffTrunk  cue = "off-trunk"  // behind how far a leg of the rope is off plumb
-	cueLeg       cue = "leg"        // beside the load, the leg of the rope that goes to it
-	cueLoaded    cue = "loaded"     // before such a leg
-	cueGoesDown  cue = "goes-down"  // of a rope, before the block that it comes to
-	cueOtherSide cue = "other-side" // of a block, where the other leg of the rope is
-	cueEachOne   cue = "each-one"   // asks for every block
-	cueTakesUp   cue = "takes-up"   // before how long a tackle is with its blocks together
-	cueWhere     cue = "where"      // before what is to be tied
+	cueAims       cue = "aims"        // before how a piece is to hang
+	cueBlocks     cue = "blocks"      // the blocks of a tackle
+	cueClause     cue = "clause"      // begins what is no part of what stands before it
+	cueDenying    cue = "denying"     // turns round what follows, up to the end of its clause
+	cueLeaves     cue = "leaves"      // behind who is denied to, that nobody may stay
+	cueOurs       cue = "ours"        // behind that, what is no place
+	cueExceeds    cue = "exceeds"     // before the most that a piece may weigh
+	cueGrips      cue = "grips"       // before what a hand holds
+	cueTwoTurns   cue = "two-turns"   // before one wrap, two of them
+	cueThreeTurns cue = "three-turns" // likewise, three
+	cueEvery      cue = "every"       // before gear or a place, no more than "the"
+	cueLine       cue = "line"        // a rope, or a power line
+	cueRuns       cue = "runs"        // between a rope and what it runs to
+	cueReckons    cue = "reckons"     // tells what is to be counted or used
+	cueClosed     cue = "closed"      // behind how long a tackle is with its blocks together
+	cueNeeds      cue = "needs"       // before how many wraps it takes
+	cueEnough     cue = "enough"      // asks whether a rope does
+	cueHighest    cue = "highest"     // before how high the block is
+	cueHigher     cue = "higher"      // behind how far a block is above a load
+	cueShifts     cue = "shifts"      // before what is to come aside, and how far
+	cueHalf       cue = "half"        // where a limb is tied in its middle
+	cueHangs      cue = "hangs"       // before how a piece is to hang
+	cueHowHigh    cue = "how-high"    // before the block whose height is asked for
+	cueHinge      cue = "hinge"       // what a limb turns about
+	cueIf         cue = "if"          // before who cuts
+	cueLevel      cue = "level"       // how a piece hangs
+	cueLoad       cue = "load"        // what hangs from a block
+	cueMe         cue = "me"          // who cuts, before how far that is from plumb
+	cueMeasures   cue = "measures"    // before how long a piece is
+	cueMeets      cue = "meets"       // what blocks do that run out of room
+	cueNot        cue = "not"         // turns a verb round
+	cueOverBlock  cue = "over-block"  // between a rope and the one block that it goes over
+	cueOverHinge  cue = "over-hinge"  // between how high a block is and the hinge
+	cueSling      cue = "sling"       // what a limb is tied with
+	cueSoThat     cue = "so-that"     // before what is to come of it
+	cueThird      cue = "third"       // behind two of them, where a limb is tied
+	cueStraight   cue = "straight"    // what a rope is off by how far it turns
+	cueOffTrunk   cue = "off-trunk"   // behind how far a leg of the rope is off plumb
+	cueLeg        cue = "leg"         // beside the load, the leg of the rope that goes to it
+	cueLoaded     cue = "loaded"      // before such a leg
+	cueGoesDown   cue = "goes-down"   // of a rope, before the block that it comes to
+	cueOtherSide  cue = "other-side"  // of a block, where the other leg of the rope is
+	cueEachOne    cue = "each-one"    // asks for every block
+	cueTakesUp    cue = "takes-up"    // before how long a tackle is with its blocks together
+	cueWhere      cue = "where"       // before what is to be tied
 )
 
 // The cues of what is only talk.
@@ -132,6 +139,7 @@ const (
 )
 
 var cueNamed = map[cue]bool{
+	cueEvery: true, cueExceeds: true, cueGrips: true, cueLine: true, cueRuns: true, cueThreeTurns: true, cueTwoTurns: true,
 	cueAils: true, cueAloft: true, cueCrew: true, cueGround: true, cueQuery: true, cueQueryFirst: true, cueReason: true,
 	cueAskedBy: true, cueBetter: true, cueCapable: true, cueDone: true, cueDouble: true, cueEarlier: true, cueGives: true, cueGreen: true, cueHaveWe: true, cueHeavier: true,
 	cueHeavyEnd: true, cueHelps: true, cueForWhom: true, cueMoves: true, cueWhy: true, cueToo: true, cueKept: true, cueLanguage: true, cueSeesLoad: true, cueOfJob: true, cueOfLog: true, cueRating: true, cueWeaker: true, cueMeaning: true,

@@ -51,7 +51,11 @@ func (rd *reading) mayWeigh(i, step int) bool {
 	if !rd.heavy(i) {
 		return rd.at(i).plays(Limit) && rd.heavy(i+step)
 	}
-	return rd.asksFor(AskCutPlan) || rd.at(i+step).plays(Limit)
+	k := i + step
+	for rd.at(k).polite() || rd.at(k).marked(markMade|markIs|markArticle) {
+		k += step // "límite de hoy 150 kg por pieza"
+	}
+	return rd.asksFor(AskCutPlan) || rd.at(k).plays(Limit)
 }
 
 // cutInto reads "in 400 lb chunks" as what each piece may weigh, where how long the

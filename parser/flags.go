@@ -41,6 +41,7 @@ var flags = map[string]func(*term){
 	"corrects":    func(t *term) { t.ask, t.corrects = Twist, true },
 	"purpose":     func(t *term) { t.ask, t.purpose = Twist, true },
 	"and-self":    func(t *term) { t.ask, t.andSelf = Twist, true },
+	"self-too":    func(t *term) { t.ask, t.selfToo = Twist, true },
 	"another":     func(t *term) { t.ask, t.another = Twist, true },
 	"each":        func(t *term) { t.ask, t.each = Twist, true },
 	"lacks":       func(t *term) { t.lacks = true },

@@ -13,7 +13,35 @@ func (rd *reading) jammed(i int) bool {
 	for k >= 0 && i-k < 6 && !rd.kit(k) && rd.tells(k) {
 		k--
 	}
-	return rd.kit(k) || rd.at(i+1).part() == "rope" || rd.at(i+1).marked(markCord)
+	next := rd.at(rd.past(i+1, +1, markArticle))
+	return rd.kit(k) || next.part() == partRope || rd.at(i+1).marked(markCord) || rd.lodged(i, k)
+}
+
+// stuckPerson reads "el trepador quedó trabado".
+func (rd *reading) stuckPerson(i int) bool {
+	k := i - 1
+	for k >= 0 && i-k < 5 && rd.tells(k) && !rd.person(k) {
+		k--
+	}
+	return rd.person(k) || rd.at(k).marked(markPerson)
+}
+
+// lodged reads "la rama quedó atorada en la horqueta": a piece that hangs by what
+// nobody holds. One that only does not run with the wraps that are told hangs on its
+// rope. The word at i is told of what stands at k.
+func (rd *reading) lodged(i, k int) bool {
+	in := (rd.at(i+1).marked(markIn|markBetween) || rd.termAt(i+1).oneEnd) && rd.at(i+1).fig == nil
+	for n := i - 1; in && n >= 0 && rd.elems[n].pause == 0; n-- {
+		if rd.at(n).piece() {
+			return true
+		}
+	}
+	return rd.at(k).piece() && !rd.wrapsTold() || in && rd.termAt(rd.past(i+2, +1, markArticle)).block == NaturalCrotch
+}
+
+// wrapsTold says whether so many wraps are told.
+func (rd *reading) wrapsTold() bool {
+	return rd.anyAt(func(k int) bool { return rd.elems[k].fig != nil && rd.at(k+1).plays(Wraps) })
 }
 
 // lies reads "which way will this gum fall": a tree of which no piece is told.

@@ -8,6 +8,7 @@ import "strings"
 // halts keeps the words that end all arithmetic: what is read around them
 // takes none of them away.
 func (rd *reading) halts() {
+	rd.ropeLines()
 	rd.soundness()
 	for i, e := range rd.elems {
 		kind := rd.haltAt(i)
@@ -28,7 +29,7 @@ func (rd *reading) halts() {
 func (rd *reading) haltAt(i int) Kind {
 	t := rd.termAt(i)
 	switch {
-	case rd.hurt(i), rd.onSomebody(i):
+	case rd.hurt(i), rd.onSomebody(i), t.jams && rd.stuckPerson(i):
 		return Emergency
 	case rd.storms(i):
 		return Storm

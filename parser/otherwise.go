@@ -11,6 +11,7 @@ func (rd *reading) otherwise() {
 	rd.unitsAside()
 	rd.colours()
 	rd.denials()
+	rd.deniedLimits()
 	rd.wanted()
 	rd.standingEnds()
 	for i := 0; i < len(rd.elems); i++ {
@@ -33,6 +34,17 @@ func (rd *reading) otherwise() {
 			rd.another(i)
 		case rd.termAt(i).oneEnd && rd.termAt(i).ask == Unknown:
 			rd.otherTreeNear(i)
+		case rd.termAt(i).ask == Twist && (rd.cued(e, cueTwoTurns) || rd.cued(e, cueThreeTurns)):
+			rd.folds(i)
+		case rd.termAt(i).selfToo:
+			rd.selfToo(i)
+		case rd.termAt(i).ask == Twist && rd.cued(e, cueEvery):
+			rd.every(i)
+		case rd.termAt(i).ask == Twist && e.marked(markHalf):
+			rd.somewhat(i)
+		case rd.termAt(i).jams && rd.wrapsTold():
+			rd.leaveOut(i, i+1)
+			rd.elems[i].term.note = tooMany
 		case rd.termAt(i).order != "":
 			rd.order(i)
 		case rd.termAt(i).topEnd:

@@ -65,6 +65,7 @@ type term struct {
 	rate       bool    // behind a length, a speed: "a second"
 	others     bool    // people besides who speaks
 	andSelf    bool    // who speaks, before how many others: "me and 2 other guys"
+	selfToo    bool    // who speaks, behind who else is counted: "memo y yo"
 	someone    bool    // a person who is spoken of: "dave", "the apprentice"
 	falls      bool    // behind a person, an emergency: "dave fell"
 	state      bool    // before how something is: "looks", "really"

@@ -124,7 +124,7 @@ func (lx *lexicon) tongueOf(text string) (*tongue, string) {
 		}
 	}
 	if first == 0 {
-		return lx.english, ""
+		return lx.foreign(text)
 	}
 	lead, also := first, 0
 	for slot, n := range count {
@@ -138,6 +138,27 @@ func (lx *lexicon) tongueOf(text string) (*tongue, string) {
 		}
 	}
 	return lx.tongue(lead, also), lx.dialects[lead-1].tag
+}
+
+// foreign reads a text of which no word is of one language alone. Where it tells no
+// number, asks nothing and English knows a word of it only as another language's, "ok dale", it is
+// of that.
+func (lx *lexicon) foreign(text string) (*tongue, string) {
+	if strings.ContainsAny(text, "0123456789?") {
+		return lx.english, ""
+	}
+	english, also, own := setOf(lx.english.slot), ^langSet(0), false
+	for word := range lettered(text) {
+		word = fold(word)
+		also &= lx.words[word]
+		if n := lx.root.after(word); n != nil {
+			own = own || slices.ContainsFunc(n.terms, func(s sense) bool { return s.slot == lx.english.slot && s.term.own })
+		}
+	}
+	if slot := only(also &^ english); own && slot > 0 {
+		return lx.tongue(slot, 0), lx.dialects[slot-1].tag
+	}
+	return lx.english, ""
 }
 
 // tongue returns the tongue of two languages; English helps out in all others.

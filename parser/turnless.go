@@ -45,7 +45,7 @@ func (rd *reading) clauseEnd(i int) int {
 // idleClause says whether what the word at i denies, up to the element at end, is
 // told, and nothing of it could turn an answer.
 func (rd *reading) idleClause(i, end int) bool {
-	if rd.deniesBack(i) {
+	if does := rd.termAt(rd.past(i+1, +1, markPronoun|markArticle)); !(does.order != "" && rd.countedBy(i-1)) && rd.deniesBack(i) {
 		return false
 	}
 	told := rd.talkBehind(i)
@@ -79,7 +79,7 @@ func (rd *reading) deniesBack(i int) bool {
 // is nothing that an answer hangs on.
 func (rd *reading) turnless(k, i, end int) bool {
 	e := rd.elems[k]
-	if e.term == nil || rd.kit(k) || rd.cued(e, cueReckons) || e.term.ask != "" && e.term.ask != Twist {
+	if e.term == nil || rd.kit(k) || rd.cued(e, cueReckons) || e.term.ask != "" && e.term.ask != Twist && !(e.term.order != "" && rd.termAt(i).corrects && rd.wrapsTold()) {
 		return false
 	}
 	if in := e.term.intent; in != "" && in != AskWeight && !rd.askedOutside(i, end) {
@@ -91,6 +91,11 @@ func (rd *reading) turnless(k, i, end int) bool {
 	const talk = markHello | markArticle | markIs | markAt | markPronoun | markRelation | markWhere | markIn | markAdverb | markAdjective | markMade |
 		markTrailing | markTall | markOffTree | markPlace | markObstacle | markStanding | markPerson | markMoving | markTug | markErect | markHigh | markUpward | markOutward | markAside
 	t := *e.term
+	if t.tree == nil && (rd.wrapsTold() || !rd.anyWithin(i, end, func(n int) bool { return rd.termAt(n).intent == AskLower })) && rd.anyAt(func(n int) bool {
+		return (n < i || n >= end) && (rd.heavy(n) || t.shape != "" && rd.termAt(n).shape == t.shape)
+	}) {
+		t.shape, t.unnamed, t.marks = "", false, t.marks&^markRound // told elsewhere, or weighed
+	}
 	t.marks &^= talk
 	t.roles, t.intent, t.besides, t.ask, t.leads, t.turning = nil, "", false, "", false, ""
 	t.hung, t.hangs, t.chatter, t.overlook, t.perhaps, t.idle, t.someone, t.human, t.another, t.order = false, false, false, false, false, false, false, false, false, ""
