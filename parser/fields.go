@@ -1,7 +1,5 @@
 package parser
 
-import "math"
-
 // dimensionOf says what a field is measured in; a field that is not here is
 // counted.
 var dimensionOf = map[Field]dimension{
@@ -56,7 +54,7 @@ func takes(f Field, fig *figure) bool {
 	}
 	d, want := fig.dim, dimensionOf[f]
 	switch {
-	case f == Parts && d == dimCount && fig.high > mostParts, f == People && (fig.high > mostPeople || fig.low != math.Trunc(fig.low)):
+	case f == Parts && d == dimCount && fig.high > mostParts, f == People && fig.high > mostPeople:
 		return false
 	case f == Parts || f == DesignFactor:
 		return d == dimRatio || d == dimCount
