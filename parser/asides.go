@@ -14,7 +14,10 @@ func (rd *reading) asides() {
 			continue
 		}
 		from, to := rd.clause(i)
-		if rd.onlySaid(i, from, to) && rd.allWeightless(i+1, to) && !rd.direAt(from, to) {
+		switch {
+		case rd.asksAgreement(i, to):
+			rd.leaveOut(i, to)
+		case rd.onlySaid(i, from, to) && rd.allWeightless(i+1, to) && !rd.direAt(from, to):
 			rd.leaveOut(from, to)
 		}
 	}
@@ -24,6 +27,15 @@ func (rd *reading) asides() {
 func (rd *reading) denial(i int) bool {
 	t := rd.termAt(i)
 	return t.ask == Twist && !t.fresh && (t.denies || t.lacks || t.turning == TurnsDenied)
+}
+
+// asksAgreement says whether the word at i and all that stands behind it only ask
+// whether what stands before them is so: "isnt it", "dont they".
+func (rd *reading) asksAgreement(i, to int) bool {
+	if i == 0 || to != i+2 || rd.at(i-1).pause > 2 || !rd.cued(rd.elems[i], cueNot) || rd.talkBehind(i) || rd.talkBehind(i+1) {
+		return false
+	}
+	return !rd.parts(i-1) && (rd.who(i+1) || rd.at(i+1).marked(markPronoun))
 }
 
 // onlySaid says whether what the word at i denies is talk: what nobody wants or
@@ -91,8 +103,12 @@ func (rd *reading) anyWho(from, to int) bool {
 }
 
 // allWeightless says whether nothing else stands from one element to another.
+// What nobody has weighed or measured is told of no weight.
 func (rd *reading) allWeightless(from, to int) bool {
-	return !rd.anyAt(func(k int) bool { return k >= from && k < to && !rd.weightless(k) && !rd.denial(k) })
+	weighs := func(k int) bool { return rd.termAt(k).intent == AskWeight && rd.in.cues[cueIdleVerb][rd.word(rd.elems[k])] }
+	return !rd.anyAt(func(k int) bool {
+		return k >= from && k < to && !rd.weightless(k) && !rd.denial(k) && !weighs(k)
+	})
 }
 
 // direAt says whether a word stands from one element to another that may be a slip
