@@ -86,6 +86,8 @@ func TestWhatIsNeverLeftOut(t *testing.T) {
 		"red oak limb 14 in, 22 ft from the blorf", "red oak limb 14 in, the blorf is 22 ft", "red oak limb, 14 in across at the blorf, 22 ft",
 		"blorf on the limb, red oak limb 14 in, 22 ft", "its blorf, red oak limb 14 in, 22 ft", "the red oak limb is dead and blorf, 14 in, 22 ft",
 		"it has a bit of blorf, red oak limb 14 in, 22 ft", "blorf wood, red oak limb 14 in, 22 ft", "red oak limb 14 in, 22 ft, 3 wraps on the blorf",
+		"the block's gone blorf, red oak limb 14 in, 22 ft", "his arm is blorf, red oak limb 14 in, 22 ft", "dave blorfed up his elbow, red oak limb 14 in, 22 ft",
+		"la eslinga quedó blorf, roble rojo de 14 pulgadas y 22 pies", "anchor to the blorf, red oak limb 14 in, 22 ft",
 		"the fork is blorf, red oak limb 14 in, 22 ft", "the blorf weighs 400 lb, 3 wraps", "no blorf, red oak limb 14 in, 22 ft",
 		"la eslinga se ve blorf, roble rojo de 14 pulgadas y 22 pies", "hay blorf en la rama, roble rojo de 14 pulgadas y 22 pies",
 		"rama de roble rojo de 14 pulgadas, 22 pies del blorf", "la madera es blorf, roble rojo de 14 pulgadas y 22 pies",

@@ -45,7 +45,7 @@ func (rd *reading) overTalk(i int) int {
 		e := rd.elems[i]
 		switch {
 		case rd.cued(e, cueMerely):
-		case e.marked(markIs | markRelation | markWhere | markAnd | markMade), rd.termAt(i).state:
+		case e.marked(markIs | markRelation | markWhere | markAnd | markMade), rd.termAt(i).state, rd.cued(e, cueTurns):
 			return i
 		case !e.polite() && !e.marked(markArticle|markAdjective):
 			return i
