@@ -57,11 +57,15 @@ func (rd *reading) asksUs() (Question, bool) {
 	q := Question{Language: rd.language, Units: rd.units(), Notes: rd.notes(), Passed: rd.passed, Asks: true}
 	asked, _, _ := rd.intents()
 	helps := slices.Contains(asked, AskHelp)
-	if slices.Contains(asked, AskLog) || slices.Contains(asked, AskJob) || helps && !rd.typed(cueCapable) {
+	if slices.Contains(asked, AskJob) || helps && !rd.typed(cueCapable) {
 		return q, false // its own words ask for it
 	}
 	if !helps && rd.onlyFactor() {
 		q.Intent, q.Topic, q.Notes = AskHelp, TopicFactor, nil
+		return q, true
+	}
+	if rd.logNamed() && !rd.anyAt(func(i int) bool { return rd.elems[i].fig != nil && rd.elems[i].fig.unit != nil }) {
+		q.Intent = AskLog // whatever the hour, and whoever wants it
 		return q, true
 	}
 	if rd.anyAt(func(i int) bool { fig := rd.elems[i].fig; return fig != nil && !fig.bare(1) }) {
@@ -71,7 +75,7 @@ func (rd *reading) asksUs() (Question, bool) {
 	switch topic := rd.topic(); {
 	case !helps && !tree && rd.asksKept():
 		q.Intent, q.Notes = AskJob, nil
-	case !helps && rd.asksLog():
+	case !helps && rd.asksLog(), !helps && !tree && slices.Contains(asked, AskLog):
 		q.Intent = AskLog
 	case tree:
 		return q, false

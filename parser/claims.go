@@ -12,6 +12,7 @@ import (
 func (rd *reading) claims() {
 	rd.raised()
 	rd.crews()
+	rd.gearCounts()
 	rd.alikePieces()
 	rd.sideBranches()
 	rd.twins()

@@ -34,6 +34,24 @@ func (rd *reading) crews() {
 	}
 }
 
+// gearCounts passes over how many of a kind of gear there are, "two 1.5 tonne
+// slings", where the message is to be kept: what one of them bears is what counts.
+func (rd *reading) gearCounts() {
+	if !rd.keeps() && !rd.anyAt(func(i int) bool { return rd.termAt(i).day }) {
+		return
+	}
+	const most = 6
+	for i := range rd.elems {
+		fig := rd.elems[i].fig
+		if fig == nil || fig.unit != nil || fig.dim != dimCount || fig.pair || fig.low != float64(int(fig.low)) || fig.low < 2 || fig.low > most {
+			continue
+		}
+		if next := rd.at(i + 1); next.part() != "" && next.part() != partRope || rd.heavy(i+1) && rd.at(i+2).part() != "" {
+			rd.blank(i, i+1)
+		}
+	}
+}
+
 // crewCount says whether the number at i can be how many people there are, and
 // counts nothing else.
 func (rd *reading) crewCount(i int) bool {

@@ -34,7 +34,7 @@ func (rd *reading) tellsFacts(q *Question, asks []*Ask) {
 	whole.Quantities = told
 	held := rd.anyAt(func(i int) bool { return rd.termAt(i).day }) || rd.keeps()
 	switch {
-	case !whole.jobs(), q.Asks, q.FollowUp, q.Clear, q.Explain != "", q.noted(peopleBelow), rd.queries() && !(held && len(told) == 0), !slices.Contains(ofFacts, q.Intent):
+	case !whole.jobs() && !rd.keptBeside(whole), q.Asks, q.FollowUp, q.Clear, q.Explain != "", q.noted(peopleBelow), rd.queries() && !(held && len(told) == 0), !slices.Contains(ofFacts, q.Intent):
 		return
 	case strings.ContainsAny(rd.text, "?¿") && !rd.keeps() && !(held && len(told) == 1 && q.Has(People)):
 		return
@@ -46,6 +46,12 @@ func (rd *reading) tellsFacts(q *Question, asks []*Ask) {
 	if held || len(told) >= many || len(told) == 0 && rd.first {
 		q.Intent = AskJob
 	}
+}
+
+// keptBeside says whether something is to be kept that can hold for a job, and a
+// tree is named beside it of which no piece is told.
+func (rd *reading) keptBeside(q Question) bool {
+	return rd.keeps() && q.Shape == nil && q.Has(ofJob...) && !q.Has(across...) && !q.Has(Weight)
 }
 
 // ofFacts are what a message seems to ask for that only tells of the job.
@@ -127,7 +133,7 @@ func (rd *reading) talk(err error) (from, to int) {
 		case rd.termAt(i).someone && !rd.at(i-1).marked(markHello):
 			from, to = rd.breath(e.start)
 		}
-		if from < to && rd.leavable(from, to, reason) {
+		if from < to && rd.leavable(from, to, reason || rd.termAt(i).someone) {
 			return from, to
 		}
 	}
@@ -185,7 +191,7 @@ func (rd *reading) leavable(from, to int, reason bool) bool {
 		}
 		t := rd.termAt(i)
 		turns := !reason && (t.ask == Twist && rd.turnedBy(i) != "" && !t.andSelf || t.denies || t.corrects || t.lacks)
-		if e.fig != nil || turns || t.keeps || !reason && (rd.toldElsewhere(e, from, to) || e.piece() || t.tree != nil || t.condition != "") {
+		if e.fig != nil || turns || t.keeps || t.note == peopleBelow || !reason && (rd.toldElsewhere(e, from, to) || e.piece() || t.tree != nil || t.condition != "") {
 			return false
 		}
 	}
