@@ -40,7 +40,7 @@ func (a *answer) askStrength(ask *parser.Ask) {
 	for _, c := range ask.Choices {
 		bare = c.Words // with the unit that it was lent
 	}
-	a.lines = []string{v.say("%s: is that the %s's break strength or its working load? Type one:", quote(ask.Words), v.word(partNames[partOf(ask.Fields[0])]))}
+	a.lines = []string{v.say("%s: is that the %s's break strength or its working load? Type one:", quote(ask.Words), a.gearCalled(ask.Fields[0]))}
 	for _, f := range ask.Fields {
 		a.choose(f, bare)
 	}
@@ -56,14 +56,23 @@ func (a *answer) choosePull(number string) {
 	a.choices = append(a.choices, Choice{label, a.voice.say("winch of %s,", number)})
 }
 
+// gearCalled is what the crew called the gear that a strength is of.
+func (a *answer) gearCalled(f parser.Field) string {
+	p := partOf(f)
+	if p == gear.Connector && slices.Contains(a.question.Notes, "carabiner") {
+		return a.voice.word("carabiner")
+	}
+	return a.voice.word(partNames[p])
+}
+
 // choose adds a strength to the choices of an ask-back. What it stands for is
 // said in the place of the number, beside its gear.
 func (a *answer) choose(f parser.Field, number string) {
 	v := a.voice
-	label, message := v.strengthOf(f, number), v.say("%s WLL", number)
+	label, message := v.say("%s %s WLL", a.gearCalled(f), number), v.say("%s WLL", number)
 	for _, k := range kit {
 		if f == k.breaks {
-			message = v.say("%s break", number)
+			label, message = v.say("%s %s break", a.gearCalled(f), number), v.say("%s break", number)
 		}
 	}
 	a.lines = append(a.lines, numbered(len(a.choices), label))

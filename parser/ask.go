@@ -36,6 +36,7 @@ const (
 	Below     Kind = "below"      // stop: somebody means to stand under the piece, or beside it
 	Damaged   Kind = "damaged"    // stop: gear that must be taken out of use
 	Personal  Kind = "personal"   // stop: climbing gear that is put into the rigging
+	Runaway   Kind = "runaway"    // stop: the rope runs through somebody's hands right now
 	Storm     Kind = "storm"      // stop: lightning near
 	Stuck     Kind = "stuck"      // stop: a rope or a block that is jammed, with what hangs on it
 	Felling   Kind = "felling"    // of a whole tree: its hinge, its pull, its lay
@@ -47,7 +48,7 @@ const (
 )
 
 // halting are the kinds of words that end all arithmetic, the gravest first.
-var halting = []Kind{Emergency, PowerLine, Rider, Below, Storm, Unsound, Damaged, Personal, Stuck, Felling, Machine, SpanLine, NoMethod, LogKept}
+var halting = []Kind{Emergency, PowerLine, Rider, Below, Runaway, Storm, Unsound, Damaged, Personal, Stuck, Felling, Machine, SpanLine, NoMethod, LogKept}
 
 // Ask says what must be asked back before a message can be answered. The desk
 // words it; this carries the place and what the choices are.

@@ -87,6 +87,8 @@ var flags = map[string]func(*term){
 	"personal":    func(t *term) { t.personal = true },
 	"employs":     func(t *term) { t.employs = true },
 	"serves":      func(t *term) { t.serves = true },
+	"lets-go":     func(t *term) { t.letsGo = true },
+	"carries-on":  func(t *term) { t.carriesOn = true },
 	"storm":       func(t *term) { t.chatter, t.overlook, t.perhaps, t.storm = true, true, true, true },
 	"nears":       func(t *term) { t.nears = true },
 

@@ -119,6 +119,9 @@ func (rd *reading) lowersBefore(i int) bool {
 // in", "i see lightning". What an old one left behind is none.
 func (rd *reading) storms(i int) bool {
 	const most = 3
+	if rd.termAt(i).weather || rd.termAt(i).note == "gusty" {
+		return !rd.measured() && rd.anyAt(func(k int) bool { return rd.termAt(k).carriesOn })
+	}
 	if !rd.termAt(i).storm {
 		return false
 	}

@@ -31,6 +31,8 @@ func (rd *reading) haltAt(i int) Kind {
 	switch {
 	case rd.hurt(i), rd.onSomebody(i), t.jams && rd.stuckPerson(i):
 		return Emergency
+	case t.letsGo && !rd.measured():
+		return Runaway
 	case rd.storms(i):
 		return Storm
 	case rd.ofBadGear(i), rd.letFall(i), rd.unlabelled(i):

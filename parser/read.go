@@ -161,6 +161,9 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	if rd.asksHow(q) {
 		q.Topic, q.Intent = q.Intent, AskHelp
 	}
+	if q.Intent == AskLower && q.MostWanted() && q.Has(Ratings...) && !q.Has(Wraps) {
+		q.Intent = AskGear // the weakest of it sets what is lowered most
+	}
 	q.OfGear = rd.gearAsked(q)
 	q.placesOnly()
 	rd.leafed(&q)

@@ -127,6 +127,8 @@ type term struct {
 	personal   bool // beside gear, that it is kept for people: "climbing"
 	employs    bool // before such gear, that something is rigged with it: "using"
 	serves     bool // behind it: "as", "ok for"
+	letsGo     bool // where no number is told, that the rope is going through the hands right now
+	carriesOn  bool // beside a wind, asks whether to go on in it
 	storm      bool // beside nears, that everybody leaves the tree: "thunder"
 	nears      bool // "coming in", "close"
 
