@@ -8,6 +8,7 @@ package parser
 func (rd *reading) heights() {
 	rd.cutHere()
 	rd.tallPiece()
+	rd.cutTo()
 	if rd.anyAt(rd.hitched) {
 		return
 	}
@@ -40,6 +41,30 @@ func (rd *reading) cutHere() {
 		}
 	}
 }
+
+// cutTo reads "this chunk is 3 ft across and i'm cutting it at 4 ft", where only its
+// weight is asked: how long it comes off. Of what still stands, it is where it is cut.
+func (rd *reading) cutTo() {
+	const longest = 2 // in metres: more is rather a height
+	chunk := func(i int) bool {
+		return !rd.elems[i].marked(markStanding) && (rd.termAt(i).shape == Log || rd.termAt(i).unnamed)
+	}
+	if !rd.asksFor(AskWeight) || !rd.anyAt(chunk) || rd.anyAt(func(i int) bool { return rd.elems[i].marked(markStanding) || rd.hitched(i) || rd.beside(i, Length) }) {
+		return
+	}
+	for i := range rd.elems {
+		j := rd.past(i-2, -1, markPronoun|markArticle)
+		cut := rd.cued(rd.at(j), cueCutting) && (j < i-2 || rd.cutsIt(j))
+		if rd.far(i) && rd.at(i-1).marked(markAt) && cut && rd.elems[i].fig.high <= longest && rd.endsBreath(i+1) {
+			rd.claim(i, Length)
+			return
+		}
+	}
+}
+
+// cutsIt says whether the word at i is of a verb that has its "it" before it: "lo
+// cortamos a".
+func (rd *reading) cutsIt(i int) bool { return rd.at(i - 1).marked(markPronoun | markArticle) }
 
 // tallPiece reads how high a piece is that only its weight is asked of as how long
 // it is: "cuánto pesa la punta, 8 pulgadas en el corte y 20 pies de alto".
