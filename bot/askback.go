@@ -184,7 +184,9 @@ func (d *Desk) askTree(a *answer, ask *parser.Ask) {
 			break
 		}
 		line := numbered(i, c.Words)
-		if w := planWith(a.question, c); w > 0 {
+		if longest := a.longestWith(c); longest != "" {
+			line = numbered(i, v.say("%s: %s long at most", c.Words, longest))
+		} else if w := planWith(a.question, c); w > 0 {
 			line = numbered(i, v.say("%s: plan on %s", c.Words, v.heavy(w)))
 		}
 		a.lines = append(a.lines, line)

@@ -53,6 +53,25 @@ func (a *answer) workCutPlan() error {
 	return nil
 }
 
+// longestWith says the longest piece with that choice of tree, "" where that is not
+// what is asked, or cannot be told yet.
+func (a *answer) longestWith(c parser.Choice) string {
+	q := a.question
+	q.Species = &parser.Said[parser.Species]{Value: parser.Species{Scientific: c.Scientific, Name: c.Words}}
+	if q.Intent != parser.AskCutPlan || len(q.Missing()) > 0 {
+		return ""
+	}
+	from := cutplan.Butt
+	if slices.Contains(q.Notes, noteFromTip) {
+		from = cutplan.Tip
+	}
+	cut, err := cutplan.Longest(pieceOf(q), from, q.Mass(parser.Limit).Low)
+	if err != nil || cut.Uncut {
+		return ""
+	}
+	return a.voice.taped(cut.Length)
+}
+
 // longestFrom is the longest piece from each end.
 func longestFrom(stick piece.Piece, limit unit.Mass) (map[cutplan.End]cutplan.Cut, error) {
 	ends := map[cutplan.End]cutplan.Cut{}

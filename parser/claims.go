@@ -25,6 +25,7 @@ func (rd *reading) claims() {
 	rd.neverOver()
 	rd.eachCut()
 	rd.cutInto()
+	rd.fromTop()
 	rd.heights()
 }
 

@@ -138,6 +138,12 @@ const (
 	cueWho       cue = "who"        // somebody who does things: "i", "the boss"
 )
 
+// The cues of a cut plan.
+const (
+	cueFromTop cue = "from-top" // where a stick is cut first
+	cueLength  cue = "length"   // compares how long pieces are
+)
+
 var cueNamed = map[cue]bool{
 	cueEvery: true, cueExceeds: true, cueGrips: true, cueLine: true, cueRuns: true, cueThreeTurns: true, cueTwoTurns: true,
 	cueAils: true, cueAloft: true, cueCrew: true, cueGround: true, cueQuery: true, cueQueryFirst: true, cueReason: true,
@@ -154,6 +160,7 @@ var cueNamed = map[cue]bool{
 	cueHaving: true, cueItIs: true, cueMerely: true, cuePeople: true, cueThat: true, cueThe: true, cueTurns: true, cueWood: true, cueColour: true,
 	cueAsks: true, cueDegree: true, cueFew: true, cueIndeed: true, cueLot: true, cuePast: true, cuePer: true, cuePlus: true, cueSelf: true, cueTwofold: true, cueIdleIt: true, cueIdleLead: true, cueIdleVerb: true, cueIdleThing: true, cueUs: true, cueLacking: true, cueWho: true,
 	cueEither: true, cueWhichever: true, cueThan: true,
+	cueFromTop: true, cueLength: true,
 }
 
 // cued says whether an element is one of the words of a cue.

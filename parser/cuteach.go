@@ -72,6 +72,41 @@ func (rd *reading) cutInto() {
 	}
 }
 
+// fromTop reads "dime dónde cortar desde arriba" as the end that is cut first.
+func (rd *reading) fromTop() {
+	if !rd.asksFor(AskCutPlan) {
+		return
+	}
+	for i, e := range rd.elems {
+		if e.term != nil && rd.cued(e, cueFromTop) && e.term.note == "" && rd.at(i-1).fig == nil {
+			rd.alter(i, func(t *term) { *t = term{note: fromTip} })
+		}
+	}
+}
+
+// fromTip is the note of a stick that is cut from its thin end.
+const fromTip = "from-tip"
+
+// longerUp reads "do they get longer going up" and "or do they have to be shorter", of
+// pieces that have a limit, as a question for a plan: it says how long each is.
+func (rd *reading) longerUp() {
+	if !rd.asksFor(AskCutPlan) && !rd.worded(Limit) {
+		return
+	}
+	for i := range rd.elems {
+		if t := rd.termAt(i); t.ask != Twist || t.turning != TurnsCompared || !rd.cued(rd.elems[i], cueLength) {
+			continue
+		}
+		next := rd.past(i+1, +1, markAdverb|markErect)
+		if e := rd.at(next); e.fig == nil && rd.at(i-1).fig == nil && !e.piece() && !rd.termAt(next).unnamed && !rd.cued(e, cueSoThat) && !rd.cued(e, cueThan) {
+			if k := rd.past(i+1, +1, markRelation|markArticle|markAt); k > i+1 && rd.termAt(k).shape == Limb {
+				rd.elems[k].term = &term{} // "towards the top"
+			}
+			rd.alter(i, func(t *term) { *t = term{intent: AskCutPlan} })
+		}
+	}
+}
+
 // cuts says whether the words at i ask how a piece is cut: "cut it in".
 func (rd *reading) cuts(i int) bool { return rd.termAt(i).intent == AskCutPlan }
 

@@ -75,6 +75,7 @@ func (rd *reading) otherwise() {
 	rd.idleDenials()
 	rd.asides()
 	rd.standingUp()
+	rd.longerUp()
 	rd.unturned()
 	rd.thickOfThin()
 	rd.sizesAtHitch()
