@@ -102,7 +102,9 @@ func (rd *reading) longerUp() {
 			if k := rd.past(i+1, +1, markRelation|markArticle|markAt); k > i+1 && rd.termAt(k).shape == Limb {
 				rd.elems[k].term = &term{} // "towards the top"
 			}
-			rd.alter(i, func(t *term) { *t = term{intent: AskCutPlan} })
+			if !rd.asksFor(AskCutPlan) {
+				rd.alter(i, func(t *term) { *t = term{intent: AskCutPlan} })
+			}
 		}
 	}
 }
