@@ -27,7 +27,7 @@ func (rd *reading) more(i int) {
 		rd.alter(i, func(t *term) { *t = term{marks: markAnd} }) // "polea a 24 m, más 4 vueltas"
 	case prev.fig != nil, next.fig != nil, rd.countedBy(i - 1), prev.piece(), next.piece(), rd.compared(i + 1):
 	case prev.term != nil && len(prev.term.roles) > 0, next.term != nil && len(next.term.roles) > 0 && next.term.intent == "", rd.kit(i - 1), rd.kit(i + 1):
-	case rd.byItself(i), next.term == nil && next.pause == 0 && i+1 < len(rd.elems), next.marked(markAdjective), !plus && !rd.endsBreath(i+1) && !next.polite():
+	case rd.byItself(i), next.term == nil && next.pause == 0 && i+1 < len(rd.elems), next.marked(markAdjective), !plus && !rd.endsBreath(i+1) && !next.polite() && !rd.tagged(i+1):
 	default:
 		rd.leaveOut(i, i+1)
 	}

@@ -22,9 +22,22 @@ func (rd *reading) idleDenials() {
 		if rd.tagged(i) {
 			rd.alter(i, func(t *term) { *t = term{} })
 		} else if end := rd.clauseEnd(i + 1); rd.cued(rd.elems[i], cueDenying) && rd.idleClause(i, end) {
+			rd.forget(i, end)
 			rd.leaveOut(i, end)
 		}
 	}
+}
+
+// forget drops the unknown words of a clause that says what somebody wants or can,
+// "no quiere que caiga nada en el agua": all of it is said back.
+func (rd *reading) forget(from, to int) {
+	if !rd.cued(rd.at(rd.past(from+1, +1, markPronoun|markArticle)), cueWilling) {
+		return
+	}
+	start, end := rd.elems[from].start, rd.startOf(to)
+	rd.asks = slices.DeleteFunc(rd.asks, func(a *Ask) bool {
+		return a.Kind == Unknown && a.Start >= start && a.End <= end && rd.likeStop(a) == ""
+	})
 }
 
 // tagged says whether the word at i only asks whether what stands before it is so:
@@ -45,7 +58,9 @@ func (rd *reading) clauseEnd(i int) int {
 // idleClause says whether what the word at i denies, up to the element at end, is
 // told, and nothing of it could turn an answer.
 func (rd *reading) idleClause(i, end int) bool {
-	if does := rd.termAt(rd.past(i+1, +1, markPronoun|markArticle)); !(does.order != "" && rd.countedBy(i-1)) && rd.deniesBack(i) {
+	first := rd.past(i+1, +1, markPronoun|markArticle)
+	other := rd.cued(rd.at(first), cueOther) && first+1 == end // "es la de 10,000 lbs, no la otra"
+	if !other && !(rd.termAt(first).order != "" && rd.countedBy(i-1)) && rd.deniesBack(i) {
 		return false
 	}
 	told := rd.talkBehind(i)
@@ -89,7 +104,7 @@ func (rd *reading) turnless(k, i, end int) bool {
 		return false
 	}
 	const talk = markHello | markArticle | markIs | markAt | markPronoun | markRelation | markWhere | markIn | markAdverb | markAdjective | markMade |
-		markTrailing | markTall | markOffTree | markPlace | markObstacle | markStanding | markPerson | markMoving | markTug | markErect | markHigh | markUpward | markOutward | markAside
+		markTrailing | markTall | markOffTree | markPlace | markObstacle | markStanding | markPerson | markMoving | markTug | markErect | markUpends | markHigh | markUpward | markOutward | markAside
 	t := *e.term
 	if t.tree == nil && (rd.wrapsTold() || !rd.anyWithin(i, end, func(n int) bool { return rd.termAt(n).intent == AskLower })) && rd.anyAt(func(n int) bool {
 		return (n < i || n >= end) && (rd.heavy(n) || t.shape != "" && rd.termAt(n).shape == t.shape)
@@ -98,7 +113,7 @@ func (rd *reading) turnless(k, i, end int) bool {
 	}
 	t.marks &^= talk
 	t.roles, t.intent, t.besides, t.ask, t.leads, t.turning = nil, "", false, "", false, ""
-	t.hung, t.hangs, t.chatter, t.overlook, t.perhaps, t.idle, t.someone, t.human, t.another, t.order = false, false, false, false, false, false, false, false, false, ""
+	t.employs, t.hung, t.hangs, t.chatter, t.overlook, t.perhaps, t.idle, t.someone, t.human, t.another, t.order = false, false, false, false, false, false, false, false, false, false, ""
 	t.lifts, t.state, t.straight, t.beneath, t.strays, t.stays, t.comesDown, t.highEnd, t.lowEnd, t.topEnd = false, false, false, false, false, false, false, false, false, false
 	return reflect.DeepEqual(t, term{})
 }
