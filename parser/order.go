@@ -22,6 +22,7 @@ func (rd *reading) orderNumbers() {
 	rd.toldRanges()
 	rd.onePiece()
 	rd.tried()
+	rd.gluedKilos()
 	rd.spacedCentimetres()
 	rd.answerUnits()
 	rd.bodies()

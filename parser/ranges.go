@@ -123,10 +123,13 @@ func (rd *reading) oneAndHalf(i int) {
 	e := rd.elems[i]
 	u := rd.in.units[fold(rd.text[e.start:e.end])]
 	k := rd.halfAt(i + 1)
-	if u == nil || u.unsure || !e.marked(markUnit) || k < 0 || rd.at(i-1).fig != nil {
+	if last := rd.at(i - 1).fig; u == nil || !e.marked(markUnit) || k < 0 || last != nil && last.unit == nil {
 		return
 	}
 	f := &figure{unit: u, dim: u.dim, low: 1.5 * u.factor, high: 1.5 * u.factor, start: e.start, end: rd.elems[k].end}
+	if u.unsure {
+		rd.asks = append(rd.asks, whichTon(f, rd.text, 1.5))
+	}
 	rd.elems = slices.Replace(rd.elems, i, k+1, element{start: f.start, end: f.end, fig: f})
 }
 

@@ -95,7 +95,9 @@ func (rd *reading) reaches() {
 // and no length of rope is told: then it asks for nothing more.
 func (rd *reading) pullAsked() bool {
 	rope := func(i int) bool { return rd.elems[i].plays(RopeLength) || rd.termAt(i).intent == AskRope }
-	pulled := func(i int) bool { return rd.elems[i].plays(WinchPull) || rd.elems[i].plays(Parts) || rd.elems[i].fig != nil && rd.elems[i].fig.dim == dimRatio }
+	pulled := func(i int) bool {
+		return rd.elems[i].plays(WinchPull) || rd.elems[i].plays(Parts) || rd.elems[i].fig != nil && rd.elems[i].fig.dim == dimRatio
+	}
 	if !rd.asksFor(AskLift) && !rd.anyAt(pulled) || rd.anyAt(rope) {
 		return false
 	}

@@ -22,6 +22,21 @@ func (rd *reading) spacedCentimetres() {
 	}
 }
 
+// gluedKilos takes the unit off the centimetres of "1m80 kilos?": a number that is
+// typed on to its metres weighs nothing, and the unit behind it is what is asked for.
+func (rd *reading) gluedKilos() {
+	for i := 0; i+1 < len(rd.elems); i++ {
+		a, b := rd.elems[i].fig, rd.at(i+1).fig
+		if !a.wholeMetres() || b == nil || b.unit != unitNamed["kilogram"] || b.start != a.end || !letterBefore(rd.text, b.start) || b.low != b.high || b.low < 10 || b.low >= 100 || !rd.saidOut(i+2) {
+			continue
+		}
+		whole := *a
+		whole.low, whole.end = a.low+b.low/100, b.end
+		whole.high = whole.low
+		rd.join(i, i+2, &whole)
+	}
+}
+
 // acrossTold says whether a number before the one at i is told to be how thick the
 // piece is, so that none that follows is an end of it: "48 de diámetro, 1 metro 80".
 func (rd *reading) acrossTold(i int) bool {

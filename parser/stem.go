@@ -21,6 +21,8 @@ func (rd *reading) stemSizes() {
 		case rd.thenMetres(i):
 			rd.elems[i].fig.lent(centimetre)
 			rd.elems[i+2].fig.lentIfBare(metre)
+		case rd.thenHundredths(i):
+			rd.elems[i+2].fig.lent(metre)
 		case rd.longCross(i):
 			rd.elems[i].fig.lent(centimetre)
 			rd.elems[i+2].fig.lent(centimetre)
@@ -61,6 +63,16 @@ func (rd *reading) thenMetres(i int) bool {
 	}
 	metres := long.far() && long.unit == metre || long.dim == dimCount && long.unit == nil && metricShape.MatchString(long.words(rd.text))
 	return metres && long.low < thinStem*3
+}
+
+// thenHundredths reads the length of "fuste de 30 cm y 5,50".
+func (rd *reading) thenHundredths(i int) bool {
+	const thinnest, longest = 0.05, 20
+	fig, long := rd.at(i).fig, rd.at(i+2).fig
+	if !fig.short() || fig.unit.system != Metric || fig.low < thinnest || !rd.ofPieceAt(i) || !rd.at(i+1).marked(markAnd) || !rd.endsBreath(i+3) {
+		return false
+	}
+	return long != nil && long.dim == dimCount && long.unit == nil && long.high <= longest && twoPlaces(long.words(rd.text))
 }
 
 // longCross reads "40x200": a second number that large is no length in feet.
