@@ -87,7 +87,7 @@ func (a *answer) askTonOfGear(ask *parser.Ask) {
 		return
 	}
 	a.lines = []string{v.say("Which ton is %s? And is it what the %s breaks at, or its working load? Type one:",
-		quote(ask.Words), v.word(partNames[partOf(ask.Fields[0])]))}
+		quote(ask.Words), a.partName(partOf(ask.Fields[0])))}
 	for _, f := range ask.Fields {
 		for _, c := range ask.Choices {
 			a.choose(f, typedMass(c))

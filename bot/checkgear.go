@@ -116,16 +116,16 @@ func (a *answer) tellUse(all []rated, tightest int) {
 			o.Items = append(o.Items, ratedObject{Part: partNames[r.part], Working: float64(r.limit), Load: float64(r.load), Used: r.used()})
 		}
 		if i != tightest {
-			others = append(others, v.say("%s %s", v.word(partNames[r.part]), percent(r.used())))
+			others = append(others, v.say("%s %s", a.partName(r.part), percent(r.used())))
 		}
 	}
 	a.figures = alsoGear(a.figures, o)
 	a.overGear(all)
 	r := all[tightest]
-	name, how := capital(v.word(partNames[r.part])), strings.Join(r.words, ", ")
+	name, how := capital(a.partName(r.part)), strings.Join(r.words, ", ")
 	switch over := r.used() > 1; {
 	case over:
-		a.lines[0] = v.say("%s %s OVER its working load.", a.lines[0], strings.ToUpper(v.word(partNames[r.part])))
+		a.lines[0] = v.say("%s %s OVER its working load.", a.lines[0], strings.ToUpper(a.partName(r.part)))
 	case len(others) > 0:
 		a.lines = append(a.lines, v.say("%s: %s of %s working load (%s; %s), the tightest; %s.", name, v.heavy(r.load.Held()),
 			v.pullHad(r.limit), percent(r.used()), how, v.and(others)))
@@ -155,7 +155,7 @@ func (a *answer) overGear(all []rated) {
 	for _, r := range all {
 		if r.used() > 1 {
 			a.problems = append(a.problems, v.say("OVER: the %s sees %s, its working load is %s (%s; %s). A smaller piece, or stronger gear.",
-				v.word(partNames[r.part]), v.heavy(r.load.Held()), v.pullHad(r.limit), percent(r.used()), strings.Join(r.words, ", ")))
+				a.partName(r.part), v.heavy(r.load.Held()), v.pullHad(r.limit), percent(r.used()), strings.Join(r.words, ", ")))
 		}
 	}
 }

@@ -108,7 +108,7 @@ func (a *answer) hang(all []rated) error {
 // oneRated is the first line about one piece of gear.
 func (a *answer) oneRated(r rated, loaded bool) string {
 	v := a.voice
-	name := capital(v.word(partNames[r.part]))
+	name := capital(a.partName(r.part))
 	if x, ok := a.question.Get(parser.RopeDiameter); ok && r.part == gear.Rope {
 		name = v.say("%s %s", name, quote(x.Words)) // its label goes by strength; the thickness is only said back
 	}
@@ -125,7 +125,7 @@ func (a *answer) oneRated(r rated, loaded bool) string {
 // weakestHead is the first line about several pieces of gear.
 func (a *answer) weakestHead(r rated, line unit.Force, loaded bool) string {
 	v := a.voice
-	name := v.word(partNames[r.part])
+	name := a.partName(r.part)
 	switch {
 	case loaded && r.used() > 1:
 		return v.say("Weakest: the %s, OVER: it sees %s of %s working load (%s).", name, v.heavy(r.load.Held()), v.pullHad(r.limit), percent(r.used()))
@@ -141,7 +141,7 @@ func (a *answer) eachRated(all []rated, o *gearObject, loaded bool) []string {
 	var out []string
 	for _, r := range all {
 		item := ratedObject{Part: partNames[r.part], Working: float64(r.limit)}
-		name, how := capital(v.word(partNames[r.part])), strings.Join(r.words, ", ")
+		name, how := capital(a.partName(r.part)), strings.Join(r.words, ", ")
 		switch {
 		case loaded:
 			item.Load, item.Used = float64(r.load), r.used()
@@ -168,7 +168,7 @@ func (a *answer) tellGearAssumed(all []rated, weakest int, factor float64) {
 	if byBreak(a.question) && factor != gear.Rigging {
 		if lesser, err := a.rated(gear.Rigging); err == nil && limits.Above(lesser[weakest].limit, all[weakest].limit) {
 			a.lines = append(a.lines, v.say("At 5:1, the least for rigging, not %s:1: the %s may carry %s. Loads of a tree are not accurately known.",
-				trimmed(factor, 1), v.word(partNames[all[weakest].part]), v.pullHad(lesser[weakest].limit)))
+				trimmed(factor, 1), a.partName(all[weakest].part), v.pullHad(lesser[weakest].limit)))
 		}
 	}
 	if a.onBlock() {

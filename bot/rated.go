@@ -50,6 +50,17 @@ var partNames = map[gear.Part]string{
 	gear.Rope: "rope", gear.Block: "block", gear.Sling: "sling", gear.Connector: "shackle", gear.Drum: "drum",
 }
 
+// carabinerNote is the note that a carabiner connects: no crew calls it a shackle.
+const carabinerNote = "carabiner"
+
+// partName is what the crew calls a part.
+func (a *answer) partName(p gear.Part) string {
+	if p == gear.Connector && slices.Contains(a.question.Notes, carabinerNote) {
+		return a.voice.word(carabinerNote)
+	}
+	return a.voice.word(partNames[p])
+}
+
 // factorOf is the design factor that was said, or else that for loads that
 // are not accurately known.
 func factorOf(q parser.Question) float64 {

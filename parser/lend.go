@@ -18,6 +18,8 @@ func (rd *reading) lend() {
 		switch {
 		case rd.at(i - 1).leadsTo(People): // "somos dos, punta 6 pulgadas"
 			continue
+		case rd.ropeMillimetres(i):
+			e.fig.lent(unitNamed["millimetre"])
 		case rd.crossedFine(i):
 			e.fig.lent(rd.at(i + 2).fig.unit)
 		case rd.drawn(i) != nil && (next.plays(Length) || next.plays(Diameter)):
