@@ -58,11 +58,7 @@ func (a *answer) choosePull(number string) {
 
 // gearCalled is what the crew called the gear that a strength is of.
 func (a *answer) gearCalled(f parser.Field) string {
-	p := partOf(f)
-	if p == gear.Connector && slices.Contains(a.question.Notes, "carabiner") {
-		return a.voice.word("carabiner")
-	}
-	return a.voice.word(partNames[p])
+	return a.partName(partOf(f))
 }
 
 // choose adds a strength to the choices of an ask-back. What it stands for is
@@ -87,7 +83,7 @@ func (a *answer) askTonOfGear(ask *parser.Ask) {
 		return
 	}
 	a.lines = []string{v.say("Which ton is %s? And is it what the %s breaks at, or its working load? Type one:",
-		quote(ask.Words), a.partName(partOf(ask.Fields[0])))}
+		quote(ask.Words), a.gearCalled(ask.Fields[0]))}
 	for _, f := range ask.Fields {
 		for _, c := range ask.Choices {
 			a.choose(f, typedMass(c))
