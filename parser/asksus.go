@@ -57,6 +57,9 @@ func (rd *reading) asksUs() (Question, bool) {
 	q := Question{Language: rd.language, Units: rd.units(), Notes: rd.notes(), Passed: rd.passed, Asks: true}
 	asked, _, _ := rd.intents()
 	helps := slices.Contains(asked, AskHelp)
+	if slices.Contains(asked, AskLog) && rd.fewUnknown() {
+		return q, false // what is not known is said with it
+	}
 	if slices.Contains(asked, AskJob) || helps && !rd.typed(cueCapable) {
 		return q, false // its own words ask for it
 	}
@@ -85,6 +88,19 @@ func (rd *reading) asksUs() (Question, bool) {
 		return q, false
 	}
 	return q, true
+}
+
+// fewUnknown says whether a message holds some words that are not known, and not
+// more of them than are named in one line.
+func (rd *reading) fewUnknown() bool {
+	const most = 3
+	n := 0
+	for _, a := range rd.asks {
+		if a.Kind == Unknown {
+			n++
+		}
+	}
+	return n > 0 && n <= most
 }
 
 // asksLog says whether it is asked what others asked, or what was done.

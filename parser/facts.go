@@ -65,13 +65,10 @@ func (rd *reading) keeps() bool {
 // queries says whether a message asks something rather than tells it: with a word
 // that asks or supposes.
 func (rd *reading) queries() bool {
-	words := splitWords(rd.text)
-	for i, w := range words {
-		if rd.in.cues[cueQuery][w] || i == 0 && (rd.in.cues[cueQueryFirst][w] || rd.in.cues[cueAsking][w]) {
-			return true
-		}
+	if words := rd.plainWords(); len(words) > 0 && (rd.in.cues[cueQueryFirst][words[0]] || rd.in.cues[cueAsking][words[0]]) {
+		return true
 	}
-	return rd.anyAt(func(i int) bool { return rd.termAt(i).supposes })
+	return rd.typed(cueQuery) || rd.anyAt(func(i int) bool { return rd.termAt(i).supposes })
 }
 
 // mostLeft is how many clauses of talk a message of the job may hold: with more
@@ -83,7 +80,7 @@ const mostLeft = 6
 // could turn another's meaning, is none.
 func (r *Reader) withoutTalk(rd *reading, q Question, err error, labelled bool, again func(text string) (*reading, Question, error)) (Question, error) {
 	first, firstErr := q, err
-	if !labelled && !rd.maybeFacts() {
+	if !labelled && (!rd.maybeFacts() || rd.queries()) {
 		return q, err
 	}
 	var left []Said[string]
@@ -133,7 +130,7 @@ func (rd *reading) talk(err error) (from, to int) {
 		case rd.termAt(i).someone && !rd.at(i-1).marked(markHello):
 			from, to = rd.breath(e.start)
 		}
-		if from < to && rd.leavable(from, to, reason || rd.termAt(i).someone) {
+		if from < to && rd.leavable(from, to, reason) {
 			return from, to
 		}
 	}
@@ -185,6 +182,7 @@ func (rd *reading) numbered(from, to int) bool {
 // holds no number and takes nothing back. Only where it says why may it name
 // wood, or gear that is told of elsewhere: else it could say how they are.
 func (rd *reading) leavable(from, to int, reason bool) bool {
+	gear, is := false, false
 	for i, e := range rd.elems {
 		if e.end <= from || e.start >= to {
 			continue
@@ -194,8 +192,9 @@ func (rd *reading) leavable(from, to int, reason bool) bool {
 		if e.fig != nil || turns || t.keeps || t.note == peopleBelow || !reason && (rd.toldElsewhere(e, from, to) || e.piece() || t.tree != nil || t.condition != "") {
 			return false
 		}
+		gear, is = gear || e.part() != "", is || e.marked(markIs)
 	}
-	return from < to
+	return from < to && (reason || !gear || !is) // "the rope is …" says how it is
 }
 
 // toldElsewhere says whether an element of a stretch is of gear that is told of
