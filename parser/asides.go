@@ -105,7 +105,9 @@ func (rd *reading) anyWho(from, to int) bool {
 // allWeightless says whether nothing else stands from one element to another.
 // What nobody has weighed or measured is told of no weight.
 func (rd *reading) allWeightless(from, to int) bool {
-	weighs := func(k int) bool { return rd.termAt(k).intent == AskWeight && rd.in.cues[cueIdleVerb][rd.word(rd.elems[k])] }
+	weighs := func(k int) bool {
+		return rd.termAt(k).intent == AskWeight && rd.in.cues[cueIdleVerb][rd.word(rd.elems[k])]
+	}
 	return !rd.anyAt(func(k int) bool {
 		return k >= from && k < to && !rd.weightless(k) && !rd.denial(k) && !weighs(k)
 	})

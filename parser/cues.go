@@ -120,6 +120,8 @@ const (
 	cueDegree    cue = "degree"     // "barely", "hardly"
 	cueEither    cue = "either"     // before two trees that it is one of
 	cueWhichever cue = "whichever"  // of two trees, the one that weighs more
+	cueDoubts    cue = "doubts"     // before what somebody is not sure of
+	cueSound     cue = "sound"      // of wood, that it may be rigged on
 	cueFew       cue = "few"        // some of several
 	cueIndeed    cue = "indeed"     // "actually"
 	cueLot       cue = "lot"        // behind "a" and a limit, one of the pieces
@@ -161,6 +163,7 @@ var cueNamed = map[cue]bool{
 	cueAsks: true, cueDegree: true, cueFew: true, cueIndeed: true, cueLot: true, cuePast: true, cuePer: true, cuePlus: true, cueSelf: true, cueTwofold: true, cueIdleIt: true, cueIdleLead: true, cueIdleVerb: true, cueIdleThing: true, cueUs: true, cueLacking: true, cueWho: true,
 	cueEither: true, cueWhichever: true, cueThan: true,
 	cueFromTop: true, cueLength: true,
+	cueDoubts: true, cueSound: true,
 }
 
 // cued says whether an element is one of the words of a cue.

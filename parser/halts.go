@@ -45,6 +45,8 @@ func (rd *reading) haltAt(i int) Kind {
 		return ""
 	case t.stop != "":
 		return t.stop
+	case rd.doubted(i):
+		return Unsound
 	case rd.fallen(i):
 		return Emergency
 	case rd.lifted(i), rd.hangs(i), t.borne && rd.borne(i):
