@@ -18,6 +18,18 @@ func (rd *reading) letFall(i int) bool {
 	return rd.hardware(j) || rd.hardware(k)
 }
 
+// letFallSomebody reads "se me cayó un compañero".
+func (rd *reading) letFallSomebody(i int) bool {
+	if !rd.termAt(i).letFall {
+		return false
+	}
+	j := rd.past(i+1, +1, markArticle)
+	if rd.at(j).fig.bare(1) {
+		j++
+	}
+	return rd.person(j) && !rd.at(j+1).marked(markGear|markStation) && !rd.hardware(j+1) && rd.termAt(i).own
+}
+
 // already passes over how many pieces came down before this one, "dropped 3 pieces
 // already", and takes "dropped the block to 30 ft" for where it hangs now: neither
 // tells how far a piece falls.

@@ -91,6 +91,9 @@ var flags = map[string]func(*term){
 	"carries-on":  func(t *term) { t.carriesOn = true },
 	"storm":       func(t *term) { t.chatter, t.overlook, t.perhaps, t.storm = true, true, true, true },
 	"nears":       func(t *term) { t.nears = true },
+	"footing":     func(t *term) { t.chatter, t.overlook, t.perhaps, t.footing = true, true, true, true },
+	"stirs":       func(t *term) { t.stirs = true },
+	"upheaves":    func(t *term) { t.upheaves = true },
 
 	"feels":   func(t *term) { t.feels = true },
 	"slips":   func(t *term) { t.ask, t.slips = Unknown, true },

@@ -29,12 +29,14 @@ func (rd *reading) halts() {
 func (rd *reading) haltAt(i int) Kind {
 	t := rd.termAt(i)
 	switch {
-	case rd.hurt(i), rd.onSomebody(i), t.jams && rd.stuckPerson(i):
+	case rd.hurt(i), rd.onSomebody(i), rd.letFallSomebody(i), t.jams && rd.stuckPerson(i):
 		return Emergency
 	case t.letsGo && !rd.measured():
 		return Runaway
 	case rd.storms(i):
 		return Storm
+	case rd.givesWay(i):
+		return Unsound
 	case rd.ofBadGear(i), rd.letFall(i), rd.unlabelled(i):
 		return Damaged
 	case rd.personal(i):

@@ -51,5 +51,5 @@ func (rd *reading) wounded(i int) bool {
 // leadsTo says whether the element at i may stand between a blow and whom it
 // struck: "landed right on the".
 func (rd *reading) leadsTo(i int) bool {
-	return rd.at(i).marked(markArticle|markIs|markAt|markIn|markWhere|markRelation|markAdverb|markAdjective|markMade) || rd.at(i).polite()
+	return rd.at(i).marked(markArticle|markIs|markAt|markIn|markWhere|markRelation|markAdverb|markAdjective|markMade) || rd.at(i).polite() || rd.person(i) && rd.ofBody(i+1)
 }

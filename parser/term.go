@@ -131,6 +131,9 @@ type term struct {
 	carriesOn  bool // beside a wind, asks whether to go on in it
 	storm      bool // beside nears, that everybody leaves the tree: "thunder"
 	nears      bool // "coming in", "close"
+	footing    bool // what a tree stands in: "roots", "soil at the base"
+	stirs      bool // that a tree or its footing gave way: "moved"
+	upheaves   bool // that the footing did: "fresh", "lifting"
 
 	feels  bool // before what a hand shall hold of a lower: "only feel 30 lb"
 	inHand bool // behind it: "30 lb in the hand"

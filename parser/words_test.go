@@ -92,7 +92,7 @@ func contradiction(a, b string) string {
 	one := []string{"shape", "condition", "ask", "units", "stop", "note"}
 	alone := []string{"stop", "twist", "denies", "half", "contrast", "self", "stand", "girth", "breast-high", "own"}
 	empty := []string{"role", "shape", "condition", "stop", "twist", "girth", "breast-high", "own", "units", "note", "ask"}
-	beside := []string{"damaged", "lacks", "stays", "strays", "let-fall", "after-fall", "of-kit", "may-harm", "body", "body-of", "whose", "bears", "topples", "machine", "self-holds", "at-anchor", "hangs-block", "pulls-aside", "how-much", "receives", "rated", "label", "gone", "unread", "personal", "employs", "serves", "storm", "nears", "lets-go", "carries-on"} // say something by what they stand beside alone
+	beside := []string{"damaged", "lacks", "stays", "strays", "let-fall", "after-fall", "of-kit", "may-harm", "body", "body-of", "whose", "bears", "topples", "machine", "self-holds", "at-anchor", "hangs-block", "pulls-aside", "how-much", "receives", "rated", "label", "gone", "unread", "personal", "employs", "serves", "storm", "nears", "lets-go", "carries-on", "footing", "stirs", "upheaves"} // say something by what they stand beside alone
 	switch {
 	case a == b:
 		return "is there twice"
