@@ -38,7 +38,7 @@ func (d *Desk) readWithout(a *answer, ev Event, before Turn, text string, ask *p
 	}
 	switch {
 	case u.words != nil:
-	case rest.comesToNothing(), rest.asked != nil && beside(text, ask, rest.asked.Words):
+	case rest.comesToNothing():
 		return
 	case rest.status == Answered:
 		u = unread{lines: append(rest.lines[:1:1], rest.problems...), whole: true, text: ev.Text}
@@ -134,10 +134,4 @@ func (a *answer) sayWithout(choices []Choice) {
 	if u.whole {
 		a.lines, a.choices = append(a.lines, numbered(0, leave)), []Choice{{leave, u.text}}
 	}
-}
-
-// beside says whether some words stand right beside those of an ask: "spotted
-// gum".
-func beside(text string, ask *parser.Ask, words string) bool {
-	return words != "" && (strings.HasPrefix(strings.TrimSpace(text[ask.End:]), words) || strings.HasSuffix(strings.TrimSpace(text[:ask.Start]), words))
 }
