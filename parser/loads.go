@@ -13,7 +13,7 @@ const (
 // isLoad says whether the bare number at i can only be a mass.
 func (rd *reading) isLoad(i int) bool {
 	fig, next := rd.elems[i].fig, rd.at(i+1)
-	if fig.high < leastTold || fig.pair || fig.falling || !rd.massTold(i) || rd.at(i-1).cross || next.cross || next.fig != nil || rd.anyAt(rd.inMillimetres) {
+	if fig.high < leastTold || fig.pair || fig.falling || !rd.massTold(i) || rd.at(i-1).cross || rd.at(rd.back(i-1)).fig != nil || next.cross || next.fig != nil || rd.anyAt(rd.inMillimetres) {
 		return false
 	}
 	if rd.takenAsLength(i) || rd.countsWithRole(next) {
