@@ -122,7 +122,7 @@ func (a *answer) treeSees(r tackle.Result) string {
 	case r.Block < 1:
 		return a.voice.say("The dead end on the tree sees %s, lifting without jerks.", dead)
 	}
-	return a.voice.say("Top block sees %s, the dead end %s, lifting without jerks.", block, dead)
+	return a.voice.say("Top block sees %s, the dead end %s, one sling for both %s, lifting without jerks.", block, dead, a.voice.load(r.Tree))
 }
 
 // liftAssumed says what was taken for granted, and what was told and not
