@@ -10,20 +10,27 @@ func (rd *reading) jammed(i int) bool {
 		return false
 	}
 	k := i - 1
-	for k >= 0 && i-k < 6 && !rd.kit(k) && rd.tells(k) {
+	for k >= 0 && i-k < 6 && !rd.kit(k) && !rd.onRope(k) && rd.tells(k) {
 		k--
 	}
-	next := rd.at(rd.past(i+1, +1, markArticle))
-	return rd.kit(k) || next.part() == partRope || rd.at(i+1).marked(markCord) || rd.lodged(i, k)
+	next := rd.past(i+1, +1, markArticle)
+	hung := rd.elems[i].pause == 0 && rd.onRope(next) && !rd.wrapsTold() // "se trabó la pieza"
+	return hung || rd.kit(k) || rd.at(next).part() == partRope || rd.at(i+1).marked(markCord) || rd.lodged(i, k)
 }
 
 // stuckPerson reads "el trepador quedó trabado".
 func (rd *reading) stuckPerson(i int) bool {
 	k := i - 1
-	for k >= 0 && i-k < 5 && rd.tells(k) && !rd.person(k) {
+	for k >= 0 && i-k < 5 && rd.tells(k) && !rd.person(k) && !rd.onRope(k) && !rd.kit(k) {
 		k--
 	}
-	return rd.person(k) || rd.at(k).marked(markPerson)
+	return !rd.onRope(k) && !rd.kit(k) && (rd.person(k) || rd.at(k).marked(markPerson))
+}
+
+// onRope says whether the word at i names what hangs on the rope: "the limb", "the
+// piece".
+func (rd *reading) onRope(i int) bool {
+	return rd.at(i).piece() || rd.termAt(i).unnamed || rd.cued(rd.at(i), cuePiece)
 }
 
 // lodged reads "la rama quedó atorada en la horqueta": a piece that hangs by what
@@ -36,7 +43,7 @@ func (rd *reading) lodged(i, k int) bool {
 			return true
 		}
 	}
-	return rd.at(k).piece() && !rd.wrapsTold() || in && rd.termAt(rd.past(i+2, +1, markArticle)).block == NaturalCrotch
+	return rd.onRope(k) && !rd.wrapsTold() || in && rd.termAt(rd.past(i+2, +1, markArticle)).block == NaturalCrotch
 }
 
 // wrapsTold says whether so many wraps are told.

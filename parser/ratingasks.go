@@ -20,6 +20,10 @@ func (rd *reading) unsaidStrength(i int, used map[int]bool) {
 		rd.asksStrength(fig, p)
 		return
 	}
+	if p := rd.describedGear(i); p != "" {
+		rd.asksStrength(fig, p)
+		return
+	}
 	if p := rd.part(); fig.dim == dimForce && (p == partConnector || p == partSling) && !rd.anyAt(func(k int) bool { return rd.elems[k].piece() || rd.termAt(k).unnamed }) {
 		rd.asksStrength(fig, p) // "my biner, its 24 kN"
 		return
@@ -125,6 +129,27 @@ func (rd *reading) isOf(i int) part {
 		return ""
 	}
 	return rd.at(k).part()
+}
+
+// describedGear reads "today the drum is the small one, 500 kg": the gear that a
+// message is about, where its one number has no other owner and nothing is asked.
+func (rd *reading) describedGear(i int) part {
+	owner := func(k int) bool {
+		e, t := rd.elems[k], rd.termAt(k)
+		return k != i && e.fig != nil || e.piece() || t.unnamed || t.lifts || len(t.roles) > 0 && e.part() == "" ||
+			t.intent != "" && e.part() == "" || t.bears || rd.at(k).marked(markRelation) || rd.cued(e, cueHolds)
+	}
+	if rd.elems[i].fig.dim == dimCount || rd.at(i).pause == 0 && rd.at(i-1).pause == 0 || rd.anyAt(owner) {
+		return ""
+	}
+	k := 0
+	for k < i && rd.elems[k].part() == "" && (rd.elems[k].marked(markArticle|markAdverb|markTrailing) || rd.at(k).polite()) {
+		k++
+	}
+	if rd.anyAt(func(n int) bool { return n > k && n < i && rd.at(n).marked(markIs) && !rd.at(n).marked(markMade|markIn) }) {
+		return rd.at(k).part()
+	}
+	return ""
 }
 
 // wantsWorking reads "working load for a 70 kN rope": whoever asks for the one

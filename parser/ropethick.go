@@ -21,7 +21,7 @@ func (rd *reading) ropeMillimetres(i int) bool {
 		e := rd.elems[k]
 		return e.term != nil && (e.term.intent == AskRope || e.term.reaches || e.plays(HitchHeight) || e.plays(RopeLength) && rd.far(k-1)) || rd.imperialLength(k)
 	}
-	return !rd.anyAt(far) && (rd.asksFor(AskGear) || rd.massTold(i) || rd.anyAt(rd.bearsAt))
+	return !rd.anyAt(far) && (rd.asksFor(AskGear) || rd.worded(Wraps) || rd.massTold(i) || rd.anyAt(rd.bearsAt))
 }
 
 // bearsAt says whether the words at i ask what something holds, or tell it.
