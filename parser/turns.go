@@ -205,7 +205,8 @@ func (rd *reading) passable(e element) bool {
 func (rd *reading) rightAngle(i int) bool {
 	fig := rd.elems[i].fig
 	beside := redirecting[rd.termAt(i+1).block] != "" || redirecting[rd.termAt(rd.pastIs(i-1)).block] != ""
-	lone := rd.redirected() && rd.ropeBeside(i) && !rd.slingNamed() && !rd.asksFor(AskRaise) && !rd.anyAt(func(k int) bool {
+	alone := rd.endsBreath(i+1) && (i == 0 || rd.elems[i-1].pause > 0) // "500 lb on the line, 90 degrees"
+	lone := rd.redirected() && (alone || rd.ropeBeside(i)) && !rd.slingNamed() && !rd.asksFor(AskRaise) && !rd.anyAt(func(k int) bool {
 		other := rd.elems[k].fig
 		return k != i && other != nil && other.dim == dimAngle || rd.termAt(k).block == TopBlock
 	})
