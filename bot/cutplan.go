@@ -72,6 +72,17 @@ func (a *answer) longestWith(c parser.Choice) string {
 	return a.voice.taped(cut.Length)
 }
 
+// cutSmaller says how short a piece must be that is over the limit, where its sizes
+// tell that: its butt is the heaviest part of it.
+func (a *answer) cutSmaller(limit string) string {
+	if q := a.question; q.Has(parser.Length) && a.result.Weight.Method != piece.ByCrew && !a.result.Disagreement {
+		if cut, err := cutplan.Longest(pieceOf(q), cutplan.Butt, q.Mass(parser.Limit).Low); err == nil && !cut.Uncut {
+			return a.voice.say("Cut a smaller piece: %s at most to stay under %s.", a.voice.taped(cut.Length), limit)
+		}
+	}
+	return a.voice.say("Cut a smaller piece: your limit is %s.", limit)
+}
+
 // longestFrom is the longest piece from each end.
 func longestFrom(stick piece.Piece, limit unit.Mass) (map[cutplan.End]cutplan.Cut, error) {
 	ends := map[cutplan.End]cutplan.Cut{}

@@ -92,7 +92,7 @@ var thicknesses = map[parser.Field]string{
 func (a *answer) tellWeight() {
 	v, w := a.voice, a.result.Weight
 	if limit, over := a.overLimit(); over {
-		a.problems = append(a.problems, v.say("Cut a smaller piece: your limit is %s.", limit))
+		a.problems = append(a.problems, a.cutSmaller(limit))
 	}
 	if a.onBlock() {
 		return // no piece is told of
