@@ -1,13 +1,17 @@
 package bot
 
-import "heft/parser"
+import (
+	"heft/calc/rope"
+	"heft/parser"
+)
 
 // general are the answers to what is asked of the trade as a whole: what the
 // calculators state of every piece, and what to type for a figure.
 var general = map[parser.Intent][]string{
 	parser.TopicBlock: {"About twice the load: both legs of the rope pull on the top block. Legs apart: less. Lift, snub or drop: more.",
 		"For a figure: “block load for 600 lb, 60° between the legs”."},
-	parser.TopicSnub: {"Let it run, where there is room: a piece that is snubbed loads the line and the block far more than one that is let run.",
+	parser.TopicSnub: {"Snub: stop the running rope short on the drum. Let it run: slow it little by little.",
+		"Let it run, where there is room: a piece that is snubbed loads the line and the block far more than one that is let run.",
 		"For a figure: “300 lb log drops 3 ft, let it run 10 ft, 60 ft of rope, rope breaks at 16,000 lb”."},
 	parser.TopicWet:   {"Wet or icy rope is not covered by these figures: test with a small piece first."},
 	parser.TopicGreen: {"Green wood is heavier than dry: it is full of water. A dead tree may be as wet inside, so I plan on no less for it."},
@@ -21,6 +25,13 @@ var general = map[parser.Intent][]string{
 		"For a figure: “600 lb limb, 3 wraps, two on the rope”."},
 	parser.TopicUnits: {"Both, feet and pounds or metres and kilos: I answer in the units you type.",
 		"“use kilos from now on” or “pounds and feet from now on” keeps it for the job."},
+	parser.TopicGentle: {"Lowered slowly, never stopped short: about its weight on the rope, about twice that on the top block. A snub or a drop: more, much more.",
+		"For a figure: “300 lb log drops 3 ft, 60 ft of rope, rope breaks at 16,000 lb”."},
+	parser.TopicMoist: {"Green weight: wood full of water, with its bark. A dead tree may be as wet inside, so I plan on no less for it."},
+	parser.TopicTooFar: {"Closer: a block nearer to straight above the piece. It comes about as far past plumb as it starts to the side; a higher block alone changes little of that.",
+		"For a figure: “600 lb limb swing, 15 ft of line out, 8 ft to the side, block at 40 ft”."},
+	parser.TopicWay:      {"Either way round, I count the same: wrap as the maker of the drum shows. Ask the qualified arborist."},
+	parser.TopicWear:     {"What to wear is not what I work out: ask the qualified arborist."},
 	parser.TopicLanguage: {"English and Spanish: I answer in the one you type."},
 }
 
@@ -29,6 +40,17 @@ var general = map[parser.Intent][]string{
 func (a *answer) generally() bool {
 	for _, line := range general[a.question.Topic] {
 		a.lines = append(a.lines, a.voice.word(line))
+	}
+	switch v := a.voice; a.question.Topic {
+	case parser.TopicOnePerson:
+		a.lines = []string{v.say("One person, gloves on: I plan on %s, held or hauled steady on a dry rope. On a wet rope less: test with a small piece first.", v.pullHad(rope.PerPerson)),
+			v.word("For a figure: “600 lb limb, 3 wraps, two on the rope”.")}
+	case parser.TopicTail:
+		a.lines = []string{v.say("I add %s to a rope for the knot, the wraps and the hands. How much tail stays behind the drum: ask the qualified arborist.", v.ropeNeeded(rope.Tail)),
+			v.word("For a figure: “how much rope for a hitch at 45 ft”.")}
+	}
+	if a.question.Topic == parser.TopicTooFar {
+		a.tellPassed()
 	}
 	return len(a.lines) > 0
 }

@@ -71,12 +71,16 @@ func (rd *reading) asksUs() (Question, bool) {
 		q.Intent = AskLog // whatever the hour, and whoever wants it
 		return q, true
 	}
+	if !helps && rd.tooFar() {
+		q.Intent, q.Topic, q.Notes, q.Passed = AskHelp, TopicTooFar, nil, rd.passed
+		return q, true
+	}
 	if rd.anyAt(func(i int) bool { fig := rd.elems[i].fig; return fig != nil && !fig.bare(1) }) {
 		return q, false // "what is one wrap" counts none
 	}
 	tree := rd.anyAt(func(i int) bool { return rd.termAt(i).tree != nil })
 	switch topic := rd.topic(); {
-	case !helps && !tree && rd.asksKept():
+	case !helps && !tree && rd.tradeTopic() == "" && rd.asksKept():
 		q.Intent, q.Notes = AskJob, nil
 	case !helps && rd.asksLog(), !helps && !tree && slices.Contains(asked, AskLog):
 		q.Intent = AskLog
@@ -170,6 +174,8 @@ func (rd *reading) topic() Intent {
 		return TopicWrap
 	case rd.typed(cueDouble) && rd.typed(cueSeesLoad):
 		return TopicBlock
+	case !wood && rd.allTyped([]cue{cueMoisture, cueFigures}): // "en verde o en seco" snubs nothing
+		return TopicMoist
 	case (note(snubbed) || run) && !wood && (note(snubbed) && run || rd.typed(cueBetter) || rd.typed(cueMeaning)):
 		return TopicSnub
 	case note("wet") && rd.typed(cueWeaker) && !wood && asks:
@@ -177,7 +183,7 @@ func (rd *reading) topic() Intent {
 	case rd.typed(cueGreen) && rd.typed(cueHeavier):
 		return TopicGreen
 	}
-	return ""
+	return rd.tradeTopic()
 }
 
 // capableOf is the kind of question that it is asked whether we answer, "" for

@@ -10,6 +10,7 @@ import (
 
 // claims makes all of them but those of an obstacle.
 func (rd *reading) claims() {
+	rd.dryGear()
 	rd.raised()
 	rd.crews()
 	rd.gearCounts()

@@ -151,6 +151,8 @@ var cueNamed = map[cue]bool{
 	cueAils: true, cueAloft: true, cueCrew: true, cueGround: true, cueQuery: true, cueQueryFirst: true, cueReason: true,
 	cueAskedBy: true, cueBetter: true, cueCapable: true, cueDone: true, cueDouble: true, cueEarlier: true, cueGives: true, cueGreen: true, cueHaveWe: true, cueHeavier: true,
 	cueHeavyEnd: true, cueHelps: true, cueForWhom: true, cueMoves: true, cueWhy: true, cueToo: true, cueKept: true, cueLanguage: true, cueSeesLoad: true, cueOfJob: true, cueOfLog: true, cueRating: true, cueWeaker: true, cueMeaning: true,
+	cueAssumes: true, cueBehind: true, cueClockwise: true, cueFigures: true, cueGently: true, cueHowMuch: true, cueMoisture: true, cueMoveBlock: true, cueOnePerson: true,
+	cueOfHand: true, cueRopeDry: true, cueSameAs: true, cueTail: true, cueTooFar: true, cueWear: true, cueWhichOfAll: true,
 	cueHigher: true, cueShifts: true, cueEnough: true, cueHighest: true,
 	cueAbove: true, cueOnto: true, cueAlong: true, cueAnchor: true, cueAnchorIn: true, cueAngle: true, cueAside: true, cueBelow: true,
 	cueAims: true, cueBlocks: true, cueHangs: true, cueHowHigh: true, cueStraight: true, cueOffTrunk: true, cueLeg: true, cueLoaded: true, cueGoesDown: true, cueEachOne: true, cueOtherSide: true, cueThird: true, cueOverBlock: true, cueLevel: true, cueMeets: true, cueNot: true, cueSling: true, cueSoThat: true, cueWhere: true,
