@@ -312,7 +312,7 @@ var weighty = regexp.MustCompile(`(?i)\d\s*(lbs?|pounds?|libras?|kgs?|kilos?|kil
 
 // unitHint shows the number with the units it could have.
 func (a *answer) unitHint(ask *parser.Ask) string {
-	v, words, bare := a.voice, quote(ask.Words), trimQuote(ask.Words)
+	v, words, bare := a.voice, quote(ask.Words), inFigures(ask)
 	switch {
 	case gearAsk(ask) && len(ask.Fields) == 1:
 		return v.say("%s has no unit. Type “%s”.", words, v.strengthOf(ask.Fields[0], bare+v.heavyUnit(bare)))

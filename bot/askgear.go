@@ -36,7 +36,7 @@ func (s speaker) strengthOf(f parser.Field, number string) string {
 // askStrength asks whether a number beside gear is what it breaks at or its
 // working load: the one is many times the other.
 func (a *answer) askStrength(ask *parser.Ask) {
-	v, bare := a.voice, trimQuote(ask.Words)
+	v, bare := a.voice, inFigures(ask)
 	for _, c := range ask.Choices {
 		bare = c.Words // with the unit that it was lent
 	}

@@ -6,6 +6,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"heft/calc/wood"
 	"heft/parser"
@@ -39,7 +41,7 @@ func (a *answer) offer(text string, ask *parser.Ask) {
 // likely lists what the words in doubt most likely mean, each as a crew would
 // type it plainly.
 func (a *answer) likely(ask *parser.Ask) []Choice {
-	bare := trimQuote(ask.Words)
+	bare := inFigures(ask)
 	switch ask.Kind {
 	case parser.NoUnit:
 		return a.withUnits(bare, ask)
@@ -174,6 +176,15 @@ func onlyLong(ask *parser.Ask) bool {
 // onlyAcross says whether a bare number can only be a thickness.
 func onlyAcross(ask *parser.Ask) bool {
 	return len(ask.Choices) == 1 && slices.Contains(acrossFields, ask.Choices[0].Field)
+}
+
+// inFigures is a number in question as it is to be typed: one that was spelled out,
+// "two fifty", in figures.
+func inFigures(ask *parser.Ask) string {
+	if r, _ := utf8.DecodeRuneInString(ask.Words); ask.Number > 0 && unicode.IsLetter(r) {
+		return trimmed(ask.Number, 3)
+	}
+	return trimQuote(ask.Words)
 }
 
 // tooLong says whether a bare number is more than any size of a piece is told

@@ -57,6 +57,7 @@ type Ask struct {
 	Fields     []Field  // missing or ambiguous
 	Words      string   // the words in question
 	Start, End int      // their place in the text
+	Number     float64  // what a number in question comes to that has no unit, 0 for a range
 	Choices    []Choice // what to type instead, where that can be listed
 	Glued      bool     // an unknown word typed in one with more: without it, that is something else
 	Spare      bool     // an unknown word that stands beside nothing it could change

@@ -34,6 +34,7 @@ type numberWord struct {
 	value float64
 	scale bool // "hundred": so many times what stands before it
 	plus  bool // between tens and ones: "treinta y cinco"
+	point bool // the decimal point, said as a word: "one point two"
 }
 
 // ending is how a word differs from the spelling that it is found under.
@@ -123,7 +124,7 @@ func (d *dialect) alias(whole string, chopped []string) error {
 	return nil
 }
 
-// readNumberWord reads "22", "x100", "+" and "1/2".
+// readNumberWord reads "22", "x100", "+", "." and "1/2".
 func readNumberWord(s string) (numberWord, error) {
 	times, scale := strings.CutPrefix(s, "x")
 	switch s {
@@ -131,6 +132,8 @@ func readNumberWord(s string) (numberWord, error) {
 		return numberWord{plus: true}, nil
 	case "1/2":
 		return numberWord{value: half}, nil
+	case ".":
+		return numberWord{point: true}, nil
 	}
 	v, err := strconv.ParseFloat(times, 64)
 	if err != nil || v < 1 {

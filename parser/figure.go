@@ -29,7 +29,11 @@ type figure struct {
 func (f *figure) words(text string) string { return text[f.start:f.end] }
 
 func (f *figure) ask(k Kind, text string) *Ask {
-	return &Ask{Kind: k, Words: f.words(text), Start: f.start, End: f.end}
+	a := &Ask{Kind: k, Words: f.words(text), Start: f.start, End: f.end}
+	if f.dim == dimCount && f.low == f.high {
+		a.Number = f.low
+	}
+	return a
 }
 
 // single turns a number of the tree and its unit into a figure. The unit of

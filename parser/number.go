@@ -116,13 +116,20 @@ func (t *tongue) value(s string) (float64, bool) {
 			return 1, true
 		}
 		v, n := t.numberWords(s)
+		if part, more := t.spokenDecimals(s[n:], false); more > 0 {
+			return v + part, n+more == len(s)
+		}
 		return v, n == len(s) || v == half && t.optional[fold(strings.TrimSpace(s[n:]))] // "half a"
 	}
 	if v, ok := t.inThousands(s); ok {
 		return v, true
 	}
 	if i := strings.IndexFunc(s, unicode.IsLetter); i > 0 && !strings.HasSuffix(lower(s), "k") {
-		v, ok := t.value(strings.TrimRight(s[:i], " ")) // "14 y medio"
+		v, ok := t.value(strings.TrimRight(s[:i], " "))
+		if part, more := t.spokenDecimals(s[i:], true); more > 0 {
+			return v + part, ok // "1 point 2"
+		}
+		// "14 y medio"
 		return v + half, ok
 	}
 	whole, part := s, 0.0

@@ -10,6 +10,9 @@ const half = 0.5
 // "that one" and "one more thing" are no numbers. So is a half.
 func (t *tongue) numberWordsIn(s string) int {
 	v, n := t.numberWords(s)
+	if _, more := t.spokenDecimals(s[n:], false); n > 0 && more > 0 && v != half && !t.optional[fold(s[:n])] {
+		return n + more
+	}
 	if n == 0 || v <= 1 && !t.countsOne(v, s[:n], s[n:]) || v == 2 && twoBlock(s[n:]) {
 		return 0
 	}

@@ -19,6 +19,7 @@ func (rd *reading) orderNumbers() {
 	rd.winds()
 	rd.times()
 	rd.bothEnds()
+	rd.spokenHundreds()
 	rd.toldRanges()
 	rd.onePiece()
 	rd.tried()

@@ -98,6 +98,9 @@ func (s *scanner) number(n int) (lexer.TokenType, int) {
 	if n := s.tongue.thousandsBehind(s.text[s.at:end], s.text[end:]); n > 0 && s.last != tokJoin {
 		return tokNumber, end + n
 	}
+	if _, n := s.tongue.spokenDecimals(s.text[end:], true); n > 0 && digits(s.text[s.at:end]) {
+		return tokNumber, end + n
+	}
 	return tokNumber, end + s.tongue.andHalf(s.text[end:])
 }
 
