@@ -138,6 +138,8 @@ const (
 	cueLacking   cue = "lacking"    // behind a denial, what no answer rests on: "no room"
 	cueUs        cue = "us"         // who speaks, and who is spoken to
 	cueWho       cue = "who"        // somebody who does things: "i", "the boss"
+	cueHangFrom  cue = "hang-from"  // before what holds everything: "colgar de", "rig off"
+	cueFolk      cue = "folk"       // somebody, where an article or a number stands before: "a dude", "un wey"
 )
 
 // The cues of a cut plan.
@@ -162,7 +164,7 @@ var cueNamed = map[cue]bool{
 	cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueMore: true, cueThither: true, cueFewer: true, cueTakesOff: true, cueUpTo: true, cueWilling: true, cueWeighing: true, cueWorking: true,
 	cueDenying: true, cueReckons: true, cueOurs: true, cueLeaves: true, cueAsking: true, cueNeeds: true, cueOfPull: true, cuePulling: true, cueOwns: true,
 	cueHaving: true, cueItIs: true, cueMerely: true, cuePeople: true, cueThat: true, cueThe: true, cueTurns: true, cueWood: true, cueColour: true,
-	cueAsks: true, cueDegree: true, cueFew: true, cueIndeed: true, cueLot: true, cuePast: true, cuePer: true, cuePlus: true, cueSelf: true, cueTwofold: true, cueIdleIt: true, cueIdleLead: true, cueIdleVerb: true, cueIdleThing: true, cueUs: true, cueLacking: true, cueWho: true,
+	cueAsks: true, cueDegree: true, cueFew: true, cueIndeed: true, cueLot: true, cuePast: true, cuePer: true, cuePlus: true, cueSelf: true, cueTwofold: true, cueIdleIt: true, cueIdleLead: true, cueIdleVerb: true, cueIdleThing: true, cueUs: true, cueLacking: true, cueWho: true, cueFolk: true, cueHangFrom: true,
 	cueEither: true, cueWhichever: true, cueThan: true,
 	cueFromTop: true, cueLength: true,
 	cueDoubts: true, cueSound: true,

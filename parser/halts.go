@@ -35,7 +35,7 @@ func (rd *reading) haltAt(i int) Kind {
 		return Runaway
 	case rd.storms(i):
 		return Storm
-	case rd.givesWay(i):
+	case rd.givesWay(i), rd.deadHold(i):
 		return Unsound
 	case rd.ofBadGear(i), rd.letFall(i), rd.unlabelled(i):
 		return Damaged
@@ -53,7 +53,7 @@ func (rd *reading) haltAt(i int) Kind {
 		return Emergency
 	case rd.lifted(i), rd.hangs(i), t.borne && rd.borne(i):
 		return Rider
-	case rd.stays(i), rd.strays(i), rd.guided(i), rd.wontLeave(i):
+	case rd.stays(i), rd.strays(i), rd.guided(i), rd.wontLeave(i), rd.under(i):
 		return Below
 	case t.topples && rd.felled(i), t.fallsWhere && rd.lies(i):
 		return Felling
