@@ -20,6 +20,7 @@ const (
 	cueEarlier  cue = "earlier"   // when that was
 	cueGives    cue = "gives"     // before what is to be handed over
 	cueGreen    cue = "green"     // of wood that is alive
+	cueInLog    cue = "in-log"    // asks what the log says
 	cueHaveWe   cue = "have-we"   // asks what is in use
 	cueHeavier  cue = "heavier"   // of one kind of wood beside another
 	cueForWhom  cue = "for-whom"  // between what is handed over and the word that hands it over
@@ -57,7 +58,7 @@ func (rd *reading) asksUs() (Question, bool) {
 	q := Question{Language: rd.language, Units: rd.units(), Notes: rd.notes(), Passed: rd.passed, Asks: true}
 	asked, _, _ := rd.intents()
 	helps := slices.Contains(asked, AskHelp)
-	if slices.Contains(asked, AskLog) && rd.fewUnknown() {
+	if slices.Contains(asked, AskLog) && rd.fewUnknown() && !rd.typed(cueAskedBy) {
 		return q, false // what is not known is said with it
 	}
 	if slices.Contains(asked, AskJob) || helps && !rd.typed(cueCapable) {
@@ -67,7 +68,7 @@ func (rd *reading) asksUs() (Question, bool) {
 		q.Intent, q.Topic, q.Notes = AskHelp, TopicFactor, nil
 		return q, true
 	}
-	if rd.logNamed() && !rd.anyAt(func(i int) bool { return rd.elems[i].fig != nil && rd.elems[i].fig.unit != nil }) {
+	if (rd.logNamed() || rd.typed(cueInLog)) && !rd.anyAt(func(i int) bool { return rd.elems[i].fig != nil && rd.elems[i].fig.unit != nil }) {
 		q.Intent = AskLog // whatever the hour, and whoever wants it
 		return q, true
 	}

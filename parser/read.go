@@ -53,6 +53,9 @@ func (r *Reader) ReadAfter(text string, before Question) (Question, error) {
 		return Question{Intent: rd.stopIntent(a), Language: rd.language}, a
 	}
 	rd.small()
+	if rd.roster() || rd.asksWho() && !rd.asksKept() {
+		return rd.notKept(), nil
+	}
 	if q, err, ok := r.tellsJob(text, in, language); ok {
 		return q, err
 	}
