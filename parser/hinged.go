@@ -52,26 +52,69 @@ func (rd *reading) aboveHinge(hinge, block int) {
 	rd.claim(block, HitchHeight)
 }
 
-// closedLength claims "the blocks take up 3 ft" and "4 ft with the blocks
-// together": the room that the tackle itself needs.
+// closedLength claims "the blocks take up 3 ft", "4 ft long with the blocks together"
+// and "blocks closed are 3 ft": the room that the tackle itself needs.
 func (rd *reading) closedLength(i int) {
 	j := i + 1
-	for rd.at(j).polite() && rd.at(j).pause == 0 || rd.at(j).marked(markPronoun|markAdverb|markIs) {
+	for !rd.cued(rd.at(j), cueClosed) && rd.besideClosed(j) {
 		j++
 	}
 	before := rd.back(i - 1)
-	takes, closed := rd.cued(rd.at(before), cueTakesUp), rd.cued(rd.at(j), cueClosed)
+	takes, closed := rd.takesUp(before, i), rd.cued(rd.at(j), cueClosed)
 	if rd.termAt(before).intent == AskBlockLoad && rd.asksFor(AskRaise) {
 		takes = true // "the blocks take 3 ft": no load is a length
 		rd.elems[before].term = &term{part: partBlock}
 	}
-	if !takes && !closed || !rd.ofTackle(i-1) {
+	first := rd.closedBefore(i - 1)
+	if !takes && !closed && first < 0 || !rd.ofTackle(i-1) {
 		return
 	}
 	rd.claim(i, Closed)
-	if closed {
-		rd.elems[j].term = &term{}
+	if !closed {
+		j = rd.past(i+1, +1, markMade)
 	}
+	if rd.at(j).onlyPlays(Length) || closed {
+		rd.saysNothingFrom(i+1, j+1)
+	}
+	if first >= 0 {
+		rd.saysNothingFrom(first, i)
+	}
+}
+
+// takesUp says whether a verb of the tackle leads to the number at i.
+func (rd *reading) takesUp(from, i int) bool {
+	for k := max(from, 0); k < i; k++ {
+		if rd.cued(rd.elems[k], cueTakesUp) {
+			return true
+		}
+	}
+	return false
+}
+
+// saysNothingFrom takes what the words between two places say.
+func (rd *reading) saysNothingFrom(from, to int) {
+	for k := from; k < to; k++ {
+		rd.elems[k].term = &term{}
+	}
+}
+
+// closedBefore is where the tackle is said to have its blocks together before the
+// number that i leads to, "los bloques juntos miden", or -1.
+func (rd *reading) closedBefore(i int) int {
+	for i >= 0 && !rd.cued(rd.at(i), cueClosed) && (rd.cued(rd.at(i), cueMeasures) || rd.cued(rd.at(i), cueTakesUp) || rd.besideClosed(i)) {
+		i--
+	}
+	if i >= 0 && rd.cued(rd.at(i), cueClosed) {
+		return i
+	}
+	return -1
+}
+
+// besideClosed says whether the element at i may stand between a number and such
+// words.
+func (rd *reading) besideClosed(i int) bool {
+	e := rd.at(i)
+	return e.polite() && e.pause == 0 || e.marked(markPronoun|markAdverb|markIs|markWhere) || e.onlyPlays(Length)
 }
 
 // ofTackle says whether what stands before a number, in the same breath, is the

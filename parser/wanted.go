@@ -16,6 +16,8 @@ func (rd *reading) wanted() {
 			rd.whereTied(i)
 		case rd.cued(rd.elems[i], cueLevel):
 			rd.hangsLevel(i)
+		case rd.elems[i].marked(markErect) && !rd.elems[i].marked(markUpward):
+			rd.wantedErect(i)
 		case rd.termAt(i).ask == Twist && rd.cued(rd.elems[i], cueNot) && rd.within(i, cueSoThat):
 			rd.purpose(i) // "so the tips don't drop into the roses"
 		}
@@ -153,4 +155,23 @@ func (rd *reading) hangsLevel(i int) {
 	}
 	rd.elems[j].term = &term{}
 	rd.elems[i].term = &term{intent: AskBalance, note: hangLevel}
+}
+
+// wantedErect reads "i want it vertical before we cut" as a limb that is stood up. A
+// log, or what is lowered, rather hangs so.
+func (rd *reading) wantedErect(i int) {
+	j := i - 1
+	for i-j <= few && (rd.at(j).marked(markPronoun|markArticle|markAdverb) || rd.termAt(j).shape == Limb || rd.at(j).polite() && rd.at(j).pause == 0) && !rd.cued(rd.at(j), cueAims) {
+		j--
+	}
+	if j == i-1 || !rd.cued(rd.at(j), cueAims) {
+		return
+	}
+	hangs := func(k int) bool {
+		t := rd.termAt(k)
+		return t.shape == Log || t.hung || t.intent == AskLower || t.intent == AskBlockLoad || k > i && rd.cued(rd.elems[k], cueHangs)
+	}
+	if !rd.anyAt(hangs) {
+		rd.elems[i].term = &term{intent: AskRaise}
+	}
 }
