@@ -76,12 +76,18 @@ func (rd *reading) tiedAt(i int) bool {
 
 // blockAbove reads "block 10 ft above" with nothing behind it that it is above.
 func (rd *reading) blockAbove(i int) bool {
-	if over := rd.at(i + 1); !rd.far(i) || !rd.cued(over, cueAbove) && !rd.cued(over, cueOverHinge) || !rd.blockBefore(i) && !rd.blockAt(i-1) {
+	if over := rd.at(i + 1); !rd.far(i) || !rd.cued(over, cueAbove) && !rd.cued(over, cueOverHinge) || !rd.blockBefore(i) && !rd.blockAt(i-1) && !rd.anchorAt(rd.back(i-1)) {
 		return false
 	}
 	next := rd.at(i + 2)
 	ofIt := rd.cued(next, cueLoad) && rd.endsBreath(i+3) // "block 14 ft above it"
 	return ofIt || rd.endsBreath(i+2) || next.polite() && !next.marked(markArticle|markPlace|markPronoun) || next.term != nil && next.term.note == tieWanted
+}
+
+// anchorAt says whether the words at i say where the line lowers from: "anchor point".
+func (rd *reading) anchorAt(i int) bool {
+	e := rd.at(i)
+	return e.plays(HitchHeight) && e.looks(after) && e.part() != partRope
 }
 
 // iTie reads "polea 3 m encima del corte, amarro a 4 m", where no other tie is

@@ -161,15 +161,20 @@ func (rd *reading) hangsLevel(i int) {
 // log, or what is lowered, rather hangs so.
 func (rd *reading) wantedErect(i int) {
 	j := i - 1
-	for i-j <= few && (rd.at(j).marked(markPronoun|markArticle|markAdverb) || rd.termAt(j).shape == Limb || rd.at(j).polite() && rd.at(j).pause == 0) && !rd.cued(rd.at(j), cueAims) {
+	for i-j <= few && (rd.at(j).marked(markPronoun|markArticle|markAdverb|markIs) || rd.termAt(j).shape == Limb || rd.at(j).polite() && rd.at(j).pause == 0) && !rd.cued(rd.at(j), cueAims) {
 		j--
 	}
-	if j == i-1 || !rd.cued(rd.at(j), cueAims) {
+	if j == i-1 || !rd.cued(rd.at(j), cueAims) || rd.at(i+1).piece() || rd.at(i-1).marked(markArticle) {
 		return
 	}
 	hangs := func(k int) bool {
 		t := rd.termAt(k)
-		return t.shape == Log || t.hung || t.intent == AskLower || t.intent == AskBlockLoad || k > i && rd.cued(rd.elems[k], cueHangs)
+		return t.shape == Log || t.hung || t.intent == AskLower || t.intent == AskBlockLoad
+	}
+	for k := i + 1; k-i <= few && rd.at(k).pause == 0; k++ {
+		if rd.cued(rd.at(k), cueHangs) {
+			return // "vertical when it comes down"
+		}
 	}
 	if !rd.anyAt(hangs) {
 		rd.elems[i].term = &term{intent: AskRaise}
