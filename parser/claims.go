@@ -24,6 +24,7 @@ func (rd *reading) claims() {
 	rd.cutFor()
 	rd.tooMuch()
 	rd.neverOver()
+	rd.piecesUnder()
 	rd.eachCut()
 	rd.cutInto()
 	rd.fromTop()

@@ -26,7 +26,34 @@ func (rd *reading) hinged() {
 	}
 	if hinge >= 0 && block >= 0 {
 		rd.aboveHinge(hinge, block)
+		return
 	}
+	rd.blockUnseen()
+}
+
+// blockUnseen asks what a block's height is seen from where the limb's tie is told
+// beside it: "block up at 2 m, tied at 2.5 m" may tell of the hinge or of the ground.
+func (rd *reading) blockUnseen() {
+	block, tied := -1, false
+	for i := range rd.elems {
+		e := rd.at(rd.back(i - 1))
+		switch {
+		case !rd.far(i) || !e.plays(HitchHeight) || e.part() == partRope || rd.elems[i].fig.claimed != "":
+		case e.term.block != "" || rd.blockBefore(i):
+			block = i
+		default:
+			tied = true
+		}
+	}
+	if block < 0 || !tied || !rd.asksFor(AskRaise) {
+		return
+	}
+	fig := rd.elems[block].fig
+	a := fig.ask(TwoReadings, rd.text)
+	a.Fields = []Field{BlockHeight, HitchHeight}
+	a.Choices = []Choice{{Field: BlockHeight}, {Field: HitchHeight}}
+	rd.asks = append(rd.asks, a)
+	fig.elsewhere = true
 }
 
 // hingeAt says whether the number at i is how high the hinge is: "hinge at 12 m",

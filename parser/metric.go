@@ -46,6 +46,16 @@ func (rd *reading) cutFrom(i int) bool {
 	return made && (rd.endsBreath(i+1) || rd.at(i+1).marked(markWhere) || rd.at(i+1).polite())
 }
 
+// anchorFrom says whether the number at i ends the name of what is anchored to, and
+// no other thickness is told: "pino de 30 como anclaje".
+func (rd *reading) anchorFrom(i int) bool {
+	if !rd.asksFor(AskAnchor) || !rd.in.comma || rd.thicknessBeside(rd.elems[i].fig) {
+		return false
+	}
+	next := rd.termAt(rd.past(i+1, +1, markMade|markIs|markArticle))
+	return rd.at(i-1).marked(markMade) && rd.at(i-2).piece() && (next.intent == AskAnchor || next.anchors)
+}
+
 // only says whether a number of the dimension is told in a unit of the system, or
 // asked for in one, and nothing in any other system.
 func (rd *reading) only(s System, d dimension) bool {

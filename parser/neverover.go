@@ -26,6 +26,27 @@ func (rd *reading) neverOver() {
 	}
 }
 
+// piecesUnder reads "even pieces under 400" of wood whose length is told, and "piezas
+// iguales de menos de 400", as what each piece may weigh.
+func (rd *reading) piecesUnder() {
+	for i := range rd.elems {
+		bound := rd.at(i - 1)
+		if !rd.mass(i) || rd.elems[i].fig.claimed != "" || !bound.marked(markBound) || !bound.plays(Limit) {
+			continue
+		}
+		k := i - 2
+		for k >= 0 && rd.elems[k].fig == nil && (rd.elems[k].marked(markMade|markIs|markAdjective) || rd.elems[k].polite()) && !rd.pluralAt(k) && !rd.elems[k].plays(Alike) {
+			k--
+		}
+		if rd.at(k+1).pause > 0 || !rd.pluralAt(k) && !rd.at(k).plays(Alike) || !rd.asksFor(AskCutPlan) && !rd.anyAt(rd.far) {
+			continue
+		}
+		rd.claim(i, Limit)
+		rd.alter(i-1, func(t *term) { *t = term{} })
+		rd.alter(k, func(t *term) { *t = term{intent: AskCutPlan, besides: true} })
+	}
+}
+
 // mass says whether the number at i is one, or may be one without its unit.
 func (rd *reading) mass(i int) bool {
 	fig := rd.elems[i].fig

@@ -146,7 +146,9 @@ func (rd *reading) describedGear(i int) part {
 	for k < i && rd.elems[k].part() == "" && (rd.elems[k].marked(markArticle|markAdverb|markTrailing) || rd.at(k).polite()) {
 		k++
 	}
-	if rd.anyAt(func(n int) bool { return n > k && n < i && rd.at(n).marked(markIs) && !rd.at(n).marked(markMade|markIn) }) {
+	if rd.anyAt(func(n int) bool {
+		return n > k && n < i && rd.at(n).marked(markIs) && !rd.at(n).marked(markMade|markIn)
+	}) {
 		return rd.at(k).part()
 	}
 	return ""

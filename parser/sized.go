@@ -75,7 +75,7 @@ func (rd *reading) sizedAs(i int) Field {
 		return Length // "34 cm x 1.8"
 	case rd.massOfPiece(i):
 		return Weight // "polea 50 kN para troncos de 400"
-	case rd.stretchOf(i), rd.cutFrom(i):
+	case rd.stretchOf(i), rd.cutFrom(i), rd.anchorFrom(i):
 		return Diameter // "6 pies de fresno de 20"
 	case rd.namesOne(i) && !rd.at(i-1).cross && rd.lengthTold(i) && !rd.thicknessBeside(rd.elems[i].fig):
 		return Diameter // "14 red oak limb 22 ft"
