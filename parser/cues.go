@@ -86,6 +86,7 @@ const (
 	cueEnough     cue = "enough"      // asks whether a rope does
 	cueHighest    cue = "highest"     // before how high the block is
 	cueHigher     cue = "higher"      // behind how far a block is above a load
+	cueStamped    cue = "stamped"     // tells what is marked on gear
 	cueShifts     cue = "shifts"      // before what is to come aside, and how far
 	cueHalf       cue = "half"        // where a limb is tied in its middle
 	cueHangs      cue = "hangs"       // before how a piece is to hang
@@ -156,7 +157,7 @@ var cueNamed = map[cue]bool{
 	cuePost: true, cueRoster: true, cueWhoIs: true, cueAtPost: true, cueInLog: true,
 	cueAssumes: true, cueBehind: true, cueClockwise: true, cueFigures: true, cueGently: true, cueHowMuch: true, cueMoisture: true, cueMoveBlock: true, cueOnePerson: true,
 	cueOfHand: true, cueRopeDry: true, cueSameAs: true, cueTail: true, cueTooFar: true, cueWear: true, cueWhichOfAll: true,
-	cueHigher: true, cueShifts: true, cueEnough: true, cueHighest: true,
+	cueHigher: true, cueShifts: true, cueStamped: true, cueEnough: true, cueHighest: true,
 	cueAbove: true, cueOnto: true, cueAlong: true, cueAnchor: true, cueAnchorIn: true, cueAngle: true, cueAside: true, cueBelow: true,
 	cueAims: true, cueBlocks: true, cueHangs: true, cueHowHigh: true, cueStraight: true, cueOffTrunk: true, cueLeg: true, cueLoaded: true, cueGoesDown: true, cueEachOne: true, cueOtherSide: true, cueThird: true, cueOverBlock: true, cueLevel: true, cueMeets: true, cueNot: true, cueSling: true, cueSoThat: true, cueWhere: true,
 	cueClause: true, cueClosed: true, cueHinge: true, cueHalf: true, cueIf: true, cueLoad: true, cueMeasures: true, cueMe: true, cueOverHinge: true, cueTakesUp: true,

@@ -16,6 +16,9 @@ func (rd *reading) ratedAs(i int) (part, int) {
 	for rd.at(at).marked(markIs|markArticle|markAt|markBound) && !rd.termAt(at).rated {
 		at--
 	}
+	if k := rd.stampedOn(i); k >= 0 {
+		return partConnector, k
+	}
 	if !rd.termAt(at).rated {
 		if at = i + 1; !rd.termAt(at).rated || rd.at(i+2).fig != nil {
 			return "", -1
@@ -97,4 +100,25 @@ func (rd *reading) heldUpTo(i int) part {
 		return ""
 	}
 	return p
+}
+
+// stampedOn finds the word that a shackle's marking is told by before the number at i,
+// "the shackle says 3.25 t", -1 for none: what is stamped on one is its working load.
+// What a carabiner, or anything in kilonewtons, is marked with is not.
+func (rd *reading) stampedOn(i int) int {
+	fig, k := rd.elems[i].fig, i-1
+	if fig.unit == nil || fig.dim != dimMass || fig.high > mostMarked[partConnector] || rd.carabiner() || rd.at(i+1).strength() != "" {
+		return -1
+	}
+	told := func(k int) bool { return rd.at(k).pause == 0 && (rd.termAt(k).label || rd.cued(rd.at(k), cueStamped)) }
+	for told(k) || rd.at(k).pause == 0 && rd.at(k).marked(markIs|markArticle|markIn) {
+		k--
+	}
+	if rd.at(k).part() != partConnector || k == i-1 || !told(k+1) && !told(i-1) {
+		return -1
+	}
+	if told(i - 1) {
+		return i - 1
+	}
+	return k + 1
 }
