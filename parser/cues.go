@@ -154,7 +154,7 @@ var cueNamed = map[cue]bool{
 	cueAils: true, cueAloft: true, cueCrew: true, cueGround: true, cueQuery: true, cueQueryFirst: true, cueReason: true,
 	cueAskedBy: true, cueBetter: true, cueCapable: true, cueDone: true, cueDouble: true, cueEarlier: true, cueGives: true, cueGreen: true, cueHaveWe: true, cueHeavier: true,
 	cueHeavyEnd: true, cueHelps: true, cueForWhom: true, cueMoves: true, cueWhy: true, cueToo: true, cueKept: true, cueLanguage: true, cueSeesLoad: true, cueOfJob: true, cueOfLog: true, cueRating: true, cueWeaker: true, cueMeaning: true,
-	cuePost: true, cueRoster: true, cueWhoIs: true, cueAtPost: true, cueInLog: true,
+	cueNoOne: true, cuePost: true, cueRoster: true, cueWhoIs: true, cueAtPost: true, cueInLog: true,
 	cueAssumes: true, cueBehind: true, cueClockwise: true, cueFigures: true, cueGently: true, cueHowMuch: true, cueMoisture: true, cueMoveBlock: true, cueOnePerson: true,
 	cueOfHand: true, cueRopeDry: true, cueSameAs: true, cueTail: true, cueTooFar: true, cueWear: true, cueWhichOfAll: true,
 	cueHigher: true, cueShifts: true, cueStamped: true, cueEnough: true, cueHighest: true,

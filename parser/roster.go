@@ -11,6 +11,7 @@ import (
 
 // The cues of such a message.
 const (
+	cueNoOne  cue = "no-one"  // in place of a name, that a post is empty
 	cuePost   cue = "post"    // where somebody works, or as what
 	cueRoster cue = "roster"  // what such a message begins with
 	cueWhoIs  cue = "who-is"  // asks for a name
@@ -24,7 +25,7 @@ const mostNamed = 3
 // roster says whether a message tells who does what, and nothing else: in each of
 // its parts stand names and one post.
 func (rd *reading) roster() bool {
-	if rd.queries() || strings.ContainsAny(rd.text, "?¿") || slices.ContainsFunc(rd.asks, func(a *Ask) bool { return a.Kind != Unknown }) {
+	if rd.queries() || rd.typed(cueNoOne) || strings.ContainsAny(rd.text, "?¿") || slices.ContainsFunc(rd.asks, func(a *Ask) bool { return a.Kind != Unknown }) {
 		return false
 	}
 	led, posts := map[string]bool{}, 0
