@@ -48,8 +48,17 @@ func (rd *reading) already() {
 			rd.pass(i, k)
 		case rd.hardware(j):
 			rd.alter(i, func(t *term) { t.roles, t.intent = nil, "" })
+		case rd.droppedOn(i):
+			rd.alter(i, func(t *term) { t.intent = AskDrop })
 		}
 	}
+}
+
+// droppedOn says whether the word at i drops a piece on gear that is told with what it
+// bears, "drum rated 2000 lb, log 650, dropped": that is no load at rest.
+func (rd *reading) droppedOn(i int) bool {
+	rated := func(k int) bool { return rd.elems[k].strength() != "" || rd.termAt(k).rated }
+	return rd.anyAt(rated) && rd.anyAt(rd.heavy) && (rd.hungWood(i-1) || rd.at(i-1).fig != nil || rd.at(i-1).pause > 0 || rd.hungWood(i+1))
 }
 
 // hardware says whether the element at i is gear of metal: a rope that falls

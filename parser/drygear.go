@@ -1,20 +1,25 @@
 package parser
 
-// A rope is dry as wood is: "600 lb limb, dry rope", "the rope is dry". What is
-// said of gear says nothing of the piece.
+// Rope is dry as well as wood, and what is asked to be "wet or dry" is neither: no
+// piece is dead by that.
 
-// dryGear takes what is said of gear off the wood. Where a piece or a number
-// stands right before it, "limb dry rope", it stays the wood's.
+// dryGear takes such a word for nothing of the piece.
 func (rd *reading) dryGear() {
 	for i, e := range rd.elems {
-		if rd.termAt(i).condition != Dead || e.fig != nil {
+		if rd.termAt(i).condition != Dead || !rd.cued(e, cueDryToo) {
 			continue
 		}
-		before := rd.at(i - 1)
-		ahead := rd.at(i+1).part() != "" && !before.piece() && before.fig == nil && !rd.termAt(i-1).unnamed
-		behind := before.marked(markIs) && rd.at(i-2).part() != "" && !rd.at(i+1).piece()
-		if ahead || behind {
+		before := rd.past(i-1, -1, markIs|markArticle)
+		gear := rd.ropeOrDrum(i+1) || before >= 0 && rd.ropeOrDrum(before)
+		if gear || rd.wetAt(i-1) || rd.wetAt(i-2) || rd.wetAt(i+1) || rd.wetAt(i+2) {
 			rd.alter(i, func(t *term) { t.condition = "" })
 		}
 	}
 }
+
+func (rd *reading) ropeOrDrum(i int) bool {
+	return rd.at(i).pause == 0 && (rd.rope(i) || rd.at(i).part() == partDrum)
+}
+
+// wetAt says whether the element at i tells of what is wet.
+func (rd *reading) wetAt(i int) bool { return rd.at(i).pause == 0 && rd.termAt(i).note == "wet" }

@@ -22,11 +22,17 @@ func (rd *reading) givesWay(i int) bool {
 // side of them and in the same breath.
 func (rd *reading) stirredBeside(i, step int) bool {
 	for k := i + step; k >= 0 && k < len(rd.elems) && (k-i)*step <= wordsToFooting && rd.elems[k].pause == 0; k += step {
-		if rd.termAt(k).stirs || rd.termAt(k).upheaves {
+		if rd.termAt(k).stirs || rd.termAt(k).upheaves || step > 0 && rd.termAt(k).lifts && rd.risesAlone(k) {
 			return true
 		}
 	}
 	return step > 0 && rd.termAt(rd.past(i+1, +1, markIs|markAdverb)).lifts // "roots are lifting"
+}
+
+// risesAlone says whether what lifts at i lifts nothing else: "root ball lifting".
+func (rd *reading) risesAlone(i int) bool {
+	next := rd.at(i + 1)
+	return next.pause > 0 || next == (element{}) || !next.piece() && next.fig == nil && !next.marked(markArticle|markPronoun) && !rd.kit(i+1) && !rd.termAt(i+1).unnamed
 }
 
 // stoodThere says whether what moved is a tree, or an anchor, and no piece of it

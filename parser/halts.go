@@ -10,6 +10,7 @@ import "strings"
 func (rd *reading) halts() {
 	rd.ropeLines()
 	rd.soundness()
+	rd.dryGear()
 	for i, e := range rd.elems {
 		kind := rd.haltAt(i)
 		if kind == "" {
@@ -88,11 +89,19 @@ func (rd *reading) soundness() {
 		if rd.termAt(i).stop != Unsound || !rd.termAt(i-1).lacks {
 			continue
 		}
-		if rd.closes(i) || rd.at(i+1).marked(markAnd) && rd.next(i) || rd.termAt(i+1).lacks && rd.next(i) {
+		if rd.closes(rd.seenUntil(i)) || rd.at(i+1).marked(markAnd) && rd.next(i) || rd.termAt(i+1).lacks && rd.next(i) {
 			rd.pass(i-1, i+1)
 			i--
 		}
 	}
+}
+
+// seenUntil is where "that i can find" behind the element at i ends.
+func (rd *reading) seenUntil(i int) int {
+	for rd.next(i) && rd.at(i+1).pause == 0 && rd.cued(rd.at(i+1), cueSeen) {
+		i++
+	}
+	return i
 }
 
 // closes says whether what is said, and not asked, ends with the element at i.
