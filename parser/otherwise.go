@@ -78,6 +78,7 @@ func (rd *reading) otherwise() {
 	rd.longerUp()
 	rd.unturned()
 	rd.thickOfThin()
+	rd.ropeThrough()
 	rd.sizesAtHitch()
 	rd.upBetween()
 }
