@@ -2,15 +2,76 @@
 // and wish that was said, with the words that said it, and nothing that was
 // not. What it cannot place it asks about; it never guesses silently.
 //
-// The path is text → tongue, the languages that it is read by (tongue.go) →
-// tokens (tokens.go, scan.go, scanwords.go) → tree (grammar.go) → elements:
-// figures (figure.go, join.go, ranges.go), terms and pauses (elements.go) →
-// numbers of the surroundings set apart (surroundings.go), and those that their
-// neighbours claim (claims.go) or that a swing may strike (obstacle.go,
-// told.go) → placed quantities (assign.go binds words to numbers, place.go
-// places bare ones) → Question (read.go).
+// The path is text → tongue, the languages that it is read by → tokens → tree →
+// elements: figures, terms and pauses → what ends all arithmetic → numbers that are
+// none of the question set apart, and those that their neighbours claim → placed
+// quantities: words bind their numbers (assign), bare ones take the place that the
+// trade leaves them (place) → Question, or what must be asked.
 //
 // Words and their meanings live in language/en.txt and language/es.txt, names
 // of trees in names.csv; what they must be read as, line by line, in
 // testdata/questions.
+//
+// # The files
+//
+// By what they do with a message, in the order that it goes through them. Each begins
+// with what it reads and an example.
+//
+// Text to words, numbers and pauses:
+//
+//	tokens, scan, scanwords, grammar, number, numberwords, units, fold
+//
+// Which languages, and what their files say:
+//
+//	tongue, dialect, lexicon, readfiles, trie, meaning, flags, term, cues, names,
+//	called, talk
+//
+// A word that is typed badly:
+//
+//	alias, spell, sound, glue
+//
+// Words and numbers to elements:
+//
+//	elements, figure, join, ranges, spaced, thousands, commas, toldranges
+//
+// No figures at all:
+//
+//	halts, halted, hurt, harm, body, footing, dropped, fallenwood, doubted, gearstops,
+//	ropeline
+//
+// Words that turn a meaning, and those that are left out:
+//
+//	turning, clause, asides, turnless, unturned, denials, corrections, more, theother,
+//	another, fresh, selftoo, peoplesum, folds, putaside, purpose, supposed, overlook,
+//	someone, said, wind, times, unitsaside
+//
+// Words that are one thing here and another there:
+//
+//	otherwise, order, wanted, straight, standing, ends, eithertree, compare, wagers,
+//	alike, eachsized, slips, onemore
+//
+// How large a number is:
+//
+//	lend, loads, bare, metric, tons, tonnes, girth, sized, stem, fall
+//
+// Whose a number is:
+//
+//	claims, assign, options, place, places, fields, heights, aside, hanging, swinging,
+//	offset, over, hinged, raised, laid, lead, turns, turnlists, angles, tension, pulls,
+//	pulltold, power, crosslist, crosstrees, cuteach, toomuch, neverover, limits,
+//	ropecut, ropelengths, ropethick, reach, reachplace
+//
+// Gear, anchors and what is around:
+//
+//	gearpart, rigged, ratings, ratingasks, rated, anchored, blockload, blockwood,
+//	colours, surroundings, obstacle, told
+//
+// The question:
+//
+//	question, read, quantities, intent, missing, species, list, job, facts, crew,
+//	asksus, explain, words
+//
+// What must be asked:
+//
+//	ask, wordasks, spare, tellshow
 package parser
