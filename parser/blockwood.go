@@ -54,8 +54,10 @@ func (rd *reading) thickAt(i int) int {
 // limb or the stem stands, -1 where only a tree is named, and whether it is told how
 // thick it is.
 func (rd *reading) woodBehind(i int) (shape int, thick bool) {
-	block := rd.elems[i].part() == partBlock && !Redirecting(rd.termAt(i).block) && rd.at(i+1).marked(markIn|markRelation|markMade)
-	if !block && !rd.termAt(i).hangsBlock {
+	part := rd.elems[i].part()
+	block := part == partBlock && !Redirecting(rd.termAt(i).block) && rd.at(i+1).marked(markIn|markRelation|markMade)
+	drum := part == partDrum && rd.at(i+1).marked(markIn) // "pongo el tambor en un pino vivo de 14 in"
+	if !block && !drum && !rd.termAt(i).hangsBlock {
 		return -1, false
 	}
 	shape = -1

@@ -19,7 +19,8 @@ func (rd *reading) deadHold(i int) bool {
 	}
 	shape := rd.shapeAt(from, until+1)
 	if shape == "" {
-		return named && (rd.holdsAt(from-1, false) || rd.holdsAt(from-1, true))
+		hung := rd.at(from-1).plays(HitchHeight) // "ponemos la polea en el álamo seco"
+		return named && (hung || rd.holdsAt(from-1, false) || rd.holdsAt(from-1, true))
 	}
 	return rd.holdsAt(from-1, true) || shape == Log && rd.blockOnSame(until+1)
 }
@@ -52,7 +53,7 @@ func (rd *reading) holdsAt(i int, block bool) bool {
 	case rd.at(k).pause > 0 || k == i && !rd.termAt(k).leads && !rd.termAt(k).anchors && !rd.termAt(k).employs:
 		return false
 	case block:
-		return part == partBlock || part == partDrum || rd.termAt(k).leads && rd.at(k).plays(HitchHeight) && !rd.termAt(k).tied
+		return part == partBlock || part == partDrum || rd.at(k).marked(markStation) || rd.termAt(k).leads && rd.at(k).plays(HitchHeight) && !rd.termAt(k).tied
 	}
 	return part == partSling || rd.tiesOn(k)
 }

@@ -32,12 +32,13 @@
 //
 // Words and numbers to elements:
 //
-//	elements, figure, join, ranges, spaced, thousands, commas, toldranges
+//	elements, figure, join, ranges, spaced, spokenpoint, spokenhundreds, thousands,
+//	commas, toldranges
 //
 // No figures at all:
 //
-//	halts, halted, hurt, harm, body, footing, dropped, fallenwood, doubted, gearstops,
-//	ropeline
+//	halts, halted, below, deadhold, hurt, harm, body, footing, dropped, fallenwood,
+//	doubted, gearstops, ropeline
 //
 // Words that turn a meaning, and those that are left out:
 //
@@ -47,8 +48,8 @@
 //
 // Words that are one thing here and another there:
 //
-//	otherwise, order, wanted, straight, standing, ends, eithertree, compare, wagers,
-//	alike, eachsized, slips, onemore
+//	otherwise, order, wanted, straight, standing, ends, drygear, eithertree, compare,
+//	wagers, alike, eachsized, slips, onemore
 //
 // How large a number is:
 //
@@ -69,7 +70,7 @@
 // The question:
 //
 //	question, read, quantities, intent, missing, species, list, job, facts, crew,
-//	asksus, explain, words
+//	roster, asksus, trade, explain, words
 //
 // What must be asked:
 //
