@@ -19,7 +19,7 @@ func (rd *reading) deadHold(i int) bool {
 	}
 	shape := rd.shapeAt(from, until+1)
 	if shape == "" {
-		hung := rd.at(from-1).plays(HitchHeight) // "ponemos la polea en el álamo seco"
+		hung := rd.at(from - 1).plays(HitchHeight) // "ponemos la polea en el álamo seco"
 		return named && (hung || rd.holdsAt(from-1, false) || rd.holdsAt(from-1, true))
 	}
 	return rd.holdsAt(from-1, true) || shape == Log && rd.blockOnSame(until+1)

@@ -60,7 +60,7 @@
 //	claims, assign, options, place, places, fields, heights, aside, hanging, swinging,
 //	offset, over, hinged, raised, laid, lead, turns, turnlists, angles, tension, pulls,
 //	pulltold, power, crosslist, crosstrees, cuteach, toomuch, neverover, limits,
-//	ropecut, ropelengths, ropethick, reach, reachplace
+//	ropecut, ropelengths, ropethick, ropethrough, reach, reachplace
 //
 // Gear, anchors and what is around:
 //

@@ -15,60 +15,9 @@ func (rd *reading) otherwise() {
 	rd.wanted()
 	rd.standingEnds()
 	for i := 0; i < len(rd.elems); i++ {
-		n, e := len(rd.elems), rd.elems[i]
-		switch {
-		case e.fig != nil:
-			rd.oneMore(i)
-		case rd.adds(i) && rd.peopleSum(i):
-		case e.marked(markAttribute):
-			rd.attribute(i)
-		case e.marked(markUpends):
-			rd.upends(i)
-		case e.marked(markContrast):
-			rd.contrast(i)
-		case e.marked(markSelf):
-			rd.withSelf(i)
-		case rd.termAt(i).andSelf:
-			rd.andOthers(i)
-		case rd.termAt(i).another:
-			rd.another(i)
-		case rd.termAt(i).oneEnd && rd.termAt(i).ask == Unknown:
-			rd.otherTreeNear(i)
-		case rd.termAt(i).ask == Twist && (rd.cued(e, cueTwoTurns) || rd.cued(e, cueThreeTurns)):
-			rd.folds(i)
-		case rd.termAt(i).selfToo:
-			rd.selfToo(i)
-		case rd.termAt(i).ask == Twist && rd.cued(e, cueEvery):
-			rd.every(i)
-		case rd.termAt(i).ask == Twist && e.marked(markHalf):
-			rd.somewhat(i)
-		case rd.termAt(i).jams && rd.wrapsTold():
-			rd.leaveOut(i, i+1)
-			rd.elems[i].term.note = tooMany
-		case rd.termAt(i).order != "":
-			rd.order(i)
-		case rd.termAt(i).topEnd:
-			rd.thinEnd(i)
-		case rd.termAt(i).someone, rd.termAt(i).human:
-			rd.underneath(i)
-		case rd.termAt(i).note == peopleBelow:
-			rd.crewBelow(i)
-		case rd.termAt(i).woodRing && rd.termAt(i-1).tree != nil:
-			rd.ringOfWood(i)
-		case rd.termAt(i).overlook:
-			rd.overlook(i)
-		case rd.termAt(i).purpose:
-			rd.purpose(i)
-		case rd.termAt(i).corrects:
-			rd.corrected(i)
-		case rd.termAt(i).ask == Twist && (rd.cued(e, cueMore) || rd.cued(e, cueFewer)):
-			rd.more(i)
-		case e.marked(markTreetop):
-			rd.treetop(i)
-		case e.marked(markPasses):
-			rd.passes(i)
-		case e.term != nil && e.term.note == newTree:
-			rd.nextTree(i)
+		n := len(rd.elems)
+		if !rd.settleMarked(i) && !rd.settleInDoubt(i) {
+			rd.settleNamed(i)
 		}
 		i -= n - len(rd.elems) // what was taken out stood before
 	}
@@ -81,6 +30,88 @@ func (rd *reading) otherwise() {
 	rd.ropeThrough()
 	rd.sizesAtHitch()
 	rd.upBetween()
+}
+
+// settleMarked settles a number, and a word that its mark tells apart; false where the
+// word at i is neither.
+func (rd *reading) settleMarked(i int) bool {
+	e, t := rd.elems[i], rd.termAt(i)
+	switch {
+	case e.fig != nil:
+		rd.oneMore(i)
+	case rd.adds(i) && rd.peopleSum(i):
+	case e.marked(markAttribute):
+		rd.attribute(i)
+	case e.marked(markUpends):
+		rd.upends(i)
+	case e.marked(markContrast):
+		rd.contrast(i)
+	case e.marked(markSelf):
+		rd.withSelf(i)
+	case t.andSelf:
+		rd.andOthers(i)
+	case t.another:
+		rd.another(i)
+	case t.oneEnd && t.ask == Unknown:
+		rd.otherTreeNear(i)
+	default:
+		return false
+	}
+	return true
+}
+
+// settleInDoubt settles a word that could turn the meaning, or that tells of who speaks
+// or of a jam; false where the word at i is none of them.
+func (rd *reading) settleInDoubt(i int) bool {
+	e, t := rd.elems[i], rd.termAt(i)
+	switch {
+	case t.ask == Twist && (rd.cued(e, cueTwoTurns) || rd.cued(e, cueThreeTurns)):
+		rd.folds(i)
+	case t.selfToo:
+		rd.selfToo(i)
+	case t.ask == Twist && rd.cued(e, cueEvery):
+		rd.every(i)
+	case t.ask == Twist && e.marked(markHalf):
+		rd.somewhat(i)
+	case t.jams && rd.wrapsTold():
+		rd.leaveOut(i, i+1)
+		rd.elems[i].term.note = tooMany
+	default:
+		return false
+	}
+	return true
+}
+
+// settleNamed settles a word that names somebody, a part of a tree or a time, or that is
+// talk.
+func (rd *reading) settleNamed(i int) {
+	e, t := rd.elems[i], rd.termAt(i)
+	switch {
+	case t.order != "":
+		rd.order(i)
+	case t.topEnd:
+		rd.thinEnd(i)
+	case t.someone, t.human:
+		rd.underneath(i)
+	case t.note == peopleBelow:
+		rd.crewBelow(i)
+	case t.woodRing && rd.termAt(i-1).tree != nil:
+		rd.ringOfWood(i)
+	case t.overlook:
+		rd.overlook(i)
+	case t.purpose:
+		rd.purpose(i)
+	case t.corrects:
+		rd.corrected(i)
+	case t.ask == Twist && (rd.cued(e, cueMore) || rd.cued(e, cueFewer)):
+		rd.more(i)
+	case e.marked(markTreetop):
+		rd.treetop(i)
+	case e.marked(markPasses):
+		rd.passes(i)
+	case t.note == newTree:
+		rd.nextTree(i)
+	}
 }
 
 // whole reads a word that is the whole message but for a please: "log" alone is
