@@ -209,3 +209,31 @@ func (rd *reading) inHundredths(i int) bool {
 	beside := rd.roleBeside(i)
 	return slices.Contains(beside, Length) || beside == nil && rd.crossed(i-2, i)
 }
+
+// shortestLimb is shorter than any limb that anybody asks about, in metres.
+const shortestLimb = 0.6
+
+// stubAsk asks about a limb of which nothing is told but a length that is rather its
+// thickness: "limb 25 cm, what's a safe length".
+func (rd *reading) stubAsk(q Question) *Ask {
+	if !q.limb() || q.Has(across...) {
+		return nil
+	}
+	for _, x := range q.Quantities {
+		if x.Field == Length && x.High < shortestLimb && !rd.longBeside(x.Start) {
+			a := askAt(TwoReadings, rd.text, x.Start, x.End-x.Start)
+			a.Fields = []Field{ButtDiameter, Length}
+			return a
+		}
+	}
+	return nil
+}
+
+// longBeside says whether a word for how long the piece is stands right beside the
+// number that starts there.
+func (rd *reading) longBeside(start int) bool {
+	return rd.anyAt(func(i int) bool {
+		e := rd.elems[i]
+		return e.fig != nil && e.start == start && (rd.at(i+1).plays(Length) || rd.at(rd.back(i-1)).plays(Length))
+	})
+}
