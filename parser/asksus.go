@@ -3,7 +3,6 @@ package parser
 import (
 	"slices"
 	"strings"
-	"unicode"
 )
 
 // Some messages ask about no piece: what is kept for the job, what others asked,
@@ -217,23 +216,4 @@ func (rd *reading) onlyFactor() bool {
 		return fig != nil && (fig.unit != nil || fig.dim != dimCount && fig.dim != dimRatio) || rd.elems[i].piece()
 	})
 	return factor && !other && (rd.questioned() || rd.typed(cueBetter))
-}
-
-// typed says whether the words of a cue stand anywhere in the message, however
-// they were read.
-func (rd *reading) typed(c cue) bool {
-	words := rd.plainWords()
-	for i := range words {
-		for n := 1; n <= min(longestCue, len(words)-i); n++ {
-			if rd.in.cues[c][strings.Join(words[i:i+n], " ")] {
-				return true
-			}
-		}
-	}
-	return false
-}
-
-// plainWords are the words of the message, folded, without what stands between.
-func (rd *reading) plainWords() []string {
-	return strings.FieldsFunc(fold(rd.text), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) && r != '\'' })
 }

@@ -69,7 +69,7 @@
 //
 // The question:
 //
-//	question, read, quantities, intent, missing, species, list, job, facts, crew,
+//	question, read, plain, quantities, intent, missing, species, list, job, facts, crew,
 //	roster, asksus, trade, explain, words
 //
 // What must be asked:

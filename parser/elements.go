@@ -37,6 +37,9 @@ type reading struct {
 
 	obstacle *Said[Obstacle] // what a swing may strike
 	struck   bool            // it is asked whether it does
+
+	plain   *plainText        // its words as they were typed, once somebody has asked for them
+	spelled map[[2]int]string // likewise of elements of several words, by their places
 }
 
 // word is one word of a message, folded, and where it stands.

@@ -27,5 +27,16 @@ func (rd *reading) word(e element) string {
 	if e.term == nil {
 		return ""
 	}
-	return strings.Join(splitWords(rd.text[e.start:e.end]), " ")
+	typed := fold(rd.text[e.start:e.end])
+	if strings.IndexFunc(typed, gap) < 0 {
+		return typed
+	}
+	at := [2]int{e.start, e.end}
+	if rd.spelled[at] == "" {
+		if rd.spelled == nil {
+			rd.spelled = map[[2]int]string{}
+		}
+		rd.spelled[at] = strings.Join(splitWords(typed), " ")
+	}
+	return rd.spelled[at]
 }

@@ -30,7 +30,7 @@ func (rd *reading) roster() bool {
 	}
 	led, posts := map[string]bool{}, 0
 	for _, p := range strings.FieldsFunc(rd.text, func(r rune) bool { return strings.ContainsRune(",;.&\n", r) }) {
-		told, beside := rd.posts((&reading{text: p}).plainWords(), led)
+		told, beside := rd.posts(newPlainText(p).words, led)
 		if beside > mostNamed*max(1, told) || told > 0 && beside == 0 {
 			return false
 		}
@@ -46,7 +46,7 @@ func (rd *reading) noName(i int, led map[string]bool) bool {
 	if e.fig != nil {
 		return true
 	}
-	words := (&reading{text: rd.text[e.start:e.end]}).plainWords()
+	words := newPlainText(rd.text[e.start:e.end]).words
 	named := e.term == nil || rd.termAt(i).someone || rd.termAt(i).chatter || rd.in.cues[cuePeople][strings.Join(words, " ")]
 	return !named && slices.ContainsFunc(words, func(w string) bool { return !led[w] })
 }
