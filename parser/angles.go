@@ -33,3 +33,19 @@ func (rd *reading) bareAngles() {
 func (rd *reading) tensionAtBlock() bool {
 	return rd.anyAt(func(i int) bool { return rd.termAt(i).tension }) && rd.anyAt(func(i int) bool { return rd.elems[i].part() == partBlock })
 }
+
+// legsAsk asks about "legs at 40°" where the load on a block is asked: of two legs that
+// bear the piece it is told above level, of those of the rope between them, and then the
+// block sees more than twice as much.
+func (rd *reading) legsAsk(q Question) *Ask {
+	x, ok := q.Get(LegAngle)
+	if !ok || !rd.legsOfRope() || q.Has(SecondLeg) {
+		return nil
+	}
+	if rd.anyAt(func(i int) bool { return rd.elems[i].start == x.Start && rd.at(i+1).plays(LimbAngle) }) {
+		return nil // "45° above level"
+	}
+	a := askAt(WhichAngle, rd.text, x.Start, x.End-x.Start)
+	a.Fields = []Field{BlockAngle, LegAngle}
+	return a
+}

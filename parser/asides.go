@@ -45,7 +45,7 @@ func (rd *reading) onlySaid(i, from, to int) bool {
 	no := rd.termAt(i).corrects && !rd.cued(rd.elems[i], cueNot)
 	switch cues := rd.in.cues; {
 	case cues[cueLacking][head]:
-		return true
+		return !rd.ofCrew(from, to)
 	case no, from == i && rd.about(i-1):
 		return false // "no" before a verb takes back, "the rope dont" tells of the rope
 	case cues[cueIdleIt][head]:
@@ -57,6 +57,12 @@ func (rd *reading) onlySaid(i, from, to int) bool {
 	default:
 		return cues[cueIdleVerb][head] || head != "" && rd.termAt(i).denies // "not the supervisor"
 	}
+}
+
+// ofCrew says whether somebody who does not speak stands in a clause: what they lack
+// may tell how they fare, "no signal from the climber".
+func (rd *reading) ofCrew(from, to int) bool {
+	return rd.anyAt(func(k int) bool { return k >= from && k < to && rd.termAt(k).human && !rd.cued(rd.elems[k], cueUs) })
 }
 
 // ofOthers says whether somebody stands at i who does not speak and is not spoken

@@ -18,8 +18,11 @@ func (rd *reading) jammed(i int) bool {
 	return hung || rd.kit(k) || rd.at(next).part() == partRope || rd.at(i+1).marked(markCord) || rd.lodged(i, k)
 }
 
-// stuckPerson reads "el trepador quedó trabado".
+// stuckPerson reads "el trepador quedó trabado" and "no se mueve nada el trepador".
 func (rd *reading) stuckPerson(i int) bool {
+	if next := rd.past(i+1, +1, markArticle); rd.termAt(next).human && rd.at(next).marked(markPerson) && rd.endsBreath(next+1) {
+		return true
+	}
 	k := i - 1
 	for k >= 0 && i-k < 5 && rd.tells(k) && !rd.person(k) && !rd.onRope(k) && !rd.kit(k) {
 		k--

@@ -164,7 +164,7 @@ func (rd *reading) intents() (asked, besides []Intent, hello bool) {
 	for _, e := range rd.elems {
 		switch {
 		case e.term == nil || e.term.intent == "" || e.spent:
-		case e.term.intent == AskBalance && e.marked(markBridle|markTwins) && rd.slung():
+		case e.term.intent == AskBalance && e.marked(markBridle|markTwins) && (rd.slung() || rd.legsOfRope()):
 		case e.term.besides:
 			besides = append(besides, e.term.intent)
 		default:
@@ -202,4 +202,12 @@ func plainIntent(asked []Intent, q Question, hello bool) Intent {
 		return AskHelp
 	}
 	return AskWeight
+}
+
+// legsOfRope says whether "legs" are those of the rope at a block, whose load is
+// asked: "what does the block see, legs 40° apart".
+func (rd *reading) legsOfRope() bool {
+	asked := rd.anyAt(func(i int) bool { return rd.termAt(i).intent == AskBlockLoad })
+	seen := rd.anyAt(func(i int) bool { return rd.termAt(i).receives }) && rd.anyAt(func(i int) bool { return rd.elems[i].part() == partBlock })
+	return (asked || seen) && !rd.anyAt(func(i int) bool { return rd.elems[i].plays(Lines) })
 }

@@ -227,6 +227,9 @@ func (rd *reading) meaningAsks(q *Question) []*Ask {
 	if a := rd.alikeAsk(*q); a != nil {
 		asks = append(asks, a)
 	}
+	if a := rd.legsAsk(*q); a != nil {
+		asks = append(asks, a)
+	}
 	if a := rd.stubAsk(*q); a != nil {
 		asks = append(asks, a)
 	}

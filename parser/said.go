@@ -144,7 +144,7 @@ func (rd *reading) units() System {
 func (rd *reading) notes() []string {
 	var out []string
 	for i, e := range rd.elems {
-		if e.term == nil || e.term.note == bridled && rd.slung() || e.term.near && rd.at(i+1).fig == nil {
+		if e.term == nil || e.term.note == bridled && (rd.slung() || rd.legsOfRope()) || e.term.near && rd.at(i+1).fig == nil {
 			continue
 		}
 		for _, n := range []string{e.term.note, redirecting[e.term.block]} {

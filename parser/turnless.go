@@ -63,6 +63,9 @@ func (rd *reading) idleClause(i, end int) bool {
 	if !other && !(rd.termAt(first).order != "" && rd.countedBy(i-1)) && rd.deniesBack(i) {
 		return false
 	}
+	if k := rd.past(i-1, -1, markPronoun|markIs); rd.at(k).marked(markPerson) && rd.termAt(k).human {
+		return false // "el trepador no quiere bajar" may tell how they fare
+	}
 	told := rd.talkBehind(i)
 	for k := i + 1; k < end; k++ {
 		if !rd.turnless(k, i, end) {
