@@ -1,8 +1,6 @@
 package bot
 
 import (
-	"math"
-
 	"heft/calc"
 	"heft/calc/rope"
 	"heft/calc/unit"
@@ -28,7 +26,7 @@ func (a *answer) workHighest() error {
 	if laid.Hitch, err = laid.Highest(have.Low); err != nil {
 		return err
 	}
-	laid.Hitch = a.wholeBelow(laid.Hitch)
+	laid.Hitch = a.voice.heightBelow(laid.Hitch)
 	need, err := laid.Needed()
 	if err != nil {
 		return err
@@ -39,13 +37,4 @@ func (a *answer) workHighest() error {
 	a.tellDeadEnd()
 	a.figures = func(o *object) { o.Highest = float64(laid.Hitch) }
 	return nil
-}
-
-// wholeBelow is a height rounded down to a whole foot, or half a metre.
-func (a *answer) wholeBelow(h unit.Length) unit.Length {
-	step := unit.Foot
-	if a.voice.metric {
-		step = 0.5
-	}
-	return unit.Length(math.Floor(float64(h/step)+1e-9)) * step
 }

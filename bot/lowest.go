@@ -1,8 +1,6 @@
 package bot
 
 import (
-	"math"
-
 	"heft/calc/hinge"
 	"heft/calc/unit"
 	"heft/parser"
@@ -18,7 +16,7 @@ func (a *answer) workLowest() error {
 	if err != nil {
 		return err
 	}
-	l.Height = a.wholeAbove(least)
+	l.Height = a.voice.heightAbove(least)
 	f, err := hinge.Fit(l)
 	if err != nil {
 		return err
@@ -55,13 +53,4 @@ func (a *answer) tellLowest(l hinge.Layout, f hinge.Fitting) {
 	}
 	a.tellFitAssumed(l)
 	a.cautions = append(a.cautions, v.word("Haul tight before the hinge parts. Nobody under it, climber clear of its swing."))
-}
-
-// wholeAbove is a height rounded up to a whole foot, or half a metre.
-func (a *answer) wholeAbove(h unit.Length) unit.Length {
-	step := unit.Foot
-	if a.voice.metric {
-		step = 0.5
-	}
-	return unit.Length(math.Ceil(float64(h/step)-1e-9)) * step
 }

@@ -235,6 +235,19 @@ func (s speaker) alongDown(l unit.Length) string { return s.tenth(l, math.Floor,
 func (s speaker) wholeUp(l unit.Length) string   { return s.whole(l, math.Ceil, -1e-9) }
 func (s speaker) wholeDown(l unit.Length) string { return s.whole(l, math.Floor, 1e-9) }
 
+// heightAbove and heightBelow are the next whole foot, or half metre, from a height
+// on: what is told of a block is planned as it is told.
+func (s speaker) heightAbove(h unit.Length) unit.Length { return s.height(h, math.Ceil, -1e-9) }
+func (s speaker) heightBelow(h unit.Length) unit.Length { return s.height(h, math.Floor, 1e-9) }
+
+func (s speaker) height(h unit.Length, round func(float64) float64, slack float64) unit.Length {
+	step := unit.Foot
+	if s.metric {
+		step = 0.5
+	}
+	return unit.Length(round(float64(h/step)+slack)) * step
+}
+
 func (s speaker) whole(l unit.Length, round func(float64) float64, slack float64) string {
 	if s.metric {
 		return trimmed(max(0, round(float64(l)+slack)), 0) + " m"

@@ -64,6 +64,9 @@ func TestOneOfManyIsFirst(t *testing.T) {
 	}
 }
 
+// The clock of these tests is the bubble's: it jumps to the end of every sleep, so
+// that nobody waits, and nothing is synchronised by one.
+
 func TestAnIDOutlastsEveryRedelivery(t *testing.T) {
 	synctest.Test(t, func(t *testing.T) {
 		m := New()
