@@ -165,9 +165,11 @@ func (rd *reading) skipped(i int, f Field, seen int) int {
 
 // anothers says whether the number cannot be the field's by what stands
 // before it: no length is "at" somewhere, and in "drop a 14 in limb" or
-// "hitched the 22 ft limb" the number is the piece's.
+// "hitched the 22 ft limb" the number is the piece's. "Two slings" are no wraps.
 func (rd *reading) anothers(i int, f Field) bool {
 	switch last := rd.at(i - 1); {
+	case f == Wraps && rd.hardware(i+1):
+		return !rd.at(i+1).plays(Wraps) && !rd.at(i+2).plays(Wraps)
 	case f == RopeLength || f == Length:
 		return last.marked(markAt)
 	case ofPiece(f) || !rd.at(i+1).piece():
