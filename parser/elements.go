@@ -93,7 +93,7 @@ func (r *Reader) appendWords(run []word, t *lexer.Token) []word {
 			n = len(text) - at
 		}
 		if n > 0 {
-			w := word{fold(text[at : at+n]), base + at, base + at + n}
+			w := word{folded: fold(text[at : at+n]), start: base + at, end: base + at + n}
 			if !symbol(w.folded) || r.lex.root.after(w.folded) != nil {
 				run = append(run, w)
 			}

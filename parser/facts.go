@@ -182,7 +182,7 @@ func (rd *reading) numbered(from, to int) bool {
 // holds no number and takes nothing back. Only where it says why may it name
 // wood, or gear that is told of elsewhere: else it could say how they are.
 func (rd *reading) leavable(from, to int, reason bool) bool {
-	gear, is := false, false
+	ofGear, is := false, false
 	for i, e := range rd.elems {
 		if e.end <= from || e.start >= to {
 			continue
@@ -192,9 +192,9 @@ func (rd *reading) leavable(from, to int, reason bool) bool {
 		if e.fig != nil || turns || t.keeps || t.note == peopleBelow || !reason && (rd.toldElsewhere(e, from, to) || e.piece() || t.tree != nil || t.condition != "") {
 			return false
 		}
-		gear, is = gear || e.part() != "", is || e.marked(markIs)
+		ofGear, is = ofGear || e.part() != "", is || e.marked(markIs)
 	}
-	return from < to && (reason || !gear || !is) // "the rope is …" says how it is
+	return from < to && (reason || !ofGear || !is) // "the rope is …" says how it is
 }
 
 // toldElsewhere says whether an element of a stretch is of gear that is told of

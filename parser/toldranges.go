@@ -111,7 +111,7 @@ func (rd *reading) ofIt(i int) {
 		return e.part() != "" || e.marked(markCord|markGear|markMoving) || e.plays(RopeLength) || e.plays(RunLength) || e.plays(DropHeight) || e.plays(Length)
 	}
 	if rd.far(i-1) && rd.saidOut(i+1) && rd.shapedOrNamed() && !rd.anyAt(ropes) {
-		rd.alter(i, func(t *term) { t.roles = []role{{Length, before, false}} })
+		rd.alter(i, func(t *term) { t.roles = []role{{field: Length, side: before}} })
 	}
 }
 
