@@ -1,7 +1,10 @@
 package bot
 
 import (
+	"heft/calc/block"
+	"heft/calc/gear"
 	"heft/calc/rope"
+	"heft/calc/unit"
 	"heft/parser"
 )
 
@@ -28,6 +31,11 @@ var general = map[parser.Intent][]string{
 	parser.TopicGentle: {"Lowered slowly, never stopped short: about its weight on the rope, about twice that on the top block. A snub or a drop: more, much more.",
 		"For a figure: “300 lb log drops 3 ft, 60 ft of rope, rope breaks at 16,000 lb”."},
 	parser.TopicMoist: {"Green weight: wood full of water, with its bark. A dead tree may be as wet inside, so I plan on no less for it."},
+	parser.TopicConfirm: {"To be confirmed: every lift, limb stood up, swing and drop, and any answer over your limit. The others need nobody's name.",
+		"The job's arborist or a supervisor confirms it below the answer. The log keeps who and when."},
+	parser.TopicMoreBlock: {"The rope's turn is shared: what turns less at a block loads it less, and each block adds a little friction.",
+		"What the second block hangs on is loaded too: ask the qualified arborist about that limb.",
+		"For a figure: “600 lb, rope turns 60° at the top block, 30° at the redirect”."},
 	parser.TopicTooFar: {"Closer: a block nearer to straight above the piece. It comes about as far past plumb as it starts to the side; a higher block alone changes little of that.",
 		"For a figure: “600 lb limb swing, 15 ft of line out, 8 ft to the side, block at 40 ft”."},
 	parser.TopicWay:      {"Either way round, I count the same: wrap as the maker of the drum shows. Ask the qualified arborist."},
@@ -51,6 +59,26 @@ func (a *answer) generally() bool {
 	}
 	if a.question.Topic == parser.TopicTooFar {
 		a.tellPassed()
+	}
+	return len(a.lines) > 0 || a.inFigures()
+}
+
+// inFigures answers what is asked of the trade with the figures that are planned on;
+// false where it was something else.
+func (a *answer) inFigures() bool {
+	v := a.voice
+	left := func(k gear.Knot) string { return trimmed(100*gear.Keeps(k).Kept.Low, 0) }
+	switch a.question.Topic {
+	case parser.TopicHands:
+		n := int(low(a.question, parser.People))
+		a.lines = []string{v.say("%s, gloves on: I plan on a pull of %s in all, hauled steady on a dry rope with firm footing. On a wet rope or wet ground less: test with a small piece first.", v.people(n), v.pullHad(unit.Force(n)*rope.PerPerson)),
+			v.word("For a figure: “two of us on a 3:1, can we lift 300 lb”.")}
+	case parser.TopicKnot:
+		a.lines = []string{v.say("I take it off the breaking strength: %s%% is left with a knot that you do not name, %s%% with a bowline, %s%% with an eye splice. The weakest on the rope counts.", left(gear.AnyOtherKnot), left(gear.Bowline), left(gear.EyeSplice)),
+			v.word("For a figure: “600 lb limb, is my rope strong enough, it breaks at 16,000 lb, bowline”.")}
+	case parser.TopicFriction:
+		a.lines = []string{v.say("Drum: I plan the hold on a friction of %s, and expect anything up to %s. Wet, worn or glazed rope is not covered: test with a small piece first.", trimmed(float64(rope.Slick), 2), trimmed(float64(rope.Grippy), 2)),
+			v.say("Blocks: %s%% of the pull passes where the rope is turned right back, unless you tell me another.", trimmed(100*block.Efficiency, 0))}
 	}
 	return len(a.lines) > 0
 }

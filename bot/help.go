@@ -26,7 +26,8 @@ func (a *answer) help() {
 		v.word("“how heavy is a white ash log 20 in x 8 ft”"),
 		v.word("“600 lb limb, 3 wraps, two on the rope”"),
 		v.word("“block load for 600 lb, 60° between the legs”"),
-		v.word("“how much rope for a hitch at 45 ft”")}
+		v.word("“how much rope for a hitch at 45 ft”"),
+		v.word("Also: lifts, limbs stood up, swings, drops, balance, cut plans, gear, anchors. “How do I ask for a swing” shows one.")}
 }
 
 // asksOf are questions of each kind, whole: nothing is asked back.

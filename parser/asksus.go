@@ -60,7 +60,7 @@ func (rd *reading) asksUs() (Question, bool) {
 	if slices.Contains(asked, AskLog) && rd.fewUnknown() && !rd.typed(cueAskedBy) {
 		return q, false // what is not known is said with it
 	}
-	if slices.Contains(asked, AskJob) || helps && !rd.typed(cueCapable) {
+	if slices.Contains(asked, AskJob) || helps && !rd.typed(cueCapable) && !rd.typed(cueHelps) {
 		return q, false // its own words ask for it
 	}
 	if !helps && rd.onlyFactor() {
@@ -73,6 +73,14 @@ func (rd *reading) asksUs() (Question, bool) {
 	}
 	if !helps && rd.tooFar() {
 		q.Intent, q.Topic, q.Notes, q.Passed = AskHelp, TopicTooFar, nil, rd.passed
+		return q, true
+	}
+	if rd.asksRecord() {
+		q.Intent = AskLog
+		return q, true
+	}
+	if people, ok := rd.handsAsked(); ok && !helps {
+		q.Intent, q.Topic, q.Quantities = AskHelp, TopicHands, []Quantity{people}
 		return q, true
 	}
 	if rd.anyAt(func(i int) bool { fig := rd.elems[i].fig; return fig != nil && !fig.bare(1) }) {

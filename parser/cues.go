@@ -159,6 +159,8 @@ var cueNamed = map[cue]bool{
 	cueNoOne: true, cuePost: true, cueRoster: true, cueWhoIs: true, cueAtPost: true, cueInLog: true,
 	cueAssumes: true, cueBehind: true, cueClockwise: true, cueFigures: true, cueGently: true, cueHowMuch: true, cueMoisture: true, cueMoveBlock: true, cueOnePerson: true,
 	cueOfHand: true, cueRopeDry: true, cueSameAs: true, cueTail: true, cueTooFar: true, cueWear: true, cueWhichOfAll: true,
+	cueAhead: true, cueByHand: true, cueConfirm: true, cueConfirmed: true, cueCountOn: true, cueDerates: true, cueFriction: true, cueFrictionOf: true, cueKnot: true, cueMoreBlock: true,
+	cueOutcome: true, cueRecorded: true, cueRequired: true, cueShares: true, cueUtmost: true, cueWhose: true,
 	cueHigher: true, cueShifts: true, cueStamped: true, cueEnough: true, cueHighest: true,
 	cueAbove: true, cueOnto: true, cueAlong: true, cueAnchor: true, cueAnchorIn: true, cueAngle: true, cueAside: true, cueBelow: true,
 	cueAims: true, cueBlocks: true, cueHangs: true, cueHowHigh: true, cueStraight: true, cueOffTrunk: true, cueLeg: true, cueLoaded: true, cueGoesDown: true, cueEachOne: true, cueOtherSide: true, cueThird: true, cueOverBlock: true, cueLevel: true, cueMeets: true, cueNot: true, cueSling: true, cueSoThat: true, cueWhere: true,

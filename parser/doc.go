@@ -70,7 +70,7 @@
 // The question:
 //
 //	question, read, plain, quantities, intent, missing, species, list, job, facts, crew,
-//	roster, asksus, trade, explain, words
+//	roster, asksus, handsasked, logasked, trade, explain, words
 //
 // What must be asked:
 //

@@ -162,7 +162,7 @@ func (r *Reader) question(rd *reading) (Question, error) {
 		return Question{Intent: AskNotch, Language: q.Language, Units: q.Units}, a
 	}
 	if rd.asksHow(q) {
-		q.Topic, q.Intent = q.Intent, AskHelp
+		q.Topic, q.Intent = rd.kindAsked(q.Intent), AskHelp
 	}
 	if q.Intent == AskLower && q.MostWanted() && q.Has(Ratings...) && !q.Has(Wraps) {
 		q.Intent = AskGear // the weakest of it sets what is lowered most

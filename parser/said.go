@@ -117,6 +117,16 @@ func (rd *reading) asksHow(q Question) bool {
 	})
 }
 
+// kindAsked is a kind of question where its own words name it, "" elsewhere: "what
+// are you able for" names none.
+func (rd *reading) kindAsked(in Intent) Intent {
+	asked, besides, _ := rd.intents()
+	if in == AskWeight && !slices.Contains(asked, in) && !slices.Contains(besides, in) {
+		return ""
+	}
+	return in
+}
+
 // units is the system asked for, or else that of most numbers.
 func (rd *reading) units() System {
 	if bare := rd.bareUnits(); bare != "" {

@@ -10,15 +10,24 @@ import "strings"
 const (
 	cueAssumes    cue = "assumes"     // what a figure is based on
 	cueBehind     cue = "behind"      // where the tail of a rope is
+	cueConfirm    cue = "confirm"     // standing by an answer
+	cueConfirmed  cue = "confirmed"   // likewise, once it was done
 	cueClockwise  cue = "clockwise"   // which way a rope goes round
 	cueMoveBlock  cue = "move-block"  // a block higher or closer
 	cueFigures    cue = "figures"     // what we answer
+	cueDerates    cue = "derates"     // takes strength off
+	cueFriction   cue = "friction"    // between a rope and what it runs over
+	cueFrictionOf cue = "friction-of" // asks which friction it is
 	cueGently     cue = "gently"      // how a piece is lowered that is never stopped short
 	cueHowMuch    cue = "how-much"    // asks for an amount
+	cueKnot       cue = "knot"        // what ties or ends a rope
+	cueMoreBlock  cue = "more-block"  // one block besides another
 	cueMoisture   cue = "moisture"    // of a weight, whether of green wood
 	cueOnePerson  cue = "one-person"  // one of those on the rope
 	cueOfHand     cue = "of-hand"     // what one of them does on the rope
+	cueRequired   cue = "required"    // asks what has to be done
 	cueRopeDry    cue = "rope-dry"    // how the rope is
+	cueShares     cue = "shares"      // takes load off something
 	cueSameAs     cue = "same-as"     // between a load and the weight
 	cueTail       cue = "tail"        // the end of a rope
 	cueTooFar     cue = "too-far"     // how a piece swings
@@ -28,39 +37,49 @@ const (
 
 // More of what is asked of the trade as a whole.
 const (
-	TopicGentle    Intent = "about-gentle"    // whether a slow lower loads the rope with no more than the weight
-	TopicMoist     Intent = "about-moist"     // whether weights are of green wood
-	TopicOnePerson Intent = "about-person"    // what one person is planned for
-	TopicTail      Intent = "about-tail"      // how much rope is left behind the drum
-	TopicTooFar    Intent = "about-too-far"   // what shortens a swing
-	TopicWay       Intent = "about-way-round" // which way the wraps go on
-	TopicWear      Intent = "about-wear"      // gloves, helmets
+	TopicConfirm   Intent = "about-confirm"    // which answers somebody has to stand by
+	TopicFriction  Intent = "about-friction"   // which friction we plan with
+	TopicGentle    Intent = "about-gentle"     // whether a slow lower loads the rope with no more than the weight
+	TopicKnot      Intent = "about-knot"       // what a knot or a splice takes off a rope's strength
+	TopicMoist     Intent = "about-moist"      // whether weights are of green wood
+	TopicMoreBlock Intent = "about-more-block" // whether one block more takes load off another
+	TopicOnePerson Intent = "about-person"     // what one person is planned for
+	TopicTail      Intent = "about-tail"       // how much rope is left behind the drum
+	TopicTooFar    Intent = "about-too-far"    // what shortens a swing
+	TopicWay       Intent = "about-way-round"  // which way the wraps go on
+	TopicWear      Intent = "about-wear"       // gloves, helmets
 )
 
-// ofTrade are the questions of the trade: all of the cues are typed.
+// ofTrade are the questions of the trade: all of the cues are typed. Some of them
+// may name wood, of which they tell nothing.
 var ofTrade = []struct {
 	topic Intent
 	cues  []cue
+	wood  bool
 }{
-	{TopicGentle, []cue{cueSameAs, cueGently}},
-	{TopicOnePerson, []cue{cueHowMuch, cueOnePerson, cueOfHand}},
-	{TopicTail, []cue{cueHowMuch, cueTail, cueBehind}},
-	{TopicWay, []cue{cueClockwise}},
-	{TopicWear, []cue{cueWear, cueWhichOfAll}},
-	{TopicWet, []cue{cueFigures, cueAssumes, cueRopeDry}},
+	{TopicConfirm, []cue{cueConfirm, cueRequired}, true},
+	{TopicKnot, []cue{cueKnot, cueDerates}, false},
+	{TopicMoreBlock, []cue{cueMoreBlock, cueShares}, true},
+	{TopicFriction, []cue{cueFriction, cueFrictionOf}, false},
+	{TopicGentle, []cue{cueSameAs, cueGently}, false},
+	{TopicOnePerson, []cue{cueHowMuch, cueOnePerson, cueOfHand}, false},
+	{TopicTail, []cue{cueHowMuch, cueTail, cueBehind}, true},
+	{TopicWay, []cue{cueClockwise}, false},
+	{TopicWear, []cue{cueWear, cueWhichOfAll}, false},
+	{TopicWet, []cue{cueFigures, cueAssumes, cueRopeDry}, false},
 }
 
 // tradeTopic is what is asked of the trade, "" for nothing: where a piece is told
 // of, the question is of that.
 func (rd *reading) tradeTopic() Intent {
-	asks := rd.questioned() || strings.Contains(rd.text, "?") || rd.typed(cueBetter)
+	asks := rd.questioned() || strings.Contains(rd.text, "?") || rd.typed(cueBetter) || rd.typed(cueCapable)
 	wood := rd.anyAt(func(i int) bool { return rd.termAt(i).shape != "" || rd.termAt(i).unnamed })
 	if !asks || rd.anyAt(func(i int) bool { return rd.termAt(i).tree != nil }) {
 		return ""
 	}
 	for _, t := range ofTrade {
 		switch {
-		case wood && t.topic != TopicTail, !rd.allTyped(t.cues), t.topic == TopicWear && rd.asksFigure():
+		case wood && !t.wood, !rd.allTyped(t.cues), t.topic == TopicWear && rd.asksFigure():
 		default:
 			return t.topic
 		}
