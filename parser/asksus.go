@@ -60,7 +60,7 @@ func (rd *reading) asksUs() (Question, bool) {
 	if slices.Contains(asked, AskLog) && rd.fewUnknown() && !rd.typed(cueAskedBy) {
 		return q, false // what is not known is said with it
 	}
-	if slices.Contains(asked, AskJob) || helps && !rd.typed(cueCapable) && !rd.typed(cueHelps) {
+	if slices.Contains(asked, AskJob) || helps && !rd.typed(cueCapable) {
 		return q, false // its own words ask for it
 	}
 	if !helps && rd.onlyFactor() {
