@@ -132,6 +132,8 @@ func (rd *reading) lengthUnit(i int, f Field) *unitWord {
 	switch {
 	case thickness(f) && fine == nil && coarse == nil:
 		return rd.byMasses(fig.high)
+	case thickness(f) && fine == nil && coarse == metre && f != TipDiameter && fig.low >= thinnestTenths && fig.high < 1:
+		return metre // "5.2 metres, 0.7 through the middle"
 	case thickness(f):
 		return thicknessIn(fig.high, fine, coarse)
 	case f == Length && fine == centimetre && fig.high >= shortestCut && rd.at(i-1).fig == nil:
@@ -151,6 +153,9 @@ func (rd *reading) lengthUnit(i int, f Field) *unitWord {
 	}
 	return coarse
 }
+
+// thinnestTenths is the thinnest that a stem is told in tenths of a metre.
+const thinnestTenths = 0.15
 
 // shortestCut is more than any log is long in metres.
 const shortestCut = 40

@@ -44,7 +44,7 @@
 //
 //	turning, clause, asides, turnless, unturned, denials, corrections, more, theother,
 //	another, fresh, selftoo, peoplesum, folds, putaside, purpose, supposed, overlook,
-//	someone, said, wind, times, unitsaside
+//	someone, said, wind, times, tellers, counted, unitsaside
 //
 // Words that are one thing here and another there:
 //
@@ -53,12 +53,12 @@
 //
 // How large a number is:
 //
-//	lend, loads, bare, metric, tons, tonnes, girth, sized, stem, fall
+//	lend, loads, hauled, bare, metric, tons, tonnes, girth, sized, stem, fall
 //
 // Whose a number is:
 //
 //	claims, assign, options, place, places, fields, heights, aside, hanging, swinging,
-//	offset, over, hinged, raised, laid, lead, turns, turnlists, angles, tension, pulls,
+//	offset, over, hinged, raised, laid, lead, turns, turnlists, angles, twolines, tension, pulls,
 //	pulltold, power, crosslist, crosstrees, cuteach, toomuch, neverover, limits,
 //	ropecut, ropelengths, ropethick, ropethrough, reach, reachplace
 //

@@ -147,6 +147,29 @@ func (rd *reading) thickOfThin() {
 	rd.elems[other].fig.told = ButtDiameter
 }
 
+// toTip claims how long a piece is where it is told as far as its end: "22 foot out to
+// the tip". What goes on from there, "to the tip from the tie", tells of a part of it.
+func (rd *reading) toTip() {
+	const most = 6 // words: "all the way out to the tip"
+	for i := range rd.elems {
+		before, tip := rd.at(i-1), i+1
+		if !rd.far(i) || !rd.typedAfter(i, cueToTip) || before.marked(markRelation) || rd.cued(before, cueMore) || rd.cued(before, cueOther) {
+			continue
+		}
+		for tip < i+most && !rd.at(tip).plays(TipDiameter) && rd.at(tip).term != nil {
+			tip++
+		}
+		part := rd.anyAt(func(k int) bool { return (k < i || k > tip) && (rd.termAt(k).tied || rd.elems[k].plays(Tie)) })
+		if goesOn := rd.at(tip + 1); part || goesOn.fig.short() || !rd.at(tip).plays(TipDiameter) || goesOn.marked(markRelation) && !goesOn.marked(markIs) {
+			continue
+		}
+		rd.claim(i, Length)
+		for k := i + 1; k <= tip; k++ {
+			rd.elems[k].term = &term{}
+		}
+	}
+}
+
 // ringOfWood reads "sycamore ring" as a round: a ring that a tree is named
 // before is no gear.
 func (rd *reading) ringOfWood(i int) {

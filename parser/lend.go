@@ -27,7 +27,9 @@ func (rd *reading) lend() {
 		case next.angled() && e.fig.low >= 1 && e.fig.high <= 180:
 			e.fig.unit, e.fig.dim = degree, dimAngle
 		case next.plays(TipDiameter) || next.plays(ButtDiameter) || next.plays(MidDiameter):
-			e.fig.lent(rd.thicknessUnit(i))
+			if u := rd.thicknessUnit(i); u != nil && e.fig.high*u.factor >= thinnestEnd {
+				e.fig.lent(u)
+			}
 		}
 		if e.fig.unit == nil {
 			e.fig.lent(rd.bareUnit(i))
@@ -44,6 +46,10 @@ func (f *figure) lent(u *unitWord) {
 
 // short says whether the number is a length in inches, millimetres or the like.
 func (f *figure) short() bool { return f != nil && f.dim == dimLength && f.unit.fine }
+
+// thinnestEnd is thinner than any end of a piece is told, in metres: "350 at the butt,
+// leaning 1.2 at the tip" has no tip of 1.2 mm.
+const thinnestEnd = 0.01
 
 // drawn is the millimetre where all sizes are told in it but the number at i,
 // which is too large for any other unit: "600 mm beech round, 400 long".

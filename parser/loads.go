@@ -64,3 +64,12 @@ func (rd *reading) loadUnit(i int) *unitWord {
 	}
 	return nil
 }
+
+// namedMass says whether another mass that is nothing else's names the piece, "8,000 lb
+// rope ok for a 1,000 lb log": that is what it weighs.
+func (rd *reading) namedMass(full bound, but int) bool {
+	return (rd.asksFor(AskGear) || rd.part() == partRope) && rd.anyAt(func(k int) bool {
+		fig := rd.elems[k].fig
+		return k != but && rd.heavy(k) && full[k] == "" && fig.sure == "" && fig.told == "" && !fig.elsewhere && rd.at(k+1).piece()
+	})
+}

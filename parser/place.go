@@ -26,6 +26,8 @@ func (rd *reading) place(claimed bound) (full bound, loose []int) {
 			lengths = append(lengths, i)
 		case f == Weight && rd.asksFor(AskCutPlan) && !full.has(Limit, Weight) && rd.thicknessBeside(e.fig) && !rd.worded(Weight):
 			full[i] = Limit // "how long for 150 kg, 40 cm"
+		case f == Weight && !rd.at(i+1).piece() && rd.namedMass(full, i):
+			loose = append(loose, i)
 		case f == "" || full.has(f) || f == Weight && rd.thicknessBeside(e.fig) && !rd.at(i+1).piece() && !rd.handled(i):
 			loose = append(loose, i)
 		default:

@@ -90,6 +90,10 @@ func (rd *reading) winchLifts() {
 		return
 	}
 	fig := rd.elems[at].fig
+	if winch && fig.dim == dimForce {
+		fig.told = WinchPull // nobody weighs wood in kilonewtons
+		return
+	}
 	a := fig.ask(TwoReadings, rd.text)
 	a.Fields = []Field{Weight, WinchPull}
 	a.Choices = []Choice{{Field: Weight}, {Field: WinchPull}}

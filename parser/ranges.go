@@ -201,6 +201,8 @@ func (rd *reading) tapers() {
 		if tip := rd.at(i + 2).fig; rd.at(i+1).marked(markTaper) && e.fig.bareTo(tip) {
 			e.fig.unit, e.fig.dim = tip.unit, tip.dim
 			e.fig.low, e.fig.high = e.fig.low*tip.unit.factor, e.fig.high*tip.unit.factor
+		} else if rd.at(i+1).marked(markTaper) && tip.bareFrom(e.fig) && !rd.at(i+3).looks(before) && !rd.at(i+3).piece() {
+			tip.lent(e.fig.unit) // "30 cm down to 9"
 		}
 		if e.fig != nil && e.fig.dim == dimLength && e.fig.unit.fine && e.fig.low < e.fig.high && !rd.thicknessWord(i+1) {
 			e.fig.pair, e.fig.falling = true, false
@@ -220,6 +222,12 @@ func (rd *reading) fallings() {
 			fig.pair, fig.falling = true, false
 		}
 	}
+}
+
+// bareFrom says whether a number without a unit can be the tip of a piece whose butt
+// is another number.
+func (f *figure) bareFrom(butt *figure) bool {
+	return f != nil && f.unit == nil && f.dim == dimCount && !f.falling && butt.short() && f.low > 0 && f.low*butt.unit.factor < butt.low
 }
 
 // bareTo says whether a number without a unit can be the butt of a piece whose

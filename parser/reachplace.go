@@ -71,7 +71,7 @@ func (rd *reading) runOf(i, j int) Field {
 	case Redirecting(rd.termAt(j).block), rd.at(j-1).fig != nil && e.looks(before):
 		return ""
 	case e.part() == partBlock, rd.blockAt(j), rd.cued(e, cueHighest):
-		if next.marked(markRelation|markBound) || rd.cued(next, cueAbove) || rd.cued(next, cueBelow) {
+		if next.plays(Sideways) || next.marked(markRelation|markBound) || rd.cued(next, cueAbove) || rd.cued(next, cueBelow) {
 			return "" // "block 4 ft above the limb"
 		}
 		return HitchHeight

@@ -37,7 +37,8 @@ func (rd *reading) tried() {
 	}
 	for i := 0; i < len(rd.elems); i++ {
 		fig := rd.elems[i].fig
-		if fig == nil || fig.dim != dimCount || fig.unit != nil || fig.high > mostWraps || !rd.cued(rd.at(i-1), cueTries) || !rd.alone(i) && !rd.cued(rd.at(i+1), cueTries) {
+		tries := rd.cued(rd.at(i-1), cueTries) || rd.at(i-1).pause > 0 && rd.at(i+1).pause > 2
+		if fig == nil || fig.dim != dimCount || fig.unit != nil || fig.high > mostWraps || !tries || !rd.alone(i) && !rd.cued(rd.at(i+1), cueTries) {
 			continue
 		}
 		rd.pass(i, i+1)

@@ -145,7 +145,9 @@ func (rd *reading) behindRope(i int) bool {
 		return true
 	case rd.at(i-2).marked(markCord) && fig.dim == dimCount && link.marked(markIs) && !link.marked(markAt): // "rope is 5/8 brand new"
 		return true
-	case rd.fraction(fig) && link.marked(markMade|markRelation) && rd.far(i-2) && rd.has(markCord): // "rope is 200 ft of 5/8"
+	case rd.fraction(fig) && link.marked(markMade|markRelation) && rd.far(i-2) && !next.piece() && !next.looks(before): // "200 ft of 5/8"
+		return true
+	case rd.fraction(fig) && link.marked(markCord) && (next.fig != nil || rd.endsBreath(i+1)): // "rope 5/8 15k"
 		return true
 	case rd.at(i-2).marked(markCord) && (link.marked(markMade) || rates && link.marked(markIs) && !link.marked(markAt)):
 		return true
