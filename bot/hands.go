@@ -17,13 +17,8 @@ func handsOf(q parser.Question) rope.Hands {
 	return hands
 }
 
-// held says what hands hold, rounded down where the crew told it.
-func (s speaker) held(by rope.Hands) string {
-	if by.Each < rope.PerPerson {
-		return s.pullHad(by.Force())
-	}
-	return s.pull(by.Force())
-}
+// held says what hands hold, rounded down: nobody is planned on for more.
+func (s speaker) held(by rope.Hands) string { return s.pullHad(by.Force()) }
 
 // tellHands says what became of the hold that the crew told.
 func (a *answer) tellHands() {
@@ -33,7 +28,7 @@ func (a *answer) tellHands() {
 	}
 	v, words := a.voice, trimQuote(told.Words)
 	if limits.Above(unit.Force(told.Low), rope.PerPerson) {
-		a.lines = append(a.lines, v.say("Planned on %s a person: that is what a hand holds steady, not %s.", v.pull(rope.PerPerson), words))
+		a.lines = append(a.lines, v.say("Planned on %s a person: that is what a hand holds steady, not %s.", v.pullHad(rope.PerPerson), words))
 		return
 	}
 	a.lines = append(a.lines, v.say("Planned on %s a person at the hand, as you said.", words))
