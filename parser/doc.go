@@ -53,7 +53,7 @@
 //
 // How large a number is:
 //
-//	lend, loads, hauled, bare, metric, tons, tonnes, girth, sized, stem, fall
+//	lend, loads, hauled, bare, metric, tons, tonnes, girth, sized, stem, rounds, fall
 //
 // Whose a number is:
 //

@@ -21,13 +21,14 @@ func (rd *reading) eachSized() {
 	rd.alter(each, func(t *term) { *t = term{} })
 }
 
-// oneSize says whether all numbers are one thickness and one length.
+// oneSize says whether all numbers are one thickness and one length. A round is so
+// short that its length is told like a thickness: "rodajas de 70 cm x 25 cm".
 func (rd *reading) oneSize() bool {
 	thick, long := 0, 0
 	for i, e := range rd.elems {
 		switch {
-		case e.fig == nil:
-		case rd.fineAt(i):
+		case e.fig == nil, rd.countedBy(i + 1), e.fig.dim == dimCount && rd.at(i-1).plays(People):
+		case rd.fineAt(i), e.fig.dim == dimCount && thickness(rd.sizedAs(i)):
 			thick++
 		case e.fig.dim == dimLength:
 			long++
@@ -35,11 +36,12 @@ func (rd *reading) oneSize() bool {
 			return false
 		}
 	}
-	return thick == 1 && long == 1
+	return thick == 1 && long == 1 || rd.has(markRound) && thick == 2 && long == 0
 }
 
 // sizesAreOf says whether the sizes are those of pieces named in the plural before
-// them, and of nothing else, or of each at i: "cada trozo de roble de 50 cm".
+// them, and of nothing else, or of each at i: "cada trozo de roble de 50 cm". How thick
+// rounds are may stand behind how wide the tree is: "nogal de 1,10 m, rodajas de 30 cm".
 func (rd *reading) sizesAreOf(i int) bool {
 	many, before := false, false
 	for k, e := range rd.elems {
@@ -47,7 +49,7 @@ func (rd *reading) sizesAreOf(i int) bool {
 			if !rd.plural(k) {
 				return false
 			}
-			many = many || !before && rd.leadsToSize(k+1)
+			many = many || (!before || rd.elems[k].marked(markRound)) && rd.leadsToSize(k+1)
 		}
 		before = before || e.fig != nil
 		if k == i && !before && rd.leadsToSize(i+1) {
@@ -59,5 +61,5 @@ func (rd *reading) sizesAreOf(i int) bool {
 
 // leadsToSize says whether a size, a tree or a word that leads to them stands at i.
 func (rd *reading) leadsToSize(i int) bool {
-	return rd.at(i).marked(markMade) || rd.termAt(i).tree != nil || rd.at(i).fig != nil
+	return rd.at(i).marked(markMade) || rd.termAt(rd.past(i, +1, markRelation|markArticle)).tree != nil || rd.at(i).fig != nil
 }

@@ -22,7 +22,7 @@ func (rd *reading) hanging() {
 		case next.belowBlock && rd.termAt(rd.back(i-1)).hung:
 			rd.elems[i].fig.told = LineOut
 			rd.elems[i+1].term = &term{}
-		case rd.hungBelow(i):
+		case rd.hungBelow(i), rd.pieceBelow(i):
 			rd.elems[i].fig.told = LineOut
 			rd.elems[i+1].term = &term{}
 		case rd.hungUnder(i):
@@ -100,6 +100,14 @@ func (rd *reading) tuggedSo(i int) bool {
 	ends := rd.endsBreath(i+1) || rd.cued(after, cueSoThat) || rd.termAt(i+1).purpose
 	tagged := rd.anyAt(func(k int) bool { return rd.termAt(k).intent == AskBalance })
 	return tagged && ends && rd.at(j).marked(markTug)
+}
+
+// pieceBelow reads "180 kg, 8 m below the block" where a tag line is spoken of: the
+// piece hangs on so much rope.
+func (rd *reading) pieceBelow(i int) bool {
+	k := rd.past(i-1, -1, markIs|markAt)
+	of := k < 0 || rd.at(k).pause > 0 || rd.at(k).piece() || rd.termAt(k).unnamed || rd.heavy(k)
+	return rd.termAt(i+1).belowBlock && of && rd.tugged() && rd.endsBreath(i+2)
 }
 
 // hungOnRope takes a rope for the line that a load hangs on, where it swings or

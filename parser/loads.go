@@ -32,13 +32,15 @@ func (rd *reading) isLoad(i int) bool {
 }
 
 // takenAsLength says whether the words beside the number are those of a length that
-// it could be: nothing is hitched so high as 1500, whatever the unit.
+// it could be: nothing is hitched so high as 1500, whatever the unit, and beside pounds
+// alone nothing is so long.
 func (rd *reading) takenAsLength(i int) bool {
 	beside := rd.roleBeside(i)
 	if len(beside) == 0 || dimensionOf[beside[0]] != dimLength {
 		return false
 	}
-	return beside[0] != HitchHeight || rd.elems[i].fig.high*foot.factor <= highest
+	long := beside[0] == HitchHeight || beside[0] == Length && rd.only(Imperial, dimMass)
+	return !long || rd.elems[i].fig.high*foot.factor <= highest
 }
 
 // countsWithRole says whether words behind a number make it a count.

@@ -129,6 +129,8 @@ func (rd *reading) placeOne(full bound, i int, thick, long bool) []int {
 		return []int{i} // the weight is known, or does not matter: why tell the length?
 	case thick && !long && (rd.at(i+1).cross || rd.at(i-1).cross) && !fig.pair && !fig.falling && !rd.has(markRound):
 		full[i] = Length // "80 cm por 60 de grueso"
+	case thick && !long && rd.behindRound(i) && fig.high < rd.thickest(full):
+		full[i] = Length // "1,10 m de ancho, rodajas de 30 cm"
 	case thick && fig.unit.fine && fig.low < 3*rd.thickest(full):
 		return []int{i} // a second thickness, or a short length
 	case fig.pair && !thick:
@@ -175,19 +177,6 @@ func (rd *reading) thickest(full bound) float64 {
 	}
 	return most
 }
-
-// beforeRound says whether the number names a round by its width: "two foot
-// red oak round".
-func (rd *reading) beforeRound(i int) bool {
-	for rd.at(i+1).piece() && rd.at(i+1).term.shape == "" {
-		i++
-	}
-	return rd.at(i + 1).marked(markRound)
-}
-
-// roundWidth is the widest that a round is told to be: what is longer is its
-// length, "a round 20 in, 8 ft".
-const roundWidth = 1.3
 
 // thickLog is the thickest that a log is told to be in feet, before its length:
 // four of them.
