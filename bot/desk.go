@@ -45,7 +45,7 @@ func (d *Desk) Answer(ev Event, before Turn) (Reply, Entry, Turn) {
 	}
 	a, turn := d.consider(ev, before)
 	if parts := piecesOf(a.question); len(parts) > 1 {
-		return d.answerAll(ev, before, parts, parser.Question{})
+		return d.answerAll(ev, before, parts, parser.Question{Compares: a.question.Compares})
 	}
 	turn.language, turn.tree = a.voice.language, before.counting(a)
 	reply := ev.aside(a.reply())
@@ -80,6 +80,9 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		return d.takeJob(&a, ev, before, text, ask)
 	}
 	if tree, ok := anyOf(q, ask); ok {
+		if ask.Either && tree != nil {
+			q.Fixes = append(q.Fixes, parser.Fix{Words: ask.Words, As: tree.Value.Name})
+		}
 		q.Species, ask = tree, nil
 		a.question = q
 	}

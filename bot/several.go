@@ -132,7 +132,9 @@ func (s several) reply() Reply {
 	sum, heaviest, ok := s.total()
 	head := voice.say("%s questions, not all answered.", count(len(s.answers)))
 	trips, err := tripsOf(s.picked(), s.whole)
-	if ok {
+	if s.whole.Compares && ok && len(s.answers) == 2 {
+		head = s.heavier()
+	} else if ok {
 		head = voice.treeHead(len(s.picked()), sum, heaviest, trips, s.whole)
 	}
 	r.lines = []string{head}
@@ -167,6 +169,22 @@ func (s several) reply() Reply {
 	}
 	r.figures, r.marks = encode(o), o.marks()
 	return r
+}
+
+// heavier says which of two pieces weighs more, by what each is planned on. How much
+// more is left open where sizes by eye are off by more.
+func (s several) heavier() string {
+	const first, second = 0, 1
+	v := s.answers[first].voice
+	a, b := s.answers[first].result.Weight.High, s.answers[second].result.Weight.High
+	which := first
+	if b > a {
+		a, b, which = b, a, second
+	}
+	if a <= hardly*b {
+		return v.say("2 pieces, about the same: plan on %s and %s. Sizes by eye are off by more.", v.heavy(a), v.heavy(b))
+	}
+	return v.say("2 pieces, number %s the heavier: plan on %s, %s for the other.", count(which+1), v.heavy(a), v.heavy(b))
 }
 
 // picked are the pieces of the answers that have a weight, each as often as it

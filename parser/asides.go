@@ -17,6 +17,8 @@ func (rd *reading) asides() {
 		switch {
 		case rd.asksAgreement(i, to):
 			rd.leaveOut(i, to)
+		case rd.contraryEnd(i) > 0:
+			rd.leaveOut(i, rd.contraryEnd(i))
 		case rd.onlySaid(i, from, to) && rd.allWeightless(i+1, to) && !rd.direAt(from, to):
 			rd.leaveOut(from, to)
 		}
@@ -44,6 +46,8 @@ func (rd *reading) onlySaid(i, from, to int) bool {
 	head, end := rd.headOf(i, to)
 	no := rd.termAt(i).corrects && !rd.cued(rd.elems[i], cueNot)
 	switch cues := rd.in.cues; {
+	case rd.cued(rd.elems[i], cueIgnores):
+		return rd.anyWho(i+1, to) && !rd.aloftOrUnder(i+1, to) // "ignore what the boss says"
 	case cues[cueLacking][head]:
 		return !rd.ofCrew(from, to)
 	case no, from == i && rd.about(i-1):
@@ -106,6 +110,14 @@ func (rd *reading) about(i int) bool {
 // anyWho says whether somebody stands from one element to another.
 func (rd *reading) anyWho(from, to int) bool {
 	return rd.anyAt(func(k int) bool { return k >= from && k < to && rd.who(k) })
+}
+
+// aloftOrUnder says whether somebody is told of from one element to another who may be under
+// the piece or in the tree: nobody leaves them out.
+func (rd *reading) aloftOrUnder(from, to int) bool {
+	return rd.anyAt(func(k int) bool {
+		return k >= from && k < to && (rd.termAt(k).beneath || rd.elems[k].marked(markPerson))
+	})
 }
 
 // allWeightless says whether nothing else stands from one element to another.

@@ -46,11 +46,11 @@ func (rd *reading) who(i int) bool { return rd.person(i) || rd.cued(rd.at(i), cu
 // said of it can only be talk.
 func (rd *reading) weightless(i int) bool {
 	e, t := rd.elems[i], rd.termAt(i)
-	const kit = markGear | markLoaded | markStation | markCord | markPart | markDeflects | markUnit | markOverhead | markTaper | markContrast
+	const kit = markGear | markLoaded | markStation | markCord | markDeflects | markUnit | markOverhead | markTaper | markContrast
 	switch {
-	case e.term == nil, e.piece(), e.marked(kit), e.part() != "", e.strength() != "":
+	case e.term == nil, e.piece(), e.marked(kit), e.marked(markPart) && !rd.cued(e, cueDown), e.part() != "", e.strength() != "":
 		return false
-	case t.ask != "" && !rd.idleWord(i), t.stop != "", t.intent != "", t.block != "", t.units != "", t.note != "" && t.note != "about":
+	case t.ask != "" && !rd.idleWord(i), t.stop != "", t.intent != "", t.block != "", t.units != "", t.condition != "", t.note != "" && t.note != "about":
 		return false
 	case t.damaged, t.frail, t.harms, t.mayHarm, t.letFall, t.falls, t.slips, t.count > 0, t.turned > 0:
 		return false

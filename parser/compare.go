@@ -1,33 +1,131 @@
 package parser
 
-import "strings"
+import (
+	"cmp"
+	"slices"
+	"strings"
+)
 
 // compared reads "which is heavier, white oak 40 cm x 2 m or poplar 35 cm x 3 m"
 // as a list of two: their weights say which.
 func (r *Reader) compared(rd *reading) []Said[string] {
-	at := -1
-	for i, e := range rd.elems {
-		if rd.termAt(i).compares {
-			at = e.end
-		}
-	}
+	at := slices.IndexFunc(rd.elems, func(e element) bool { return e.term != nil && e.term.compares })
 	if at < 0 {
 		return nil
 	}
-	for word := range lettered(rd.text[at:]) {
-		if j, ok := rd.in.joins[fold(word)]; !ok || j != or {
-			continue
-		}
-		n := strings.Index(rd.text[at:], " "+word+" ")
-		if n < 0 {
-			continue
-		}
-		left, right := rd.oneOf(stretch(rd.text, at, at+n)), rd.oneOf(stretch(rd.text, at+n+len(word)+2, len(rd.text)))
-		if r.whole(left.Value) && r.whole(right.Value) {
-			return []Said[string]{left, right}
+	head, both := stretch(rd.text, 0, rd.elems[at].start), stretch(rd.text, rd.elems[at].end, len(rd.text))
+	if both.Value == "" {
+		head, both = both, head // "ash 14 in 8 ft or oak 12 in 8 ft, which is heavier?"
+	}
+	for _, from := range rd.pieceStarts(both) {
+		if two := r.twoAt(rd, head, stretch(rd.text, from, both.End)); two != nil {
+			return two
 		}
 	}
 	return nil
+}
+
+// pieceStarts are the places where the first of two pieces may begin: where both are told, or
+// behind a comma, with nothing but talk before it, "to chuck over the hedge, an ash …".
+func (rd *reading) pieceStarts(both Said[string]) []int {
+	out := []int{both.Start}
+	for i, e := range rd.elems {
+		switch {
+		case e.start < both.Start:
+		case e.pause == 2:
+			return append(out, e.end)
+		case !rd.weightless(i), slices.ContainsFunc(rd.asks, func(a *Ask) bool { return a.Start >= both.Start && a.Start < e.end }):
+			return out
+		}
+	}
+	return out
+}
+
+// twoAt reads two pieces with "or" between them.
+func (r *Reader) twoAt(rd *reading, head, both Said[string]) []Said[string] {
+	for word := range lettered(both.Value) {
+		if j, ok := rd.in.joins[fold(word)]; !ok || j != or {
+			continue
+		}
+		n := strings.Index(both.Value, " "+word+" ")
+		if n < 0 {
+			continue
+		}
+		n += both.Start
+		left, right := rd.oneOf(stretch(rd.text, both.Start, n)), rd.oneOf(stretch(rd.text, n+len(word)+2, both.End))
+		a, b := r.likeOther(rd, left, head, right), r.likeOther(rd, right, head, left)
+		if r.whole(a.Value) && r.whole(b.Value) {
+			return []Said[string]{r.anyOne(rd, a), r.anyOne(rd, b)}
+		}
+	}
+	return nil
+}
+
+// likeOther adds to one of two pieces what is told of the other alone or before both:
+// "basswood. what's lighter, a 16 in round 10 thick or a 12 in one 16 thick", "6 ft of
+// white pine at 18 in or 4 ft of hickory".
+func (r *Reader) likeOther(rd *reading, one, head, other Said[string]) Said[string] {
+	a, _ := r.Read(one.Value)
+	b, _ := r.Read(other.Value)
+	sized := a.Has(Length) || a.Has(across...)
+	switch {
+	case r.whole(one.Value), !sized && r.treeIn(rd.in, one.Value) == "":
+		return one // "or the block"
+	case a.Shape != nil || b.Shape == nil:
+	case sized:
+		one.Value = rd.asShape(one.Value, b.Shape.Words)
+	default:
+		one.Value += " " + b.Shape.Words // "red oak or white oak, 16 in log 7 ft"
+	}
+	if r.treeIn(rd.in, one.Value) == "" {
+		one.Value = cmp.Or(r.treeIn(rd.in, head.Value), r.treeIn(rd.in, other.Value)) + " " + one.Value
+	}
+	a, _ = r.Read(one.Value)
+	for _, fields := range [][]Field{across, {Length}} {
+		if a.Has(fields...) {
+			continue
+		}
+		for _, x := range b.Quantities {
+			if slices.Contains(fields, x.Field) {
+				one.Value += " " + x.Words
+				break
+			}
+		}
+	}
+	return one
+}
+
+// treeIn is what the first tree in a text is called there, "" for none.
+func (r *Reader) treeIn(in *tongue, text string) string {
+	for _, e := range r.part(text, in).elems {
+		if e.term != nil && e.term.tree != nil {
+			return text[e.start:e.end]
+		}
+	}
+	return ""
+}
+
+// asShape puts the shape for "one" in a text: "a 12 in one 16 thick".
+func (rd *reading) asShape(text, shape string) string {
+	for word := range lettered(text) {
+		if rd.in.numbers[fold(word)].value == 1 {
+			return strings.Replace(text, word, shape, 1)
+		}
+	}
+	return text
+}
+
+// anyOne takes any of the trees that share a name: between two pieces it hangs on the
+// sizes.
+func (r *Reader) anyOne(rd *reading, one Said[string]) Said[string] {
+	for _, e := range r.part(one.Value, rd.in).elems {
+		if e.term == nil || e.term.tree == nil || len(e.term.tree.others) == 0 || !genus(e.term.tree.sci) {
+			continue
+		}
+		one.Value = one.Value[:e.start] + rd.in.any + " " + one.Value[e.start:]
+		break
+	}
+	return one
 }
 
 // oneOf leaves out the word that only says that a piece is another: "o uno de chopo

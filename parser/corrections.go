@@ -11,6 +11,9 @@ func (rd *reading) corrected(i int) {
 		rd.alter(i, func(t *term) { *t = term{} })
 		return
 	}
+	if rd.rightShape(i) {
+		return
+	}
 	n := rd.nextFact(i + 1)
 	if n < 0 {
 		return
@@ -34,6 +37,25 @@ func (rd *reading) corrected(i int) {
 		rd.clearDoubt(i, n)
 		rd.passTree(n)
 	}
+}
+
+// rightShape passes over the shape before the words at i where they put it right: "oak
+// limb no wait its a log". A "no" by itself may deny what stands behind it.
+func (rd *reading) rightShape(i int) bool {
+	if rd.termAt(i).lacks {
+		return false
+	}
+	k, p := rd.past(i+1, +1, markArticle|markPronoun|markIs), i-1
+	if rd.at(p).pause > 0 {
+		p--
+	}
+	is, was := rd.termAt(k), rd.termAt(p)
+	if is.shape == "" || was.shape == "" || is.tree != nil || was.tree != nil {
+		return false
+	}
+	rd.clearDoubt(i, k)
+	rd.pass(p, p+1)
+	return true
 }
 
 // begins says whether nothing but courtesy is said before the word at i.

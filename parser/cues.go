@@ -141,6 +141,7 @@ const (
 	cueIdleVerb  cue = "idle-verb"  // behind somebody and a denial: "i dont want"
 	cueIdleThing cue = "idle-thing" // likewise, of a thing and of nobody: "cant see the driveway"
 	cueLacking   cue = "lacking"    // behind a denial, what no answer rests on: "no room"
+	cueIgnores   cue = "ignores"    // before whoever said what is not to be heard
 	cueUs        cue = "us"         // who speaks, and who is spoken to
 	cueWho       cue = "who"        // somebody who does things: "i", "the boss"
 	cueHangFrom  cue = "hang-from"  // before what holds everything: "colgar de", "rig off"
@@ -175,7 +176,7 @@ var cueNamed = map[cue]bool{
 	cueDenying: true, cueReckons: true, cueOurs: true, cueLeaves: true, cueAsking: true, cueNeeds: true, cueOfPull: true, cuePulling: true, cueOwns: true,
 	cueHaving: true, cueItIs: true, cueMerely: true, cuePeople: true, cueThat: true, cueThe: true, cueTurns: true, cueWood: true, cueColour: true,
 	cueAsks: true, cueDegree: true, cueFew: true, cueIndeed: true, cueLot: true, cuePast: true, cuePer: true, cuePlus: true, cueSelf: true, cueTwofold: true, cueIdleIt: true, cueIdleLead: true, cueIdleVerb: true, cueIdleThing: true, cueUs: true, cueLacking: true, cueWho: true, cueFolk: true, cueSeen: true, cueDryToo: true, cueHangFrom: true,
-	cueEither: true, cueWhichever: true, cueThan: true,
+	cueIgnores: true, cueEither: true, cueWhichever: true, cueThan: true,
 	cueFromTop: true, cueLength: true,
 	cueDoubts: true, cueSound: true,
 }

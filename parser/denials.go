@@ -15,14 +15,17 @@ func (rd *reading) denials() {
 		if !rd.termAt(i).denies {
 			continue
 		}
-		j := rd.past(i+1, +1, markArticle)
+		j, is := rd.past(i+1, +1, markArticle), i-1
+		if rd.at(is).pause == 2 {
+			is-- // "let it run, not snubbed"
+		}
 		switch {
 		case rd.at(i+1).pause == 2:
 			rd.corrected(i) // "el sauce no, el álamo"
-		case rd.otherUnit(i-1, j), rd.otherKind(i-1, j), rd.girthNotAcross(i-1, j):
+		case rd.otherUnit(i-1, j), rd.otherKind(is, j), rd.otherKind(rd.kindAhead(j), j), rd.girthNotAcross(i-1, j):
 			rd.alter(i, func(t *term) { *t = term{} })
 			rd.alter(j, func(t *term) { *t = term{} })
-		case rd.otherNumber(i-1, j), rd.cued(rd.at(i-1), cueNow) && rd.otherNumber(i-2, j):
+		case rd.otherNumber(i-1, j), is < i-1 && rd.otherNumber(is, j) && rd.saidOut(j+1), rd.cued(rd.at(i-1), cueNow) && rd.otherNumber(i-2, j):
 			rd.pass(i, j+1) // "max 180 now not 250"
 		case rd.deniedTree(j), rd.otherTree(i-1, j):
 			rd.pass(i, j+1)
@@ -80,15 +83,36 @@ func (rd *reading) girthNotAcross(i, j int) bool {
 	return girth && rd.at(j).onlyPlays(Diameter) && rd.at(j+1).fig == nil
 }
 
-// otherKind says whether a shape or a condition of the piece is told, and then
-// the other that it has not.
+// otherKind says whether what a thing is stands at i, and at j the other that it is
+// not: "a log not a limb", "dead, not green", "break not wll", "a run not a snub".
 func (rd *reading) otherKind(i, j int) bool {
 	is, not := rd.termAt(i), rd.termAt(j)
-	if is.tree != nil || not.tree != nil {
+	if i < 0 || is.tree != nil || not.tree != nil || rd.at(j+1).fig != nil {
 		return false
 	}
+	runs := is.note == letRun || rd.at(i).plays(RunLength) || rd.at(i).fig != nil && rd.at(i-1).plays(RunLength)
 	return is.shape != "" && not.shape != "" && is.shape != not.shape ||
-		is.condition != "" && not.condition != "" && is.condition != not.condition
+		is.condition != "" && not.condition != "" && is.condition != not.condition ||
+		is.strength != "" && not.strength != "" && is.strength != not.strength ||
+		runs && not.note == snubbed
+}
+
+// kindAhead is the place behind what is denied at j where the other that is so may
+// stand, by its own article: "not a limb, a log", "its not green, its dead". It is -1
+// where none stands there.
+func (rd *reading) kindAhead(j int) int {
+	k := j + 1
+	if rd.at(k).pause == 2 {
+		k++
+	}
+	from := k
+	for rd.at(k).marked(markArticle|markPronoun) || rd.cued(rd.at(k), cueItIs) {
+		k++
+	}
+	if k == from && rd.termAt(j).note != snubbed {
+		return -1
+	}
+	return k
 }
 
 // otherNumber says whether a number is told, alone or with what it counts,

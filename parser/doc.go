@@ -42,13 +42,13 @@
 //
 // Words that turn a meaning, and those that are left out:
 //
-//	turning, clause, asides, turnless, unturned, denials, corrections, more, theother,
+//	turning, clause, asides, contrary, turnless, unturned, denials, corrections, more, theother,
 //	another, fresh, selftoo, peoplesum, folds, putaside, purpose, supposed, overlook,
 //	someone, said, wind, times, tellers, counted, unitsaside
 //
 // Words that are one thing here and another there:
 //
-//	otherwise, order, wanted, straight, standing, ends, drygear, eithertree, compare,
+//	otherwise, order, wanted, straight, standing, ends, drygear, eithertree, undecided, compare,
 //	wagers, alike, eachsized, slips, onemore
 //
 // How large a number is:

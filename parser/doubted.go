@@ -8,7 +8,7 @@ import "strings"
 // doubted says whether the words at i doubt that wood is sound: "dont know if the
 // tree is safe". Whether it holds so much is a question like any.
 func (rd *reading) doubted(i int) bool {
-	if !rd.doubts(i) {
+	if rd.doubts(i) == 0 {
 		return false
 	}
 	wood := false
@@ -26,14 +26,20 @@ func (rd *reading) doubted(i int) bool {
 	return false
 }
 
-// doubts says whether words of doubt begin at i.
-func (rd *reading) doubts(i int) bool {
+// doubts is how many letters the words of doubt have that begin at i, 0 where none do.
+func (rd *reading) doubts(i int) int {
 	const longest = 4
-	words := splitWords(rd.text[rd.elems[i].start:min(len(rd.text), rd.elems[i].start+longest*12)])
-	for n := 1; n <= min(longest, len(words)); n++ {
-		if rd.in.cues[cueDoubts][strings.Join(words[:n], " ")] {
-			return true
+	start := rd.elems[i].start
+	text, n := rd.text[start:], 0
+	for words := ""; n < len(text) && strings.Count(words, " ") < longest; {
+		word, letters := nextWord(text[n:])
+		if word == "" {
+			break
+		}
+		n += letters
+		if words = strings.TrimSpace(words + " " + word); rd.in.cues[cueDoubts][words] {
+			return n
 		}
 	}
-	return false
+	return 0
 }

@@ -2,7 +2,8 @@ package parser
 
 // Crews that cannot tell two trees apart name both: "elm or hackberry", "either red
 // oak or white oak, whichever is heavier". They are asked which, with what the piece
-// weighs of either.
+// weighs of either. Where they say that they cannot tell, nobody can answer that, and
+// the heavier is planned on.
 
 // eitherTrees finds the two trees that it is one of, false where there are more or
 // fewer, or nothing says that it is either.
@@ -27,7 +28,7 @@ func (rd *reading) eitherTrees() (a, b int, ok bool) {
 
 // heavierWanted says whether the one that weighs more is wanted.
 func (rd *reading) heavierWanted() bool {
-	return rd.anyAt(func(k int) bool { return rd.cued(rd.elems[k], cueWhichever) })
+	return rd.heavier || rd.anyAt(func(k int) bool { return rd.cued(rd.elems[k], cueWhichever) })
 }
 
 // orBetween says whether nothing but "or" stands between two elements.

@@ -33,6 +33,7 @@ type reading struct {
 	each     bool      // what is told of several pieces is told of each
 	talked   bool      // words of talk were left out
 	first    bool      // nothing was spoken of before
+	heavier  bool      // of two trees, nobody can tell which it is
 	share    *share    // says at what part of its length a limb is tied
 
 	obstacle *Said[Obstacle] // what a swing may strike

@@ -20,7 +20,7 @@ func (r *Reader) readList(rd *reading) (Question, *Ask, bool) {
 		return Question{Intent: AskTree, Language: rd.language, Units: rd.units(), Pieces: pieces, Passed: append(count, rd.passedOutside(pieces)...)}, nil, true
 	}
 	if two := r.compared(rd); two != nil {
-		return Question{Intent: AskTree, Language: rd.language, Units: rd.units(), Pieces: two, Passed: rd.passedOutside(two)}, nil, true
+		return Question{Intent: AskTree, Language: rd.language, Units: rd.units(), Pieces: two, Compares: true, Passed: rd.passedOutside(two)}, nil, true
 	}
 	text := strings.TrimLeft(rd.text, " \t\r\n")
 	head := strings.IndexAny(text, ":\n")

@@ -10,6 +10,7 @@ import "slices"
 func (rd *reading) otherwise() {
 	rd.unitsAside()
 	rd.colours()
+	rd.undecided()
 	rd.denials()
 	rd.deniedLimits()
 	rd.wanted()

@@ -187,6 +187,7 @@ type Question struct {
 	Arborist   *Said[string]  // of a job: who confirms
 	Site       *Said[string]  // of a job: where it is
 	Pieces     []Said[string] `json:",omitempty"` // of a list: each is a message by itself
+	Compares   bool           `json:",omitempty"` // which of two pieces weighs more
 	Topic      Intent         `json:",omitempty"` // of a call for help: the kind of question that it is about
 	Hello      bool           // small talk, and no more
 	Clear      bool           // "clear the job"

@@ -1,6 +1,9 @@
 package parser
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 // What is supposed of a weight is no weight: "if it weighs over 1000 lb we split
 // it". And what a cut is planned for is what each piece may weigh: "longest 60 cm
@@ -27,7 +30,7 @@ func (rd *reading) supposed() {
 // be told of it.
 func (rd *reading) heldAgainst() {
 	for i, e := range rd.elems {
-		if !e.marked(markBound) || !rd.heavy(i+1) || !rd.asksOfPiece(i) || !rd.sizedWhole() {
+		if !e.marked(markBound) || !rd.heavy(i+1) || !rd.asksOver(i) && !(rd.asksOfPiece(i) && rd.sizedWhole()) && !(rd.overAlone(i) && rd.sizesTold()) {
 			continue
 		}
 		rd.claim(i+1, Limit)
@@ -41,6 +44,34 @@ func (rd *reading) asksOfPiece(i int) bool {
 	word, _ := nextWord(rd.text)
 	apart := func(e element) bool { return e.pause > 1 || rd.in.cues[cueItself][rd.word(e)] }
 	return rd.in.cues[cueAsking][word] && len(rd.treesIn(0, i)) == 1 && !slices.ContainsFunc(rd.elems[:i], apart)
+}
+
+// asksOver says whether the clause that ends in the bound at i asks it of the piece, "is
+// that over 200 lb", "does the big one go over 200 kg", and nothing but the weight is
+// asked for.
+func (rd *reading) asksOver(i int) bool {
+	asks := func(k int) bool {
+		first, _, _ := strings.Cut(rd.word(rd.elems[k]), " ")
+		return rd.in.cues[cueAsking][first]
+	}
+	k := i - 1
+	for ; k >= 0 && i-k <= few && rd.elems[k].pause == 0 && !asks(k); k-- {
+		e, t := rd.elems[k], rd.termAt(k)
+		if e.fig != nil || t.human || t.someone || t.note != "" || !e.piece() && !e.polite() && !t.ofThese && !e.marked(markArticle|markPronoun|markAdverb|markAdjective|markIs) {
+			return false
+		}
+	}
+	if k < 0 || !asks(k) || k == i-1 && !strings.Contains(rd.word(rd.elems[k]), " ") {
+		return false // "is over 200 lb" tells
+	}
+	next := rd.at(i + 2)
+	return (rd.endsBreath(i+2) || rd.cued(next, cueClause) || next.polite() || rd.termAt(i+2).note == "about") && !rd.anyAt(rd.besidesWeight)
+}
+
+// overAlone says whether the bound at i and its number are asked by themselves behind
+// the sizes: "red oak limb 12 in 18 ft, over 500 lb?".
+func (rd *reading) overAlone(i int) bool {
+	return !rd.kit(i-1) && (rd.at(i-1).pause > 0 || rd.at(i-1).fig != nil || rd.at(i-1).piece() || rd.at(i-1).plays(Length)) && i+2 < len(rd.elems) && rd.askedAt(i+2)
 }
 
 // sizedWhole says whether the message tells the tree, a thickness and a length,
@@ -57,7 +88,7 @@ func (rd *reading) sizedWhole() bool {
 // tells of what only matters to more.
 func (rd *reading) besidesWeight(i int) bool {
 	e := rd.elems[i]
-	return e.plays(Wraps) || e.plays(People) || e.plays(Limit) || e.plays(HitchHeight) || e.plays(DropHeight) ||
+	return e.plays(Wraps) || e.plays(People) || e.plays(Limit) && !e.marked(markBound) || e.plays(HitchHeight) || e.plays(DropHeight) ||
 		rd.termAt(i).intent == AskLower || slices.Contains(special, rd.termAt(i).intent)
 }
 
