@@ -116,6 +116,7 @@ func (d *Desk) askAnew(a answer, ev Event, before Turn, said parser.Question, te
 	d.askBack(&a, ask)
 	a.offer(text, ask)
 	d.readWithout(&a, ev, before, text, ask)
+	d.offerWithout(&a, ev, before, text, ask)
 	return a, asked(said, ask).offering(a.choices, before)
 }
 

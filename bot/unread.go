@@ -50,6 +50,22 @@ func (d *Desk) readWithout(a *answer, ev Event, before Turn, text string, ask *p
 	a.sayWithout(rest.choices)
 }
 
+// offerWithout offers to leave out the clause that a word turns round, where the rest
+// of the message has its answer: only who typed it knows whether it was talk, and so
+// no figures are told before it is out.
+func (d *Desk) offerWithout(a *answer, ev Event, before Turn, text string, ask *parser.Ask) {
+	from, to := ask.Clause[0], ask.Clause[1]
+	if ev.unread++; ask.Kind != parser.Twist || from >= to || to > len(text) || len(a.choices) > 0 || ev.unread > mostUnread {
+		return
+	}
+	ev.Text = strings.TrimSpace(text[:from] + " " + text[to:])
+	if rest, _ := d.consider(ev, before); rest.status != Answered || rest.comesToNothing() {
+		return
+	}
+	leave := a.voice.say("leave out “%s”", trimQuote(text[from:to]))
+	a.lines, a.choices = append(a.lines, numbered(0, leave)), []Choice{{leave, ev.Text}}
+}
+
 // asksForWord says whether a word that is not known is asked about, and nothing is
 // said of what the message comes to without it.
 func (a *answer) asksForWord() bool {

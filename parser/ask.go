@@ -67,6 +67,7 @@ type Ask struct {
 	Either     bool     // both trees are named in the words: "elm or hackberry"
 	Heavier    bool     // of the trees, the one that weighs more is wanted
 	AsTree     bool     // an unknown word that stands where the tree does
+	Clause     [2]int   // the place of the clause that a word turns, where it may be talk
 }
 
 // Choice is one way out of an ask.

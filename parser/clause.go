@@ -1,6 +1,9 @@
 package parser
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // A word that turns a meaning round turns what stands in its own clause. That
 // begins with who does what is turned, and ends at a pause, at "because" and the
@@ -16,6 +19,27 @@ func (rd *reading) clause(i int) (from, to int) {
 		to++
 	}
 	return from, to
+}
+
+// turnedClause is the place in the text of the clause that the words asked about turn:
+// none where it holds a number or a way of rigging, or says how wood or gear is.
+func (rd *reading) turnedClause(a *Ask) (place [2]int) {
+	i := slices.IndexFunc(rd.elems, func(e element) bool { return e.start >= a.Start && e.end <= a.End })
+	if a.Kind != Twist || i < 0 {
+		return place
+	}
+	from, to := rd.clause(i)
+	before := rd.at(from - 1)
+	begins := from == 0 || before.pause > 0 || before.marked(markAnd) || rd.cued(before, cueClause)
+	if !begins || strings.TrimSpace(rd.text[before.end:rd.elems[from].start]) != "" {
+		return place // "the rope is not new", "it does not run": it is told of something
+	}
+	for k := from; k < to; k++ {
+		if k != i && rd.termAt(k).tree == nil && !rd.weightless(k) {
+			return place
+		}
+	}
+	return [2]int{rd.elems[from].start, rd.elems[to-1].end}
 }
 
 // parts says whether another clause begins at i.

@@ -203,6 +203,7 @@ func (r *Reader) question(rd *reading) (Question, error) {
 	}
 	for _, a := range asks {
 		a.Spare, a.AsTree, a.LikeStop, a.Glued = rd.spare(a), rd.asTree(a), rd.likeStop(a), rd.glued(a)
+		a.Clause = rd.turnedClause(a)
 	}
 	slices.SortStableFunc(asks, gravest)
 	return q.orAsk(append(append(asks, numberAsks...), shapeAsk, treeAsk))
