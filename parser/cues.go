@@ -156,7 +156,21 @@ const (
 	cueLength  cue = "length"   // compares how long pieces are
 )
 
+// The cues of shares: of people, of a pull, of a leg, of an answer.
+const (
+	cueOpines    cue = "opines"     // what people do who only say something
+	cueCouple    cue = "couple"     // two, before wraps or people
+	cueHands     cue = "hands"      // behind that, one person: "a pair of hands"
+	cueOneLeg    cue = "one-leg"    // behind "per", a leg of a sling
+	cueGivesBoth cue = "gives-both" // before "both", that two answers are wanted
+	cueWays      cue = "ways"       // behind it, likewise: "both ways"
+	cueAtRope    cue = "at-rope"    // among what tells of people, that they hold or pull
+	cueCarries   cue = "carries"    // before what share of a load somebody pulls
+	cueBorne     cue = "borne"      // behind that share, the load
+)
+
 var cueNamed = map[cue]bool{
+	cueOpines: true, cueCouple: true, cueHands: true, cueOneLeg: true, cueGivesBoth: true, cueWays: true, cueAtRope: true, cueCarries: true, cueBorne: true,
 	cueEvery: true, cueExceeds: true, cueGrips: true, cueLine: true, cueRuns: true, cueThreeTurns: true, cueTwoTurns: true,
 	cueAils: true, cueAloft: true, cueCrew: true, cueGround: true, cueQuery: true, cueQueryFirst: true, cueReason: true,
 	cueAskedBy: true, cueBetter: true, cueCapable: true, cueDone: true, cueDouble: true, cueEarlier: true, cueGives: true, cueGreen: true, cueHaveWe: true, cueHeavier: true,

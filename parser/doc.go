@@ -72,6 +72,10 @@
 //	question, read, plain, quantities, intent, missing, species, list, job, facts, crew,
 //	roster, asksus, handsasked, logasked, trade, explain, words
 //
+// Shares of people, of a pull and of a load:
+//
+//	shares, reckoned, per
+//
 // What must be asked:
 //
 //	ask, wordasks, spare, tellshow

@@ -6,6 +6,9 @@ package parser
 // eachSized takes the doubt from "each" where one thickness and one length are
 // told, of pieces in the plural or of each, and nothing is cut.
 func (rd *reading) eachSized() {
+	if rd.eachLong() {
+		return
+	}
 	each := -1
 	for i, e := range rd.elems {
 		switch t := rd.termAt(i); {
@@ -19,6 +22,32 @@ func (rd *reading) eachSized() {
 		return
 	}
 	rd.alter(each, func(t *term) { *t = term{} })
+}
+
+// eachLong takes the doubt from "each" right behind the one length that is told, beside
+// one thickness: "22 in walnut, takin 4 foot each". Where it is cut off a longer one,
+// that has a length of its own. Of limbs it stays in doubt how many they are.
+func (rd *reading) eachLong() bool {
+	each, thick := -1, 0
+	for i, e := range rd.elems {
+		switch t := rd.termAt(i); {
+		case t.each && each >= 0, t.intent == AskCutPlan, t.shape == Limb, rd.elems[i].part() == partSling, e.plays(Legs), e.plays(RopeLength), e.marked(markTwins | markBridle):
+			return false
+		case t.each:
+			each = i
+		case e.fig == nil || rd.far(i) && rd.termAt(i+1).each:
+		case rd.fineAt(i) || rd.at(i+1).plays(Diameter):
+			thick++
+		case e.fig.dim == dimLength, rd.heavy(i), e.fig.unit == nil && !rd.countedBy(i+1):
+			return false
+		}
+	}
+	of := rd.past(each-2, -1, markIs|markMade|markArticle)
+	if each < 1 || thick != 1 || !rd.far(each-1) || rd.kit(of) || rd.at(of).marked(markGear) {
+		return false
+	}
+	rd.alter(each, func(t *term) { *t = term{roles: []role{{Length, before, false}}} })
+	return true
 }
 
 // oneSize says whether all numbers are one thickness and one length. A round is so

@@ -68,6 +68,8 @@ func (rd *reading) settleInDoubt(i int) bool {
 	switch {
 	case t.ask == Twist && (rd.cued(e, cueTwoTurns) || rd.cued(e, cueThreeTurns)):
 		rd.folds(i)
+	case t.ask == Twist && rd.cued(e, cueCouple):
+		rd.pairOf(i)
 	case t.selfToo:
 		rd.selfToo(i)
 	case t.ask == Twist && rd.cued(e, cueEvery):

@@ -12,6 +12,8 @@ const (
 	TurnsSum      Turning = "sum"      // "plus", "twice": to be added or multiplied
 	TurnsCompared Turning = "compared" // "heavier", "less": than what?
 	TurnsSeveral  Turning = "several"  // "both", "per": of which of them?
+	TurnsLength   Turning = "length"   // "per metre": one of them is a length
+	TurnsPeople   Turning = "people"   // "half the guys": how many hold the rope?
 	TurnsRadius   Turning = "radius"   // half of what is wanted, or of a swing
 	TurnsMeasure  Turning = "measure"  // "how high": what only the tree tells
 	TurnsBound    Turning = "bound"    // "over 14 in": no number by itself
@@ -39,6 +41,10 @@ func (rd *reading) turnedBy(i int) Turning {
 		return TurnsDenied // "no drum"
 	case t.corrects:
 		return TurnsBack
+	case rd.perLength(i):
+		return TurnsLength
+	case rd.ofPeople(i):
+		return TurnsPeople
 	case t.each:
 		return TurnsSeveral
 	case t.quarter, t.marks&markHalf != 0:

@@ -11,13 +11,15 @@ func (rd *reading) unturned() {
 			continue
 		}
 		switch {
-		case rd.eitherWords(i):
+		case rd.eitherWords(i), rd.peopleShare(i), rd.bothAnswers(i), rd.reckonedShare(i):
 		case rd.cued(e, cueDegree):
 			rd.degree(i)
 		case rd.cued(e, cueIndeed):
 			rd.indeed(i)
 		case rd.cued(e, cuePer) && rd.who(rd.past(i+1, +1, markArticle)):
 			rd.leaveOut(i, rd.past(i+1, +1, markArticle)+1) // "per the office"
+		case rd.cued(e, cuePer):
+			rd.per(i)
 		case rd.cued(e, cuePlus):
 			rd.plus(i)
 		case rd.cued(e, cueTwofold):

@@ -15,7 +15,9 @@ func (rd *reading) wordAsks() []*Ask {
 			// a sling goes round the stem that holds it
 		case e.term != nil && e.term.ask != "":
 			a := askAt(e.term.ask, rd.text, e.start, e.end-e.start)
-			a.Turning = rd.turnedBy(i)
+			if a.Turning = rd.turnedBy(i); a.Turning == TurnsLength {
+				a.Fields = []Field{Length}
+			}
 			out = append(out, a)
 		case rd.girth(i):
 			out = append(out, askAt(Girth, rd.text, e.start, rd.elems[i+1].end-e.start))
