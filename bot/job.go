@@ -118,8 +118,15 @@ func (a *answer) holdJob(ev Event, said parser.Question) {
 		if said.Clear {
 			was = Job{}
 		}
+		other := was.otherRope(said)
+		if other {
+			was = was.withoutRope()
+		}
 		a.note(was, said)
 		a.tellJob(was.with(said), func(facts string) string { return v.say("Kept for this job: %s.", facts) })
+		if other {
+			a.lines = append(a.lines, v.word("What the rope before bore is not kept: type what this one breaks at, like “rope breaks at 10,000 lb”."))
+		}
 	}
 }
 
@@ -247,7 +254,11 @@ func (a *answer) jobWords(j Job) []string {
 	for _, field := range ofWork {
 		q := limits.Quantity(field)
 		if x, ok := f.Get(field); ok {
-			out = append(out, v.asTold(q, x))
+			told := v.asTold(q, x)
+			if field == parser.People {
+				told = v.say("%s to haul", told) // who climbs is none of them
+			}
+			out = append(out, told)
 		}
 	}
 	for _, n := range f.Notes {

@@ -12,6 +12,10 @@ import (
 func (rd *reading) claims() {
 	rd.dryGear()
 	rd.raised()
+	rd.climberCounted()
+	rd.notHere()
+	rd.formerLimit()
+	rd.blockLimit()
 	rd.crews()
 	rd.gearCounts()
 	rd.alikePieces()

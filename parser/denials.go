@@ -22,7 +22,7 @@ func (rd *reading) denials() {
 		switch {
 		case rd.at(i+1).pause == 2:
 			rd.corrected(i) // "el sauce no, el álamo"
-		case rd.otherUnit(i-1, j), rd.otherKind(is, j), rd.otherKind(rd.kindAhead(j), j), rd.girthNotAcross(i-1, j):
+		case rd.otherUnit(i-1, j), rd.unitPutAside(i, j), rd.otherKind(is, j), rd.otherKind(rd.kindAhead(j), j), rd.girthNotAcross(i-1, j):
 			rd.alter(i, func(t *term) { *t = term{} })
 			rd.alter(j, func(t *term) { *t = term{} })
 		case rd.otherNumber(i-1, j), is < i-1 && rd.otherNumber(is, j) && rd.saidOut(j+1), rd.cued(rd.at(i-1), cueNow) && rd.otherNumber(i-2, j):
@@ -81,6 +81,22 @@ func (rd *reading) otherUnit(i, j int) bool {
 func (rd *reading) girthNotAcross(i, j int) bool {
 	girth := rd.termAt(i).ask == Girth || rd.termAt(i).girthAround || rd.termAt(i).girthBehind
 	return girth && rd.at(j).onlyPlays(Diameter) && rd.at(j+1).fig == nil
+}
+
+// unitPutAside says whether a message without a number names a unit, and then one of
+// another system that is not wanted: "kilos from here on not pounds".
+func (rd *reading) unitPutAside(i, j int) bool {
+	system := func(k int) System {
+		if e := rd.at(k); e.marked(markUnit) && e.fig == nil && rd.in.units[rd.word(e)] != nil {
+			return rd.in.units[rd.word(e)].system
+		}
+		return rd.termAt(k).units
+	}
+	not := system(j)
+	other := func(k int) bool {
+		return k != j && system(k) != "" && system(k) != not && (rd.termAt(k).units != "" || !rd.measured())
+	}
+	return not != "" && rd.anyAt(other)
 }
 
 // otherKind says whether what a thing is stands at i, and at j the other that it is

@@ -70,7 +70,7 @@
 // The question:
 //
 //	question, read, plain, quantities, intent, missing, species, list, job, facts, crew,
-//	roster, asksus, handsasked, logasked, trade, explain, words
+//	roster, formerly, asksus, handsasked, logasked, trade, explain, words
 //
 // Shares of people, of a pull and of a load:
 //

@@ -34,6 +34,7 @@ type reading struct {
 	talked   bool      // words of talk were left out
 	first    bool      // nothing was spoken of before
 	heavier  bool      // of two trees, nobody can tell which it is
+	changed  bool      // it is told what holds from now on, and what did before
 	share    *share    // says at what part of its length a limb is tied
 
 	obstacle *Said[Obstacle] // what a swing may strike

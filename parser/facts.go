@@ -32,9 +32,9 @@ func (rd *reading) tellsFacts(q *Question, asks []*Ask) {
 	}
 	whole := *q
 	whole.Quantities = told
-	held := rd.anyAt(func(i int) bool { return rd.termAt(i).day }) || rd.keeps()
+	held := rd.anyAt(func(i int) bool { return rd.termAt(i).day }) || rd.keeps() || rd.changed
 	switch {
-	case !whole.jobs() && !rd.keptBeside(whole), q.Asks, q.FollowUp, q.Clear, q.Explain != "", q.noted(peopleBelow), rd.queries() && !(held && len(told) == 0), !slices.Contains(ofFacts, q.Intent):
+	case !whole.jobs() && !rd.keptBeside(whole), q.Asks, q.FollowUp && !rd.changed, q.Clear, q.Explain != "", q.noted(peopleBelow), rd.queries() && !(held && len(told) == 0), !slices.Contains(ofFacts, q.Intent):
 		return
 	case strings.ContainsAny(rd.text, "?¿") && !rd.keeps() && !(held && len(told) == 1 && q.Has(People)):
 		return
@@ -68,7 +68,7 @@ func (rd *reading) queries() bool {
 	if words := rd.plainWords(); len(words) > 0 && (rd.in.cues[cueQueryFirst][words[0]] || rd.in.cues[cueAsking][words[0]]) {
 		return true
 	}
-	return rd.typed(cueQuery) || rd.anyAt(func(i int) bool { return rd.termAt(i).supposes })
+	return !rd.changed && rd.typed(cueQuery) || rd.anyAt(func(i int) bool { return rd.termAt(i).supposes })
 }
 
 // mostLeft is how many clauses of talk a message of the job may hold: with more

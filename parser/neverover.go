@@ -16,10 +16,10 @@ func (rd *reading) neverOver() {
 		if not < 0 || apiece < 0 && !rd.asksFor(AskCutPlan) || rd.termAt(i+1).inHand {
 			continue
 		}
-		rd.claim(i, Limit)
 		for k := not; k < i; k++ {
 			rd.alter(k, func(t *term) { *t = term{} })
 		}
+		rd.limited(i)
 		if apiece > 0 {
 			rd.alter(apiece, func(t *term) { *t = term{intent: AskCutPlan, besides: true} })
 		}
@@ -41,10 +41,27 @@ func (rd *reading) piecesUnder() {
 		if rd.at(k+1).pause > 0 || !rd.pluralAt(k) && !rd.at(k).plays(Alike) || !rd.asksFor(AskCutPlan) && !rd.anyAt(rd.far) {
 			continue
 		}
-		rd.claim(i, Limit)
 		rd.alter(i-1, func(t *term) { *t = term{} })
+		rd.limited(i)
 		rd.alter(k, func(t *term) { *t = term{intent: AskCutPlan, besides: true} })
 	}
+}
+
+// limited makes the number at i the limit. One without its unit has the one that the
+// numbers around it leave, or is led by a word, so that it is asked about: a bare 400
+// is no mass yet.
+func (rd *reading) limited(i int) {
+	if fig := rd.elems[i].fig; fig.unit == nil {
+		fig.lent(rd.capacityUnit(i))
+	}
+	if fig := rd.elems[i].fig; fig.unit == nil {
+		fig.lent(rd.kilograms(i, Limit))
+	}
+	if rd.heavy(i) {
+		rd.claim(i, Limit)
+		return
+	}
+	rd.alter(i-1, func(t *term) { t.roles = []role{{Limit, after, false}} })
 }
 
 // mass says whether the number at i is one, or may be one without its unit.

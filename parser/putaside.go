@@ -17,6 +17,8 @@ func (rd *reading) putAside(i int) bool {
 		}
 		if k := rd.toldInstead(i, j); k < 0 || rd.toNumber(end) {
 			return false
+		} else if rd.fraction(fig) && rd.elems[k].fig.unit == inch && rd.thinRope(rd.elems[k].fig) && !rd.thicknessBeside(rd.elems[k].fig) {
+			rd.claim(k, RopeDiameter) // "scratch the 5/8, we got the half inch"
 		} else if rd.countedBy(j+1) && !rd.countedBy(k+1) && rd.at(j+1).plays(Wraps) {
 			rd.claim(k, Wraps) // "en lugar de 3 vueltas le pongo 4"
 		}
@@ -71,14 +73,15 @@ func (rd *reading) toldInstead(i, j int) int {
 	found, not := -1, rd.elems[j].fig
 	for k, e := range rd.elems {
 		fig := e.fig
-		if k == j || fig == nil || fig.dim != not.dim || fig.unit != not.unit {
+		fraction := rd.fraction(not) && fig != nil && fig.unit == inch // "scratch the 5/8"
+		if k == j || fig == nil || !fraction && (fig.dim != not.dim || fig.unit != not.unit) {
 			continue
 		}
 		if rd.countedBy(j+1) && rd.countedBy(k+1) && rd.at(j+1).plays(Wraps) != rd.at(k+1).plays(Wraps) {
 			continue // "3 vueltas" and "2 hombres"
 		}
 		tried := rd.at(j+1).plays(Wraps) && rd.cued(rd.at(k-1), cueTries)
-		if not.unit == nil && !rd.countedBy(k+1) && !rd.at(k-1).plays(People) && !tried {
+		if not.unit == nil && !fraction && !rd.countedBy(k+1) && !rd.at(k-1).plays(People) && !tried {
 			continue
 		}
 		if found >= 0 {

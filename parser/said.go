@@ -8,7 +8,7 @@ import (
 // nonsense says whether nothing in the message is of the trade: something is
 // not known, or it is all chatter.
 func (rd *reading) nonsense(q Question, asks []*Ask) bool {
-	if len(asks) == 0 && !rd.chatters() && !rd.talked && len(rd.passed) == 0 || !q.Empty() || slices.ContainsFunc(asks, func(a *Ask) bool { return a.Kind != Unknown }) {
+	if len(asks) == 0 && !rd.chatters() && !rd.talked && len(rd.passed) == 0 || !q.Empty() || q.SaysUnits && q.Intent == AskJob || slices.ContainsFunc(asks, func(a *Ask) bool { return a.Kind != Unknown }) {
 		return false
 	}
 	for _, e := range rd.elems {
