@@ -28,6 +28,8 @@ func (a *answer) stop(ask *parser.Ask) {
 		a.lines = []string{v.say("I have no method for %s, so no figures. Ask the qualified arborist.", quote(ask.Words))}
 	case parser.Nonsense:
 		a.lines = []string{v.say("I only work out rigging: weights, wraps, loads, rope, lifts. Try “%s”.", example(v))}
+	case parser.Never, parser.Beyond:
+		a.bars(ask)
 	default:
 		for _, line := range halts[ask.Kind] {
 			a.lines = append(a.lines, v.word(line))

@@ -38,17 +38,19 @@ const (
 	Personal  Kind = "personal"   // stop: climbing gear that is put into the rigging
 	Runaway   Kind = "runaway"    // stop: the rope runs through somebody's hands right now
 	Storm     Kind = "storm"      // stop: lightning near
+	Never     Kind = "never"      // stop: what nobody does, whatever the figures say; Danger says which
 	Stuck     Kind = "stuck"      // stop: a rope or a block that is jammed, with what hangs on it
 	Felling   Kind = "felling"    // of a whole tree: its hinge, its pull, its lay
 	Machine   Kind = "machine"    // what a crane or a loader takes
 	SpanLine  Kind = "span-line"  // speed lines
 	NoMethod  Kind = "no-method"  // what else no method here holds for
+	Beyond    Kind = "beyond"     // no question of rigging, though asked beside one: what a job costs
 	LogKept   Kind = "log-kept"   // something is to be taken out of the log
 	Nonsense  Kind = "nonsense"   // nothing in it that a crew would ask
 )
 
 // halting are the kinds of words that end all arithmetic, the gravest first.
-var halting = []Kind{Emergency, PowerLine, Rider, Below, Runaway, Storm, Unsound, Damaged, Personal, Stuck, Felling, Machine, SpanLine, NoMethod, LogKept}
+var halting = []Kind{Emergency, PowerLine, Rider, Below, Runaway, Storm, Unsound, Damaged, Personal, Stuck, Felling, Never, Machine, SpanLine, NoMethod, Beyond, LogKept}
 
 // Ask says what must be asked back before a message can be answered. The desk
 // words it; this carries the place and what the choices are.
@@ -62,6 +64,7 @@ type Ask struct {
 	Glued      bool     // an unknown word typed in one with more: without it, that is something else
 	Spare      bool     // an unknown word that stands beside nothing it could change
 	LikeStop   string   // a word that ends all arithmetic, which an unknown one may be a slip of
+	Danger     string   // which of a kind that has several: "knot"
 	NearPower  bool     // somebody is hurt, and a power line is told of
 	Turning    Turning  // how a word could turn the meaning round
 	Either     bool     // both trees are named in the words: "elm or hackberry"

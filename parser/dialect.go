@@ -27,6 +27,7 @@ type dialect struct {
 	aliases  map[string]string // the word that a chopped one stands for: "pc"
 	sounds   []ending          // what is written in several ways and sounds alike: "v" and "b"
 	spoken   func() talk       // the words of no question
+	dangers  dangerWords       // told by several words together
 }
 
 // numberWord is a word of a number.
@@ -44,6 +45,7 @@ func newDialect(tag string, slot int) *dialect {
 	return &dialect{
 		tag: tag, slot: slot, optional: map[string]bool{}, glued: map[string]bool{}, leads: map[string]bool{}, articles: map[string]bool{}, numbers: map[string]numberWord{},
 		counted: map[string]bool{}, units: map[string]*unitWord{}, joins: map[string]joint{}, cues: map[cue]map[string]bool{}, called: map[string]string{}, aliases: map[string]string{},
+		dangers: dangerWords{kinds: map[string][]string{}},
 	}
 }
 
@@ -60,6 +62,11 @@ func (d *dialect) takes(meaning, spellings []string) (bool, error) {
 		return true, d.cue(cue(arg), spellings)
 	case "alias":
 		return true, d.alias(arg, spellings)
+	case "kind":
+		d.dangerKind(arg, spellings)
+		return true, nil
+	case "danger":
+		return true, d.danger(arg, spellings)
 	case "decimal":
 		if d.comma = len(spellings) == 1 && strings.TrimSpace(spellings[0]) == "comma"; !d.comma {
 			return true, fmt.Errorf("no such decimal: %q", spellings)
@@ -147,7 +154,7 @@ func readNumberWord(s string) (numberWord, error) {
 func isForm(line string) bool {
 	what, _, _ := strings.Cut(line, " ")
 	switch what {
-	case "optional", "leads", "counted", "a", "alias", "cue", "decimal", "ending", "join", "number", "sound", "unit":
+	case "optional", "leads", "counted", "a", "alias", "cue", "danger", "decimal", "ending", "join", "kind", "number", "sound", "unit":
 		return true
 	}
 	return false

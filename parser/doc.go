@@ -38,7 +38,8 @@
 // No figures at all:
 //
 //	halts, halted, below, deadhold, hurt, harm, body, footing, dropped, fallenwood,
-//	doubted, gearstops, ropeline
+//	doubted, gearstops, ropeline,
+//	dangers, dangerwords, dangertokens
 //
 // Words that turn a meaning, and those that are left out:
 //

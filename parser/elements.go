@@ -28,6 +28,7 @@ type reading struct {
 	asks     []*Ask // what must be asked back, in the order of the text
 	fixes    []Fix
 	passed   []Said[string]
+	tokens   []dangerToken
 	stops    []element // words that end all arithmetic, before anything else is made of them
 	dire     []Fix     // words that are one slip away from such a word, and what it is
 	each     bool      // what is told of several pieces is told of each

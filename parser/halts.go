@@ -11,9 +11,11 @@ func (rd *reading) halts() {
 	rd.ropeLines()
 	rd.soundness()
 	rd.dryGear()
+	rd.tokens = rd.dangerTokens()
+	told, none := rd.dangers()
 	for i, e := range rd.elems {
 		kind := rd.haltAt(i)
-		if kind == "" {
+		if kind == "" || rd.harmless(kind, e, none) {
 			continue
 		}
 		if rd.termAt(i).stop != kind {
@@ -24,13 +26,14 @@ func (rd *reading) halts() {
 		}
 		rd.stops = append(rd.stops, e)
 	}
+	rd.stops = append(rd.stops, told...)
 }
 
 // haltAt is why arithmetic ends at the word at i, "" where it does not.
 func (rd *reading) haltAt(i int) Kind {
 	t := rd.termAt(i)
 	switch {
-	case rd.hurt(i), rd.onSomebody(i), rd.letFallSomebody(i), t.jams && rd.stuckPerson(i):
+	case rd.hurt(i) && !rd.wasHurt(i), rd.onSomebody(i), rd.letFallSomebody(i), t.jams && rd.stuckPerson(i):
 		return Emergency
 	case t.letsGo && !rd.measured():
 		return Runaway

@@ -127,7 +127,7 @@ func (lx *lexicon) addLine(line string) error {
 	}
 	if lx.now != nil {
 		if taken, err := lx.now.takes(words, spellings); taken || err != nil {
-			if words[0] != "sound" {
+			if words[0] != "sound" && words[0] != "danger" {
 				lx.tell(spellings)
 			}
 			return err

@@ -122,6 +122,7 @@ func (rd *reading) stop() *Ask {
 		for _, e := range rd.stops {
 			if e.term.stop == k {
 				a := askAt(k, rd.text, e.start, e.end-e.start)
+				a.Danger = e.term.danger
 				a.NearPower = k == Emergency && rd.powered()
 				return a
 			}

@@ -24,6 +24,7 @@ type term struct {
 	besides   bool    // the intent gives way: "with a tag line"
 	leads     bool    // leads straight to its number: "hitched at"
 	stop      Kind    // power line, emergency, unsound wood
+	danger    string  // which of its kind: "knot"
 	ask       Kind    // girth, breast height, a word that twists
 	turning   Turning // how a word that twists does
 	own       bool    // asked about, because another language has it: "once"

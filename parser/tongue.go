@@ -66,6 +66,7 @@ func (t *tongue) add(d *dialect, free func(string) bool) {
 	addFree(t.joins, d.joins, free)
 	addFree(t.aliases, d.aliases, free)
 	addFree(t.glued, d.glued, free)
+	t.dangers.add(d.dangers)
 	maps.Copy(t.counted, d.counted)
 	maps.Copy(t.leads, d.leads)
 	for c, words := range d.cues {

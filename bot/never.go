@@ -1,0 +1,40 @@
+package bot
+
+import "heft/parser"
+
+// byHand is said with and without words for a drum that is not there.
+var byHand = []string{"STOP. Nobody holds a piece by hand alone: wraps on a drum hold it, the hand only feeds the rope.",
+	"Rig the drum first. How many wraps I can tell, from what the piece weighs."}
+
+// never words what nobody does, whatever the figures say, and beyond what is asked
+// beside rigging and is none: each by its name in the lines `danger` of the word files.
+var never = map[string][]string{
+	"hand": {"STOP. No rope round a hand, an arm or the body, and nobody stands on it: it takes them along.",
+		"The wraps go on the drum, so many that an open hand holds the tail. How many I can tell, from what the piece weighs."},
+	"by-hand":   byHand,
+	"bare-hand": byHand,
+	"knot": {"STOP. No knot runs through a block: it jams there, with the piece hanging and nobody able to lower it.",
+		"Use one rope that is long enough. How long I can tell, from how high the block is."},
+	"vehicle": {"STOP. No pull or lift with a vehicle, and no running start: nobody feels how hard it pulls until something breaks.",
+		"Use a winch or a tackle of which the pull is known, taken up slowly. What it pulls I can work out."},
+	"anchor": {"STOP. No climber hangs on what the piece is lowered from: not on its block, its sling or its anchor.",
+		"Climbing has an anchor and gear of its own. The qualified arborist says where, before anything is lowered."},
+	"saw": {"STOP. No saw with one hand, and none over the shoulder or the head: it kicks back at who holds it.",
+		"Both hands on it, a second tie-in, and a place from which the cut is in front of the body. Else another cut or another day."},
+}
+
+var beyond = map[string]string{
+	"price": "I do not work out prices, hours or bids, only the rigging.",
+	"roof":  "What a roof or a deck holds I do not work out: set nothing down on it. Ask the qualified arborist.",
+}
+
+// bars words such a refusal.
+func (a *answer) bars(ask *parser.Ask) {
+	v := a.voice
+	for _, line := range never[ask.Danger] {
+		a.lines = append(a.lines, v.word(line))
+	}
+	if ask.Kind == parser.Beyond {
+		a.lines = append(a.lines, v.word(beyond[ask.Danger]), v.say("What a piece weighs I can tell: “%s”.", example(v)))
+	}
+}
