@@ -150,9 +150,11 @@ func (rd *reading) logNamed() bool {
 }
 
 // asksKept says whether it is asked what is kept for the job, or who and what is
-// in use today.
+// in use today. A piece may be up as well as somebody: "cuántas vueltas le doy a la
+// rama que está arriba de la casa".
 func (rd *reading) asksKept() bool {
-	return rd.questioned() && (rd.typed(cueKept) || rd.typed(cueHaveWe) && rd.typed(cueOfJob))
+	piece := rd.anyAt(func(i int) bool { return rd.termAt(i).shape != "" || rd.termAt(i).unnamed || rd.elems[i].plays(Wraps) })
+	return rd.questioned() && (rd.typed(cueKept) || rd.typed(cueHaveWe) && rd.typed(cueOfJob) && !piece)
 }
 
 // questioned says whether a message asks for something.
