@@ -268,7 +268,10 @@ func (a *answer) askReading(ask *parser.Ask) {
 	case slices.Contains(ask.Fields, parser.TipDiameter):
 		a.lines = []string{v.say("%s could be butt and tip, or a range. Type “butt 14 in, tip 10 in”, or “10-14 in”.", words)}
 	case len(ask.Fields) > 1:
-		a.lines = []string{v.say("%s could be %s. Say which: %s.", words, v.or(nouns(v, ask.Fields)), v.hints(ask.Words, ask.Fields))}
+		a.lines = []string{v.say("%s could be %s. Say which.", words, v.or(nouns(v, ask.Fields)))}
+		if hints := v.hints(ask.Words, ask.Fields); hints != "" {
+			a.lines = []string{v.say("%s could be %s. Say which: %s.", words, v.or(nouns(v, ask.Fields)), hints)}
+		}
 	case slices.Contains(ask.Fields, parser.Length):
 		a.lines = []string{v.say("%s could be one length, or a length and a thickness. Type 22'10\", or “22 ft long, 10 in across”.", words)}
 	default:

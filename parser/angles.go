@@ -1,5 +1,7 @@
 package parser
 
+import "slices"
+
 // An angle is told without its degrees beside the words for one, or beside a
 // redirect: "angle 60", "redirect at like 45". No size stands there.
 
@@ -8,6 +10,7 @@ package parser
 // height of a redirect where other heights are told.
 func (rd *reading) bareAngles() {
 	const least, most, right = 10, 180, 90
+	rd.legsApart()
 	named := rd.anyAt(func(i int) bool {
 		return rd.termAt(i).block != "" || rd.elems[i].plays(BlockAngle) && rd.cued(rd.elems[i], cueAngle)
 	})
@@ -24,6 +27,30 @@ func (rd *reading) bareAngles() {
 		redirect := Redirecting(rd.termAt(j).block) && !(long && fig.high == right)
 		if rd.cued(rd.at(j), cueAngle) || redirect {
 			fig.dim, fig.unit = dimAngle, degree
+		}
+	}
+}
+
+// legsApart reads the angle that legs are said to have between them, "ramales a 120
+// entre ellos": its degrees, which a smaller number needs to be told with, and that it
+// lies between, whatever leads to it.
+func (rd *reading) legsApart() {
+	const least, most = 45, 170
+	if !rd.has(markBridle | markTwins) {
+		return
+	}
+	for i, e := range rd.elems {
+		fig := e.fig
+		if fig == nil || fig.pair || !rd.at(i+1).plays(BlockAngle) {
+			continue
+		}
+		if fig.dim == dimCount && fig.unit == nil && fig.low >= least && fig.high <= most {
+			fig.dim, fig.unit = dimAngle, degree
+		}
+		if fig.dim == dimAngle && rd.at(i-1).plays(LegAngle) {
+			rd.alter(i-1, func(t *term) {
+				t.roles = slices.DeleteFunc(slices.Clone(t.roles), func(r role) bool { return r.field == LegAngle })
+			})
 		}
 	}
 }
