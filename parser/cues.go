@@ -173,7 +173,7 @@ var cueNamed = map[cue]bool{
 	cueOpines: true, cueCouple: true, cueHands: true, cueOneLeg: true, cueGivesBoth: true, cueWays: true, cueAtRope: true, cueCarries: true, cueBorne: true,
 	cueEvery: true, cueExceeds: true, cueGrips: true, cueLine: true, cueRuns: true, cueThreeTurns: true, cueTwoTurns: true,
 	cueAils: true, cueAloft: true, cueCrew: true, cueGround: true, cueQuery: true, cueQueryFirst: true, cueReason: true,
-	cueAskedBy: true, cueBetter: true, cueCapable: true, cueDone: true, cueDouble: true, cueEarlier: true, cueGives: true, cueGreen: true, cueHaveWe: true, cueHeavier: true,
+	cueAskedBy: true, cueBackIn: true, cueBetter: true, cueCapable: true, cueDone: true, cueDouble: true, cueEarlier: true, cueGives: true, cueGreen: true, cueHaveWe: true, cueHeavier: true,
 	cueHeavyEnd: true, cueHelps: true, cueForWhom: true, cueMoves: true, cueWhy: true, cueToo: true, cueKept: true, cueLanguage: true, cueSeesLoad: true, cueOfJob: true, cueOfLog: true, cueRating: true, cueWeaker: true, cueMeaning: true,
 	cueNoOne: true, cuePost: true, cueRoster: true, cueWhoIs: true, cueAtPost: true, cueInLog: true,
 	cueAssumes: true, cueBehind: true, cueClockwise: true, cueFigures: true, cueGently: true, cueHowMuch: true, cueMoisture: true, cueMoveBlock: true, cueOnePerson: true,

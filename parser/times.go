@@ -25,6 +25,9 @@ func (rd *reading) times() {
 			from--
 		}
 		switch {
+		case from < i && rd.cued(rd.elems[from], cueBackIn) && rd.elems[i].fig.minutes() && rd.endsBreath(i+1):
+			rd.pass(from, i+1) // "le seguimos en 30"
+			i = from
 		case !rd.elems[i].fig.hour():
 		case rd.at(i + 1).marked(markClock):
 			rd.pass(from, i+2)
@@ -70,6 +73,15 @@ const noteWorn = "worn"
 // hour says whether a number can be one of the clock.
 func (f *figure) hour() bool {
 	return f != nil && f.dim == dimCount && f.unit == nil && f.low >= 0 && f.high <= lastHour
+}
+
+// cueBackIn stands before in how many minutes somebody goes on: "back in 30".
+const cueBackIn cue = "back-in"
+
+// minutes says whether a number can be those until somebody goes on.
+func (f *figure) minutes() bool {
+	const most = 60
+	return f != nil && f.dim == dimCount && f.unit == nil && f.low > 0 && f.high <= most
 }
 
 // endsBreath says whether nothing goes on at an element that could be what a
