@@ -324,6 +324,8 @@ func (a *answer) unitHint(ask *parser.Ask) string {
 			v.strengthOf(ask.Fields[len(ask.Fields)-1], bare+v.heavyUnit(bare)))
 	case slices.ContainsFunc(ask.Fields, isAngle):
 		return v.say("%s has no unit. Type “%s°”.", words, bare)
+	case slices.Contains(ask.Fields, parser.Wraps):
+		return v.say("%s: wraps or people? Type “%s wraps” or “%s on the rope”.", words, bare, bare)
 	case a.load(bare):
 		return v.say("%s has no unit. Type “%s lb” or “%s kg”.", words, bare, bare)
 	case onlyAcross(ask):

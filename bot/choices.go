@@ -108,6 +108,8 @@ func (a *answer) load(bare string) bool {
 func (a *answer) withUnits(bare string, ask *parser.Ask) []Choice {
 	fields := ask.Fields
 	switch {
+	case slices.Contains(fields, parser.Wraps):
+		return []Choice{plain(a.voice.say("%s wraps", bare)), plain(a.voice.say("%s on the rope", bare))}
 	case a.load(bare):
 		return []Choice{plain(bare + " lb"), plain(bare + " kg")}
 	case onlyLong(ask):

@@ -79,5 +79,5 @@
 //
 // What must be asked:
 //
-//	ask, wordasks, spare, tellshow
+//	ask, wordasks, unitasks, spare, tellshow
 package parser
