@@ -1,7 +1,6 @@
 package bot
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
@@ -50,7 +49,7 @@ func (d *Desk) askAbout(a *answer, ask *parser.Ask) {
 	case parser.NoUnit:
 		a.lines = []string{a.unitHint(ask)}
 	case parser.Loose:
-		a.lines = []string{v.say("What is %s? Type it with a word, like %s, or leave it out.", words, v.hints(ask.Words, append(slices.Clone(a.needs), parser.HitchHeight)))}
+		a.lines = []string{v.whatIs(ask, append(slices.Clone(a.needs), parser.HitchHeight))}
 	case parser.Conflict:
 		a.lines = []string{v.say("%s does not go with what came before: I have another for %s. One piece a message, please.",
 			words, v.and(nouns(v, ask.Fields)))}
@@ -86,7 +85,7 @@ var plainAsks = map[parser.Kind]string{
 func (a *answer) andMissing(ask *parser.Ask) {
 	var rest []parser.Field
 	for _, f := range a.needs {
-		if !slices.Contains(ask.Fields, f) && !slices.Contains(a.question.InDoubt, f) && !(isSize(f) && a.weightAsked(ask)) && !(f == parser.RopeBreak && a.strengthAsked(ask)) {
+		if !slices.Contains(ask.Fields, f) && !inDoubt(a.question, f) && !(isSize(f) && a.weightAsked(ask)) && !(f == parser.RopeBreak && a.strengthAsked(ask)) {
 			rest = append(rest, f)
 		}
 	}
@@ -94,6 +93,15 @@ func (a *answer) andMissing(ask *parser.Ask) {
 		v := a.voice
 		a.lines = append(a.lines, v.say("And %s? Type it like “%s”.", v.and(nouns(v, a.calledHere(rest))), v.typed(a.calledHere(rest))))
 	}
+}
+
+// inDoubt says whether a field was said in words that come next to be asked about. How
+// thick a piece is is one thing, at whichever end.
+func inDoubt(q parser.Question, f parser.Field) bool {
+	if slices.Contains(acrossFields, f) && slices.ContainsFunc(q.InDoubt, func(g parser.Field) bool { return slices.Contains(acrossFields, g) }) {
+		return true
+	}
+	return slices.Contains(q.InDoubt, f)
 }
 
 // weightAsked says whether the piece was told by a weight that is asked about:
@@ -269,7 +277,7 @@ func (a *answer) askReading(ask *parser.Ask) {
 		a.lines = []string{v.say("%s could be butt and tip, or a range. Type “butt 14 in, tip 10 in”, or “10-14 in”.", words)}
 	case len(ask.Fields) > 1:
 		a.lines = []string{v.say("%s could be %s. Say which.", words, v.or(nouns(v, ask.Fields)))}
-		if hints := v.hints(ask.Words, ask.Fields); hints != "" {
+		if hints := v.hints(ask, ask.Fields); hints != "" {
 			a.lines = []string{v.say("%s could be %s. Say which: %s.", words, v.or(nouns(v, ask.Fields)), hints)}
 		}
 	case slices.Contains(ask.Fields, parser.Length):
@@ -277,67 +285,4 @@ func (a *answer) askReading(ask *parser.Ask) {
 	default:
 		a.lines = []string{v.say("%s can be read two ways. Type it with words, like “14 in across, 22 ft long”.", words)}
 	}
-}
-
-// hint shows how to type a number so that it can only be one thing.
-var hint = map[parser.Field]string{
-	parser.Diameter: "“%s across”", parser.ButtDiameter: "“%s butt”", parser.TipDiameter: "“%s tip”",
-	parser.MidDiameter: "“%s in the middle”", parser.Length: "“%s long”", parser.HitchHeight: "“hitched at %s”",
-	parser.BlockHeight: "“block %s above the cut”", parser.Tie: "“tied %s from the cut”",
-	parser.WinchPull: "“winch of %s”", parser.ObstacleOut: "“%s past the block”", parser.ObstacleHeight: "“%s high”",
-	parser.DesignFactor: "“design factor %s”", parser.Parts: "“%s tackle”", parser.Limit: "“limit %s”", parser.Weight: "“weighs %s”", parser.RopeLength: "“%s of rope”",
-	parser.LineOut: "“%s of line out”", parser.Sideways: "“%s to the side”", parser.DropHeight: "“drop %s”",
-}
-
-func (s speaker) hints(words string, fields []parser.Field) string {
-	bare := trimQuote(words)
-	heavy := weighty.MatchString(words)
-	switch {
-	case heavy && slices.Contains(fields, parser.WinchPull):
-	case heavy:
-		fields = []parser.Field{parser.Weight, parser.Limit}
-	case strings.Contains(words, ":"):
-		fields = []parser.Field{parser.Parts}
-	}
-	var out []string
-	for _, f := range fields {
-		if h := hint[f]; h != "" && len(out) < 3 && heavy == isHeavy(f) {
-			if line := s.say(h, bare); !slices.Contains(out, line) {
-				out = append(out, line)
-			}
-		}
-	}
-	return s.or(out)
-}
-
-// weighty is a number that can be no size.
-var weighty = regexp.MustCompile(`(?i)\d\s*(lbs?|pounds?|libras?|kgs?|kilos?|kilogramos?|tonnes?|toneladas?|t|k?n)$`)
-
-// unitHint shows the number with the units it could have.
-func (a *answer) unitHint(ask *parser.Ask) string {
-	v, words, bare := a.voice, quote(ask.Words), inFigures(ask)
-	switch {
-	case gearAsk(ask) && len(ask.Fields) == 1:
-		return v.say("%s has no unit. Type “%s”.", words, v.strengthOf(ask.Fields[0], bare+v.heavyUnit(bare)))
-	case gearAsk(ask):
-		return v.say("%s has no unit. Type “%s”, or “%s”.", words, v.strengthOf(ask.Fields[0], bare+v.heavyUnit(bare)),
-			v.strengthOf(ask.Fields[len(ask.Fields)-1], bare+v.heavyUnit(bare)))
-	case slices.ContainsFunc(ask.Fields, isAngle):
-		return v.say("%s has no unit. Type “%s°”.", words, bare)
-	case slices.Contains(ask.Fields, parser.Wraps):
-		return v.say("%s: wraps or people? Type “%s wraps” or “%s on the rope”.", words, bare, bare)
-	case a.load(bare):
-		return v.say("%s has no unit. Type “%s lb” or “%s kg”.", words, bare, bare)
-	case onlyAcross(ask):
-		return v.say("%s has no unit. Type “%s in” or “%s cm”.", words, bare, bare)
-	case onlyLong(ask):
-		return v.say("%s has no unit. Type “%s ft” or “%s m”.", words, bare, bare)
-	}
-	if slices.Contains(ask.Fields, parser.HitchHeight) {
-		return v.say("%s has no unit. Type “hitched at %s ft”, “%s wraps” or “%s on the rope”. One piece a message.", words, bare, bare, bare)
-	}
-	if slices.ContainsFunc(ask.Fields, isHeavy) || !v.metric && tooLong(bare) {
-		return v.say("%s has no unit. Type “%s lb” or “%s kg”.", words, bare, bare)
-	}
-	return v.say("%s has no unit. Type “%s in” or “%s ft”, cm or m.", words, bare, bare)
 }

@@ -95,11 +95,30 @@ func (a *answer) askTonOfGear(ask *parser.Ask) {
 // number is kilograms.
 const mostKilonewtons = 500
 
+// mostStamped is more than any strength that is told in kilonewtons or tonnes: a bare
+// number past it is pounds or kilograms.
+const mostStamped = 100
+
+// stamped are the units that a small number on gear may have: "sling's a 22".
+func (a *answer) stamped(bare string) []Choice {
+	v, err := strconv.ParseFloat(strings.ReplaceAll(bare, ",", ""), 64)
+	if err != nil || v >= mostStamped {
+		return nil
+	}
+	out := []Choice{plain(bare + " kN"), plain(bare + " t")}
+	if !a.voice.metric {
+		out = append(out, plain(trimmed(v*1000, 0)+" lb"))
+	}
+	return out
+}
+
 // heavyUnit is the unit that a bare strength most likely has, in the system
 // that is being spoken.
 func (s speaker) heavyUnit(number string) string {
 	v, err := strconv.ParseFloat(strings.ReplaceAll(number, ",", ""), 64)
 	switch {
+	case err == nil && v < mostStamped:
+		return " kN"
 	case !s.metric:
 		return " lb"
 	case err == nil && v <= mostKilonewtons:

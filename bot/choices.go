@@ -107,11 +107,22 @@ func (a *answer) load(bare string) bool {
 // the asker's system.
 func (a *answer) withUnits(bare string, ask *parser.Ask) []Choice {
 	fields := ask.Fields
+	small := a.stamped(bare)
 	switch {
 	case slices.Contains(fields, parser.Wraps):
 		return []Choice{plain(a.voice.say("%s wraps", bare)), plain(a.voice.say("%s on the rope", bare))}
+	case gearAsk(ask) && small != nil:
+		return small
 	case a.load(bare):
 		return []Choice{plain(bare + " lb"), plain(bare + " kg")}
+	case light(ask):
+		return []Choice{plain(hundreds(ask)), plain(trimmed(ask.Number*1000, 0) + " lb"), plain(bare + " t")}
+	case inMillimetres(ask):
+		return []Choice{plain(bare + " mm")}
+	case fraction(bare):
+		return []Choice{plain(bare + " in")}
+	case a.wideOrHeavy(ask):
+		return []Choice{plain(a.voice.say("%s across", bare+" mm")), plain(bare + " kg")}
 	case onlyLong(ask):
 		return []Choice{plain(bare + " ft"), plain(bare + " m")}
 	case onlyAcross(ask):
@@ -120,6 +131,8 @@ func (a *answer) withUnits(bare string, ask *parser.Ask) []Choice {
 		return nil // a count, a height or a part of a list: no two words settle it
 	case !a.voice.metric && tooLong(bare):
 		return []Choice{plain(bare + " lb"), plain(bare + " kg")}
+	case slices.ContainsFunc(fields, isAngle) && len(fields) > 1:
+		return []Choice{plain(bare + "°"), plain(bare + " ft"), plain(bare + " m")}
 	case slices.ContainsFunc(fields, isAngle):
 		return []Choice{plain(bare + "°")}
 	case slices.ContainsFunc(fields, isHeavy):

@@ -60,6 +60,8 @@ type Ask struct {
 	Words      string   // the words in question
 	Start, End int      // their place in the text
 	Number     float64  // what a number in question comes to that has no unit, 0 for a range
+	Metres     float64  // how long a length in question is at the most
+	Mass       bool     // the number in question is a mass or a force
 	Choices    []Choice // what to type instead, where that can be listed
 	Glued      bool     // an unknown word typed in one with more: without it, that is something else
 	Spare      bool     // an unknown word that stands beside nothing it could change

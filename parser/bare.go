@@ -85,13 +85,22 @@ func (rd *reading) counts(i int) bool {
 	for j := i + 1; j <= i+3; j++ {
 		e := rd.at(j)
 		switch {
-		case e.piece() && j > i+1 && !rd.at(i+1).piece(), e.plays(People), e.plays(Wraps), e.plays(Parts), e.plays(Legs), e.plays(Alike):
+		case e.piece() && j > i+1 && !rd.at(i+1).piece() && !rd.oneNamed(i, j), e.plays(People), e.plays(Wraps), e.plays(Parts), e.plays(Legs), e.plays(Alike):
 			return true
 		case e.pause > 0 || e.fig != nil || e.term == nil || j == i+1 && rd.ofSize(j):
 			return false // "45 de ancho de fresno"
 		}
 	}
 	return false
+}
+
+// oneNamed says whether the piece whose name begins at j is one, and the number at i
+// more: "20 long red oak limb".
+func (rd *reading) oneNamed(i, j int) bool {
+	for rd.at(j).piece() && rd.termAt(j).shape == "" {
+		j++
+	}
+	return rd.elems[i].fig.low > 1 && rd.termAt(j).shape != "" && !rd.plural(j) && rd.at(i+1).looks(before)
 }
 
 // alone says whether nothing follows the number that it could count.

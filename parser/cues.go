@@ -51,6 +51,8 @@ const (
 	cueThings   cue = "things"    // behind a number, what it counts is not of the question
 	cueLines    cue = "lines"     // two of them, that one load hangs on
 	cueMeUp     cue = "me-up"     // before how high who speaks is
+	cueOnTag    cue = "on-tag"    // behind what gear is stamped with
+	cuePlumb    cue = "plumb"     // of how far from plumb a swing starts
 	cueToTip    cue = "to-tip"    // behind how long a piece is
 	cueWorking  cue = "working"   // behind a figure of gear that is its working load
 	cueWeighing cue = "weighing"  // between somebody and what he weighs
@@ -187,7 +189,7 @@ var cueNamed = map[cue]bool{
 	cueClause: true, cueClosed: true, cueHinge: true, cueHalf: true, cueIf: true, cueLoad: true, cueMeasures: true, cueMe: true, cueOverHinge: true, cueTakesUp: true,
 	cueCutting: true, cueDown: true, cueEach: true, cueFor: true, cueFrom: true, cueHolds: true, cueItself: true, cueMoved: true, cueNow: true,
 	cueOffset: true, cueOther: true, cueOut: true, cueOver: true, cueOwned: true, cuePiece: true, cuePull: true, cueStrength: true, cueThere: true,
-	cueThings: true, cueMeUp: true, cueLines: true, cueToTip: true, cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueMore: true, cueThither: true, cueFewer: true, cueTakesOff: true, cueUpTo: true, cueWilling: true, cueWeighing: true, cueWorking: true,
+	cueThings: true, cuePlumb: true, cueOnTag: true, cueMeUp: true, cueLines: true, cueToTip: true, cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueMore: true, cueThither: true, cueFewer: true, cueTakesOff: true, cueUpTo: true, cueWilling: true, cueWeighing: true, cueWorking: true,
 	cueDenying: true, cueReckons: true, cueOurs: true, cueLeaves: true, cueAsking: true, cueNeeds: true, cueOfPull: true, cuePulling: true, cueOwns: true,
 	cueHaving: true, cueItIs: true, cueMerely: true, cuePeople: true, cueThat: true, cueThe: true, cueTurns: true, cueWood: true, cueColour: true,
 	cueAsks: true, cueDegree: true, cueFew: true, cueIndeed: true, cueLot: true, cuePast: true, cuePer: true, cuePlus: true, cueSelf: true, cueTwofold: true, cueIdleIt: true, cueIdleLead: true, cueIdleVerb: true, cueIdleThing: true, cueUs: true, cueLacking: true, cueWho: true, cueFolk: true, cueSeen: true, cueDryToo: true, cueHangFrom: true,

@@ -58,14 +58,14 @@
 //
 // Whose a number is:
 //
-//	claims, assign, options, place, places, fields, heights, aside, hanging, swinging,
+//	claims, beside, assign, options, place, places, fields, heights, aside, hanging, swinging, slant,
 //	offset, over, hinged, raised, laid, lead, turns, turnlists, angles, twolines, tension, pulls,
 //	pulltold, power, crosslist, crosstrees, cuteach, toomuch, neverover, limits,
 //	ropecut, ropelengths, ropethick, ropethrough, reach, reachplace
 //
 // Gear, anchors and what is around:
 //
-//	gearpart, rigged, ratings, ratingasks, rated, anchored, blockload, blockwood,
+//	gearpart, rigged, ratings, ratingasks, smallrating, rated, anchored, blockload, blockwood,
 //	colours, surroundings, obstacle, told
 //
 // The question:

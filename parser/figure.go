@@ -30,8 +30,13 @@ func (f *figure) words(text string) string { return text[f.start:f.end] }
 
 func (f *figure) ask(k Kind, text string) *Ask {
 	a := &Ask{Kind: k, Words: f.words(text), Start: f.start, End: f.end}
-	if f.dim == dimCount && f.low == f.high {
+	switch {
+	case f.dim == dimCount && f.low == f.high:
 		a.Number = f.low
+	case f.dim == dimLength:
+		a.Metres = f.high
+	case f.dim == dimMass || f.dim == dimForce:
+		a.Mass = true
 	}
 	return a
 }

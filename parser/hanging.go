@@ -72,7 +72,7 @@ func (rd *reading) swung() bool {
 		if rd.far(i) && rd.termAt(i+1).belowBlock && rd.termAt(rd.back(i-1)).hung {
 			return true
 		}
-		return e.plays(Sideways) || e.term != nil && (e.term.offPlumb || e.term.intent == AskBalance || e.term.intent == AskSwing)
+		return e.plays(Sideways) || rd.beside(i, LineOut) || e.term != nil && (e.term.offPlumb || e.term.intent == AskBalance || e.term.intent == AskSwing)
 	})
 }
 

@@ -11,11 +11,13 @@ func (rd *reading) lend() {
 	rd.metresByComma()
 	rd.stemSizes()
 	for i, e := range rd.elems {
-		if e.fig == nil || e.fig.dim != dimCount || e.fig.unit != nil {
+		if e.fig == nil || e.fig.dim != dimCount || e.fig.unit != nil || e.fig.elsewhere {
 			continue
 		}
 		next := rd.at(rd.past(i+1, +1, markAt|markWhere|markArticle))
 		switch {
+		case rd.slants(i):
+			continue
 		case rd.at(i - 1).leadsTo(People): // "somos dos, punta 6 pulgadas"
 			continue
 		case rd.ropeMillimetres(i):

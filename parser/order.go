@@ -28,6 +28,7 @@ func (rd *reading) orderNumbers() {
 	rd.answerUnits()
 	rd.bodies()
 	rd.halves()
+	rd.asksSmall()
 	rd.hauled()
 	rd.countedThings()
 	rd.tellersHeight()

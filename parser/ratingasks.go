@@ -165,8 +165,8 @@ func (rd *reading) wantsWorking(i int) bool {
 // pieceless says whether the message is about gear and names no piece.
 func (rd *reading) pieceless() bool {
 	gear := false
-	for _, e := range rd.elems {
-		if e.piece() {
+	for i, e := range rd.elems {
+		if e.piece() || rd.termAt(i).unnamed || rd.cued(e, cuePiece) {
 			return false
 		}
 		gear = gear || e.term != nil && e.term.intent == AskGear

@@ -123,7 +123,11 @@ func (rd *reading) ropeHigher(i int) bool {
 // startsOut reads "7 out" and "the limb is 9 ft out": the piece is so far to the
 // side, unless something else is named that is, or that it is tied so far along.
 func (rd *reading) startsOut(i int) bool {
-	if !rd.cued(rd.at(i+1), cueOut) || !rd.breathEnds(i+2) {
+	end := i + 2
+	if k := rd.past(end, +1, markArticle); rd.at(k).part() == partBlock {
+		end = k + 1 // "8 off the block"
+	}
+	if !rd.cued(rd.at(i+1), cueOut) || !rd.breathEnds(end) {
 		return false
 	}
 	if rd.in.leads[rd.word(rd.at(i-1))] && !rd.at(i-1).marked(markAt) {
@@ -177,7 +181,11 @@ func (rd *reading) swinging() {
 		}
 		f := rd.swingPlace(i)
 		switch {
+		case e.fig.dim == dimAngle && rd.slants(i):
+			continue
 		case f == "":
+			continue
+		case e.fig.dim == dimCount && f == Sideways && rd.maybeSlants(i):
 			continue
 		case e.fig.dim == dimCount:
 			e.fig.sure = f // its unit is asked for

@@ -1,9 +1,6 @@
 package parser
 
-import (
-	"math"
-	"strings"
-)
+import "math"
 
 // A bare number is asked for its unit, and for what it is where no word tells: only
 // what it can be is offered, "limit 700" a mass, "con 3 aguanto 700 lb" wraps or hands.
@@ -20,6 +17,8 @@ func (rd *reading) unitAsk(i int, full bound, limb bool) *Ask {
 		a.Fields = []Field{Diameter, Length} // inches or feet
 	case rd.crossed(i, i+2) && !rd.crossed(i-2, i):
 		only(Diameter) // "weight of 22 by 9"
+	case rd.thickOfCut(i, full):
+		only(Diameter)
 	case beside != nil:
 		only(beside[0])
 		a.Fields = beside
@@ -63,44 +62,3 @@ func (rd *reading) toLower(i int) bool {
 // longestBare is more than any size of what is lifted, in feet, inches, metres or
 // centimetres alike: a bare number above it is what it weighs.
 const longestBare = 1000
-
-// roleBeside is the field that a bare number right beside the words for it
-// must be, where only its unit is missing: "limit 700", "hitch 70".
-func (rd *reading) roleBeside(i int) []Field {
-	beside := []int{rd.wordsBefore(i), i + 1}
-	if rd.anyAt(rd.cuts) {
-		beside = append(beside, i-1) // "cut lengths, max 250"
-	}
-	if rd.ofSize(i + 1) {
-		beside[0], beside[1] = beside[1], beside[0] // "pedazo de 35 de grueso"
-	}
-	for _, at := range beside {
-		if t := rd.at(at).term; t != nil {
-			for _, r := range t.roles {
-				facing := r.side&before != 0
-				if at < i {
-					facing = r.side&after != 0
-				}
-				if dim := dimensionOf[r.field]; facing && (dim == dimMass || dim == dimForce || dim == dimLength) {
-					return []Field{r.field}
-				}
-			}
-		}
-	}
-	return nil
-}
-
-// ofSize says whether the words at i go with the number before them: "de grueso".
-func (rd *reading) ofSize(i int) bool {
-	return rd.at(i).looks(before) && strings.HasPrefix(rd.word(rd.at(i)), "de ")
-}
-
-// wordsBefore finds the words that lead to the number at i: "butt about 14", "hitch
-// is 35".
-func (rd *reading) wordsBefore(i int) int {
-	at := i - 1
-	for (rd.at(at).marked(markIs|markBound) || rd.termAt(at).note == "about" && len(rd.termAt(at).roles) == 0) && !rd.at(at).plays(Weight) {
-		at-- // "weighs" links, and is a weight's own word
-	}
-	return at
-}
