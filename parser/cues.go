@@ -149,6 +149,7 @@ const (
 	cueHangFrom  cue = "hang-from"  // before what holds everything: "colgar de", "rig off"
 	cueSeen      cue = "seen"       // behind what there is none of: "that i can find"
 	cueDryToo    cue = "dry-too"    // of wood that is dead, and of rope as well
+	cueSpeed     cue = "speed"      // of a wind, behind how fast it blows
 	cueFolk      cue = "folk"       // somebody, where an article or a number stands before: "a dude", "un wey"
 )
 
@@ -192,7 +193,7 @@ var cueNamed = map[cue]bool{
 	cueThings: true, cuePlumb: true, cueOnTag: true, cueMeUp: true, cueLines: true, cueToTip: true, cueTies: true, cueTowards: true, cueTree: true, cueTries: true, cueUnder: true, cueMore: true, cueThither: true, cueFewer: true, cueTakesOff: true, cueUpTo: true, cueWilling: true, cueWeighing: true, cueWorking: true,
 	cueDenying: true, cueReckons: true, cueOurs: true, cueLeaves: true, cueAsking: true, cueNeeds: true, cueOfPull: true, cuePulling: true, cueOwns: true,
 	cueHaving: true, cueItIs: true, cueMerely: true, cuePeople: true, cueThat: true, cueThe: true, cueTurns: true, cueWood: true, cueColour: true,
-	cueAsks: true, cueDegree: true, cueFew: true, cueIndeed: true, cueLot: true, cuePast: true, cuePer: true, cuePlus: true, cueSelf: true, cueTwofold: true, cueIdleIt: true, cueIdleLead: true, cueIdleVerb: true, cueIdleThing: true, cueUs: true, cueLacking: true, cueWho: true, cueFolk: true, cueSeen: true, cueDryToo: true, cueHangFrom: true,
+	cueAsks: true, cueDegree: true, cueFew: true, cueIndeed: true, cueLot: true, cuePast: true, cuePer: true, cuePlus: true, cueSelf: true, cueTwofold: true, cueIdleIt: true, cueIdleLead: true, cueIdleVerb: true, cueIdleThing: true, cueUs: true, cueLacking: true, cueWho: true, cueFolk: true, cueSpeed: true, cueSeen: true, cueDryToo: true, cueHangFrom: true,
 	cueIgnores: true, cueEither: true, cueWhichever: true, cueThan: true,
 	cueFromTop: true, cueLength: true,
 	cueDoubts: true, cueSound: true,

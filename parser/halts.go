@@ -1,6 +1,9 @@
 package parser
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // Some words end all arithmetic by themselves, and others by what they stand
 // beside: "lift" before a person, "cracked" beside a shackle.
@@ -26,7 +29,7 @@ func (rd *reading) halts() {
 		}
 		rd.stops = append(rd.stops, e)
 	}
-	rd.stops = append(rd.stops, told...)
+	rd.stops = slices.Concat(rd.stops, told, rd.gales())
 }
 
 // haltAt is why arithmetic ends at the word at i, "" where it does not.
@@ -246,6 +249,10 @@ func (rd *reading) burdened(i int) bool {
 	j, k := i+1, rd.past(i-1, -1, markArticle|markAdjective)
 	for (rd.at(j).polite() || rd.at(j).marked(markArticle|markPronoun)) && !rd.termAt(j).bears {
 		j++
+	}
+	asked := rd.cued(rd.at(k), cueAsking) && !rd.cued(rd.at(i+1), cueThat)
+	if next := rd.at(rd.past(j+1, +1, markMade|markBound)); !asked && rd.termAt(j).bears && next.fig != nil && next.fig.dim != dimRatio {
+		return false // "the forks take 2,200"
 	}
 	return rd.termAt(j).bears || rd.termAt(k).bears
 }
