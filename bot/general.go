@@ -26,6 +26,8 @@ var general = map[parser.Intent][]string{
 		"“design factor 8” with the piece takes another."},
 	parser.TopicWrap: {"A wrap is one full turn of the rope round the drum. More wraps: less in the hand.",
 		"For a figure: “600 lb limb, 3 wraps, two on the rope”."},
+	parser.TopicWrapRule: {"No such rule: every wrap multiplies what the hand holds, it does not add so many pounds. What a wrap holds hangs on the rope and the drum too.",
+		"For a figure: “600 lb limb, 3 wraps, two on the rope”."},
 	parser.TopicUnits: {"Both, feet and pounds or metres and kilos: I answer in the units you type.",
 		"“use kilos from now on” or “pounds and feet from now on” keeps it for the job."},
 	parser.TopicGentle: {"Lowered slowly, never stopped short: about its weight on the rope, about twice that on the top block. A snub or a drop: more, much more.",

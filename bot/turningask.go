@@ -13,6 +13,7 @@ var turningAsks = map[parser.Turning]string{
 	parser.TurnsCompared: "%s than what? Type one piece with its own sizes, and what it may weigh as “limit 500 lb”.",
 	parser.TurnsSeveral:  "%s of what? Type what holds for one, like “red oak limb 14 in, 22 ft long”. One piece a message.",
 	parser.TurnsLength:   "%s: for one foot or metre type that as the length, like “red oak log 20 in across, 1 ft long”. A limb tapers: no one figure holds along it.",
+	parser.TurnsPercent:  "%s of what? What passes each block type like “sheave efficiency 0.9”, a share of what a rope breaks at like “design factor 10”. I take no share of anything else.",
 	parser.TurnsPeople:   "%s: how many is that? Type how many hold the rope, like “two on the rope”, or leave it out.",
 	parser.TurnsRadius:   "%s of what? Of wood, type twice that: the thickness right across, like “14 in across”.",
 	parser.TurnsMeasure:  "%s: that I cannot tell from here. Measure it or decide it, and type it, like “hitched at 35 ft” or “14 in across”.",

@@ -75,6 +75,10 @@ func (rd *reading) asksUs() (Question, bool) {
 		q.Intent, q.Topic, q.Notes, q.Passed = AskHelp, TopicTooFar, nil, rd.passed
 		return q, true
 	}
+	if !helps && rd.wrapRule() {
+		q.Intent, q.Topic, q.Notes = AskHelp, TopicWrapRule, nil
+		return q, true
+	}
 	if rd.asksRecord() {
 		q.Intent = AskLog
 		return q, true

@@ -161,6 +161,10 @@ const (
 
 // The cues of shares: of people, of a pull, of a leg, of an answer.
 const (
+	cueEfficient cue = "efficient"  // behind a percentage, of what passes a block
+	cueLoses     cue = "loses"      // beside one, what does not pass
+	cueSheave    cue = "sheave"     // behind "each", where it is lost
+	cueOffBy     cue = "off-by"     // before how far a size may be off
 	cueOpines    cue = "opines"     // what people do who only say something
 	cueCouple    cue = "couple"     // two, before wraps or people
 	cueHands     cue = "hands"      // behind that, one person: "a pair of hands"
@@ -173,7 +177,7 @@ const (
 )
 
 var cueNamed = map[cue]bool{
-	cueOpines: true, cueCouple: true, cueHands: true, cueOneLeg: true, cueGivesBoth: true, cueWays: true, cueAtRope: true, cueCarries: true, cueBorne: true,
+	cueEfficient: true, cueOffBy: true, cueLoses: true, cueSheave: true, cueOpines: true, cueCouple: true, cueHands: true, cueOneLeg: true, cueGivesBoth: true, cueWays: true, cueAtRope: true, cueCarries: true, cueBorne: true,
 	cueEvery: true, cueExceeds: true, cueGrips: true, cueLine: true, cueRuns: true, cueThreeTurns: true, cueTwoTurns: true,
 	cueAils: true, cueAloft: true, cueCrew: true, cueGround: true, cueQuery: true, cueQueryFirst: true, cueReason: true,
 	cueAskedBy: true, cueBackIn: true, cueBetter: true, cueCapable: true, cueDone: true, cueDouble: true, cueEarlier: true, cueGives: true, cueGreen: true, cueHaveWe: true, cueHeavier: true,

@@ -75,7 +75,7 @@
 //
 // Shares of people, of a pull and of a load:
 //
-//	shares, reckoned, per
+//	shares, reckoned, per, percent
 //
 // What must be asked:
 //

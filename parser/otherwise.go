@@ -9,6 +9,8 @@ import "slices"
 // otherwise settles such words before numbers are placed.
 func (rd *reading) otherwise() {
 	rd.unitsAside()
+	rd.percents()
+	rd.offBys()
 	rd.colours()
 	rd.undecided()
 	rd.denials()

@@ -42,3 +42,19 @@ func (rd *reading) perLength(i int) bool {
 	}
 	return thick == 1
 }
+
+// wrapRule says whether it is asked of wraps by the pound, "1 wrap per 200 lb, is that a
+// thing", and of no piece.
+func (rd *reading) wrapRule() bool {
+	rule, other := false, false
+	for i, e := range rd.elems {
+		k := rd.past(i+1, +1, markTrailing|markRelation)
+		if rd.cued(rd.at(k), cueFor) {
+			k++
+		}
+		per := rd.cued(rd.at(k), cuePer) || rd.cued(rd.at(k), cueEvery)
+		rule = rule || (e.plays(Wraps) || rd.termAt(i).intent == AskLower) && per && rd.heavy(k+1)
+		other = other || e.piece() || rd.termAt(i).unnamed || e.plays(People) && rd.at(i-1).fig != nil || e.fig != nil && e.fig.dim == dimLength
+	}
+	return rule && !other && !rd.anyAt(func(i int) bool { return rd.heavy(i) && !rd.cued(rd.at(i-1), cuePer) && !rd.cued(rd.at(i-1), cueEvery) })
+}

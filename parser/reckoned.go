@@ -39,3 +39,19 @@ func (rd *reading) onOtherLine(i int) bool {
 	}
 	return false
 }
+
+// offBys pass over how far a size may be off, "if im off by an inch": the answer tells
+// what a thicker piece weighs.
+func (rd *reading) offBys() {
+	const most = 0.08
+	for i, e := range rd.elems {
+		before := splitWords(rd.text[:e.start])
+		n := len(before)
+		if e.fig == nil || n < 2 || e.fig.dim != dimLength || !e.fig.unit.fine || e.fig.high > most || !rd.endsBreath(i+1) {
+			continue
+		}
+		if rd.in.cues[cueOffBy][before[n-2]+" "+before[n-1]] {
+			rd.blank(i, i+1)
+		}
+	}
+}

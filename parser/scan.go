@@ -156,6 +156,8 @@ func (s *scanner) mark(r rune, next int) (lexer.TokenType, int) {
 		return lexer.EOF, s.letters(next) // somebody's name
 	case r == '#' && behind:
 		return tokUnit, next // "600#"
+	case r == '%' && s.behindNumber():
+		return tokWords, next
 	case r == ':' && behind && s.digitAt(next), r == '/' && s.behindNumber() && s.digitAt(next):
 		return tokJoin, next
 	case r == '*' && s.behindNumber() && s.digitAt(next):

@@ -143,6 +143,7 @@ type term struct {
 	girthBehind bool // a girth, behind its number alone: "in circumference"
 	girthAround bool // likewise, where it may be what a rope goes round: "around it"
 	giveTake    bool // between a number and how far off it may be: "give or take"
+	percent     bool // behind a number, a share of what it must be said of
 	quarter     bool // before a unit: "quarter of a tonne"
 	reaches     bool // asks whether a rope does, where one is spoken of; elsewhere it is asked about
 	ofIt        bool // behind how much of the piece is told: "20 ft of it"

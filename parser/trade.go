@@ -44,6 +44,7 @@ const (
 	TopicMoist     Intent = "about-moist"      // whether weights are of green wood
 	TopicMoreBlock Intent = "about-more-block" // whether one block more takes load off another
 	TopicOnePerson Intent = "about-person"     // what one person is planned for
+	TopicWrapRule  Intent = "about-wrap-rule"  // whether wraps go by the pound
 	TopicTail      Intent = "about-tail"       // how much rope is left behind the drum
 	TopicTooFar    Intent = "about-too-far"    // what shortens a swing
 	TopicWay       Intent = "about-way-round"  // which way the wraps go on

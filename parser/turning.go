@@ -13,6 +13,7 @@ const (
 	TurnsCompared Turning = "compared" // "heavier", "less": than what?
 	TurnsSeveral  Turning = "several"  // "both", "per": of which of them?
 	TurnsLength   Turning = "length"   // "per metre": one of them is a length
+	TurnsPercent  Turning = "percent"  // "ten percent": of what?
 	TurnsPeople   Turning = "people"   // "half the guys": how many hold the rope?
 	TurnsRadius   Turning = "radius"   // half of what is wanted, or of a swing
 	TurnsMeasure  Turning = "measure"  // "how high": what only the tree tells

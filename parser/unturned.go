@@ -107,14 +107,25 @@ func (rd *reading) eachOfAll(i int) {
 	legs := (rd.at(next).plays(Legs) || rd.at(next).marked(markTwins|markBridle)) && rd.anyAt(func(k int) bool {
 		return k != next && (rd.elems[k].marked(markTwins|markBridle) || rd.elems[k].plays(Legs))
 	})
-	if (blocks || legs) && rd.at(i-1).fig == nil && rd.at(next+1).fig == nil {
+	alone := rd.legsTold() && !rd.turnable(i-1) && !rd.turnable(next) // "does each one take the load"
+	angled := rd.legsTold() && rd.at(next).fig != nil && rd.at(next).fig.dim == dimAngle
+	if (blocks || legs || alone && rd.at(next).fig == nil || angled) && rd.at(i-1).fig == nil && rd.at(next+1).fig == nil {
 		rd.alter(i, func(t *term) { t.ask, t.each = "", false })
 	}
+}
+
+// legsTold says whether two legs bear the piece.
+func (rd *reading) legsTold() bool {
+	return rd.anyAt(func(k int) bool { return rd.elems[k].marked(markTwins|markBridle) || rd.elems[k].plays(Legs) })
 }
 
 // several leaves out "both" and "every" before words of talk.
 func (rd *reading) several(i int) {
 	next := i + 1
+	if e := rd.at(next); e.fig == nil && (e.marked(markTwins|markBridle) || e.plays(Legs)) {
+		rd.alter(i, func(t *term) { *t = term{marks: markArticle} }) // "both legs at 45°"
+		return
+	}
 	talk := rd.talkBehind(i) || rd.at(next).pause == 0 && rd.termAt(next).chatter && !rd.who(next)
 	if few := rd.cued(rd.elems[i], cueFew) && rd.asksFor(AskCutPlan) && !rd.turnable(next); talk && !rd.turnable(i-1) || few {
 		rd.leaveOut(i, i+1)
