@@ -1,5 +1,7 @@
 package parser
 
+import "strings"
+
 // Crews chop words: "pc", "blok", "wif". A line "alias piece" of a word file
 // says what they stand for, so that they begin and go on all that the whole word
 // does, stops too.
@@ -13,7 +15,7 @@ func (lx *lexicon) spelledOut(run []word, t *tongue) []string {
 		words[i] = w.folded
 	}
 	for i, w := range words {
-		whole := t.aliases[w]
+		whole := lx.whole(w, t)
 		if whole == "" {
 			continue
 		}
@@ -27,6 +29,21 @@ func (lx *lexicon) spelledOut(run []word, t *tongue) []string {
 		words[i] = whole
 	}
 	return words
+}
+
+// whole is the word that a chopped one stands for, "" where it is none: one that is
+// not known, and is with the end that is chopped off it, "bendin".
+func (lx *lexicon) whole(w string, t *tongue) string {
+	if whole := t.aliases[w]; whole != "" {
+		return whole
+	}
+	const fewest = 2 // letters before it: "tyin"
+	for _, e := range t.chopped {
+		if cut, ok := strings.CutSuffix(w, e.cut); ok && len(cut) >= fewest && lx.knows(cut+e.put, t) && !lx.knows(w, t) {
+			return cut + e.put
+		}
+	}
+	return ""
 }
 
 // allWhole returns the words of a run with every chopped one whole, nil where none

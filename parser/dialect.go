@@ -25,6 +25,7 @@ type dialect struct {
 	any      string            // "any", before a tree
 	called   map[string]string // the first name of a tree that is its alone
 	aliases  map[string]string // the word that a chopped one stands for: "pc"
+	chopped  []ending          // ends of words that are chopped: "pullin", "mojao"
 	sounds   []ending          // what is written in several ways and sounds alike: "v" and "b"
 	spoken   func() talk       // the words of no question
 	dangers  dangerWords       // told by several words together
@@ -125,11 +126,20 @@ func (d *dialect) alias(whole string, chopped []string) error {
 	if whole == "" || strings.Contains(whole, " ") {
 		return fmt.Errorf("an alias stands for one word, not for %q", whole)
 	}
+	tail, ending := strings.CutPrefix(whole, "-")
 	for _, s := range chopped {
-		d.aliases[fold(strings.TrimSpace(s))] = fold(whole)
+		s = fold(strings.TrimSpace(s))
+		if ending {
+			d.chop(strings.TrimPrefix(s, "-"), fold(tail))
+			continue
+		}
+		d.aliases[s] = fold(whole)
 	}
 	return nil
 }
+
+// chop keeps an end that words are chopped to: "-in" for "-ing".
+func (d *dialect) chop(cut, put string) { d.chopped = append(d.chopped, ending{cut, put}) }
 
 // readNumberWord reads "22", "x100", "+", "." and "1/2".
 func readNumberWord(s string) (numberWord, error) {

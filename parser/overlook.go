@@ -40,7 +40,7 @@ func (rd *reading) passedOutside(parts []Said[string]) []Said[string] {
 // could bear on it: "how awkward long".
 func (r *Reader) between(rd *reading, t *term, words []string, run []word) {
 	for i := 1; i < len(run)-1; i++ {
-		if said := rd.in.talk(words[i]); said == nil || !said.perhaps {
+		if said := rd.in.talk(words[i]); said == nil || !said.overlook {
 			continue
 		}
 		if x, n := r.lex.spelled(slices.Delete(slices.Clone(words), i, i+1), rd.in); x == t && n == len(words)-1 {

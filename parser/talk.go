@@ -16,7 +16,7 @@ import (
 type talk map[string]*term
 
 // talking are the meanings that a line of talk can have.
-var talking = []string{"chatter", "perhaps", "someone"}
+var talking = []string{"chatter", "overlook", "perhaps", "someone"}
 
 // readTalk checks the lines, and returns what reads them when they are first
 // asked for: a program that answers plain questions never needs them.

@@ -53,6 +53,10 @@ func (lx *lexicon) newTongue(lead, also *dialect) *tongue {
 	if also != nil {
 		t.endings = append(t.endings, also.endings...)
 	}
+	t.chopped = append([]ending(nil), lead.chopped...)
+	if also != nil {
+		t.chopped = append(t.chopped, also.chopped...)
+	}
 	t.inflects = slices.ContainsFunc(t.endings, func(e ending) bool { return e.put != "" })
 	return t
 }
