@@ -85,7 +85,7 @@ var plainAsks = map[parser.Kind]string{
 func (a *answer) andMissing(ask *parser.Ask) {
 	var rest []parser.Field
 	for _, f := range a.needs {
-		if !slices.Contains(ask.Fields, f) && !inDoubt(a.question, f) && !(isSize(f) && a.weightAsked(ask)) && !(f == parser.RopeBreak && a.strengthAsked(ask)) {
+		if !a.needless(ask, f) && !slices.Contains(ask.Fields, f) && !inDoubt(a.question, f) && !(isSize(f) && a.weightAsked(ask)) && !(f == parser.RopeBreak && a.strengthAsked(ask)) {
 			rest = append(rest, f)
 		}
 	}

@@ -34,6 +34,9 @@ func (d *Desk) readWithout(a *answer, ev Event, before Turn, text string, ask *p
 	u := rest.unread
 	if !ask.Spare || rest.asksForWord() {
 		a.leaveAllOut(ask, rest)
+		if a.asksForWord() && a.asked.LikeStop == "" {
+			a.tellSoFar()
+		}
 		return
 	}
 	switch {

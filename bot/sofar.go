@@ -1,0 +1,49 @@
+package bot
+
+import (
+	"slices"
+	"strings"
+
+	"heft/parser"
+)
+
+// Where a word that is not known may change what is told, no figures follow. What was
+// understood beside it does: a crew sees what it need not type again.
+
+// tellSoFar says what is told beside the words that are not known, before the choices.
+func (a *answer) tellSoFar() {
+	got := a.besideUnknown()
+	if len(got) == 0 {
+		return
+	}
+	line := a.voice.say("So far: %s.", strings.Join(got, ", "))
+	at := max(1, len(a.lines)-len(a.choices))
+	a.lines = slices.Insert(a.lines, at, line)
+}
+
+// besideUnknown words the piece and what else is told, nothing where there is neither.
+func (a *answer) besideUnknown() []string {
+	q, v := a.question, a.voice
+	var said []string
+	if !q.Pieceless() || q.Shape != nil {
+		said = append(said, a.piece())
+	}
+	for _, x := range q.Quantities {
+		if noun[x.Field] != "" && !inPiece(x.Field) {
+			said = append(said, v.word(noun[x.Field])+" "+trimQuote(x.Words))
+		}
+	}
+	return said
+}
+
+// inPiece says whether a field is told with the piece itself.
+func inPiece(f parser.Field) bool {
+	return f == parser.Length || f == parser.Weight || slices.Contains(acrossFields, f)
+}
+
+// needless says whether what is missing cannot be asked for yet: a word is not known, and
+// nothing is told of a piece that its tree or size could be missing of.
+func (a *answer) needless(ask *parser.Ask, f parser.Field) bool {
+	q := a.question
+	return ask.Kind == parser.Unknown && (q.Empty() && !q.Asks || isSize(f) && q.Pieceless() && q.Shape == nil)
+}
