@@ -3,6 +3,7 @@ package bot
 import (
 	"slices"
 	"strings"
+	"unicode"
 
 	"heft/parser"
 )
@@ -11,8 +12,8 @@ import (
 // understood beside it does: a crew sees what it need not type again.
 
 // tellSoFar says what is told beside the words that are not known, before the choices.
-func (a *answer) tellSoFar() {
-	got := a.besideUnknown()
+func (a *answer) tellSoFar(ask *parser.Ask) {
+	got := a.besideUnknown(ask)
 	if len(got) == 0 {
 		return
 	}
@@ -22,18 +23,27 @@ func (a *answer) tellSoFar() {
 }
 
 // besideUnknown words the piece and what else is told, nothing where there is neither.
-func (a *answer) besideUnknown() []string {
+func (a *answer) besideUnknown(ask *parser.Ask) []string {
 	q, v := a.question, a.voice
 	var said []string
 	if !q.Pieceless() || q.Shape != nil {
 		said = append(said, a.piece())
 	}
 	for _, x := range q.Quantities {
-		if noun[x.Field] != "" && !inPiece(x.Field) {
+		if noun[x.Field] != "" && !inPiece(x.Field) && certain(x, ask) {
 			said = append(said, v.word(noun[x.Field])+" "+trimQuote(x.Words))
 		}
 	}
 	return said
+}
+
+// certain says whether what a number is hardly hangs on the word: it does not stand
+// right beside it, "5 or 6 slack", and has a unit where it could be a size.
+func certain(x parser.Quantity, ask *parser.Ask) bool {
+	const beside = 2
+	apart := x.End+beside < ask.Start || ask.End+beside < x.Start
+	counts := x.Field == parser.People || x.Field == parser.Wraps || x.Field == parser.Legs
+	return apart && (counts || strings.ContainsFunc(x.Words, unicode.IsLetter) && !strings.Contains(x.Words, " to "))
 }
 
 // inPiece says whether a field is told with the piece itself.

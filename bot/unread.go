@@ -35,7 +35,7 @@ func (d *Desk) readWithout(a *answer, ev Event, before Turn, text string, ask *p
 	if !ask.Spare || rest.asksForWord() {
 		a.leaveAllOut(ask, rest)
 		if a.asksForWord() && a.asked.LikeStop == "" {
-			a.tellSoFar()
+			a.tellSoFar(ask)
 		}
 		return
 	}
