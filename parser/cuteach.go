@@ -31,11 +31,15 @@ func (rd *reading) pastBound(i int) int {
 }
 
 // howEach says whether "each" at i only asks how long the pieces of a cut are: the
-// answer tells of each.
+// answer tells of each. What they are cut from may stand behind, where nothing tells how
+// long that is: "qué tan largo corto cada trozo de roble de 24 in".
 func (rd *reading) howEach(i int) bool {
 	next := rd.past(i+1, +1, markArticle|markIs)
-	asked := rd.cuts(i-1) || rd.at(i-1).plays(Length) && rd.at(i-1).fig == nil && rd.at(i-2).fig == nil
-	return rd.asksFor(AskCutPlan) && asked && (rd.endsBreath(next) || rd.termAt(next).unnamed && rd.endsBreath(next+1))
+	if rd.termAt(next).unnamed {
+		next++
+	}
+	asked := rd.cuts(i-1) || rd.cued(rd.at(i-1), cueCutting) || rd.at(i-1).plays(Length) && rd.at(i-1).fig == nil && rd.at(i-2).fig == nil
+	return rd.asksFor(AskCutPlan) && asked && (rd.endsBreath(next) || rd.leadsToSize(next) && !rd.anyAt(rd.far))
 }
 
 // leastLimit is the least number without a unit that is taken for what a piece may

@@ -65,7 +65,8 @@
 //
 // Gear, anchors and what is around:
 //
-//	gearpart, rigged, ratings, ratingasks, smallrating, rated, anchored, blockload, blockwood,
+//	gearpart, gearsize, rigged, ratings, ratingasks, smallrating, rated, anchored,
+//	blockload, blockwood,
 //	colours, surroundings, obstacle, told
 //
 // The question:

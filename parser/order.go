@@ -54,6 +54,7 @@ func (rd *reading) orderPlaces(l *layout) {
 	rd.belowCut()
 	rd.hitchBeforeRope()
 	rd.dropTold()
+	rd.gearSizes()
 	rd.ropeLegs()
 	rd.powers()
 	rd.ledOver()
