@@ -57,7 +57,7 @@ func (rd *reading) oneSize() bool {
 	for i, e := range rd.elems {
 		switch {
 		case e.fig == nil, rd.countedBy(i + 1), e.fig.dim == dimCount && rd.at(i-1).plays(People):
-		case rd.fineAt(i), e.fig.dim == dimCount && thickness(rd.sizedAs(i)):
+		case rd.fineAt(i), e.fig.dim == dimCount && (thickness(rd.sizedAs(i)) || rd.roundThick(i)):
 			thick++
 		case e.fig.dim == dimLength:
 			long++

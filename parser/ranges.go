@@ -173,8 +173,11 @@ func (rd *reading) drooping() {
 	}
 }
 
-// betweens reads "between 14 and 16 in" as one range.
+// betweens reads "between 14 and 16 in" as one range. How far apart nobody is who has
+// not weighed it: "pesa entre 100 y 400 kg" is one weight, and the heavier end counts.
 func (rd *reading) betweens() {
+	const sizes, weights = 2, 6
+	weighs := func(i int) bool { return rd.at(i).plays(Weight) }
 	for i := 0; i+3 < len(rd.elems); i++ {
 		e := rd.elems[i : i+4]
 		if !e[0].marked(markBetween) || e[1].fig == nil || !e[2].marked(markAnd) || e[3].fig == nil {
@@ -185,7 +188,14 @@ func (rd *reading) betweens() {
 			a.unit, a.dim = b.unit, b.dim
 			a.low, a.high = a.low*b.unit.factor, a.high*b.unit.factor
 		}
-		if a.unit != b.unit || a.low > b.low || b.low > 2*a.low {
+		most := float64(sizes)
+		switch {
+		case weighs(i-1) && b.dim == dimMass && a.low > 0:
+			most = b.low / a.low
+		case weighs(i-1) && b.unit == nil && b.dim == dimCount && a.low >= leastLimit:
+			most = weights
+		}
+		if a.unit != b.unit || a.low > b.low || b.low > most*a.low {
 			continue // two ends so far apart are rather two things
 		}
 		a.high, a.end = b.high, b.end

@@ -18,6 +18,12 @@ func (rd *reading) behindRound(i int) bool {
 	return !fig.pair && !fig.falling && rd.at(rd.past(i-1, -1, markMade|markRelation|markAt)).marked(markRound) && rd.endsBreath(i+1)
 }
 
+// roundThick says whether a bare number is how thick a round is: "25 de alto", "rodajas
+// de 30".
+func (rd *reading) roundThick(i int) bool {
+	return rd.has(markRound) && (rd.at(i+1).marked(markHigh) || rd.behindRound(i))
+}
+
 // roundWidth is the widest that a round is told to be: what is longer is its
 // length, "a round 20 in, 8 ft".
 const roundWidth = 1.3

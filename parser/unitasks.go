@@ -19,14 +19,14 @@ func (rd *reading) unitAsk(i int, full bound, limb bool) *Ask {
 		only(Diameter) // "weight of 22 by 9"
 	case rd.thickOfCut(i, full):
 		only(Diameter)
-	case beside != nil:
+	case beside != nil && !(beside[0] == Length && rd.heavyPiece(i)):
 		only(beside[0])
 		a.Fields = beside
 	case rigged != "":
 		a.Fields = []Field{rigged}
 	case rd.massBeside(i-1, i+1) == Payload:
 		a.Fields = []Field{Payload}
-	case rd.lifting() && !full.has(Weight) && fig.low > longestBare:
+	case rd.lifting() && !full.has(Weight) && fig.low > longestBare, !full.has(Weight) && rd.heavyPiece(i):
 		only(Weight)
 	case rd.toLower(i):
 		a.Fields = []Field{Weight}
@@ -48,6 +48,15 @@ func (rd *reading) wrapsOrHands(i int) bool {
 	with := rd.cued(rd.at(i-1), cueTries) || rd.cued(rd.at(i-1), cueHaving)
 	beside := rd.anyAt(func(k int) bool { return k != i && rd.elems[k].fig != nil && rd.at(k+1).plays(Wraps) })
 	return few && (with || beside) && (rd.worded(Wraps) || rd.asksFor(AskLower))
+}
+
+// heavyPiece reads "pieza de 1500": nothing is so long, whatever the unit, and a piece
+// weighs so much.
+func (rd *reading) heavyPiece(i int) bool {
+	const least, most = 500, 20000
+	fig := rd.elems[i].fig
+	k := rd.past(i-1, -1, markMade|markIs|markRelation)
+	return fig.low >= least && fig.high <= most && (rd.termAt(k).unnamed || rd.termAt(k).shape != "" || rd.cued(rd.at(k), cuePiece)) && (rd.endsBreath(i+1) || rd.at(i+1).polite() || rd.at(i+1).fig == nil && rd.termAt(i+1).intent != "") && !rd.anyAt(rd.inMillimetres)
 }
 
 // toLower says whether a bare number can only be what the piece weighs: it is
