@@ -66,8 +66,7 @@
 // Gear, anchors and what is around:
 //
 //	gearpart, gearsize, rigged, ratings, ratingasks, smallrating, rated, anchored,
-//	blockload, blockwood,
-//	colours, surroundings, obstacle, told
+//	blockload, blockwood, colours, surroundings, obstacle, told
 //
 // The question:
 //
