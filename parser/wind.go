@@ -16,6 +16,7 @@ func (rd *reading) gales() (stops []element) {
 	if !slices.ContainsFunc(rd.tokens, of) {
 		return nil
 	}
+	imperial := rd.units() == Imperial
 	for i, t := range rd.tokens {
 		digits := strings.TrimRight(t.word, "abcdefghijklmnopqrstuvwxyz")
 		v, err := strconv.ParseFloat(strings.ReplaceAll(digits, ",", "."), 64)
@@ -23,13 +24,29 @@ func (rd *reading) gales() (stops []element) {
 			continue
 		}
 		for unit, least := range gale {
+			bare := imperial && unit == "speed-mph" && digits == t.word && rd.blows(i)
 			glued := digits != t.word && slices.Contains(rd.in.dangers.kinds[t.word[len(digits):]], unit)
-			if v >= least && (glued || i+1 < len(rd.tokens) && rd.tokens[i+1].is(unit)) {
+			if v >= least && (bare || glued || i+1 < len(rd.tokens) && rd.tokens[i+1].is(unit)) {
 				stops = append(stops, element{start: t.start, end: t.end, term: &term{stop: Storm}})
 			}
 		}
 	}
 	return stops
+}
+
+// blows says whether the number of the token at i, with nothing that it counts behind
+// it, is how fast it blows: "gusting to 45". Where feet are told, that is in miles an hour.
+func (rd *reading) blows(i int) bool {
+	const few = 2
+	if i+1 < len(rd.tokens) && rd.tokens[i+1].pause == 0 && !rd.tokens[i+1].is("up-here") {
+		return false
+	}
+	for k := i - 1; k >= 0 && i-k <= few && rd.tokens[k+1].pause == 0; k-- {
+		if rd.tokens[k].is("gusts") {
+			return true
+		}
+	}
+	return false
 }
 
 // winds passes over how fast it blows, "gusting to 30" and "gusts of 45 mph": no
