@@ -26,7 +26,8 @@ func (rd *reading) eachSized() {
 
 // eachLong takes the doubt from "each" right behind the one length that is told, beside
 // one thickness: "22 in walnut, takin 4 foot each". Where it is cut off a longer one,
-// that has a length of its own. Of limbs it stays in doubt how many they are.
+// that has a length of its own. Of limbs it stays in doubt how many they are; "4 ft each
+// side" is no size.
 func (rd *reading) eachLong() bool {
 	each, thick := -1, 0
 	for i, e := range rd.elems {
@@ -42,8 +43,12 @@ func (rd *reading) eachLong() bool {
 			return false
 		}
 	}
-	of := rd.past(each-2, -1, markIs|markMade|markArticle)
-	if each < 1 || thick != 1 || !rd.far(each-1) || rd.kit(of) || rd.at(of).marked(markGear) {
+	if each < 1 || thick != 1 || !rd.far(each-1) || rd.talkBehind(each) {
+		return false
+	}
+	of, next := rd.past(each-2, -1, markIs|markMade|markArticle), rd.at(each+1)
+	ends := rd.endsBreath(each+1) || next.marked(markRelation|markIn) || rd.termAt(each+1).intent == AskWeight
+	if !ends || rd.kit(of) || rd.at(of).marked(markGear) {
 		return false
 	}
 	rd.alter(each, func(t *term) { *t = term{roles: []role{{Length, before, false}}} })

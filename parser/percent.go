@@ -5,6 +5,10 @@ import "slices"
 // A percentage is a figure where it says of what: "sheaves 90 percent efficient", "i lose
 // 10% at every block", "10 percent of break". Of anything else it stays in doubt.
 
+// mostOfBreak is the largest share of a breaking strength that is taken for how a crew
+// plans: what we plan on ourselves.
+const mostOfBreak = 10
+
 // percents reads such figures as how much of the pull passes a block, and as the design
 // factor of a rope.
 func (rd *reading) percents() {
@@ -18,7 +22,7 @@ func (rd *reading) percents() {
 			rd.percentIs(i, i+1, Efficiency, fig.low/100, fig.high/100)
 		case lost > 0:
 			rd.percentIs(i, lost, Efficiency, 1-fig.high/100, 1-fig.low/100)
-		case broken > 0:
+		case broken > 0 && fig.high <= mostOfBreak: // more of it may be what a load comes to
 			fig.dim = dimRatio
 			rd.percentIs(i, broken, DesignFactor, 100/fig.high, 100/fig.low)
 		}
