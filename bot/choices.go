@@ -28,6 +28,9 @@ func (a *answer) offer(text string, ask *parser.Ask) {
 			a.lines = append(a.lines, numbered(i, l.Label))
 		}
 	}
+	if ask.Kind == parser.WhichTree && ask.End == 0 {
+		return // asked again: a name is a message by itself
+	}
 	if ask.End > len(text) || ask.Start >= ask.End {
 		a.choices = nil
 		return

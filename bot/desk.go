@@ -70,6 +70,9 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	q.Language = cmp.Or(ev.Language, q.Language, before.language)
 	ask, _ := errors.AsType[*parser.Ask](err)
 	ask = clearFirst(q, ask)
+	if out, turn, ok := d.asBefore(q, ask, ev, before, text); ok {
+		return out, turn
+	}
 	a := answer{question: q, tree: before.tree}
 	switch {
 	case ask != nil && ask.Final():
@@ -91,13 +94,13 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	a.question, a.ofJob = ev.Job.over(said)
 	a.voice = voiceFor(ev, a.question)
 	if ask == nil {
-		ask = missing(a.question)
+		ask = before.stillWhich(missing(a.question))
 	}
 	switch {
 	case a.aboutUs(ev, q, ask):
 		return a, before
 	case ask != nil:
-		return d.askAnew(a, ev, before, said, text, ask)
+		return d.askAnew(a, ev, before, said, q, text, ask)
 	}
 	a.work()
 	if q.Intent == parser.AskTree && q.Pieceless() {
@@ -105,11 +108,12 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	}
 	a.explain(q.Explain)
 	a.actions = a.variations(said, q.Explain)
-	return a, Turn{question: said, known: true}
+	return a, Turn{question: said, known: true, pending: a.stillNeeded()}
 }
 
 // askAnew asks what is in doubt or missing, unless the job settles it.
-func (d *Desk) askAnew(a answer, ev Event, before Turn, said parser.Question, text string, ask *parser.Ask) (answer, Turn) {
+// A follow-up that is in doubt leaves the talk where it stood.
+func (d *Desk) askAnew(a answer, ev Event, before Turn, said, q parser.Question, text string, ask *parser.Ask) (answer, Turn) {
 	if out, turn, ok := d.inJobUnits(&a, ev, before, text, ask); ok {
 		return out, turn
 	}
@@ -117,7 +121,15 @@ func (d *Desk) askAnew(a answer, ev Event, before Turn, said parser.Question, te
 	a.offer(text, ask)
 	d.readWithout(&a, ev, before, text, ask)
 	d.offerWithout(&a, ev, before, text, ask)
-	return a, asked(said, ask).offering(a.choices, before)
+	d.askAsBefore(&a, q, ask, ev, before, text)
+	turn := asked(said, ask)
+	if before.known && (ofWords(ask) || bareNumber(ask)) && !tellsPiece(q) {
+		turn = before.unsettled(ask)
+	}
+	if ask.Kind == parser.WhichTree && ask.End == 0 {
+		before = turn // a name alone goes with all that was told since it was asked for
+	}
+	return a, turn.offering(a.choices, before)
 }
 
 // aboutUs answers what is asked about the desk itself: help, the log.

@@ -25,6 +25,7 @@ type Event struct {
 	Reached time.Time // when it reached us; zero for at once
 	was     *Entry    // what the same message asked before it was edited
 	unread  int       // how many unknown words have been left out of the text
+	lent    bool      // a bare number of the text was read by what was told before
 }
 
 // Conversation names the talk that a follow-up may lean on: a thread, or all

@@ -19,22 +19,6 @@ type Turn struct {
 	tree     tally       // the pieces so far
 }
 
-// reread helps an answer to an ask-back: a single word completes the name that
-// was asked about ("silver", to "which maple?").
-func (t Turn) reread(r reader, text string) (parser.Question, error) {
-	q, err := r.ReadAfter(text, t.question)
-	if full, ok := t.filled(r, text, q, err); ok {
-		return full, nil
-	}
-	if err == nil || t.pending == nil || t.pending.Kind != parser.WhichTree {
-		return q, err
-	}
-	if full, err2 := r.Read(strings.TrimSpace(text) + " " + t.pending.Words); err2 == nil && full.Species != nil {
-		return full, nil
-	}
-	return q, err
-}
-
 // leans says whether a message is to be read together with what was said
 // before: it asks for that, or answers an ask-back, or is no question by
 // itself and with what its channel's job adds. One with a word that must be asked about first stands alone.
@@ -48,23 +32,10 @@ func (t Turn) leans(q parser.Question, ask *parser.Ask, job Job) bool {
 		return false // of all the pieces, not of the last
 	case t.answersGear(q), t.weighs(q):
 		return true
-	case q.FollowUp || t.pending != nil && lacks:
+	case q.FollowUp || t.pending != nil && lacks && !(ofWords(t.pending) && tellsPiece(q)):
 		return true
 	}
 	return ask == nil && lacks
-}
-
-// weighs says whether a message tells the piece of a question that stands
-// without one, and asks for nothing else: "red oak limb 14 in, 30 ft", once it
-// was said where the blocks meet.
-func (t Turn) weighs(q parser.Question) bool {
-	wanted := t.question.OfPlaces() || t.pending != nil && t.question.WeightWanted()
-	return wanted && q.Intent == parser.AskWeight && (!q.Asks || q.Has(parser.Weight)) && len(q.MissingPiece()) == 0
-}
-
-// wants says whether a fact was asked for, and not told yet.
-func (t Turn) wants(f parser.Field) bool {
-	return t.pending != nil && slices.Contains(t.pending.Fields, f)
 }
 
 // ofJob are the facts of the job rather than of a piece: they hold for the
@@ -99,32 +70,6 @@ func (t Turn) takesJob(q parser.Question) bool {
 		return !q.Facts || !slices.ContainsFunc(q.Quantities, func(x parser.Quantity) bool { return t.wants(x.Field) })
 	}
 	return q.Facts && !t.known
-}
-
-// asked is the turn after an ask-back. What the ask is about is dropped, so
-// that no later message can complete the question with the doubtful reading;
-// where nothing would then be missing, the whole question is.
-func asked(q parser.Question, ask *parser.Ask) Turn {
-	drop := ask.Fields
-	if ask.Kind == parser.Girth || ask.Kind == parser.BreastHigh {
-		drop = acrossFields
-	}
-	if slices.Contains(drop, parser.SpeciesField) {
-		q.Species = nil
-	}
-	if slices.Contains(drop, parser.ShapeField) {
-		q.Shape = nil
-	}
-	if slices.Contains(drop, parser.ConditionField) {
-		q.Condition = nil
-	}
-	q.Quantities = slices.DeleteFunc(slices.Clone(q.Quantities), func(x parser.Quantity) bool {
-		return slices.Contains(drop, x.Field)
-	})
-	if ask.Kind == parser.Twist || len(q.Missing()) == 0 && !gearAsk(ask) {
-		return Turn{}
-	}
-	return Turn{question: q, known: true, pending: ask}
 }
 
 // allUsed says whether an answer takes into account all that a message tells:

@@ -15,6 +15,10 @@ func (rd *reading) corrected(i int) {
 		return
 	}
 	n := rd.nextFact(i + 1)
+	if rd.putsRight(i, n) {
+		rd.clearDoubt(i, max(n, i+1))
+		return
+	}
 	if n < 0 {
 		return
 	}
@@ -37,6 +41,22 @@ func (rd *reading) corrected(i int) {
 		rd.clearDoubt(i, n)
 		rd.passTree(n)
 	}
+}
+
+// putsRight says whether the word at i only tells that what goes with it, the fact at n
+// behind it, takes the place of what was said before in the talk: "no, 80 kg", "nah its 18
+// in", "400 lb sorry". "No 3:1" denies what stands behind it.
+func (rd *reading) putsRight(i, n int) bool {
+	t, next := rd.termAt(i), rd.at(i+1)
+	switch {
+	case rd.first:
+		return false
+	case n < 0:
+		return t.apology && i+1 == len(rd.elems)
+	case !rd.begins(i):
+		return false
+	}
+	return !t.denies && !t.lacks || next.pause > 0 || next.marked(markPronoun|markIs) || rd.heavy(i+1)
 }
 
 // rightShape passes over the shape before the words at i where they put it right: "oak

@@ -53,8 +53,8 @@ type word struct {
 
 // elements flattens the tree: figures, terms (the longest spelling that
 // fits), pauses. What has no place among them becomes an ask.
-func (r *Reader) elements(text string, in *tongue, m *message) *reading {
-	out := &reading{text: text, in: in, elems: make([]element, 0, len(text)/4+4)}
+func (r *Reader) elements(text string, in *tongue, m *message, first bool) *reading {
+	out := &reading{text: text, in: in, first: first, elems: make([]element, 0, len(text)/4+4)}
 	run := make([]word, 0, 8) // words not yet looked up
 	for _, it := range m.Items {
 		if it.Words != nil {

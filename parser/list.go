@@ -44,7 +44,7 @@ func (r *Reader) part(text string, in *tongue) *reading {
 	if err != nil {
 		return &reading{text: text, in: in, asks: []*Ask{{Kind: Nonsense}}}
 	}
-	return r.elements(text, in, tree)
+	return r.elements(text, in, tree, true)
 }
 
 // heads says whether the words can only stand before a list of pieces, or ask

@@ -78,8 +78,8 @@ func (r *Reader) placed(text string, in *tongue, language string, before Questio
 	if err != nil {
 		return &reading{text: text, in: in}, &Ask{Kind: Nonsense, Words: text, End: len(text)}
 	}
-	rd := r.elements(text, in, tree)
-	rd.language, rd.first = language, before.Intent == ""
+	rd := r.elements(text, in, tree, before.Intent == "")
+	rd.language = language
 	if before.Pieceless() {
 		rd.whole() // behind a limb, "log" makes it one
 	}

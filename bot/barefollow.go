@@ -1,0 +1,194 @@
+package bot
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"heft/parser"
+)
+
+// A short message of a talk often holds a number and no word for what it is: "and if I
+// cut it at 16". It is the one thing told before, or asked for, that it can change; where
+// it could be several, each is offered.
+
+// nearBefore is how much larger or smaller than before a number may be that has no word:
+// what a crew tries next is of the size of what it has.
+const nearBefore = 3
+
+// asBefore answers a follow-up with its number read as the one thing that it can change,
+// and says so; false where there is none.
+func (d *Desk) asBefore(q parser.Question, ask *parser.Ask, ev Event, before Turn, text string) (answer, Turn, bool) {
+	if !ev.changesNumber(q, ask, before, text) {
+		return answer{}, Turn{}, false
+	}
+	put := func(phrase string) string { return text[:ask.Start] + phrase + text[ask.End:] }
+	read := d.unitBefore(ask, ev, before, put)
+	if read == "" {
+		if phrases := d.phrasesOf(q, ask, ev, before); len(phrases) == 1 {
+			now, err := before.reread(d.reader, put(phrases[0]))
+			if err == nil && tellsPiece(now) == tellsPiece(d.alone(phrases[0], before)) {
+				read = phrases[0]
+			}
+		}
+	}
+	if read == "" {
+		return answer{}, Turn{}, false
+	}
+	ev.lent, ev.Text = true, put(read)
+	out, turn := d.consider(ev, before)
+	out.lines = append(out.lines, out.voice.say("Read %s as “%s”.", quote(ask.Words), read))
+	return out, turn, true
+}
+
+// units are what a number of a follow-up may be told in, by the system of the talk.
+var units = map[bool][]string{false: {" ft", " in", " lb", "°"}, true: {" m", " cm", " kg", "°"}}
+
+// unitBefore is the number in doubt with the only unit in which it is of the size of what
+// was told before, or asked for, where the words beside it say what it is: "limit 500". ""
+// where there is none.
+func (d *Desk) unitBefore(ask *parser.Ask, ev Event, before Turn, put func(string) string) (read string) {
+	if ask.Kind != parser.NoUnit || len(ask.Fields) != 1 {
+		return ""
+	}
+	f := ask.Fields[0]
+	was, told := had(before.question, f)
+	for _, u := range units[voiceFor(ev, before.question).metric] {
+		phrase := inFigures(ask) + u
+		q, err := before.reread(d.reader, put(phrase))
+		now, ok := had(q, f)
+		if err != nil || !ok || !(told && near(was, now) || before.wants(f)) {
+			continue
+		}
+		if read != "" {
+			return ""
+		}
+		read = phrase
+	}
+	return read
+}
+
+// had is what was told of a field; how thick a piece is has several.
+func had(q parser.Question, f parser.Field) (parser.Quantity, bool) {
+	if x, ok := q.Get(f); ok || !slices.Contains(acrossFields, f) {
+		return x, ok
+	}
+	for _, f := range acrossFields {
+		if x, ok := q.Get(f); ok {
+			return x, true
+		}
+	}
+	return parser.Quantity{}, false
+}
+
+// near says whether a number is of the size of what it takes the place of. Any angle may
+// follow another.
+func near(had, now parser.Quantity) bool {
+	return isAngle(had.Field) || now.High <= nearBefore*had.High && had.Low <= nearBefore*now.Low
+}
+
+// alone is what a phrase says by itself.
+func (d *Desk) alone(phrase string, before Turn) parser.Question {
+	q, _ := d.reader.ReadAfter(phrase, before.question)
+	return q
+}
+
+// askAsBefore offers what a number of a follow-up may be, where it may be several of the
+// things told before.
+func (d *Desk) askAsBefore(a *answer, q parser.Question, ask *parser.Ask, ev Event, before Turn, text string) {
+	if !ev.changesNumber(q, ask, before, text) {
+		return
+	}
+	phrases := d.phrasesOf(q, ask, ev, before)
+	if len(phrases) == 0 || len(phrases) > manyChoices || len(q.Quantities) > 0 || q.Asks {
+		return
+	}
+	for i, c := range a.choices {
+		a.lines = slices.DeleteFunc(a.lines, func(l string) bool { return l == numbered(i, c.Label) })
+	}
+	a.lines[0] = a.voice.say("What is %s?", quote(ask.Words))
+	a.choices = nil
+	for i, p := range phrases {
+		a.lines = append(a.lines, numbered(i, p))
+		a.choices = append(a.choices, Choice{p, p})
+	}
+}
+
+// changesNumber says whether a number in doubt may change what a talk has established:
+// not in a message that tells of a piece by itself.
+func (ev Event) changesNumber(q parser.Question, ask *parser.Ask, before Turn, text string) bool {
+	return !ev.lent && before.known && bareNumber(ask) && ask.End <= len(text) && !tellsPiece(q)
+}
+
+// bareNumber says whether an ask is about a number without a unit, or without a place.
+func bareNumber(ask *parser.Ask) bool {
+	return ask != nil && slices.Contains([]parser.Kind{parser.NoUnit, parser.Loose, parser.WhichAngle}, ask.Kind) && ask.Start < ask.End
+}
+
+// tellsPiece says whether a message tells of a piece by itself.
+func tellsPiece(q parser.Question) bool {
+	return q.Species != nil || q.Shape != nil || q.Has(acrossFields...) || q.Has(parser.Length, parser.Weight)
+}
+
+// phrasesOf are the ways to type the number in doubt that the reader takes, each as
+// another of the facts before: those that were asked for, or else those of its size.
+func (d *Desk) phrasesOf(q parser.Question, ask *parser.Ask, ev Event, before Turn) (out []string) {
+	v := voiceFor(ev, before.question)
+	v.language = q.Language
+	if p := before.pending; p != nil && p.Kind == parser.Missing {
+		for _, f := range p.Fields {
+			if phrase, _, ok := d.readAs(v, before, ask, f); ok {
+				out = append(out, phrase)
+			}
+		}
+	}
+	if len(out) > 0 {
+		return out
+	}
+	for _, had := range before.question.Quantities {
+		v.metric = had.System == parser.Metric || had.System == "" && v.metric
+		phrase, now, ok := d.readAs(v, before, ask, had.Field)
+		if ok && near(had, now) && !slices.Contains(out, phrase) {
+			out = append(out, phrase)
+		}
+	}
+	return out
+}
+
+// readAs puts the number in doubt into the words of a field; false where they are not
+// read so.
+func (d *Desk) readAs(v speaker, before Turn, ask *parser.Ask, f parser.Field) (string, parser.Quantity, bool) {
+	phrase := v.typedAs(f, ask)
+	if phrase == "" {
+		return "", parser.Quantity{}, false
+	}
+	q, err := d.reader.ReadAfter(phrase, before.question)
+	now, ok := q.Get(f)
+	if !ok && f == parser.ButtDiameter {
+		now, ok = q.Get(parser.Diameter)
+	}
+	return phrase, now, ok && err == nil
+}
+
+// typedNumber is the number of a phrase, and typedUnit its unit where it has one.
+var (
+	typedNumber = regexp.MustCompile(`\d[\d,.]*`)
+	typedUnit   = regexp.MustCompile(`\d[\d,.]*( ?(?:ft|in|m|cm|lb|kg|kN|°))?`)
+)
+
+// typedAs is how to type a number in doubt as a field, "" where no way is known.
+func (v speaker) typedAs(f parser.Field, ask *parser.Ask) string {
+	number, with := trimQuote(ask.Words), typedUnit
+	if ask.Kind == parser.NoUnit {
+		number, with = inFigures(ask), typedNumber
+	}
+	if f == parser.BlockAngle {
+		return v.say("%s between the legs", strings.TrimSuffix(number, "°")+"°")
+	}
+	typed := v.typed([]parser.Field{f})
+	at := with.FindStringIndex(typed)
+	if at == nil || strings.ContainsAny(number, "“”") {
+		return ""
+	}
+	return typed[:at[0]] + number + typed[at[1]:]
+}
