@@ -85,7 +85,7 @@ var plainAsks = map[parser.Kind]string{
 func (a *answer) andMissing(ask *parser.Ask) {
 	var rest []parser.Field
 	for _, f := range a.needs {
-		if !a.needless(ask, f) && !slices.Contains(ask.Fields, f) && !inDoubt(a.question, f) && !(isSize(f) && a.weightAsked(ask)) && !(f == parser.RopeBreak && a.strengthAsked(ask)) {
+		if !a.needless(ask, f) && !slices.Contains(ask.Fields, f) && !inDoubt(a.question, f) && !(isSize(f) && (a.weightAsked(ask) || a.ropeAsked(ask))) && !(f == parser.RopeBreak && a.strengthAsked(ask)) {
 			rest = append(rest, f)
 		}
 	}
@@ -110,6 +110,13 @@ func (a *answer) weightAsked(ask *parser.Ask) bool {
 	q := a.question
 	told := slices.Contains(ask.Fields, parser.Weight) || slices.Contains(q.InDoubt, parser.Weight)
 	return told && q.Pieceless() && q.Intent != parser.AskAnchor && q.Intent != parser.AskCutPlan
+}
+
+// ropeAsked says whether the number that is asked about is how long a rope is, and no
+// piece is told: then none is missing.
+func (a *answer) ropeAsked(ask *parser.Ask) bool {
+	told := slices.Contains(ask.Fields, parser.RopeLength) || slices.Contains(a.question.InDoubt, parser.RopeLength)
+	return told && a.question.Pieceless() && a.question.Intent != parser.AskAnchor && a.question.Intent != parser.AskCutPlan
 }
 
 // strengthAsked says whether the gear that is asked about was told by a strength

@@ -141,6 +141,8 @@ func (rd *reading) lengthUnit(i int, f Field) *unitWord {
 	switch {
 	case thickness(f) && fine == nil && coarse == nil:
 		return rd.byMasses(fig.high)
+	case f == RopeLength && coarse != nil && fig.low >= shortestRope && fig.high <= longestRope:
+		return coarse // told long before it hangs
 	case thickness(f) && fine == nil && coarse == metre && f != TipDiameter && fig.low >= thinnestTenths && fig.high < 1:
 		return metre // "5.2 metres, 0.7 through the middle"
 	case thickness(f):

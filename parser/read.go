@@ -169,6 +169,7 @@ func (r *Reader) question(rd *reading) (Question, error) {
 		q.Intent = AskGear // the weakest of it sets what is lowered most
 	}
 	q.OfGear = rd.gearAsked(q)
+	numberAsks = rd.idleLength(&q, numberAsks)
 	q.placesOnly()
 	rd.leafed(&q)
 	q.keepUnder()

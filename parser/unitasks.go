@@ -1,6 +1,9 @@
 package parser
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // A bare number is asked for its unit, and for what it is where no word tells: only
 // what it can be is offered, "limit 700" a mass, "con 3 aguanto 700 lb" wraps or hands.
@@ -71,3 +74,19 @@ func (rd *reading) toLower(i int) bool {
 // longestBare is more than any size of what is lifted, in feet, inches, metres or
 // centimetres alike: a bare number above it is what it weighs.
 const longestBare = 1000
+
+// idleLength passes over how long a piece is that is lifted and whose weight is told,
+// where the length has no unit: nothing hangs on it, "30 long weighs about 4".
+func (rd *reading) idleLength(q *Question, asks []*Ask) []*Ask {
+	weighed := q.Has(Weight) || slices.ContainsFunc(asks, func(a *Ask) bool { return a != nil && slices.Contains(a.Fields, Weight) })
+	if q.Intent != AskLift || !weighed {
+		return asks
+	}
+	return slices.DeleteFunc(asks, func(a *Ask) bool {
+		idle := a != nil && a.Kind == NoUnit && len(a.Fields) == 1 && a.Fields[0] == Length
+		if idle {
+			q.Passed = append(q.Passed, Said[string]{Value: a.Words, Words: a.Words, Start: a.Start, End: a.End})
+		}
+		return idle
+	})
+}
