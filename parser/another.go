@@ -1,5 +1,7 @@
 package parser
 
+import "strings"
+
 // another reads "another 14 in red oak limb" as a piece like any: it is worked out
 // by itself. "Another 15 ft" and "another 600 lb limb" could be added to what was
 // said before. So is "y otra de 35 cm" where no number stands before it, and another
@@ -42,4 +44,17 @@ func (rd *reading) firstSizes(i int) bool {
 	}
 	j := rd.past(i+1, +1, markMade)
 	return j > i+1 && (rd.termAt(j).tree != nil || rd.fineAt(j)) && rd.anyAt(rd.fineAt)
+}
+
+// secondAtBase reads "a second one at the base" behind the word at i, where a block is
+// named before it: a block that turns the rope there.
+func (rd *reading) secondAtBase(i int) bool {
+	for k := i + 1; k-i <= few && rd.at(k).pause == 0 && rd.at(k).fig == nil; k++ {
+		words := strings.Join(splitWords(rd.text[rd.elems[i].end:rd.startOf(k)]), " ")
+		if rd.atBase(k) && rd.in.cues[cueSecondOne][words] {
+			rd.elems[k].term = &term{block: BaseBlock}
+			return true
+		}
+	}
+	return false
 }

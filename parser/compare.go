@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"slices"
 	"strings"
+	"unicode/utf8"
 )
 
 // compared reads "which is heavier, white oak 40 cm x 2 m or poplar 35 cm x 3 m"
@@ -11,14 +12,14 @@ import (
 func (r *Reader) compared(rd *reading) []Said[string] {
 	at := slices.IndexFunc(rd.elems, func(e element) bool { return e.term != nil && e.term.compares })
 	if at < 0 {
-		return nil
+		return r.twoAt(rd, Said[string]{}, stretch(rd.text, 0, len(rd.text)), false)
 	}
 	head, both := stretch(rd.text, 0, rd.elems[at].start), stretch(rd.text, rd.elems[at].end, len(rd.text))
 	if both.Value == "" {
 		head, both = both, head // "ash 14 in 8 ft or oak 12 in 8 ft, which is heavier?"
 	}
 	for _, from := range rd.pieceStarts(both) {
-		if two := r.twoAt(rd, head, stretch(rd.text, from, both.End)); two != nil {
+		if two := r.twoAt(rd, head, stretch(rd.text, from, both.End), true); two != nil {
 			return two
 		}
 	}
@@ -41,24 +42,43 @@ func (rd *reading) pieceStarts(both Said[string]) []int {
 	return out
 }
 
-// twoAt reads two pieces with "or" between them.
-func (r *Reader) twoAt(rd *reading, head, both Said[string]) []Said[string] {
-	for word := range lettered(both.Value) {
-		if j, ok := rd.in.joins[fold(word)]; !ok || j != or {
-			continue
-		}
-		n := strings.Index(both.Value, " "+word+" ")
-		if n < 0 {
-			continue
-		}
-		n += both.Start
-		left, right := rd.oneOf(stretch(rd.text, both.Start, n)), rd.oneOf(stretch(rd.text, n+len(word)+2, both.End))
+// twoAt reads two pieces with "vs" between them, or "or" where it is asked which.
+func (r *Reader) twoAt(rd *reading, head, both Said[string], asked bool) []Said[string] {
+	for _, gap := range rd.versus(both, asked) {
+		left, right := rd.oneOf(stretch(rd.text, both.Start, gap[0])), rd.oneOf(stretch(rd.text, gap[1], both.End))
 		a, b := r.likeOther(rd, left, head, right), r.likeOther(rd, right, head, left)
-		if r.whole(a.Value) && r.whole(b.Value) {
+		if r.whole(a.Value) && r.whole(b.Value) && (asked || r.treeIn(rd.in, a.Value) != "" && r.treeIn(rd.in, b.Value) != "") {
 			return []Said[string]{r.anyOne(rd, a), r.anyOne(rd, b)}
 		}
 	}
 	return nil
+}
+
+// versus finds where the words stand that part two pieces: "vs", "heavier than", and
+// "or" where it is asked which.
+func (rd *reading) versus(both Said[string], asked bool) (out [][2]int) {
+	const most = 3 // words, "weighs more than"
+	var starts []int
+	var words []string
+	for n := both.Start; n < both.End; {
+		word, letters := nextWord(rd.text[n:both.End])
+		if word == "" {
+			_, size := utf8.DecodeRuneInString(rd.text[n:])
+			n += size
+			starts, words = nil, nil
+			continue
+		}
+		starts, words = append(starts, n), append(words, word)
+		n += letters
+		for k := max(0, len(words)-most); k < len(words); k++ {
+			j, join := rd.in.joins[words[k]]
+			if or := asked && join && j == or && k == len(words)-1; or || rd.in.cues[cueVersus][strings.Join(words[k:], " ")] {
+				out = append(out, [2]int{starts[k], n})
+				break
+			}
+		}
+	}
+	return out
 }
 
 // likeOther adds to one of two pieces what is told of the other alone or before both:

@@ -11,6 +11,10 @@ func (rd *reading) corrected(i int) {
 		rd.alter(i, func(t *term) { *t = term{} })
 		return
 	}
+	if rd.cued(rd.elems[i], cueHangsOn) && rd.at(i-1).pause == 0 && (rd.who(i-1) || rd.at(i-1).marked(markPronoun)) {
+		rd.alter(i, func(t *term) { *t = term{chatter: true} }) // "what may i hang on it"
+		return
+	}
 	if rd.rightShape(i) {
 		return
 	}
@@ -167,7 +171,7 @@ func (rd *reading) takenBack(i, n int) int {
 		return p
 	}
 	words := rd.roleBehind(n)
-	for p := i - 1; p >= max(0, i-farthestBack) && (rd.elems[p].pause < 4 || rd.askedAt(p)); p-- {
+	for p := rd.saidBefore(i); p >= max(0, i-farthestBack) && (rd.elems[p].pause < 4 || rd.askedAt(p)); p-- {
 		if rd.otherTree(p, n) {
 			return p
 		}
@@ -185,6 +189,16 @@ func (rd *reading) takenBack(i, n int) int {
 		return p
 	}
 	return -1
+}
+
+// saidBefore is the last that is said before the word at i. What plainly takes back may
+// begin what is said anew: "8 ft long. scratch that, 10".
+func (rd *reading) saidBefore(i int) int {
+	p := i - 1
+	for p >= 0 && rd.elems[p].pause > 2 && !rd.termAt(i).lacks && !rd.termAt(i).denies {
+		p--
+	}
+	return p
 }
 
 // askedAt says whether a question mark stands at p: "¿abedul? no, haya".

@@ -13,6 +13,7 @@ import (
 func (rd *reading) denials() {
 	for i := 0; i < len(rd.elems); i++ {
 		if !rd.termAt(i).denies {
+			rd.deniedKind(i)
 			continue
 		}
 		j, is := rd.past(i+1, +1, markArticle), i-1
@@ -35,6 +36,25 @@ func (rd *reading) denials() {
 			rd.alter(i, func(t *term) { *t = term{} })
 			rd.alter(i+1, func(t *term) { *t = term{} })
 		}
+	}
+}
+
+// deniedKind takes out what "aint" and "isnt" put aside for what is so: "it isnt a limb
+// its a log", "dead, it aint green".
+func (rd *reading) deniedKind(i int) {
+	if rd.termAt(i).turning != TurnsDenied || !rd.cued(rd.elems[i], cueNot) {
+		return
+	}
+	j, is := rd.past(i+1, +1, markArticle), rd.past(i-1, -1, markPronoun)
+	if rd.at(is).pause == 2 {
+		is--
+	}
+	switch {
+	case rd.otherKind(is, j), rd.otherKind(rd.kindAhead(j), j):
+		rd.alter(i, func(t *term) { *t = term{} })
+		rd.alter(j, func(t *term) { *t = term{} })
+	case rd.deniedTree(j):
+		rd.pass(i, j+1)
 	}
 }
 

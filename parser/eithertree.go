@@ -50,7 +50,8 @@ func (rd *reading) eitherWords(i int) bool {
 	if !rd.cued(rd.elems[i], cueWhichever) && !rd.cued(rd.elems[i], cueEither) {
 		return false
 	}
-	if _, _, ok := rd.eitherTrees(); !ok || rd.at(i+1).fig != nil {
+	next, _ := nextWord(rd.text[rd.elems[i].end:])
+	if _, _, ok := rd.eitherTrees(); !ok || rd.in.cues[cueThan][next] || rd.at(i+1).fig != nil {
 		return false
 	}
 	end := i + 1

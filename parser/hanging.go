@@ -22,6 +22,9 @@ func (rd *reading) hanging() {
 		case next.belowBlock && rd.termAt(rd.back(i-1)).hung:
 			rd.elems[i].fig.told = LineOut
 			rd.elems[i+1].term = &term{}
+		case rd.at(i+1).plays(RopeLength) && rd.termAt(i+2).belowBlock && rd.elems[i].fig.high <= longestHung:
+			rd.elems[i].fig.told = LineOut // "on 40 ft of rope under the block"
+			rd.elems[i+1].term, rd.elems[i+2].term = &term{}, &term{}
 		case rd.hungBelow(i), rd.pieceBelow(i):
 			rd.elems[i].fig.told = LineOut
 			rd.elems[i+1].term = &term{}

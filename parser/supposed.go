@@ -30,6 +30,11 @@ func (rd *reading) supposed() {
 // be told of it.
 func (rd *reading) heldAgainst() {
 	for i, e := range rd.elems {
+		if than := rd.termAt(i).turning == TurnsCompared && rd.cued(rd.at(i+1), cueThan); than && rd.heavy(i+2) && rd.asksOver(i) {
+			rd.elems[i].term = &term{}
+			rd.claim(i+2, Limit) // "is that heavier than 500 lb"
+			return
+		}
 		if !e.marked(markBound) || !rd.heavy(i+1) || !rd.asksOver(i) && !(rd.asksOfPiece(i) && rd.sizedWhole()) && !(rd.overAlone(i) && rd.sizesTold()) {
 			continue
 		}
@@ -64,8 +69,12 @@ func (rd *reading) asksOver(i int) bool {
 	if k < 0 || !asks(k) || k == i-1 && !strings.Contains(rd.word(rd.elems[k]), " ") {
 		return false // "is over 200 lb" tells
 	}
-	next := rd.at(i + 2)
-	return (rd.endsBreath(i+2) || rd.cued(next, cueClause) || next.polite() || rd.termAt(i+2).note == "about") && !rd.anyAt(rd.besidesWeight)
+	end := i + 2
+	if rd.cued(rd.at(i+1), cueThan) {
+		end++
+	}
+	next := rd.at(end)
+	return (rd.endsBreath(end) || rd.cued(next, cueClause) || next.polite() || rd.termAt(end).note == "about") && !rd.anyAt(rd.besidesWeight)
 }
 
 // overAlone says whether the bound at i and its number are asked by themselves behind

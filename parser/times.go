@@ -39,6 +39,10 @@ func (rd *reading) times() {
 	}
 	for i := 0; i < len(rd.elems); i++ {
 		fig := rd.elems[i].fig
+		if rd.cold(i) {
+			i = rd.passCold(i)
+			continue
+		}
 		if fig == nil || fig.dim != dimCount || fig.unit != nil {
 			continue
 		}
@@ -56,6 +60,22 @@ func (rd *reading) times() {
 		}
 		rd.pass(i, i+2, told...)
 	}
+}
+
+// cold says whether the number at i is how warm it is outside: "minus 10 celsius".
+func (rd *reading) cold(i int) bool {
+	fig := rd.elems[i].fig
+	return fig != nil && (fig.dim == dimCount && fig.unit == nil || fig.dim == dimAngle) && rd.termAt(i+1).foreign && rd.cued(rd.at(i+1), cueWarmth)
+}
+
+// passCold passes over it with the "minus" before it, and returns what stands before.
+func (rd *reading) passCold(i int) int {
+	from := i
+	if rd.termAt(i-1).turning == TurnsSum {
+		from--
+	}
+	rd.pass(from, i+2)
+	return from - 1
 }
 
 // pass takes elements out, with something else in their place or nothing. Their

@@ -26,8 +26,12 @@ func (rd *reading) unturned() {
 			rd.twofold(i)
 		case rd.termAt(i).each:
 			rd.eachOfAll(i)
+		case rd.termAt(i).turning == TurnsCompared && rd.at(i+1).plays(Wraps):
+			rd.lessWraps(i)
 		case rd.termAt(i).turning == TurnsCompared:
 			rd.lengthening(i)
+		case rd.cued(e, cueBunch):
+			rd.bunch(i)
 		case rd.termAt(i).turning == TurnsSeveral:
 			rd.several(i)
 		}
@@ -71,7 +75,7 @@ func (rd *reading) toldBefore(i, n int) bool {
 // twofold leaves out what somebody says that a block bears, "does it see double the
 // log": the answer tells.
 func (rd *reading) twofold(i int) {
-	borne := rd.anyAt(func(k int) bool { return k < i && rd.termAt(k).intent == AskBlockLoad })
+	borne := rd.anyAt(func(k int) bool { return rd.termAt(k).intent == AskBlockLoad })
 	wraps := rd.anyAt(func(k int) bool { return rd.elems[k].plays(Wraps) })
 	if borne && !wraps && rd.at(i+1).fig == nil && rd.at(i-1).fig == nil && !rd.at(rd.past(i+1, +1, markArticle|markMade)).marked(markPronoun) {
 		rd.leaveOut(i, i+1)
@@ -81,6 +85,10 @@ func (rd *reading) twofold(i int) {
 // plus takes the word at i for "and" before what adds to nothing that is told
 // before it: "plus i guess 5 wraps".
 func (rd *reading) plus(i int) {
+	if rd.blockBefore(i) && (rd.termAt(rd.past(i+1, +1, markArticle)).block != "" || rd.secondAtBase(i)) {
+		rd.alter(i, func(t *term) { *t = term{marks: markAnd} }) // blocks in a rope's path
+		return
+	}
 	n := i + 1
 	for n < len(rd.elems) && rd.elems[n].pause == 0 && rd.elems[n].fig == nil && (rd.elems[n].polite() || rd.elems[n].marked(markPronoun) || rd.termAt(n).note == "about") {
 		n++
@@ -96,6 +104,33 @@ func (rd *reading) lengthening(i int) {
 	word, _ := nextWord(rd.text[rd.elems[i].end:])
 	if rd.asksFor(AskCutPlan) && !rd.turnable(i-1) && !rd.turnable(i+1) && !rd.at(i+1).marked(markPronoun) && !rd.in.cues[cueThan][word] {
 		rd.leaveOut(i, i+1)
+	}
+}
+
+// lessWraps leaves out "less" where how many wraps it takes is asked and none are told:
+// "less wraps for me then?".
+func (rd *reading) lessWraps(i int) {
+	word, _ := nextWord(rd.text[rd.elems[i+1].end:])
+	told := rd.anyAt(func(k int) bool { return rd.elems[k].plays(Wraps) && (rd.at(k-1).fig != nil || rd.at(k+1).fig != nil) })
+	if rd.termAt(i+1).intent == AskLower && !told && rd.at(i-1).fig == nil && rd.at(i+2).fig == nil && !rd.in.cues[cueThan][word] {
+		rd.leaveOut(i, i+1)
+	}
+}
+
+// bunch takes brush that is bundled up for a load like any, where its weight is all that
+// is told: "brush bundle prolly 180 lb".
+func (rd *reading) bunch(i int) {
+	weights := 0
+	for k, e := range rd.elems {
+		switch {
+		case rd.heavy(k):
+			weights++
+		case e.piece(), e.fig != nil && e.fig.dim == dimLength:
+			return
+		}
+	}
+	if weights == 1 {
+		rd.alter(i, func(t *term) { *t = term{chatter: true} })
 	}
 }
 
