@@ -112,7 +112,7 @@ func (rd *reading) lengthening(i int) {
 func (rd *reading) lessWraps(i int) {
 	word, _ := nextWord(rd.text[rd.elems[i+1].end:])
 	told := rd.anyAt(func(k int) bool { return rd.elems[k].plays(Wraps) && (rd.at(k-1).fig != nil || rd.at(k+1).fig != nil) })
-	if rd.termAt(i+1).intent == AskLower && !told && rd.at(i-1).fig == nil && rd.at(i+2).fig == nil && !rd.in.cues[cueThan][word] {
+	if rd.termAt(i+1).intent == AskLower && !told && rd.at(i-1).pause > 0 && rd.at(i+2).fig == nil && !rd.in.cues[cueThan][word] {
 		rd.leaveOut(i, i+1)
 	}
 }
