@@ -72,7 +72,7 @@ func (rd *reading) versus(both Said[string], asked bool) (out [][2]int) {
 		n += letters
 		for k := max(0, len(words)-most); k < len(words); k++ {
 			j, join := rd.in.joins[words[k]]
-			if or := asked && join && j == or && k == len(words)-1; or || rd.in.cues[cueVersus][strings.Join(words[k:], " ")] {
+			if one := asked && k == len(words)-1 && (join && j == or || rd.in.cues[cueBothOf][words[k]]); one || rd.in.cues[cueVersus][strings.Join(words[k:], " ")] {
 				out = append(out, [2]int{starts[k], n})
 				break
 			}

@@ -136,6 +136,7 @@ const (
 	cuePlus      cue = "plus"       // adds people
 	cueSelf      cue = "self"       // who speaks, one of those who are counted
 	cuePer       cue = "per"        // before who said so
+	cueBothOf    cue = "both-of"    // between two pieces, where it is asked which is heavier
 	cueBunch     cue = "bunch"      // brush that is bundled up
 	cueHangsOn   cue = "hangs-on"   // behind somebody, what they do; elsewhere it takes back
 	cueSecondOne cue = "second-one" // another block
@@ -203,7 +204,7 @@ var cueNamed = map[cue]bool{
 	cueDenying: true, cueReckons: true, cueOurs: true, cueLeaves: true, cueAsking: true, cueNeeds: true, cueOfPull: true, cuePulling: true, cueOwns: true,
 	cueHaving: true, cueItIs: true, cueMerely: true, cuePeople: true, cueThat: true, cueThe: true, cueTurns: true, cueWood: true, cueColour: true,
 	cueAsks: true, cueDegree: true, cueFew: true, cueIndeed: true, cueLot: true, cuePast: true, cuePer: true, cuePlus: true, cueSelf: true, cueTwofold: true, cueIdleIt: true, cueIdleLead: true, cueIdleVerb: true, cueIdleThing: true, cueUs: true, cueLacking: true, cueWho: true, cueFolk: true, cueSpeed: true, cueSeen: true, cueDryToo: true, cueHangFrom: true,
-	cueIgnores: true, cueEither: true, cueWhichever: true, cueThan: true, cueWarmth: true, cueBunch: true, cueHangsOn: true, cueSecondOne: true, cueVersus: true,
+	cueIgnores: true, cueEither: true, cueWhichever: true, cueThan: true, cueWarmth: true, cueBunch: true, cueHangsOn: true, cueSecondOne: true, cueVersus: true, cueBothOf: true,
 	cueFromTop: true, cueLength: true,
 	cueDoubts: true, cueSound: true,
 }

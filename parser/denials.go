@@ -165,6 +165,8 @@ func (rd *reading) otherNumber(i, j int) bool {
 		return false
 	case rd.termAt(j-1).corrects && not.in(is) > is.high:
 		return false // "14 pulgadas no 16" may put it right
+	case counts && rd.at(i).plays(People) && rd.at(j+1).plays(People) && not.unit == nil && not.dim == dimCount:
+		return true // "two guys not one on the rope"
 	case counts && not.unit != nil, (counts || is.unit != nil) && not.unit == nil && len(rd.termAt(j+1).roles) > 0:
 		return false // "22 ft, not 3 wraps"
 	}

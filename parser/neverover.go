@@ -8,11 +8,14 @@ package parser
 func (rd *reading) neverOver() {
 	for i := range rd.elems {
 		bound := rd.elems[max(i-1, 0)]
-		if !rd.mass(i) || rd.elems[i].fig.claimed != "" || !bound.marked(markBound) && !rd.cued(bound, cuePast) {
+		if !rd.mass(i) || rd.elems[i].fig.claimed != "" || !bound.marked(markBound) && !bound.plays(Limit) && !rd.cued(bound, cuePast) {
 			continue
 		}
 		not := rd.deniedTo(i-2, rd.cued(bound, cuePast))
 		apiece := rd.apiece(i + 1)
+		if not >= 0 && !bound.marked(markBound) && rd.gearBefore(not) {
+			continue // "the rope cant take anything over 500 lb" rates it
+		}
 		if not < 0 || apiece < 0 && !rd.asksFor(AskCutPlan) || rd.termAt(i+1).inHand {
 			continue
 		}

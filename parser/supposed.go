@@ -35,7 +35,7 @@ func (rd *reading) heldAgainst() {
 			rd.claim(i+2, Limit) // "is that heavier than 500 lb"
 			return
 		}
-		if !e.marked(markBound) || !rd.heavy(i+1) || !rd.asksOver(i) && !(rd.asksOfPiece(i) && rd.sizedWhole()) && !(rd.overAlone(i) && rd.sizesTold()) {
+		if !e.marked(markBound) || !rd.heavy(i+1) || !rd.asksOver(i) && !(rd.asksOfPiece(i) && (rd.sizedWhole() || rd.sizesTold())) && !(rd.overAlone(i) && rd.sizesTold()) {
 			continue
 		}
 		rd.claim(i+1, Limit)
