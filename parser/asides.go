@@ -17,6 +17,8 @@ func (rd *reading) asides() {
 		switch {
 		case rd.asksAgreement(i, to):
 			rd.leaveOut(i, to)
+		case rd.asksNegated(i):
+			rd.alter(i, func(t *term) { *t = term{chatter: true} })
 		case rd.contraryEnd(i) > 0:
 			rd.leaveOut(i, rd.contraryEnd(i))
 		case rd.onlySaid(i, from, to) && rd.allWeightless(i+1, to) && !rd.direAt(from, to):

@@ -183,6 +183,12 @@ func (rd *reading) takenBack(i, n int) int {
 		if words != "" && own != "" && own != words {
 			continue
 		}
+		if a.unit == nil && b.unit != nil && a.dim == dimCount && own == "" && (p == i-1 || p == i-2) {
+			if x, y := a.high, b.high/b.unit.factor; x <= most*y && y <= most*x {
+				return p // "hitch at 30 no 35 ft"
+			}
+			return -1
+		}
 		if x, y := a.high, b.in(a); b.unit != nil && b.unit != a.unit || x <= 0 || x > most*y || y > most*x {
 			return -1
 		}

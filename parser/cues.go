@@ -141,6 +141,7 @@ const (
 	cueHangsOn   cue = "hangs-on"   // behind somebody, what they do; elsewhere it takes back
 	cueSecondOne cue = "second-one" // another block
 	cueWarmth    cue = "warmth"     // behind how warm it is outside
+	cueMayBe     cue = "may-be"     // before each of two trees that it could be
 	cueVersus    cue = "versus"     // between two pieces that are compared
 	cueThan      cue = "than"       // between what is compared
 	cueTwofold   cue = "twofold"    // "twice", "double"
@@ -204,7 +205,7 @@ var cueNamed = map[cue]bool{
 	cueDenying: true, cueReckons: true, cueOurs: true, cueLeaves: true, cueAsking: true, cueNeeds: true, cueOfPull: true, cuePulling: true, cueOwns: true,
 	cueHaving: true, cueItIs: true, cueMerely: true, cuePeople: true, cueThat: true, cueThe: true, cueTurns: true, cueWood: true, cueColour: true,
 	cueAsks: true, cueDegree: true, cueFew: true, cueIndeed: true, cueLot: true, cuePast: true, cuePer: true, cuePlus: true, cueSelf: true, cueTwofold: true, cueIdleIt: true, cueIdleLead: true, cueIdleVerb: true, cueIdleThing: true, cueUs: true, cueLacking: true, cueWho: true, cueFolk: true, cueSpeed: true, cueSeen: true, cueDryToo: true, cueHangFrom: true,
-	cueIgnores: true, cueEither: true, cueWhichever: true, cueThan: true, cueWarmth: true, cueBunch: true, cueHangsOn: true, cueSecondOne: true, cueVersus: true, cueBothOf: true,
+	cueIgnores: true, cueEither: true, cueWhichever: true, cueThan: true, cueWarmth: true, cueBunch: true, cueHangsOn: true, cueSecondOne: true, cueVersus: true, cueBothOf: true, cueMayBe: true,
 	cueFromTop: true, cueLength: true,
 	cueDoubts: true, cueSound: true,
 }

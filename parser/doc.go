@@ -43,7 +43,7 @@
 //
 // Words that turn a meaning, and those that are left out:
 //
-//	turning, clause, asides, contrary, turnless, unturned, denials, corrections, more, theother,
+//	turning, clause, asides, contrary, negated, turnless, unturned, denials, corrections, more, theother,
 //	another, fresh, selftoo, peoplesum, folds, putaside, purpose, supposed, overlook,
 //	someone, said, wind, times, tellers, counted, unitsaside
 //

@@ -31,13 +31,15 @@ func (rd *reading) heavierWanted() bool {
 	return rd.heavier || rd.anyAt(func(k int) bool { return rd.cued(rd.elems[k], cueWhichever) })
 }
 
-// orBetween says whether nothing but "or" stands between two elements.
+// orBetween says whether nothing but "or" stands between two elements, or "maybe" between
+// or before both: "ash maybe elm", "could be oak could be ash".
 func (rd *reading) orBetween(a, b int) bool {
 	joined := false
 	for k := a + 1; k < b; k++ {
 		e := rd.elems[k]
 		is, join := rd.in.joins[rd.word(e)]
-		if joined = joined || join && is == or; !e.polite() && !e.marked(markIs|markArticle|markPronoun) && rd.termAt(k).note != "about" {
+		mayBe := rd.cued(e, cueMayBe)
+		if joined = joined || mayBe || join && is == or; !mayBe && !e.polite() && !e.marked(markIs|markArticle|markPronoun) && rd.termAt(k).note != "about" {
 			return false
 		}
 	}
