@@ -46,7 +46,10 @@ func (rd *reading) pieceStarts(both Said[string]) []int {
 func (r *Reader) twoAt(rd *reading, head, both Said[string], asked bool) []Said[string] {
 	for _, gap := range rd.versus(both, asked) {
 		left, right := rd.oneOf(stretch(rd.text, both.Start, gap[0])), rd.oneOf(stretch(rd.text, gap[1], both.End))
-		a, b := r.likeOther(rd, left, head, right), r.likeOther(rd, right, head, left)
+		a, b := left, right
+		if asked {
+			a, b = r.likeOther(rd, left, head, right), r.likeOther(rd, right, head, left)
+		}
 		if r.whole(a.Value) && r.whole(b.Value) && (asked || r.treeIn(rd.in, a.Value) != "" && r.treeIn(rd.in, b.Value) != "") {
 			return []Said[string]{r.anyOne(rd, a), r.anyOne(rd, b)}
 		}
