@@ -61,6 +61,30 @@ func (rd *reading) tensionAtBlock() bool {
 	return rd.anyAt(func(i int) bool { return rd.termAt(i).tension }) && rd.anyAt(func(i int) bool { return rd.elems[i].part() == partBlock })
 }
 
+// What two legs of a rope do with the angle between them, and what leads to what else
+// they may make one with.
+const (
+	cueForms   cue = "forms"
+	cueAgainst cue = "against"
+)
+
+// legsForm reads "the two legs make about 60 deg" as the angle between the legs at the
+// block: what they make with anything else is another.
+func (rd *reading) legsForm() {
+	for i, e := range rd.elems {
+		if e.fig == nil || e.fig.dim != dimAngle || e.fig.told != "" || rd.typedAfter(i, cueAgainst) || !rd.typedBefore(i, cueForms) {
+			continue
+		}
+		e.fig.told = BlockAngle
+		for k := range rd.elems[:i] {
+			if next := rd.at(k + 1); rd.elems[k].fig.bare(2) && (next.marked(markTwins|markBridle|markCord) || next.plays(Legs)) {
+				rd.elems[k] = element{start: rd.elems[k].start, end: rd.elems[k].end, term: &term{}} // both of them
+			}
+		}
+		return
+	}
+}
+
 // legsAsk asks about "legs at 40°" where the load on a block is asked: of two legs that
 // bear the piece it is told above level, of those of the rope between them, and then the
 // block sees more than twice as much.

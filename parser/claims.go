@@ -99,6 +99,7 @@ func (rd *reading) heavy(i int) bool {
 // angles of two legs to one point, "legs at 60° and 45°".
 func (rd *reading) twins() {
 	rd.betweenTwo()
+	rd.legsForm()
 	if rd.slung() {
 		return // the legs of a sling are gear
 	}

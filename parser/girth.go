@@ -15,7 +15,7 @@ const leastAround = 0.6
 func (rd *reading) girths() {
 	rd.turnsAround()
 	rd.bareGirth()
-	word, fig := -1, -1
+	word, last, fig := -1, -1, -1
 	for i := 0; i < len(rd.elems); i++ {
 		switch j := rd.girthAt(i); {
 		case rd.termAt(i).ask == BreastHigh, rd.termAt(i).intent == AskAnchor, rd.roundAcross(i):
@@ -24,13 +24,15 @@ func (rd *reading) girths() {
 		case word >= 0 && !rd.pairsUp(word, i, fig), j < 0 && word < 0:
 			return
 		case word < 0:
-			word, fig = i, j
+			word, last, fig = i, i, j
+		default:
+			last = i
 		}
 	}
 	if word < 0 {
 		return
 	}
-	rd.notAcross(max(word, fig))
+	rd.notAcross(max(last, fig))
 	if rd.otherAcross(fig) {
 		return
 	}
@@ -48,8 +50,15 @@ func (rd *reading) girthWord(i int) bool {
 	return rd.termAt(i).ask == Girth || rd.at(i).marked(markAround) && rd.at(i-1).fig != nil
 }
 
-// pairsUp says whether two words tell of the same girth: "girth 44 in around".
-func (rd *reading) pairsUp(a, b, fig int) bool { return a < fig && b == fig+1 }
+// pairsUp says whether two words tell of the same girth: "girth 44 in around", "tape
+// round it says 1.9 m, thats girth".
+func (rd *reading) pairsUp(a, b, fig int) bool {
+	k := fig + 1
+	for a < fig && k < b && (rd.at(k).pause > 0 || rd.at(k).marked(markPronoun|markIs|markArticle) || rd.at(k).polite()) {
+		k++
+	}
+	return a < fig && b == k
+}
 
 // girthAt finds the number of the girth whose word is at i, -1 where it has
 // none or could have either of two.
@@ -90,7 +99,7 @@ func (rd *reading) plainlyAround(i int) bool {
 func (rd *reading) toGirth(i int) int {
 	const farthest = 4
 	right := rd.past(i+1, +1, markIs|markAt|markAnd|markMade|markArticle)
-	for rd.at(right).polite() && right < i+farthest {
+	for (rd.at(right).polite() || rd.termAt(right).note == "about" || rd.cued(rd.at(right), cueStamped)) && right < i+farthest {
 		right++
 	}
 	return right

@@ -51,12 +51,16 @@ func intentOf(rd *reading, q Question) Intent {
 }
 
 // allAsked is what the words ask for, and what the facts do.
-func (rd *reading) allAsked(q Question, asked, besides []Intent) []Intent {
+func (rd *reading) allAsked(q Question, words, besides []Intent) []Intent {
+	asked := words
 	if q.noted(newTree) && !q.Pieceless() {
 		asked = slices.DeleteFunc(asked, func(in Intent) bool { return in == AskTree }) // its first piece
 	}
 	if len(asked) == 0 && !q.Has(HitchHeight, Wraps, Turn) && !rd.pullsAtRedirect(q) {
 		asked = byTheWay(besides, q)
+	}
+	if len(words) == 0 && slices.Equal(asked, []Intent{AskBalance}) && rd.asksPounds(q) {
+		asked = []Intent{AskWeight} // "tip tied, how many pounds"
 	}
 	if rd.has(markTug) && q.Has(Sideways) && !slices.Contains(asked, AskSwing) {
 		asked = append(asked, AskBalance) // "pull a limb 4 ft aside"
@@ -73,6 +77,14 @@ func (rd *reading) allAsked(q Question, asked, besides []Intent) []Intent {
 		asked = append(asked, AskRope) // "soga de 200 ft, 3 partes, 50 pies de alto, ¿me alcanza?"
 	}
 	return rd.askedByFacts(q, asked)
+}
+
+// asksPounds says whether a message asks for a mass in so many words, of a piece whose
+// sizes it tells, and of no pull on a line.
+func (rd *reading) asksPounds(q Question) bool {
+	line := q.Has(Sideways) || q.Has(SecondTie) || q.Has(LegAngle) || q.Has(LineOut) || q.noted(tagPull) || q.noted(bridled)
+	line = line || rd.anyAt(func(i int) bool { return rd.elems[i].part() != "" || rd.elems[i].marked(markGear|markCord) })
+	return rd.typed(cuePounds) && q.Has(across...) && q.Has(Length) && !line
 }
 
 // askedByFacts adds what nobody tells without asking for it.

@@ -178,8 +178,8 @@ func (r *Reader) question(rd *reading) (Question, error) {
 		return Question{Intent: AskAnchor, Language: q.Language, Units: q.Units}, askAt(Unsound, rd.text, d.Start, d.End-d.Start)
 	}
 	treeAsk = r.anyOfThem(rd, &q, treeAsk)
-	if treeAsk != nil && treeAsk.Kind == WhichTree && (q.onlyBalance() || q.onlyPlaces() || q.Intent == AskLog) {
-		treeAsk = nil // wherever it balances or is tied, the tree has no part in it, nor in who asked
+	if treeAsk != nil && treeAsk.Kind == WhichTree && (q.onlyBalance() || q.onlyPlaces() || q.Intent == AskLog || q.Intent == AskRope) {
+		treeAsk = nil // wherever it balances or is tied, the tree has no part in it, nor in a rope or who asked
 	}
 	asks = append(asks, rd.meaningAsks(&q)...)
 	numberAsks = append(numberAsks, rd.obstacleOnly(&q)...)

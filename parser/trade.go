@@ -25,6 +25,7 @@ const (
 	cueMoisture   cue = "moisture"    // of a weight, whether of green wood
 	cueOnePerson  cue = "one-person"  // one of those on the rope
 	cueOfHand     cue = "of-hand"     // what one of them does on the rope
+	cuePounds     cue = "pounds"      // asks for a mass
 	cueRequired   cue = "required"    // asks what has to be done
 	cueRopeDry    cue = "rope-dry"    // how the rope is
 	cueShares     cue = "shares"      // takes load off something
