@@ -21,6 +21,7 @@ type object struct {
 	Lift       *liftObject      `json:"lift,omitempty"`
 	Raise      *raiseObject     `json:"raise,omitempty"`
 	Swing      *swingObject     `json:"swing,omitempty"`
+	Hang       *hangObject      `json:"hang,omitempty"`
 	Balance    *balanceObject   `json:"balance,omitempty"`
 	Anchor     *anchorObject    `json:"anchor,omitempty"`
 	Drop       *dropObject      `json:"drop,omitempty"`

@@ -8,6 +8,9 @@ import (
 
 // workSwing answers what a piece does that is cut free beside its block.
 func (a *answer) workSwing() error {
+	if a.question.ByHeight() {
+		return a.workHang()
+	}
 	if a.question.OfPlaces() {
 		return a.workSweep()
 	}

@@ -49,6 +49,9 @@ func (q Question) Missing() []Field {
 	if q.Intent == AskBalance {
 		return q.missingBalance()
 	}
+	if q.ByHeight() {
+		return nil
+	}
 	if q.OfPlaces() {
 		return q.missingPlaces()
 	}

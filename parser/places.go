@@ -64,6 +64,14 @@ func (q Question) missingPlaces() []Field {
 	return out
 }
 
+// ByHeight says whether a piece clears what stands there, or does not, by the heights
+// alone: "block at 38 ft, 6 ft of line, 14 ft long, roof 12 ft high". Whatever it swings,
+// it comes no lower than it hangs.
+func (q Question) ByHeight() bool {
+	told := q.Has(HitchHeight) && q.Has(LineOut) && q.Has(Length) && q.Has(ObstacleHeight)
+	return told && q.Intent == AskSwing && q.Obstacle != nil && q.Obstacle.Value == Thing && !q.Has(Sideways, StartAngle, ObstacleOut)
+}
+
 // LowestWanted says whether it is asked how high the block must be above the hinge.
 func (q Question) LowestWanted() bool { return q.Intent == AskRaise && q.noted(lowestWanted) }
 
