@@ -17,7 +17,8 @@ var general = map[parser.Intent][]string{
 		"Let it run, where there is room: a piece that is snubbed loads the line and the block far more than one that is let run.",
 		"For a figure: “300 lb log drops 3 ft, let it run 10 ft, 60 ft of rope, rope breaks at 16,000 lb”."},
 	parser.TopicWet:   {"Wet or icy rope is not covered by these figures: test with a small piece first."},
-	parser.TopicGreen: {"Green wood is heavier than dry: it is full of water. A dead tree may be as wet inside, so I plan on no less for it."},
+	parser.TopicGreen: {"Green wood is heavier than dry: it is full of water. A dead tree may be as wet inside, so I plan on no less for it.",
+		"Dead wood breaks without warning: have it looked at before anyone rigs on it."},
 	parser.TopicHeavyEnd: {"The heavy end is what to plan on: trees of one kind differ and sizes are by eye, so the piece may weigh that much.",
 		"“show the numbers” after an answer says how it was worked out."},
 	parser.TopicRating: {"Working load (WLL): what the gear may be loaded with, by its label. Breaking strength (MBS): what it breaks at when new.",
@@ -59,7 +60,7 @@ func (a *answer) generally() bool {
 		a.lines = []string{v.say("I add %s to a rope for the knot, the wraps and the hands. How much tail stays behind the drum: ask the qualified arborist.", v.ropeNeeded(rope.Tail)),
 			v.word("For a figure: “how much rope for a hitch at 45 ft”.")}
 	}
-	if a.question.Topic == parser.TopicTooFar {
+	if a.question.Topic == parser.TopicTooFar || a.question.Topic == parser.TopicGreen {
 		a.tellPassed()
 	}
 	return len(a.lines) > 0 || a.inFigures()

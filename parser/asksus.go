@@ -83,6 +83,10 @@ func (rd *reading) asksUs() (Question, bool) {
 		q.Intent = AskLog
 		return q, true
 	}
+	if !helps && rd.deadOrGreen() {
+		q.Intent, q.Topic, q.Notes, q.Passed = AskHelp, TopicGreen, nil, rd.passed
+		return q, true
+	}
 	if people, ok := rd.handsAsked(); ok && !helps {
 		q.Intent, q.Topic, q.Quantities = AskHelp, TopicHands, []Quantity{people}
 		return q, true

@@ -1,6 +1,9 @@
 package parser
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // Some questions are of the trade as a whole, and hang on no piece: how much tail
 // to leave, which way to wrap, what one person is planned for. Each is known by
@@ -15,6 +18,7 @@ const (
 	cueClockwise  cue = "clockwise"   // which way a rope goes round
 	cueMoveBlock  cue = "move-block"  // a block higher or closer
 	cueFigures    cue = "figures"     // what we answer
+	cueDeadWood   cue = "dead-wood"   // of wood that is not alive any more
 	cueDerates    cue = "derates"     // takes strength off
 	cueFriction   cue = "friction"    // between a rope and what it runs over
 	cueFrictionOf cue = "friction-of" // asks which friction it is
@@ -104,6 +108,34 @@ func (rd *reading) allTyped(cues []cue) bool {
 func (rd *reading) asksFigure() bool {
 	asked, besides, _ := rd.intents()
 	return len(asked)+len(besides) > 0 || rd.anyAt(func(i int) bool { return rd.elems[i].plays(Wraps) || rd.elems[i].fig != nil })
+}
+
+// deadOrGreen finds the question how dead wood weighs beside green: what is planned on
+// is no less, whatever tree it is and however large. Its sizes are passed over.
+func (rd *reading) deadOrGreen() bool {
+	asks := rd.questioned() || strings.Contains(rd.text, "?")
+	if !asks || !rd.typed(cueHeavier) || !rd.typed(cueDeadWood) || !rd.typed(cueGreen) && !rd.typed(cueWood) {
+		return false
+	}
+	other := func(i int) bool {
+		e := rd.elems[i]
+		return e.fig != nil && e.fig.dim != dimLength || e.plays(HitchHeight) || e.part() != "" || rd.termAt(i).stop != ""
+	}
+	if rd.asksBut(AskWeight) || rd.asksFor(AskWeight) && rd.measured() || rd.anyAt(other) {
+		return false
+	}
+	for i, e := range rd.elems {
+		if e.fig != nil {
+			rd.blank(i, i+1)
+		}
+	}
+	return true
+}
+
+// asksBut says whether a message asks for anything but so much.
+func (rd *reading) asksBut(in Intent) bool {
+	asked, _, _ := rd.intents()
+	return slices.ContainsFunc(asked, func(x Intent) bool { return x != in })
 }
 
 // tooFar finds the question whether a higher block or a closer one shortens a
