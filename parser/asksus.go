@@ -11,6 +11,7 @@ import (
 
 // The cues of such a message. They are looked for wherever they are typed.
 const (
+	cueArborist cue = "arborist"  // who confirms the answers of a job
 	cueAskedBy  cue = "asked-by"  // what others asked, or did
 	cueBetter   cue = "better"    // weighs one way of working against another
 	cueCapable  cue = "capable"   // asks what we can do
@@ -162,7 +163,7 @@ func (rd *reading) logNamed() bool {
 // rama que está arriba de la casa".
 func (rd *reading) asksKept() bool {
 	piece := rd.anyAt(func(i int) bool { return rd.termAt(i).shape != "" || rd.termAt(i).unnamed || rd.elems[i].plays(Wraps) })
-	return rd.questioned() && (rd.typed(cueKept) || rd.typed(cueHaveWe) && rd.typed(cueOfJob) && !piece)
+	return rd.questioned() && (rd.typed(cueKept) || (rd.typed(cueHaveWe) && rd.typed(cueOfJob) || rd.typed(cueWhoIs) && rd.typed(cueArborist)) && !piece)
 }
 
 // questioned says whether a message asks for something.

@@ -193,7 +193,7 @@ var cueNamed = map[cue]bool{
 	cueAssumes: true, cueBehind: true, cueClockwise: true, cueFigures: true, cueGently: true, cueHowMuch: true, cueMoisture: true, cueMoveBlock: true, cueOnePerson: true,
 	cueOfHand: true, cueRopeDry: true, cueSameAs: true, cueTail: true, cueTooFar: true, cueWear: true, cueWhichOfAll: true,
 	cueAhead: true, cueByHand: true, cueConfirm: true, cueConfirmed: true, cueCountOn: true, cueDerates: true, cueFriction: true, cueFrictionOf: true, cueKnot: true, cueMoreBlock: true,
-	cueAtBlock: true, cueClimber: true, cueCounted: true, cueFormerly: true, cueGone: true, cueLeading: true, cueNewly: true, cueForms: true, cueDeadWood: true, cueAgainst: true, cuePounds: true, cueUncounted: true,
+	cueAtBlock: true, cueClimber: true, cueCounted: true, cueFormerly: true, cueGone: true, cueLeading: true, cueNewly: true, cueForms: true, cueBark: true, cueCounts: true, cueDrumSize: true, cueLeafy: true, cueNoTree: true, cueOldRope: true, cueSure: true, cueTellsUs: true, cueWhichUnits: true, cueArborist: true, cueDeadWood: true, cueAgainst: true, cuePounds: true, cueUncounted: true,
 	cueOutcome: true, cueRecorded: true, cueRequired: true, cueShares: true, cueUtmost: true, cueWhose: true,
 	cueHigher: true, cueShifts: true, cueStamped: true, cueEnough: true, cueHighest: true,
 	cueAbove: true, cueOnto: true, cueAlong: true, cueAnchor: true, cueAnchorIn: true, cueAngle: true, cueAside: true, cueBelow: true,

@@ -13,17 +13,26 @@ import (
 const (
 	cueAssumes    cue = "assumes"     // what a figure is based on
 	cueBehind     cue = "behind"      // where the tail of a rope is
+	cueBark       cue = "bark"        // the bark of a piece
 	cueConfirm    cue = "confirm"     // standing by an answer
 	cueConfirmed  cue = "confirmed"   // likewise, once it was done
 	cueClockwise  cue = "clockwise"   // which way a rope goes round
 	cueMoveBlock  cue = "move-block"  // a block higher or closer
 	cueFigures    cue = "figures"     // what we answer
+	cueCounts     cue = "counts"      // whether something is part of a figure
 	cueDeadWood   cue = "dead-wood"   // of wood that is not alive any more
 	cueDerates    cue = "derates"     // takes strength off
+	cueDrumSize   cue = "drum-size"   // a drum that is thicker or thinner
 	cueFriction   cue = "friction"    // between a rope and what it runs over
 	cueFrictionOf cue = "friction-of" // asks which friction it is
 	cueGently     cue = "gently"      // how a piece is lowered that is never stopped short
 	cueHowMuch    cue = "how-much"    // asks for an amount
+	cueLeafy      cue = "leafy"       // the leaves of a limb
+	cueNoTree     cue = "no-tree"     // that nobody knows the tree
+	cueOldRope    cue = "old-rope"    // a rope that was used
+	cueSure       cue = "sure"        // asks how near a figure is
+	cueTellsUs    cue = "tells-us"    // what we are told
+	cueWhichUnits cue = "which-units" // asks for the units to type
 	cueKnot       cue = "knot"        // what ties or ends a rope
 	cueMoreBlock  cue = "more-block"  // one block besides another
 	cueMoisture   cue = "moisture"    // of a weight, whether of green wood
@@ -42,12 +51,16 @@ const (
 
 // More of what is asked of the trade as a whole.
 const (
+	TopicAnyTree   Intent = "about-any-tree"   // what to type where nobody knows the tree
 	TopicConfirm   Intent = "about-confirm"    // which answers somebody has to stand by
+	TopicDrumSize  Intent = "about-drum-size"  // whether a thicker drum holds more
 	TopicFriction  Intent = "about-friction"   // which friction we plan with
 	TopicGentle    Intent = "about-gentle"     // whether a slow lower loads the rope with no more than the weight
+	TopicLeaves    Intent = "about-leaves"     // whether a limb is planned with its leaves
 	TopicKnot      Intent = "about-knot"       // what a knot or a splice takes off a rope's strength
 	TopicMoist     Intent = "about-moist"      // whether weights are of green wood
 	TopicMoreBlock Intent = "about-more-block" // whether one block more takes load off another
+	TopicOldRope   Intent = "about-old-rope"   // whether a rope that was used holds less
 	TopicOnePerson Intent = "about-person"     // what one person is planned for
 	TopicWrapRule  Intent = "about-wrap-rule"  // whether wraps go by the pound
 	TopicTail      Intent = "about-tail"       // how much rope is left behind the drum
@@ -67,6 +80,14 @@ var ofTrade = []struct {
 	{TopicKnot, []cue{cueKnot, cueDerates}, false},
 	{TopicMoreBlock, []cue{cueMoreBlock, cueShares}, true},
 	{TopicFriction, []cue{cueFriction, cueFrictionOf}, false},
+	{TopicKnot, []cue{cueKnot, cueTellsUs}, false},
+	{TopicMoist, []cue{cueBark, cueCounts}, false},
+	{TopicLeaves, []cue{cueLeafy, cueCounts}, false},
+	{TopicHeavyEnd, []cue{cueSure, cueFigures}, false},
+	{TopicOldRope, []cue{cueOldRope, cueWeaker}, false},
+	{TopicDrumSize, []cue{cueDrumSize, cueWeaker}, false},
+	{TopicAnyTree, []cue{cueNoTree}, true},
+	{TopicUnits, []cue{cueWhichUnits}, false},
 	{TopicGentle, []cue{cueSameAs, cueGently}, false},
 	{TopicOnePerson, []cue{cueHowMuch, cueOnePerson, cueOfHand}, false},
 	{TopicTail, []cue{cueHowMuch, cueTail, cueBehind}, true},
