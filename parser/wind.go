@@ -11,7 +11,7 @@ import (
 var gale = map[string]float64{"speed-mph": 39, "speed-kph": 62, "speed-ms": 17.2, "speed-knots": 34}
 
 // gales says where a wind is told that is a gale: "gusts of 45 mph", "50 mph up here".
-func (rd *reading) gales() (stops []element) {
+func (rd *reading) gales() (found []element) {
 	of := func(t dangerToken) bool { return t.is("gusts") || t.is("up-here") }
 	if !slices.ContainsFunc(rd.tokens, of) {
 		return nil
@@ -27,11 +27,11 @@ func (rd *reading) gales() (stops []element) {
 			bare := imperial && unit == "speed-mph" && digits == t.word && rd.blows(i)
 			glued := digits != t.word && slices.Contains(rd.in.dangers.kinds[t.word[len(digits):]], unit)
 			if v >= least && (bare || glued || i+1 < len(rd.tokens) && rd.tokens[i+1].is(unit)) {
-				stops = append(stops, element{start: t.start, end: t.end, term: &term{stop: Storm}})
+				found = append(found, element{start: t.start, end: t.end, term: &term{stop: Storm}})
 			}
 		}
 	}
-	return stops
+	return found
 }
 
 // blows says whether the number of the token at i, with nothing that it counts behind
