@@ -10,14 +10,15 @@ import (
 	"heft/calc"
 	"heft/calc/wood"
 	"heft/parser"
+	"heft/parser/reader"
 )
 
 // Desk reads a question, works it out and words the reply. It does no I/O and
 // reads no clock. It is safe for use by many goroutines.
-type Desk struct{ reader reader }
+type Desk struct{ reader crewReader }
 
-// reader reads a crew's words: a parser.Reader.
-type reader interface {
+// crewReader reads a crew's words: a reader.Reader.
+type crewReader interface {
 	Read(text string) (parser.Question, error)
 	ReadAfter(text string, before parser.Question) (parser.Question, error)
 }
@@ -29,11 +30,11 @@ func NewDesk() (*Desk, error) {
 	for i, r := range rows {
 		known[i] = parser.Species{Scientific: r.Scientific, Name: r.Common}
 	}
-	reader, err := parser.New(known)
+	r, err := reader.New(known)
 	if err != nil {
 		return nil, fmt.Errorf("the desk's words: %w", err)
 	}
-	return &Desk{reader: reader}, nil
+	return &Desk{reader: r}, nil
 }
 
 // Answer answers one event, leaning on what its conversation had established.

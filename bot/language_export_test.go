@@ -12,18 +12,18 @@ import (
 func (d *Desk) Speaking(language string) *Desk { return &Desk{reader: speaking{d.reader, language}} }
 
 type speaking struct {
-	reader
+	crewReader
 	language string
 }
 
 func (s speaking) Read(text string) (parser.Question, error) {
-	q, err := s.reader.Read(text)
+	q, err := s.crewReader.Read(text)
 	q.Language = s.language
 	return q, err
 }
 
 func (s speaking) ReadAfter(text string, before parser.Question) (parser.Question, error) {
-	q, err := s.reader.ReadAfter(text, before)
+	q, err := s.crewReader.ReadAfter(text, before)
 	q.Language = s.language
 	return q, err
 }

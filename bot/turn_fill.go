@@ -6,7 +6,7 @@ import (
 
 // filled reads a bare mass or force, "300 lb", as the one quantity that was
 // asked about: without its word it would be taken for the weight of a piece.
-func (t Turn) filled(r reader, text string, q parser.Question, err error) (parser.Question, bool) {
+func (t Turn) filled(r crewReader, text string, q parser.Question, err error) (parser.Question, bool) {
 	if err != nil || t.pending == nil || t.pending.Kind != parser.Missing && t.pending.Kind != parser.NoUnit {
 		return q, false
 	}

@@ -84,7 +84,7 @@ func (t Turn) stillWhich(ask *parser.Ask) *parser.Ask {
 
 // reread helps an answer to an ask-back: a single word completes the name that
 // was asked about ("silver", to "which maple?").
-func (t Turn) reread(r reader, text string) (parser.Question, error) {
+func (t Turn) reread(r crewReader, text string) (parser.Question, error) {
 	q, err := r.ReadAfter(text, t.question)
 	if full, ok := t.filled(r, text, q, err); ok {
 		return full, nil

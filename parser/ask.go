@@ -49,8 +49,8 @@ const (
 	Nonsense  Kind = "nonsense"   // nothing in it that a crew would ask
 )
 
-// halting are the kinds of words that end all arithmetic, the gravest first.
-var halting = []Kind{Emergency, PowerLine, Rider, Below, Runaway, Storm, Unsound, Damaged, Personal, Stuck, Felling, Never, Machine, SpanLine, NoMethod, Beyond, LogKept}
+// Halting are the kinds of words that end all arithmetic, the gravest first.
+var Halting = []Kind{Emergency, PowerLine, Rider, Below, Runaway, Storm, Unsound, Damaged, Personal, Stuck, Felling, Never, Machine, SpanLine, NoMethod, Beyond, LogKept}
 
 // Ask says what must be asked back before a message can be answered. The desk
 // words it; this carries the place and what the choices are.
@@ -84,11 +84,12 @@ type Choice struct {
 	Value      float64 // of the number, SI
 }
 
+// Error names the ask and its place, for logs: a crew is never shown it.
 func (a *Ask) Error() string {
 	return fmt.Sprintf("%s at %q (%d–%d)", a.Kind, a.Words, a.Start, a.End)
 }
 
 // Final says that the message is refused rather than asked about.
 func (a *Ask) Final() bool {
-	return a.Kind == Nonsense || slices.Contains(halting, a.Kind)
+	return a.Kind == Nonsense || slices.Contains(Halting, a.Kind)
 }

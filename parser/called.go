@@ -1,21 +1,30 @@
 package parser
 
 import (
+	_ "embed"
 	"encoding/csv"
 	"slices"
 	"strings"
 	"sync"
 )
 
+// Tree is what a name of a tree stands for.
+type Tree struct {
+	Name     string
+	Language string // of the name, "" for the caller's and the Latin
+	Sci      string
+	Others   []string // where several trees share the name: all of them
+}
+
 // In is what the tree is called in a language: as it was named, where that is
 // of the language, or else by the first name that the language has for it
 // alone; a genus by the first that means it at all. Where the language has
 // none it is the name that was given, and not known. Latin is known in any.
 func (s Species) In(language string) (name string, known bool) {
-	own := func(n tree) bool { return n.name == s.Name && n.language == language }
-	foreign := func(n tree) bool { return n.name == s.Name && n.language != language }
-	first := func(n tree) bool {
-		return n.sci == s.Scientific && n.language == language && (len(n.others) == 0 || genus(n.sci))
+	own := func(n Tree) bool { return n.Name == s.Name && n.Language == language }
+	foreign := func(n Tree) bool { return n.Name == s.Name && n.Language != language }
+	first := func(n Tree) bool {
+		return n.Sci == s.Scientific && n.Language == language && (len(n.Others) == 0 || Genus(n.Sci))
 	}
 	all := names()
 	taken := slices.ContainsFunc(all, foreign)
@@ -23,17 +32,35 @@ func (s Species) In(language string) (name string, known bool) {
 		return s.Name, true
 	}
 	if i := slices.IndexFunc(all, first); i >= 0 {
-		return all[i].name, true
+		return all[i].Name, true
 	}
 	return s.Name, !taken
 }
 
 // names are the lines of the table of names.
-var names = sync.OnceValue(func() []tree {
-	rows, _ := csv.NewReader(strings.NewReader(namesCSV)).ReadAll() // malformed, no reader is made of it
-	var out []tree
+var names = sync.OnceValue(func() []Tree {
+	rows, _ := csv.NewReader(strings.NewReader(NamesCSV)).ReadAll() // malformed, no reader is made of it
+	var out []Tree
 	for _, r := range rows[1:] {
-		out = append(out, tree{name: r[0], language: r[1], sci: r[2], others: splitList(r[3])})
+		out = append(out, Tree{Name: r[0], Language: r[1], Sci: r[2], Others: SplitList(r[3])})
 	}
 	return out
 })
+
+//go:embed names.csv
+var NamesCSV string
+
+// SplitList are the parts of a list in the table of names.
+func SplitList(s string) []string {
+	if s == "" {
+		return nil
+	}
+	out := strings.Split(s, ";")
+	for i := range out {
+		out[i] = strings.TrimSpace(out[i])
+	}
+	return out
+}
+
+// Genus says whether a scientific name is that of a genus only.
+func Genus(sci string) bool { return strings.HasSuffix(sci, " spp.") }

@@ -1,83 +1,28 @@
-// Package parser reads a crew's words into a Question: every quantity, tree
-// and wish that was said, with the words that said it, and nothing that was
-// not. What it cannot place it asks about; it never guesses silently.
+// Package parser says what a crew's words come to: a Question, which holds every
+// quantity, tree and wish that was said, with the words that said it, and nothing that
+// was not; or an Ask, what must be asked back. It never guesses silently.
 //
-// The path is text → tongue, the languages that it is read by → tokens → tree →
-// elements: figures, terms and pauses → what ends all arithmetic → numbers that are
-// none of the question set apart, and those that their neighbours claim → placed
-// quantities: words bind their numbers (assign), bare ones take the place that the
-// trade leaves them (place) → Question, or what must be asked.
+// How words become a Question is in the rooms below it, each of which knows only those
+// named before it:
 //
-// Words and their meanings live in language/en.txt and language/es.txt, names
-// of trees in names.csv; what they must be read as, line by line, in
+//	language  the word files, one a language
+//	scan      text to words, numbers and pauses
+//	lexicon   what the word files say that words mean, and words that are typed badly
+//	reading   a message as a row of figures, terms and pauses: what all rules look at
+//	gear      which numbers and words are of ropes, blocks, slings, and of what stands around
+//	stops     what ends all arithmetic: somebody hurt, a power line, unsound wood or gear
+//	places    whose a number is: words bind theirs, bare ones take the place that is left
+//	bounds    the most that a piece may weigh, also where it is told by what nobody wants
+//	sizes     how large a number is where its unit is not said
+//	turning   words that turn a meaning round, and those that are talk and left out
+//	asking    what must be asked about a word, and what may be left out to go on
+//	heights   where blocks, hitches and obstacles are, and which way the rope turns
+//	lines     how long and how thick the rope is, and whether it reaches
+//	pulls     who pulls, how hard, and at what angle
+//	senses    words that are one thing here and another there
+//	talk      the day's job, its crew and its log; questions about us
+//	reader    the order in which all this is asked of a message: from text to Question
+//
+// Names of trees are in names.csv; what messages must be read as, line by line, in
 // testdata/questions.
-//
-// # The files
-//
-// By what they do with a message, in the order that it goes through them. Each begins
-// with what it reads and an example.
-//
-// Text to words, numbers and pauses:
-//
-//	tokens, scan, scanwords, grammar, number, numberwords, units, fold
-//
-// Which languages, and what their files say:
-//
-//	tongue, dialect, lexicon, readfiles, trie, meaning, flags, term, cues, names,
-//	called, talk
-//
-// A word that is typed badly:
-//
-//	alias, spell, sound, glue
-//
-// Words and numbers to elements:
-//
-//	elements, figure, join, ranges, spaced, spokenpoint, spokenhundreds, thousands,
-//	commas, toldranges
-//
-// No figures at all:
-//
-//	halts, halted, below, deadhold, hurt, harm, body, footing, dropped, fallenwood,
-//	doubted, gearstops, ropeline,
-//	dangers, dangerwords, dangertokens
-//
-// Words that turn a meaning, and those that are left out:
-//
-//	turning, clause, asides, contrary, negated, turnless, unturned, denials, corrections, more, theother,
-//	another, fresh, selftoo, peoplesum, folds, putaside, purpose, supposed, overlook,
-//	someone, said, wind, times, tellers, counted, unitsaside
-//
-// Words that are one thing here and another there:
-//
-//	otherwise, order, wanted, straight, standing, ends, drygear, eithertree, undecided, compare,
-//	wagers, alike, eachsized, slips, onemore
-//
-// How large a number is:
-//
-//	lend, loads, hauled, bare, metric, tons, tonnes, girth, sized, stem, rounds, fall
-//
-// Whose a number is:
-//
-//	claims, beside, assign, options, place, places, fields, heights, aside, hanging, swinging, slant,
-//	offset, over, hinged, raised, laid, lead, turns, turnlists, angles, twolines, tension, pulls,
-//	pulltold, power, crosslist, crosstrees, cuteach, toomuch, neverover, limits,
-//	ropecut, ropelengths, ropethick, ropethrough, reach, reachplace
-//
-// Gear, anchors and what is around:
-//
-//	gearpart, gearsize, rigged, ratings, ratingasks, smallrating, rated, anchored,
-//	blockload, blockwood, colours, surroundings, obstacle, told
-//
-// The question:
-//
-//	question, read, plain, quantities, intent, missing, species, list, job, facts, crew,
-//	roster, formerly, asksus, handsasked, logasked, trade, explain, words
-//
-// Shares of people, of a pull and of a load:
-//
-//	shares, reckoned, per, percent
-//
-// What must be asked:
-//
-//	ask, wordasks, unitasks, spare, tellshow
 package parser

@@ -27,17 +27,17 @@ func (q Question) Missing() []Field {
 		if q.Intent == AskRope {
 			fields = append(slices.Clone(fields), q.neededOfLayout()...)
 		}
-		return q.without(fields)
+		return q.Without(fields)
 	}
 	if q.Intent == AskCutPlan {
-		return append(q.missingOf(SpeciesField, acrossField(q.limb())), q.without([]Field{Limit})...)
+		return append(q.missingOf(SpeciesField, AcrossField(q.Limb())), q.Without([]Field{Limit})...)
 	}
 	if q.MostWanted() {
 		return q.neededForMost()
 	}
 	switch q.Intent {
 	case AskAnchor:
-		return append(q.missingOf(SpeciesField, acrossField(q.limb())), q.without(q.neededOfAnchor())...)
+		return append(q.missingOf(SpeciesField, AcrossField(q.Limb())), q.Without(q.neededOfAnchor())...)
 	case AskGear:
 		return q.missingOfGear()
 	case AskTree:
@@ -67,23 +67,23 @@ func (q Question) missingOfLoad() []Field {
 	if q.Intent == AskSwing {
 		out = append(q.missingSwing(), out...) // where it goes comes before how hard it pulls
 	}
-	if q.Intent == AskLower && q.Has(HitchHeight) && q.noted(DrumAside) {
-		out = append(out, q.without([]Field{DrumAway})...)
+	if q.Intent == AskLower && q.Has(HitchHeight) && q.Noted(DrumAside) {
+		out = append(out, q.Without([]Field{DrumAway})...)
 	}
 	if q.Intent == AskBlockLoad && q.unturned() {
 		out = append(out, Turn)
 	}
 	out = append(out, q.missingObstacle()...)
-	if q.Intent == AskDrop && q.noted(letRun) && !q.noted(snubbed) {
-		out = append(out, q.without([]Field{RunLength})...)
+	if q.Intent == AskDrop && q.Noted(LetRun) && !q.Noted(Snubbed) {
+		out = append(out, q.Without([]Field{RunLength})...)
 	}
 	if q.PartsWanted() {
 		if !q.Has(WinchPull) {
-			out = append(out, q.without([]Field{People})...)
+			out = append(out, q.Without([]Field{People})...)
 		}
 		return out
 	}
-	for _, f := range q.without(alsoNeeded[q.Intent]) {
+	for _, f := range q.Without(alsoNeeded[q.Intent]) {
 		if !slices.Contains(out, f) && !(f == DropHeight && q.FallFromBlock()) && !(f == LineOut && q.LineBySides()) {
 			out = append(out, f)
 		}
@@ -99,7 +99,7 @@ func (q Question) missingSwing() (out []Field) {
 	if q.LineBySides() {
 		return out
 	}
-	return append(out, q.without([]Field{LineOut})...)
+	return append(out, q.Without([]Field{LineOut})...)
 }
 
 // LineBySides says whether the line of a swing is told by how far its block is above
@@ -110,10 +110,10 @@ func (q Question) LineBySides() bool {
 
 // neededOfLayout is what the length of a rope hangs on besides the hitch.
 func (q Question) neededOfLayout() (out []Field) {
-	if q.noted(DeadEndOnTrunk) {
+	if q.Noted(DeadEndOnTrunk) {
 		out = append(out, TrunkAcross)
 	}
-	if q.noted(DrumAside) {
+	if q.Noted(DrumAside) {
 		out = append(out, DrumAway)
 	}
 	return out
@@ -123,7 +123,7 @@ func (q Question) neededOfLayout() (out []Field) {
 // spar, or out a limb.
 func (q Question) neededOfAnchor() []Field {
 	redirect := q.Shape == nil && !q.Has(HitchHeight) && slices.ContainsFunc(q.Notes, Redirecting)
-	if !q.Has(Tie) && (q.OnSpar() || redirect && !q.noted(NoteAnchorLimb)) {
+	if !q.Has(Tie) && (q.OnSpar() || redirect && !q.Noted(NoteAnchorLimb)) {
 		return []Field{Weight, HitchHeight} // a sling goes round a stem
 	}
 	return []Field{Weight, Tie}
@@ -132,7 +132,7 @@ func (q Question) neededOfAnchor() []Field {
 // OnSpar says whether the anchor is upright wood rather than a limb. Where its
 // shape is not told, a sling near the ground is round a stem.
 func (q Question) OnSpar() bool {
-	if x, ok := q.Get(HitchHeight); ok && q.Shape == nil && x.High <= highestSling && !slices.Contains(q.Notes, NoteAnchorLimb) {
+	if x, ok := q.Get(HitchHeight); ok && q.Shape == nil && x.High <= HighestSling && !slices.Contains(q.Notes, NoteAnchorLimb) {
 		return true
 	}
 	log := q.Shape != nil && q.Shape.Value == Log
@@ -142,7 +142,7 @@ func (q Question) OnSpar() bool {
 // missingOfGear is the strength of what the words told of: of the sling where
 // they said how it is rigged, of the rope where they said no more.
 func (q Question) missingOfGear() []Field {
-	slung := q.Has(Legs, LegAngle, ChokeAngle) || slices.Contains(q.Notes, noteChoker) || slices.Contains(q.Notes, noteBasket)
+	slung := q.Has(Legs, LegAngle, ChokeAngle) || slices.Contains(q.Notes, NoteChoker) || slices.Contains(q.Notes, NoteBasket)
 	switch {
 	case q.GearWanted():
 		return q.MissingPiece()
@@ -159,55 +159,55 @@ func (q Question) missingOfGear() []Field {
 // MostWanted says whether it is asked how much can be lowered or lifted, where
 // no piece is told.
 func (q Question) MostWanted() bool {
-	return q.noted(mostWanted) && (q.Intent == AskLower || q.Intent == AskLift) && q.Pieceless()
+	return q.Noted(MostWanted) && (q.Intent == AskLower || q.Intent == AskLift) && q.Pieceless()
 }
 
 // HighestWanted says whether it is asked how high the block may be for the rope
 // at hand, where no piece is told and no other rope.
 func (q Question) HighestWanted() bool {
-	return q.Intent == AskRope && q.noted(highestWanted) && !q.Has(HitchHeight, SecondRope) && q.Pieceless()
+	return q.Intent == AskRope && q.Noted(highestWanted) && !q.Has(HitchHeight, SecondRope) && q.Pieceless()
 }
 
 // PartsWanted says whether it is asked how many parts of line a lift takes.
 func (q Question) PartsWanted() bool {
-	return q.Intent == AskLift && q.noted(partsWanted) && !q.Has(Parts)
+	return q.Intent == AskLift && q.Noted(PartsWanted) && !q.Has(Parts)
 }
 
 // TooMany says whether it is asked if the wraps told are too many.
-func (q Question) TooMany() bool { return q.noted(tooMany) }
+func (q Question) TooMany() bool { return q.Noted(TooMany) }
 
 // Slipped says whether the wraps told did not hold.
-func (q Question) Slipped() bool { return q.noted(slipped) && q.Has(Wraps) }
+func (q Question) Slipped() bool { return q.Noted(Slipped) && q.Has(Wraps) }
 
 // neededForMost is what holds the load, or lifts it.
 func (q Question) neededForMost() []Field {
 	switch {
 	case q.Intent == AskLower:
-		return q.without([]Field{Wraps})
+		return q.Without([]Field{Wraps})
 	case q.Has(WinchPull):
-		return q.without([]Field{Parts})
+		return q.Without([]Field{Parts})
 	}
-	return q.without([]Field{Parts, People})
+	return q.Without([]Field{Parts, People})
 }
 
 // GearWanted says whether it is asked how strong gear must be, of which nothing
 // else is told.
-func (q Question) GearWanted() bool { return q.noted(gearWanted) && !q.Has(Ratings...) }
+func (q Question) GearWanted() bool { return q.Noted(gearWanted) && !q.Has(Ratings...) }
 
 // Pieceless says whether nothing was told of a piece.
 func (q Question) Pieceless() bool {
-	return q.Species == nil && !q.Has(across...) && !q.Has(Length, Weight)
+	return q.Species == nil && !q.Has(Across...) && !q.Has(Length, Weight)
 }
 
 // missingBalance lists what is missing of what a balance question tells: the
 // point itself needs no more than a length.
 func (q Question) missingBalance() []Field {
 	weighed := func(more ...Field) []Field {
-		return append(q.MissingPiece(), q.without(more)...)
+		return append(q.MissingPiece(), q.Without(more)...)
 	}
 	switch {
 	case q.Has(SideBranch, SideBranchOut):
-		return q.without([]Field{SideBranch, SideBranchOut})
+		return q.Without([]Field{SideBranch, SideBranchOut})
 	case q.Has(SecondTie):
 		out := weighed(Tie, SecondTie)
 		if !q.Has(Length) && !slices.Contains(out, Length) {
@@ -216,24 +216,24 @@ func (q Question) missingBalance() []Field {
 		return out
 	case q.Has(SecondLeg, LegAngle):
 		return weighed(LegAngle)
-	case q.noted(bridled):
+	case q.Noted(Bridled):
 		if q.Has(BlockAngle) {
 			return weighed()
 		}
 		return weighed(LegAngle)
 	case q.WeightWanted():
-		return append([]Field{Weight}, q.without([]Field{Sideways, LineOut})...)
-	case q.Has(Sideways), q.noted(tagPull):
+		return append([]Field{Weight}, q.Without([]Field{Sideways, LineOut})...)
+	case q.Has(Sideways), q.Noted(TagPull):
 		return weighed(Sideways, LineOut)
 	}
-	return q.without([]Field{Length})
+	return q.Without([]Field{Length})
 }
 
-// onlyBalance says whether no more is asked than where a piece balances, of
+// OnlyBalance says whether no more is asked than where a piece balances, of
 // which a length is told and nothing that a weight could be worked out from.
-func (q Question) onlyBalance() bool {
-	more := q.Has(across...) || q.Has(Sideways, SecondTie, SecondLeg, LegAngle, BlockAngle, SideBranch, SideBranchOut)
-	return q.Intent == AskBalance && q.Has(Length) && !more && !q.noted(bridled) && !q.noted(tagPull)
+func (q Question) OnlyBalance() bool {
+	more := q.Has(Across...) || q.Has(Sideways, SecondTie, SecondLeg, LegAngle, BlockAngle, SideBranch, SideBranchOut)
+	return q.Intent == AskBalance && q.Has(Length) && !more && !q.Noted(Bridled) && !q.Noted(TagPull)
 }
 
 // MissingPiece lists what a weight still needs: nothing where the crew gave
@@ -248,7 +248,7 @@ func (q Question) MissingPiece() []Field {
 // MissingSizes lists what a weight still needs to be worked out, whatever
 // weight the crew gave.
 func (q Question) MissingSizes() []Field {
-	return q.missingOf(SpeciesField, acrossField(q.limb()), Length)
+	return q.missingOf(SpeciesField, AcrossField(q.Limb()), Length)
 }
 
 // unturned says whether a redirect was named of which it was not said how far
@@ -273,7 +273,8 @@ func (q Question) unturned() bool {
 	return said < max(want, named)
 }
 
-func (q Question) limb() bool { return q.Shape != nil && q.Shape.Value == Limb }
+// Limb says whether the piece has brush.
+func (q Question) Limb() bool { return q.Shape != nil && q.Shape.Value == Limb }
 
 // missingOf lists those of tree, thickness and length that were not said.
 func (q Question) missingOf(fields ...Field) []Field {
@@ -281,7 +282,7 @@ func (q Question) missingOf(fields ...Field) []Field {
 	for _, f := range fields {
 		switch {
 		case f == SpeciesField && q.Species != nil:
-		case f == acrossField(q.limb()) && q.Has(Diameter, ButtDiameter, MidDiameter):
+		case f == AcrossField(q.Limb()) && q.Has(Diameter, ButtDiameter, MidDiameter):
 		case f == Length && q.Has(Length):
 		default:
 			out = append(out, f)
@@ -290,7 +291,8 @@ func (q Question) missingOf(fields ...Field) []Field {
 	return out
 }
 
-func (q Question) without(fields []Field) []Field {
+// Without are those of the fields that were not said.
+func (q Question) Without(fields []Field) []Field {
 	var out []Field
 	for _, f := range fields {
 		if !q.Has(f) {
@@ -302,18 +304,35 @@ func (q Question) without(fields []Field) []Field {
 
 // Notes of the word file that decide what is missing or in doubt.
 const (
-	bare    = "bare"    // without its brush
-	bridled = "bridle"  // two lines run to one point
-	snubbed = "snubbed" // the line is held fast
-	letRun  = "let-run"
-	newTree = "new-tree"
+	Bare    = "bare"    // without its brush
+	Bridled = "bridle"  // two lines run to one point
+	Snubbed = "snubbed" // the line is held fast
+	LetRun  = "let-run"
+	NewTree = "new-tree"
 
 	gearWanted    = "gear-wanted"    // how strong it must be
-	mostWanted    = "most-wanted"    // how heavy a piece may be
-	partsWanted   = "parts-wanted"   // on how many parts of line
+	MostWanted    = "most-wanted"    // how heavy a piece may be
+	PartsWanted   = "parts-wanted"   // on how many parts of line
 	highestWanted = "highest-wanted" // how high the block may be
-	slipped       = "slipped"        // the rope slipped on the drum
-	tooMany       = "too-many"       // whether the wraps told are more than it takes
+	Slipped       = "slipped"        // the rope slipped on the drum
+	TooMany       = "too-many"       // whether the wraps told are more than it takes
 )
 
-func (q Question) noted(n string) bool { return slices.Contains(q.Notes, n) }
+// Noted says whether a note was made.
+func (q Question) Noted(n string) bool { return slices.Contains(q.Notes, n) }
+
+// Stem says whether the piece is wood without brush, and longer than a log that
+// is handled whole.
+func (q Question) Stem() bool {
+	const longestLog = 5 // m, common practice, no source
+	return q.Shape != nil && q.Shape.Value == Log && q.Length(Length).High > longestLog
+}
+
+// missingObstacle lists what a swing past a thing still needs: how far it is.
+// Without both heights it is taken to be as tall as the block.
+func (q Question) missingObstacle() []Field {
+	if q.Intent != AskSwing || q.Obstacle == nil && !q.Has(ObstacleOut, ObstacleHeight) {
+		return nil
+	}
+	return q.Without([]Field{ObstacleOut})
+}

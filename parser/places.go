@@ -8,19 +8,19 @@ import "slices"
 
 // Notes of the word file that such a question hangs on.
 const (
-	blocksMeet = "blocks-meet" // whether the blocks of a raise meet
-	tieWanted  = "tie-wanted"  // where the moving block may be tied
+	BlocksMeet = "blocks-meet" // whether the blocks of a raise meet
+	TieWanted  = "tie-wanted"  // where the moving block may be tied
 	// how high the block must be for a raise
-	lowestWanted = "lowest-wanted"
-	tagPull      = "tag-pull" // how hard a tag line pulls, whatever else is told
+	LowestWanted = "lowest-wanted"
+	TagPull      = "tag-pull" // how hard a tag line pulls, whatever else is told
 )
 
-// placesOnly leaves out the notes that have done their part, and those that
+// PlacesOnly leaves out the notes that have done their part, and those that
 // only a raise makes use of.
-func (q *Question) placesOnly() {
+func (q *Question) PlacesOnly() {
 	pulled := q.Intent == AskBalance && !q.Has(Sideways) // how far aside is still to be asked
 	q.Notes = slices.DeleteFunc(q.Notes, func(n string) bool {
-		return n == tagPull && !pulled || (n == blocksMeet || n == tieWanted || n == lowestWanted) && q.Intent != AskRaise || n == lowestWanted && q.Has(BlockHeight)
+		return n == TagPull && !pulled || (n == BlocksMeet || n == TieWanted || n == LowestWanted) && q.Intent != AskRaise || n == LowestWanted && q.Has(BlockHeight)
 	})
 }
 
@@ -28,14 +28,14 @@ func (q *Question) placesOnly() {
 // weight is told, and nothing that one hangs on. Where a part of that is told,
 // the rest is asked for, unless the words ask for nothing but the places.
 func (q Question) OfPlaces() bool {
-	untold := q.Species == nil && !q.Has(across...)
+	untold := q.Species == nil && !q.Has(Across...)
 	switch {
-	case q.LowestWanted(), q.Intent == AskRaise && !q.Has(Tie) && (q.noted(tieWanted) || q.Has(Length) && q.Has(BlockHeight)):
+	case q.LowestWanted(), q.Intent == AskRaise && !q.Has(Tie) && (q.Noted(TieWanted) || q.Has(Length) && q.Has(BlockHeight)):
 		return true // no pull can be told before the tie is
 	case q.Has(Weight) || len(q.MissingSizes()) == 0:
 		return false
 	case q.Intent == AskRaise:
-		return untold || q.noted(blocksMeet) || q.noted(tieWanted)
+		return untold || q.Noted(BlocksMeet) || q.Noted(TieWanted)
 	case q.Intent == AskSwing:
 		return untold
 	}
@@ -47,7 +47,7 @@ func (q Question) missingPlaces() []Field {
 	if q.Intent == AskSwing {
 		out := q.missingSwing()
 		if q.Obstacle != nil || q.Has(ObstacleHeight) {
-			out = append(out, q.without([]Field{ObstacleOut})...)
+			out = append(out, q.Without([]Field{ObstacleOut})...)
 		}
 		return out
 	}
@@ -55,10 +55,10 @@ func (q Question) missingPlaces() []Field {
 		if q.Has(Tie) {
 			return nil
 		}
-		return q.without([]Field{Length})
+		return q.Without([]Field{Length})
 	}
-	out := q.without([]Field{BlockHeight})
-	if !q.Has(Tie, Length) && !q.noted(tieWanted) {
+	out := q.Without([]Field{BlockHeight})
+	if !q.Has(Tie, Length) && !q.Noted(TieWanted) {
 		out = append(out, Tie)
 	}
 	return out
@@ -73,19 +73,52 @@ func (q Question) ByHeight() bool {
 }
 
 // LowestWanted says whether it is asked how high the block must be above the hinge.
-func (q Question) LowestWanted() bool { return q.Intent == AskRaise && q.noted(lowestWanted) }
+func (q Question) LowestWanted() bool { return q.Intent == AskRaise && q.Noted(LowestWanted) }
 
 // WeightWanted says whether a weight is asked for rather than what it is
 // worked out from: a tag line pulls, and a block that turns the rope is loaded,
 // by the weight alone, and nothing of the piece is told.
 func (q Question) WeightWanted() bool {
 	turned := q.Has(Turn) || slices.ContainsFunc(q.Notes, Redirecting)
-	byWeight := q.Intent == AskBalance && (q.Has(Sideways) || q.noted(tagPull)) || q.Intent == AskBlockLoad && turned
-	return byWeight && q.Species == nil && !q.Has(across...) && !q.Has(Weight)
+	byWeight := q.Intent == AskBalance && (q.Has(Sideways) || q.Noted(TagPull)) || q.Intent == AskBlockLoad && turned
+	return byWeight && q.Species == nil && !q.Has(Across...) && !q.Has(Weight)
 }
 
-// onlyPlaces says whether a raise asks for no more than where its blocks meet or
+// OnlyPlaces says whether a raise asks for no more than where its blocks meet or
 // where to tie, and all that this hangs on is told.
-func (q Question) onlyPlaces() bool {
-	return q.Intent == AskRaise && (q.noted(blocksMeet) || q.noted(tieWanted)) && q.OfPlaces() && len(q.missingPlaces()) == 0
+func (q Question) OnlyPlaces() bool {
+	return q.Intent == AskRaise && (q.Noted(BlocksMeet) || q.Noted(TieWanted)) && q.OfPlaces() && len(q.missingPlaces()) == 0
 }
+
+// How far a piece falls before its rope holds it follows from how long it is and
+// how far its block hangs below the cut. Where one of the two is not told, a block
+// below the cut, a catch or a line that runs asks for the fall.
+
+// FallFromBlock says whether the fall, which is not told, can be worked out.
+func (q Question) FallFromBlock() bool {
+	return q.Has(BlockBelow) && q.Has(Length) && !q.Has(DropHeight)
+}
+
+// Across are the fields that say how thick a piece is.
+var Across = []Field{Diameter, ButtDiameter, MidDiameter, TipDiameter}
+
+// KeepUnder takes a mass for the limit where it is asked how long a piece may
+// be: of a piece that is still to be cut nobody knows the weight.
+func (q *Question) KeepUnder() {
+	if q.Intent != AskCutPlan || q.Has(Limit) || !q.Has(Across...) {
+		return
+	}
+	for i, x := range q.Quantities {
+		if x.Field == Weight {
+			q.Quantities[i].Field = Limit
+			return
+		}
+	}
+}
+
+// RedirectsOn are the blocks whose mention is a fact by itself, and its note.
+var RedirectsOn = map[string]string{RedirectBlock: RedirectBlock, BaseBlock: BaseBlock}
+
+// Redirecting says whether a block that was named leads the rope on, rather
+// than carrying the load first.
+func Redirecting(block string) bool { return RedirectsOn[block] != "" }

@@ -19,38 +19,3 @@ const (
 	TurnsMeasure  Turning = "measure"  // "how high": what only the tree tells
 	TurnsBound    Turning = "bound"    // "over 14 in": no number by itself
 )
-
-// turnings are the ways that a word file can name.
-var turnings = []Turning{"", TurnsDenied, TurnsPart, TurnsSum, TurnsCompared, TurnsSeveral, TurnsRadius, TurnsMeasure}
-
-// twistOf is a word that could turn the meaning round, and how.
-func twistOf(err *error, how string) func(*term) {
-	v := oneOf(err, how, turnings...)
-	return func(t *term) { t.ask, t.turning = Twist, v }
-}
-
-// turnedBy names how the word at i could turn the meaning.
-func (rd *reading) turnedBy(i int) Turning {
-	switch t := rd.termAt(i); {
-	case t.ask != Twist:
-		return ""
-	case t.fresh:
-		return TurnsPiece
-	case t.denies:
-		return TurnsDenied
-	case t.corrects && t.lacks && rd.at(i+1).pause == 0 && rd.at(i+1).fig == nil:
-		return TurnsDenied // "no drum"
-	case t.corrects:
-		return TurnsBack
-	case rd.perLength(i):
-		return TurnsLength
-	case rd.ofPeople(i):
-		return TurnsPeople
-	case t.each:
-		return TurnsSeveral
-	case t.quarter, t.marks&markHalf != 0:
-		return TurnsPart
-	default:
-		return t.turning
-	}
-}

@@ -157,17 +157,17 @@ var noted = map[string]string{
 	"rope-static": "static", "rope-low-stretch": "low stretch", "rope-stretchy": "stretchy", "rope-double-braid": "double braid",
 	"rope-three-strand": "laid rope", "rope-kernmantle": "kernmantle", "rope-no-stretch": "no stretch",
 	"eye-splice": "eye splice", "square-knot": "square knot", "overhand-knot": "overhand knot",
-	"figure-eight": "figure eight", noteChoker: "choked", noteBasket: "in a basket", "lean": "leaning",
+	"figure-eight": "figure eight", NoteChoker: "choked", NoteBasket: "in a basket", "lean": "leaning",
 	RedirectBlock: "redirect", BaseBlock: "base block", "bushed": "plain bushed", "small-pulley": "small pulley",
 	"haul-up": "haul from the moving block", "haul-down": "haul from the top block", MovingBlock: "moving block",
 	DeadEndOnTrunk: "dead end round the trunk", "dead-end-block": "dead end on the becket",
-	NoteAnchorLimb: "anchor limb", NoteAnchorSpar: "anchor spar", "from-tip": "from the tip down", "bare": "leaves off", leavesOn: "leaves on", newTree: "new tree",
+	NoteAnchorLimb: "anchor limb", NoteAnchorSpar: "anchor spar", "from-tip": "from the tip down", "bare": "leaves off", LeavesOn: "leaves on", NewTree: "new tree",
 	"log-over": "what went over the limit", "log-unconfirmed": "what is unconfirmed", "log-unfinished": "what was never completed", "log-yesterday": "yesterday's log",
 	"log-heaviest": "heaviest of the day", "log-total": "total for the day",
-	gearWanted: "how strong should it be", mostWanted: "what's the most", partsWanted: "how many parts of line", highestWanted: "how high can i set the block", blocksMeet: "do the blocks meet", tieWanted: "how far out can i tie", lowestWanted: "how high must the block be", tagPull: "how hard on the tag line",
-	tooMany:     "too many",
-	slipped:     "slipped",
-	peopleBelow: "guys underneath", DrumAside: "drum at the next tree",
+	gearWanted: "how strong should it be", MostWanted: "what's the most", PartsWanted: "how many parts of line", highestWanted: "how high can i set the block", BlocksMeet: "do the blocks meet", TieWanted: "how far out can i tie", LowestWanted: "how high must the block be", TagPull: "how hard on the tag line",
+	TooMany:     "too many",
+	Slipped:     "slipped",
+	PeopleBelow: "guys underneath", DrumAside: "drum at the next tree",
 }
 
 // phrase writes one quantity with the words for its place.
@@ -192,25 +192,25 @@ var turnedAtBlock = map[string]string{
 // unit is what the quantity is told in.
 func (x Quantity) unit() (scale float64, name string) {
 	metric := x.System == Metric
-	switch dim := dimensionOf[x.Field]; {
-	case dim == dimAngle:
+	switch dim := DimensionOf[x.Field]; {
+	case dim == DimAngle:
 		return 1, "degrees"
-	case dim == dimLength && (thickness(x.Field) || x.Field == RopeDiameter || x.Field == DrumAcross || x.Field == TrunkAcross):
+	case dim == DimLength && (Thickness(x.Field) || x.Field == RopeDiameter || x.Field == DrumAcross || x.Field == TrunkAcross):
 		if metric {
 			return float64(unit.Centimetre), "cm"
 		}
 		return float64(unit.Inch), "in"
-	case dim == dimLength && metric:
+	case dim == DimLength && metric:
 		return float64(unit.Metre), "m"
-	case dim == dimLength:
+	case dim == DimLength:
 		return float64(unit.Foot), "ft"
-	case dim == dimMass && metric:
+	case dim == DimMass && metric:
 		return float64(unit.Kilogram), "kg"
-	case dim == dimMass:
+	case dim == DimMass:
 		return float64(unit.Pound), "lb"
-	case dim == dimForce && metric:
+	case dim == DimForce && metric:
 		return float64(unit.Kilonewton), "kN"
-	case dim == dimForce:
+	case dim == DimForce:
 		return float64(unit.PoundForce), "lb"
 	}
 	return 1, ""
@@ -229,3 +229,21 @@ func figured(v float64) string {
 	}
 	return s
 }
+
+// Thickness says whether a field is one of how thick a piece is.
+func Thickness(f Field) bool {
+	return f == Diameter || f == ButtDiameter || f == MidDiameter || f == TipDiameter
+}
+
+// A rope that is redirected turns at a block by some angle, which is not the
+// angle between its legs there: the two add up to 180°. Only a word that says
+// which of them is meant makes an angle a turn.
+
+// The blocks of a rope's path that crews name, as the word file does.
+const (
+	TopBlock      = "top-block"
+	AnyBlock      = "block"
+	RedirectBlock = "redirect"
+	BaseBlock     = "base-block"
+	NaturalCrotch = "natural-crotch"
+)

@@ -38,13 +38,13 @@ var law = []rule{
 	{"heft/calc/unit", "heft/calc/wood", false, "quantities stand below everything"},
 	{"heft/calc/unit", "heft/calc", false, "quantities stand below everything"},
 	{"heft/calc/wood", "heft/calc", false, "the table does not know its users"},
-	{"heft/parser", "heft/calc", false, "the parser reads, it does not calculate"},
-	{"heft/parser", "heft/bot", false, "words flow one way"},
+	{"heft/parser/", "heft/calc", false, "the parser reads, it does not calculate"},
+	{"heft/parser/", "heft/bot", false, "words flow one way"},
 	{"heft/parser/language", "heft/parser", false, "the files do not know who reads them"},
 	{"heft/parser/language", "heft/calc/unit", false, "the files are words, not quantities"},
-	{"heft/parser", "os", true, "the same text is read the same everywhere"},
-	{"heft/parser", "time", true, "the same text is read the same at any time"},
-	{"heft/parser", "log/slog", true, "the parser returns errors, it does not log"},
+	{"heft/parser/", "os", true, "the same text is read the same everywhere"},
+	{"heft/parser/", "time", true, "the same text is read the same at any time"},
+	{"heft/parser/", "log/slog", true, "the parser returns errors, it does not log"},
 	{"heft/bot", "github.com/slack-go/slack", false, "transport stays in bot/slackchat"},
 	{"heft/bot", "github.com/patrickmn/go-cache", false, "memory stays in bot/seen"},
 	{"heft/bot", "modernc.org/sqlite", false, "the driver stays in bot/journal"},
@@ -77,12 +77,43 @@ var law = []rule{
 func TestParserAndCalculatorShareOnlyUnits(t *testing.T) {
 	for _, r := range list(t) {
 		for _, d := range r.Deps {
-			if r.ImportPath == "heft/parser" && strings.HasPrefix(d, "heft/") && d != "heft/calc/unit" && d != "heft/parser/language" {
-				t.Errorf("the parser must not import %s", d)
+			if within(r.ImportPath, "heft/parser") && strings.HasPrefix(d, "heft/") && d != "heft/calc/unit" && !within(d, "heft/parser") {
+				t.Errorf("%s must not import %s", r.ImportPath, d)
 			}
 		}
 	}
 }
+
+// floors are the rooms of the parser from the ground up: each may know those named
+// before it, and none that comes after.
+var floors = []string{
+	"language", "", "scan", "lexicon", "reading", "gear", "stops", "places", "bounds", "sizes",
+	"turning", "asking", "heights", "lines", "pulls", "senses", "talk", "reader",
+}
+
+func TestParserIsBuiltFromTheGroundUp(t *testing.T) {
+	floor := map[string]int{}
+	for i, name := range floors {
+		floor[strings.TrimSuffix("heft/parser/"+name, "/")] = i
+	}
+	for _, r := range list(t) {
+		if !within(r.ImportPath, "heft/parser") {
+			continue
+		}
+		at, ok := floor[r.ImportPath]
+		if !ok {
+			t.Errorf("%s has no floor", r.ImportPath)
+		}
+		for _, d := range r.Imports {
+			if within(d, "heft/parser") && floor[d] > at {
+				t.Errorf("%s must not import %s, which stands on it", r.ImportPath, d)
+			}
+		}
+	}
+}
+
+// within says whether a package is a room or below it.
+func within(path, room string) bool { return path == room || strings.HasPrefix(path, room+"/") }
 
 type listed struct {
 	ImportPath string

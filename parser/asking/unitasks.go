@@ -1,0 +1,63 @@
+package asking
+
+import (
+	"math"
+	"slices"
+
+	"heft/parser"
+	"heft/parser/gear"
+	"heft/parser/lexicon"
+	"heft/parser/places"
+	"heft/parser/reading"
+	"heft/parser/sizes"
+)
+
+// WrapsOrHands says whether a bare number of what is lowered is as few as wraps and
+// people are, and is held with: "con 3 aguanto 700 lb", or told beside other wraps. No
+// size is.
+func WrapsOrHands(rd *reading.Reading, i int) bool {
+	const most = 8
+	fig := rd.Elems[i].Fig
+	few := fig.Low == fig.High && fig.Low == math.Trunc(fig.Low) && fig.Low >= 1 && fig.Low <= most
+	with := rd.Cued(rd.At(i-1), lexicon.CueTries) || rd.Cued(rd.At(i-1), lexicon.CueHaving)
+	beside := rd.AnyAt(func(k int) bool { return k != i && rd.Elems[k].Fig != nil && rd.At(k+1).Plays(parser.Wraps) })
+	return few && (with || beside) && (rd.Worded(parser.Wraps) || gear.AsksFor(rd, parser.AskLower))
+}
+
+// HeavyPiece reads "pieza de 1500": nothing is so long, whatever the unit, and a piece
+// weighs so much.
+func HeavyPiece(rd *reading.Reading, i int) bool {
+	const least, most = 500, 20000
+	fig := rd.Elems[i].Fig
+	k := rd.Past(i-1, -1, lexicon.MarkMade|lexicon.MarkIs|lexicon.MarkRelation)
+	return fig.Low >= least && fig.High <= most && (rd.TermAt(k).Unnamed || rd.TermAt(k).Shape != "" || rd.Cued(rd.At(k), lexicon.CuePiece)) && (rd.EndsBreath(i+1) || rd.At(i+1).Polite() || rd.At(i+1).Fig == nil && rd.TermAt(i+1).Intent != "") && !rd.AnyAt(rd.Is(sizes.InMillimetres))
+}
+
+// ToLower says whether a bare number can only be what the piece weighs: it is
+// lowered, and nothing is told of its size, "wraps for two hundred".
+func ToLower(rd *reading.Reading, i int) bool {
+	const least = 20 // whatever unit it has, less takes no drum
+	return (rd.Worded(parser.Wraps) || gear.AsksFor(rd, parser.AskLower)) && rd.Elems[i].Fig.Low >= least && !rd.AnyAt(func(k int) bool {
+		return rd.Elems[k].Piece() || places.LengthAt(rd, k)
+	})
+}
+
+// LongestBare is more than any size of what is lifted, in feet, inches, metres or
+// centimetres alike: a bare number above it is what it weighs.
+const LongestBare = 1000
+
+// IdleLength passes over how long a piece is that is lifted and whose weight is told,
+// where the length has no unit: nothing hangs on it, "30 long weighs about 4".
+func IdleLength(rd *reading.Reading, q *parser.Question, asks []*parser.Ask) []*parser.Ask {
+	weighed := q.Has(parser.Weight) || slices.ContainsFunc(asks, func(a *parser.Ask) bool { return a != nil && slices.Contains(a.Fields, parser.Weight) })
+	if q.Intent != parser.AskLift || !weighed {
+		return asks
+	}
+	return slices.DeleteFunc(asks, func(a *parser.Ask) bool {
+		idle := a != nil && a.Kind == parser.NoUnit && len(a.Fields) == 1 && a.Fields[0] == parser.Length
+		if idle {
+			q.Passed = append(q.Passed, parser.Said[string]{Value: a.Words, Words: a.Words, Start: a.Start, End: a.End})
+		}
+		return idle
+	})
+}

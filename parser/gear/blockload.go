@@ -1,0 +1,168 @@
+package gear
+
+import (
+	"strings"
+
+	"heft/parser"
+	"heft/parser/lexicon"
+	"heft/parser/reading"
+	"heft/parser/scan"
+)
+
+// LoadsAsked makes a word for how much, before gear that feels a load, ask for that
+// load: "how much does the drum sling get", "qué carga tiene la eslinga".
+func LoadsAsked(rd *reading.Reading) {
+	for i := range rd.Elems {
+		at := bearer(rd, i)
+		if at < 0 {
+			continue
+		}
+		rd.Alter(i, func(t *scan.Term) { t.Intent, t.Besides, t.Ask = parser.AskBlockLoad, false, "" })
+		lendAsked(rd, i)
+		if ofDrum(rd, at) {
+			rd.Alter(i, func(t *scan.Term) { t.Note = parser.NoteDrumLoad })
+		}
+		for k := i + 1; k <= at+1 && k < len(rd.Elems); k++ {
+			if t := rd.TermAt(k); t.Intent == parser.AskGear || t.Intent == parser.AskRope {
+				rd.Alter(k, func(t *scan.Term) { t.Intent = "" })
+			}
+		}
+	}
+}
+
+// lendAsked gives the one bare number the unit that the answer is asked in: "how many
+// lbs on the sling with 820".
+func lendAsked(rd *reading.Reading, i int) {
+	words := strings.Fields(rd.Word(rd.Elems[i]))
+	u := rd.In.Units[words[len(words)-1]]
+	if u == nil || u.Dim != parser.DimMass {
+		return
+	}
+	for _, e := range rd.Elems {
+		if f := e.Fig; f != nil && f.Dim == parser.DimCount && f.Unit == nil && Rates(f) {
+			f.Unit, f.Dim, f.Low, f.High = u, parser.DimMass, f.Low*u.Factor, f.High*u.Factor
+			return
+		}
+	}
+}
+
+// bearer is the gear whose load is asked for by the word at i, -1 for none: gear that
+// something is on, or that is told to feel it. What it can take is its strength.
+func bearer(rd *reading.Reading, i int) int {
+	const most = 6
+	if !rd.TermAt(i).HowMuch || !rd.AnyAt(func(k int) bool { return rd.Elems[k].Fig != nil && Rates(rd.Elems[k].Fig) }) {
+		return -1
+	}
+	felt := rd.TermAt(i).Receives
+	for k := i + 1; k <= i+most && bare(rd, k); k++ {
+		felt = felt || rd.TermAt(k).Receives || k == i+1 && rd.At(k).Marked(lexicon.MarkIn)
+		switch Part(rd.At(k)) {
+		case lexicon.PartSling, lexicon.PartDrum, lexicon.PartConnector, lexicon.PartBlock:
+			if p := Part(rd.At(k + 1)); p != "" && p != lexicon.PartRope {
+				k++ // "the drum sling"
+			}
+			if felt || receivesAfter(rd, k) {
+				return k
+			}
+		}
+	}
+	return -1
+}
+
+// receivesAfter reads "the shackle at the block see".
+func receivesAfter(rd *reading.Reading, i int) bool {
+	const most = 3
+	for k := i + 1; k <= i+most && bare(rd, k); k++ {
+		if rd.TermAt(k).Receives {
+			return true
+		}
+	}
+	return false
+}
+
+// bare says whether the element at i is neither number nor rope, nor what else could
+// be asked about: a strength, wraps, a piece.
+func bare(rd *reading.Reading, i int) bool {
+	e := rd.At(i)
+	counted := Part(e) == "" && (e.Plays(parser.Wraps) || e.Plays(parser.People))
+	return e.Term != nil && e.Pause == 0 && !e.Piece() && Part(e) != lexicon.PartRope && Strength(e) == "" && !counted && !rd.TermAt(i).Rated
+}
+
+// LoadWanted says whether the load on gear is asked for, so that a number without a
+// word for it is no strength of the gear.
+func LoadWanted(rd *reading.Reading) bool {
+	return rd.AnyAt(func(i int) bool { return bearer(rd, i) >= 0 })
+}
+
+// ofDrum says whether the gear at i is the drum, or holds it.
+func ofDrum(rd *reading.Reading, i int) bool {
+	if Part(rd.At(i)) == lexicon.PartBlock {
+		return false
+	}
+	after := Part(rd.At(rd.Past(i+1, +1, lexicon.MarkIn|lexicon.MarkMade|lexicon.MarkArticle|lexicon.MarkRelation)))
+	return Part(rd.At(i)) == lexicon.PartDrum || Part(rd.At(i-1)) == lexicon.PartDrum || after == lexicon.PartDrum
+}
+
+// LoadsTold takes the number beside words for the load on a block for that load,
+// where the strength of what holds it is told or asked about.
+func LoadsTold(rd *reading.Reading) {
+	lowers := func(i int) bool { return rd.TermAt(i).Intent == parser.AskLower && !gearHolds(rd, i) }
+	if rd.AnyAt(lowers) || rd.Worded(parser.Wraps) || AsksFor(rd, parser.AskLift) || AsksFor(rd, parser.AskDrop) || !rd.AnyAt(rd.Is(heldAt)) {
+		return
+	}
+	for i := range rd.Elems {
+		if !Heavy(rd, i) || rd.Elems[i].Fig.Told != "" || rd.At(i+1).Piece() {
+			continue
+		}
+		if s, _ := StrengthBeside(rd, i-1, i+1); s != "" {
+			continue
+		}
+		if at := onBlock(rd, i); at >= 0 {
+			rd.Elems[i].Fig.Told, rd.Elems[i].Fig.Sure = parser.Weight, parser.Weight
+			rd.Alter(at, func(t *scan.Term) { *t = scan.Term{Note: parser.NoteOnBlock, Intent: parser.AskGear, Part: t.Part} })
+			for k := range rd.Elems {
+				if gearHolds(rd, k) {
+					rd.Alter(k, func(t *scan.Term) { t.Intent = "" })
+				}
+			}
+			return
+		}
+	}
+}
+
+// gearHolds says whether the word at i asks whether gear before it holds: "will the
+// sling hold".
+func gearHolds(rd *reading.Reading, i int) bool {
+	p := Part(rd.At(i - 1))
+	return rd.TermAt(i).Intent == parser.AskLower && (p == lexicon.PartSling || p == lexicon.PartConnector || p == lexicon.PartBlock)
+}
+
+// heldAt says whether the word at i tells a strength, or names what a block hangs in.
+func heldAt(rd *reading.Reading, i int) bool {
+	p := Part(rd.Elems[i])
+	return Strength(rd.Elems[i]) != "" || rd.TermAt(i).Rated || p == lexicon.PartSling || p == lexicon.PartConnector
+}
+
+// onBlock finds the words that make the number at i the load of a block, -1 for none.
+func onBlock(rd *reading.Reading, i int) int {
+	before := i - 1
+	for t := rd.TermAt(before); before > 0 && i-before < reading.WordsApart && bare(rd, before) && len(t.Roles) == 0 && t.Intent == "" && t.Part == "" && !t.Receives; t = rd.TermAt(before) {
+		before-- // "block load worked out at"
+	}
+	switch {
+	case rd.TermAt(before).Intent == parser.AskBlockLoad && !rd.TermAt(before).HowMuch:
+		return before
+	case rd.TermAt(before).Receives && Part(rd.At(before-1)) == lexicon.PartBlock:
+		return before
+	case rd.TermAt(i+1).Intent == parser.AskBlockLoad:
+		return i + 1
+	}
+	if rd.TermAt(i+1).Receives && Part(rd.At(i+2)) == lexicon.PartBlock {
+		return i + 2 // "3000 lb on the trunk block"
+	}
+	j := rd.Past(i+1, +1, lexicon.MarkIn|lexicon.MarkArticle|lexicon.MarkRelation)
+	if j > i+1 && rd.At(i+1).Marked(lexicon.MarkIn) && Part(rd.At(j)) == lexicon.PartBlock {
+		return j
+	}
+	return -1
+}

@@ -1,0 +1,38 @@
+package gear
+
+import (
+	"heft/parser"
+	"heft/parser/lexicon"
+	"heft/parser/reading"
+)
+
+// A sling or a shackle is called by its size: "eslinga de 2 pulgadas", "3/4 shackle".
+// What it carries stands on its label, so that the size is left out and said back.
+
+// GearSizes leaves out such sizes, which no piece has.
+func GearSizes(rd *reading.Reading) {
+	const widest = 4 * 0.0254
+	for i := 0; i < len(rd.Elems); i++ {
+		fig := rd.Elems[i].Fig
+		small := fig != nil && !fig.Pair && (fig.Unit == nil && rd.Fraction(fig) || fig.Dim == parser.DimLength && fig.Unit.Fine && fig.High <= widest)
+		if small && fig.Told == "" && fig.Claimed == "" && sizesGear(rd, i) {
+			rd.Pass(i, i+1)
+			i--
+		}
+	}
+}
+
+// sizesGear says whether the number at i stands right before a sling or a connector, or
+// right behind it, where it ends or its strength follows. The size of a piece has no
+// gear beside it: "3 in limb, sling WLL 3200 lb".
+func sizesGear(rd *reading.Reading, i int) bool {
+	gear := func(k int) bool {
+		part := Part(rd.At(k))
+		return (part == lexicon.PartSling || part == lexicon.PartConnector) && rd.At(k).Fig == nil
+	}
+	if rd.At(i-1).Cross || rd.At(i+1).Cross {
+		return false
+	}
+	behind := gear(rd.Past(i-1, -1, lexicon.MarkMade|lexicon.MarkArticle)) && (rd.EndsBreath(i+1) || Strength(rd.At(i+1)) != "" || Heavy(rd, i+1) || rd.At(i+1).Marked(lexicon.MarkWhere))
+	return behind || gear(i+1)
+}

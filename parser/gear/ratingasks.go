@@ -1,0 +1,166 @@
+package gear
+
+import (
+	"heft/parser"
+	"heft/parser/lexicon"
+	"heft/parser/reading"
+	"heft/parser/scan"
+)
+
+// GoodFor says whether the number at i is a load that it is asked of gear whether it
+// is good for, "sling ok for 900 lb": nothing else in the message could be that load.
+func GoodFor(rd *reading.Reading, i int) bool {
+	t := rd.TermAt(rd.Past(i-1, -1, lexicon.MarkArticle|lexicon.MarkAt))
+	asks := t.Part != "" && t.Intent == parser.AskGear && !t.Besides
+	return asks && !rd.AnyAt(func(k int) bool { return k != i && rd.Elems[k].Fig != nil && Rates(rd.Elems[k].Fig) })
+}
+
+// AsksStrength asks which figure of a part a number is.
+func AsksStrength(rd *reading.Reading, fig *reading.Figure, p scan.Part) *parser.Ask {
+	a := fig.Ask(parser.WhichStrength, rd.Text)
+	a.Fields = Both(p)
+	rd.Asks = append(rd.Asks, a)
+	fig.Elsewhere = true
+	return a
+}
+
+// PieceIs reads "the piece is 700 kilos".
+func PieceIs(rd *reading.Reading, i int) bool {
+	k := rd.Back(i - 1)
+	return k < i-1 && (rd.At(k).Piece() || rd.Cued(rd.At(k), lexicon.CuePiece))
+}
+
+// RatedPart is the gear right before a number, or any that is named where the
+// message tells of no piece.
+func RatedPart(rd *reading.Reading, i int, used map[int]bool) scan.Part {
+	switch p := Part(rd.At(i - 1)); {
+	case p == lexicon.PartSling || p == lexicon.PartConnector:
+		return p
+	case pieceless(rd):
+		p, _ = PartOf(rd, i-1, i, used)
+		return p
+	}
+	return ""
+}
+
+// RatedRope reads "rope is 1/2 in 10,400 lb" and "3/4 rope with 20,000 lb
+// strength": a figure of the rope's, whatever else the message tells.
+func RatedRope(rd *reading.Reading, i int) scan.Part {
+	j := rd.Past(i-1, -1, lexicon.MarkMade|lexicon.MarkRating)
+	thick := rd.At(j).Fig != nil && OfRope(rd, j)
+	if thick || ropeRow(rd, i) || rd.Cued(rd.At(i+1), lexicon.CueStrength) && PartMeant(rd) == lexicon.PartRope {
+		return lexicon.PartRope
+	}
+	return ""
+}
+
+// ropeRow says whether the number at i ends a row of figures that begins with how
+// thick and how long a rope is: "12 mm, 50 m, 3.8 tonne".
+func ropeRow(rd *reading.Reading, i int) bool {
+	k, long := i-1, false
+	for ; rd.At(k).Pause == 2 || Far(rd, k); k-- {
+		long = long || Far(rd, k)
+	}
+	return long && rd.At(k).Fig != nil && OfRope(rd, k) && !AsksFor(rd, parser.AskLower)
+}
+
+// PartMeant is the one kind of gear that a message names, "" for none or several.
+func PartMeant(rd *reading.Reading) scan.Part {
+	only := scan.Part("")
+	for _, e := range rd.Elems {
+		switch p := Part(e); {
+		case p == "" || p == only:
+		case only != "":
+			return ""
+		default:
+			only = p
+		}
+	}
+	return only
+}
+
+// DescribedGear reads "today the drum is the small one, 500 kg": the gear that a
+// message is about, where its one number has no other owner and nothing is asked.
+func DescribedGear(rd *reading.Reading, i int) scan.Part {
+	owner := func(k int) bool {
+		e, t := rd.Elems[k], rd.TermAt(k)
+		return k != i && e.Fig != nil || e.Piece() || t.Unnamed || t.Lifts || len(t.Roles) > 0 && Part(e) == "" ||
+			t.Intent != "" && Part(e) == "" || t.Bears || rd.At(k).Marked(lexicon.MarkRelation) || rd.Cued(e, lexicon.CueHolds)
+	}
+	if rd.Elems[i].Fig.Dim == parser.DimCount || rd.At(i).Pause == 0 && rd.At(i-1).Pause == 0 || rd.AnyAt(owner) {
+		return ""
+	}
+	k := 0
+	for k < i && Part(rd.Elems[k]) == "" && (rd.Elems[k].Marked(lexicon.MarkArticle|lexicon.MarkAdverb|lexicon.MarkTrailing) || rd.At(k).Polite()) {
+		k++
+	}
+	if rd.AnyAt(func(n int) bool {
+		return n > k && n < i && rd.At(n).Marked(lexicon.MarkIs) && !rd.At(n).Marked(lexicon.MarkMade|lexicon.MarkIn)
+	}) {
+		return Part(rd.At(k))
+	}
+	return ""
+}
+
+// WantsWorking reads "working load for a 70 kN rope": whoever asks for the one
+// figure of a rope names the rope by the other.
+func WantsWorking(rd *reading.Reading, i int) bool {
+	j := rd.Past(i-1, -1, lexicon.MarkArticle)
+	return rd.Elems[i].Fig.Dim != parser.DimCount && j < i-1 && rd.At(j).Marked(lexicon.MarkWhere|lexicon.MarkIs) && Strength(rd.At(j-1)) == lexicon.Working &&
+		!rd.At(j-1).Spent && Part(rd.At(i+1)) == lexicon.PartRope
+}
+
+// pieceless says whether the message is about gear and names no piece.
+func pieceless(rd *reading.Reading) bool {
+	gear := false
+	for i, e := range rd.Elems {
+		if e.Piece() || rd.TermAt(i).Unnamed || rd.Cued(e, lexicon.CuePiece) {
+			return false
+		}
+		gear = gear || e.Term != nil && e.Term.Intent == parser.AskGear
+	}
+	return gear
+}
+
+// Factors reads "at 5:1" beside a strength as a design factor. A ratio that
+// could be parts of line as well is asked about.
+func Factors(rd *reading.Reading) {
+	for i, e := range rd.Elems {
+		if e.Fig == nil || e.Fig.Dim != parser.DimRatio {
+			continue
+		}
+		switch {
+		case rd.At(i - 1).Marked(lexicon.MarkAt):
+			e.Fig.Sure = parser.DesignFactor
+		case rd.At(i+1).Plays(parser.DesignFactor) || rd.At(rd.Past(i-1, -1, lexicon.MarkIs)).Plays(parser.DesignFactor):
+		case e.Fig.Low < 5 || lifts(rd):
+		case loaded(rd):
+			a := e.Fig.Ask(parser.TwoReadings, rd.Text)
+			a.Fields = []parser.Field{parser.DesignFactor, parser.Parts}
+			rd.Asks = append(rd.Asks, a)
+			e.Fig.Elsewhere = true
+		default:
+			e.Fig.Sure = parser.DesignFactor
+		}
+	}
+}
+
+// lifts says whether the message speaks of lifting or of people on the rope.
+func lifts(rd *reading.Reading) bool {
+	for _, e := range rd.Elems {
+		if e.Term != nil && (e.Term.Intent == parser.AskLift || e.Term.Intent == parser.AskRaise) || e.Plays(parser.People) {
+			return true
+		}
+	}
+	return false
+}
+
+// loaded says whether the message tells of a load besides the strengths.
+func loaded(rd *reading.Reading) bool {
+	for _, e := range rd.Elems {
+		if e.Piece() || e.Fig != nil && Rates(e.Fig) && e.Fig.Sure == "" {
+			return true
+		}
+	}
+	return false
+}

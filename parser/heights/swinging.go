@@ -1,0 +1,212 @@
+package heights
+
+import (
+	"heft/parser"
+	"heft/parser/gear"
+	"heft/parser/lexicon"
+	"heft/parser/reading"
+	"heft/parser/scan"
+	"heft/parser/sizes"
+)
+
+// Where a load swings or is pulled aside, each of its numbers is told by one small
+// word: how far "out" the piece is, how far the block is "above" it, how far "past"
+// a wall stands. A number without a unit is told by it as well as one with.
+
+// SwingPlace is what such words make of the number at i, "" for nothing.
+func SwingPlace(rd *reading.Reading, i int) parser.Field {
+	if !Swung(rd) || rd.Has(lexicon.MarkTwins|lexicon.MarkBridle|lexicon.MarkSide) || gear.AsksFor(rd, parser.AskRaise) {
+		return ""
+	}
+	switch fig := rd.Elems[i].Fig; {
+	case fig.Dim != parser.DimCount && !fig.Far() || fig.Pair || fig.Falling || fig.Told != "":
+		return ""
+	case rd.At(i + 1).Plays(parser.Sideways), fromPlumb(rd, i):
+		return parser.Sideways
+	case blockHigher(rd, i), underBlock(rd, i):
+		return blockOverLoad(rd)
+	case ropeHigher(rd, i), hungFrom(rd, i):
+		return parser.LineOut
+	case startsOut(rd, i), pulledOver(rd, i):
+		return parser.Sideways
+	case sideBefore(rd, i):
+		return parser.Sideways
+	}
+	return ""
+}
+
+// WallPlace is what a bare number is that is told of what a swing may strike: "shed
+// 12 past", "cerca a 11". How far and how high it is are measured alike.
+func WallPlace(rd *reading.Reading, i int) parser.Field {
+	next := rd.At(rd.Past(i+1, +1, lexicon.MarkArticle))
+	if !Swung(rd) || gear.Obstacle(rd.At(rd.Past(i-1, -1, lexicon.MarkIs|lexicon.MarkAt))) == "" || !next.Marked(lexicon.MarkOutward|lexicon.MarkUpward) && !rd.EndsBreath(i+1) {
+		return ""
+	}
+	if next.Marked(lexicon.MarkUpward) {
+		return parser.ObstacleHeight
+	}
+	return parser.ObstacleOut
+}
+
+// fromPlumb reads "está a 2,5 de la vertical": so few degrees are told as an angle.
+func fromPlumb(rd *reading.Reading, i int) bool {
+	const most = 4
+	fig := rd.Elems[i].Fig
+	return fig.Unit == nil && fig.High <= most && (rd.At(i+1).LooksBack(parser.StartAngle) || rd.TermAt(i+1).OffPlumb)
+}
+
+// underBlock reads "11 ft out from the block and 25 ft under it".
+func underBlock(rd *reading.Reading, i int) bool {
+	below := rd.Cued(rd.At(i+1), lexicon.CueBelow) && rd.Cued(rd.At(i+2), lexicon.CueLoad) && rd.EndsBreath(i+3) || rd.TermAt(i+1).BelowBlock && rd.EndsBreath(i+2)
+	if !below || !rd.At(i-1).Marked(lexicon.MarkAnd) {
+		return false
+	}
+	for j := i - 2; j >= 0 && rd.Elems[j].Pause == 0 && gear.Obstacle(rd.Elems[j]) == ""; j-- {
+		if rd.At(j).Fig != nil && rd.At(j+1).Plays(parser.Sideways) || rd.At(j).Plays(parser.Sideways) {
+			return true
+		}
+	}
+	return false
+}
+
+// hungFrom reads "hangs 10 m from the block".
+func hungFrom(rd *reading.Reading, i int) bool {
+	j := rd.Past(i+2, +1, lexicon.MarkArticle)
+	return rd.TermAt(rd.Past(i-1, -1, lexicon.MarkIs|lexicon.MarkAt)).Hung && rd.At(i+1).Marked(lexicon.MarkRelation|lexicon.MarkMade) && gear.Part(rd.At(j)) == lexicon.PartBlock && breathEnds(rd, j+1)
+}
+
+// blockOverLoad is what it makes of a swing how far the block is above the load: a
+// load that a tag line pulls aside hung plumb before, one that swings did not.
+func blockOverLoad(rd *reading.Reading) parser.Field {
+	if TagsAlone(rd) {
+		return parser.LineOut
+	}
+	return parser.BlockHeight
+}
+
+// sideBefore reads "off plumb 2 m", where the words have no number before them.
+func sideBefore(rd *reading.Reading, i int) bool {
+	j := rd.Back(i - 1)
+	return rd.At(j).Plays(parser.Sideways) && rd.At(j-1).Fig == nil && breathEnds(rd, i+1)
+}
+
+// blockHigher reads "block 18 above" and "the block is 9 m above it": above the
+// load, where nothing else is named that it could be above.
+func blockHigher(rd *reading.Reading, i int) bool {
+	over := rd.Past(i+1, +1, lexicon.MarkAdverb)
+	if besideOffset(rd, i) {
+		return true
+	}
+	higher := rd.Cued(rd.At(over), lexicon.CueHigher) || rd.Cued(rd.At(over), lexicon.CueOverHinge) && rd.Cued(rd.At(over+1), lexicon.CueLoad)
+	if !higher || !gear.BlockBefore(rd, i) && !sizes.BlockAt(rd, rd.Back(i-1)) {
+		return false
+	}
+	if rd.Cued(rd.At(over+1), lexicon.CueLoad) {
+		return !rd.AnyAt(func(n int) bool { return n < i && gear.Obstacle(rd.Elems[n]) != "" }) && !goesOn(rd, over+2)
+	}
+	k := rd.Past(over+1, +1, lexicon.MarkMade|lexicon.MarkArticle)
+	if rd.TermAt(k).Shape != "" || rd.TermAt(k).Unnamed {
+		return !goesOn(rd, k+1)
+	}
+	return breathEnds(rd, over+1)
+}
+
+// besideOffset reads "la polea está 3 m corrida y 6 arriba": both are told from the
+// piece.
+func besideOffset(rd *reading.Reading, i int) bool {
+	j := i - 2
+	for rd.At(j).Plays(parser.Sideways) || rd.Cued(rd.At(j), lexicon.CueOut) {
+		j--
+	}
+	fig := rd.At(j).Fig
+	aside := fig != nil && (fig.Told == parser.Sideways || rd.At(j+1).Plays(parser.Sideways))
+	return rd.Cued(rd.At(i+1), lexicon.CueAbove) && rd.At(i-1).Marked(lexicon.MarkAnd) && aside && gear.BlockBefore(rd, j) && rd.EndsBreath(i+2)
+}
+
+// ropeHigher reads "rope 9 m above".
+func ropeHigher(rd *reading.Reading, i int) bool {
+	rope := rd.At(rd.Back(i - 1))
+	return gear.Part(rope) == lexicon.PartRope && rd.Cued(rd.At(i+1), lexicon.CueHigher) && breathEnds(rd, i+2)
+}
+
+// startsOut reads "7 out" and "the limb is 9 ft out": the piece is so far to the
+// side, unless something else is named that is, or that it is tied so far along.
+func startsOut(rd *reading.Reading, i int) bool {
+	end := i + 2
+	if k := rd.Past(end, +1, lexicon.MarkArticle); gear.Part(rd.At(k)) == lexicon.PartBlock {
+		end = k + 1 // "8 off the block"
+	}
+	if !rd.Cued(rd.At(i+1), lexicon.CueOut) || !breathEnds(rd, end) {
+		return false
+	}
+	if rd.In.Leads[rd.Word(rd.At(i-1))] && !rd.At(i-1).Marked(lexicon.MarkAt) {
+		return true // "from 2 m out"
+	}
+	for j := rd.Back(i - 1); ; j-- {
+		switch e := rd.At(j); {
+		case j < 0 || e.Pause > 0 || e.Marked(lexicon.MarkAnd):
+			return !sizes.Surely(rd, i, parser.Tie)
+		case e.Piece() || rd.TermAt(j).Unnamed || gear.Part(e) == lexicon.PartBlock || rd.Cued(e, lexicon.CueLoad):
+			return true
+		case gear.Heavy(rd, j): // "hold 500 lb 5 ft out"
+		case e.Fig != nil || rd.TermAt(j).Tied || gear.Obstacle(e) != "" || gear.Part(e) != "" || e.Marked(lexicon.MarkPlace|lexicon.MarkStation|lexicon.MarkPart|lexicon.MarkGear) || e.Plays(parser.People) || rd.TermAt(j).Someone:
+			return false
+		}
+	}
+}
+
+// pulledOver reads "need it out 3 m" and "to move 400 lb over 6 ft", where a tag
+// line is spoken of, which pulls nothing but sideways.
+func pulledOver(rd *reading.Reading, i int) bool {
+	at := rd.Back(i - 1)
+	if !tugged(rd) || !rd.Cued(rd.At(at), lexicon.CueOut) || !breathEnds(rd, i+1) {
+		return false
+	}
+	j := at - 1
+	for rd.At(j).Marked(lexicon.MarkPronoun|lexicon.MarkArticle) || rd.At(j).Piece() || rd.TermAt(j).Unnamed || gear.Heavy(rd, j) {
+		j--
+	}
+	return rd.At(j).Marked(lexicon.MarkTug|lexicon.MarkMoving) || rd.Cued(rd.At(j), lexicon.CueShifts)
+}
+
+// tugged says whether a tag line is spoken of, or something pulled aside.
+func tugged(rd *reading.Reading) bool {
+	return rd.Has(lexicon.MarkTug) || rd.AnyAt(func(i int) bool { return rd.TermAt(i).Intent == parser.AskBalance })
+}
+
+// breathEnds says whether what stands at i tells no more of the number before it:
+// "9 ft out with 22 ft of rope".
+func breathEnds(rd *reading.Reading, i int) bool {
+	e := rd.At(i)
+	with := e.Marked(lexicon.MarkWhere) && (rd.At(i+1).Fig != nil || gear.Part(rd.At(i+1)) == lexicon.PartRope)
+	return rd.EndsBreath(i) || with || rd.Cued(e, lexicon.CueSoThat) || rd.TermAt(i).Purpose || rd.TermAt(i).Intent == parser.AskSwing || rd.TermAt(i).Intent == parser.AskBalance
+}
+
+// Swinging settles such numbers, and passes over the words that told them.
+func Swinging(rd *reading.Reading) {
+	for i, e := range rd.Elems {
+		if e.Fig == nil {
+			continue
+		}
+		f := SwingPlace(rd, i)
+		switch {
+		case e.Fig.Dim == parser.DimAngle && Slants(rd, i):
+			continue
+		case f == "":
+			continue
+		case e.Fig.Dim == parser.DimCount && f == parser.Sideways && maybeSlants(rd, i):
+			continue
+		case e.Fig.Dim == parser.DimCount:
+			e.Fig.Sure = f // its unit is asked for
+			continue
+		case f == parser.Sideways && rd.At(i+1).Plays(parser.Sideways):
+			continue // the words of a role tell it themselves
+		}
+		e.Fig.Told = f
+		for _, k := range []int{rd.Back(i - 1), i + 1} {
+			if e := rd.At(k); rd.Cued(e, lexicon.CueOut) || rd.Cued(e, lexicon.CueHigher) {
+				rd.Elems[k].Term = &scan.Term{}
+			}
+		}
+	}
+}

@@ -1,0 +1,249 @@
+package lexicon
+
+import "heft/parser/scan"
+
+// The cues.
+const (
+	CueAbove    scan.Cue = "above"     // behind how high a block is, with nothing behind it
+	CueOnto     scan.Cue = "onto"      // behind what fell, that it fell on somebody
+	CueAlong    scan.Cue = "along"     // out along a limb that is an anchor
+	CueAnchor   scan.Cue = "anchor"    // the anchor by itself
+	CueAnchorIn scan.Cue = "anchor-in" // before the tree that is one
+	CueAngle    scan.Cue = "angle"     // before bare degrees
+	CueAsking   scan.Cue = "asking"    // before what is asked about: "will the winch"
+	CueAside    scan.Cue = "aside"     // behind how far a block is off, which way not said
+	CueBelow    scan.Cue = "below"     // behind how far a piece hangs from its block
+	CueCutting  scan.Cue = "cutting"   // who cuts, before how far that is from plumb
+	CueDown     scan.Cue = "down"      // behind "straight"
+	CueEach     scan.Cue = "each"      // behind what every one of the people pulls
+	CueFor      scan.Cue = "for"       // before the limit of a piece, or the tree of a hinge
+	CueFrom     scan.Cue = "from"      // between how far a block is over and what from
+	CueHolds    scan.Cue = "holds"     // behind a person
+	CueItself   scan.Cue = "itself"    // says that what follows is what somebody weighs
+	CueMoved    scan.Cue = "moved"     // behind how far a load is pulled aside
+	CueNow      scan.Cue = "now"       // behind how a limb lies
+	CueOffset   scan.Cue = "offset"    // before how far a block is off
+	CueOther    scan.Cue = "other"     // between two ropes to choose from
+	CueOut      scan.Cue = "out"       // behind how far to the side a swing starts
+	CueOver     scan.Cue = "over"      // behind how far a block is to the side
+	CueOwns     scan.Cue = "owns"      // before what somebody has to work with
+	CueOwned    scan.Cue = "owned"     // before a rope that hangs nothing yet
+	CuePiece    scan.Cue = "piece"     // is what is lowered
+	CuePull     scan.Cue = "pull"      // behind what a winch pulls
+	CueOfPull   scan.Cue = "of-pull"   // likewise, and nothing else
+	CuePulling  scan.Cue = "pulling"   // before what is pulled with
+	CueStrength scan.Cue = "strength"  // behind a figure of a rope's label
+	CueThere    scan.Cue = "there"     // behind how far a rope turns
+	CueTies     scan.Cue = "ties"      // who ties, before how far along the limb
+	CueTowards  scan.Cue = "towards"   // between how far over and the house
+	CueTree     scan.Cue = "tree"      // before how tall it is
+	CueTries    scan.Cue = "tries"     // before the wraps to try where others slipped
+	CueUnder    scan.Cue = "under"     // before the rope that a piece hangs on
+	CueMore     scan.Cue = "more"      // behind a wrap that could be put on
+	CueThither  scan.Cue = "thither"   // behind "more", a way that says it all
+	CueFewer    scan.Cue = "fewer"     // behind one that could be taken off
+	CueTakesOff scan.Cue = "takes-off" // before it
+	CueUpTo     scan.Cue = "up-to"     // before what a piece that is to be cut may weigh
+	CueWilling  scan.Cue = "willing"   // behind "not", before or behind what is too heavy
+	CueThings   scan.Cue = "things"    // behind a number, what it counts is not of the question
+	CueLines    scan.Cue = "lines"     // two of them, that one load hangs on
+	CueMeUp     scan.Cue = "me-up"     // before how high who speaks is
+	CueOnTag    scan.Cue = "on-tag"    // behind what gear is stamped with
+	CuePlumb    scan.Cue = "plumb"     // of how far from plumb a swing starts
+	CueToTip    scan.Cue = "to-tip"    // behind how long a piece is
+	CueWorking  scan.Cue = "working"   // behind a figure of gear that is its working load
+	CueWeighing scan.Cue = "weighing"  // between somebody and what he weighs
+)
+
+// The cues of what a word that is not known may belong to.
+const (
+	CueColour scan.Cue = "colour" // of gear, says nothing of it
+	CueHaving scan.Cue = "having" // before what something has, or is done with
+	CueItIs   scan.Cue = "it-is"  // before how the piece is
+	CueMerely scan.Cue = "merely" // says nothing of what stands behind it
+	CueThat   scan.Cue = "that"   // what was spoken of
+	CueThe    scan.Cue = "the"    // before what is there already
+	CueTurns  scan.Cue = "turns"  // before how something has become
+	CueWood   scan.Cue = "wood"   // wood by other words than a piece
+	CuePeople scan.Cue = "people" // who is no wood and no gear
+)
+
+// The cues of a limb that is stood up, and of a piece that hangs level.
+const (
+	CueAims       scan.Cue = "aims"        // before how a piece is to hang
+	CueBlocks     scan.Cue = "blocks"      // the blocks of a tackle
+	CueClause     scan.Cue = "clause"      // begins what is no part of what stands before it
+	CueDenying    scan.Cue = "denying"     // turns round what follows, up to the end of its clause
+	CueLeaves     scan.Cue = "leaves"      // behind who is denied to, that nobody may stay
+	CueOurs       scan.Cue = "ours"        // behind that, what is no place
+	CueExceeds    scan.Cue = "exceeds"     // before the most that a piece may weigh
+	CueGrips      scan.Cue = "grips"       // before what a hand holds
+	CueTwoTurns   scan.Cue = "two-turns"   // before one wrap, two of them
+	CueThreeTurns scan.Cue = "three-turns" // likewise, three
+	CueEvery      scan.Cue = "every"       // before gear or a place, no more than "the"
+	CueLine       scan.Cue = "line"        // a rope, or a power line
+	CueRuns       scan.Cue = "runs"        // between a rope and what it runs to
+	CueReckons    scan.Cue = "reckons"     // tells what is to be counted or used
+	CueClosed     scan.Cue = "closed"      // behind how long a tackle is with its blocks together
+	CueNeeds      scan.Cue = "needs"       // before how many wraps it takes
+	CueEnough     scan.Cue = "enough"      // asks whether a rope does
+	CueHighest    scan.Cue = "highest"     // before how high the block is
+	CueHigher     scan.Cue = "higher"      // behind how far a block is above a load
+	CueStamped    scan.Cue = "stamped"     // tells what is marked on gear
+	CueShifts     scan.Cue = "shifts"      // before what is to come aside, and how far
+	CueHalf       scan.Cue = "half"        // where a limb is tied in its middle
+	CueHangs      scan.Cue = "hangs"       // before how a piece is to hang
+	CueHowHigh    scan.Cue = "how-high"    // before the block whose height is asked for
+	CueHinge      scan.Cue = "hinge"       // what a limb turns about
+	CueIf         scan.Cue = "if"          // before who cuts
+	CueLevel      scan.Cue = "level"       // how a piece hangs
+	CueLoad       scan.Cue = "load"        // what hangs from a block
+	CueMe         scan.Cue = "me"          // who cuts, before how far that is from plumb
+	CueMeasures   scan.Cue = "measures"    // before how long a piece is
+	CueMeets      scan.Cue = "meets"       // what blocks do that run out of room
+	CueNot        scan.Cue = "not"         // turns a verb round
+	CueOverBlock  scan.Cue = "over-block"  // between a rope and the one block that it goes over
+	CueOverHinge  scan.Cue = "over-hinge"  // between how high a block is and the hinge
+	CueSling      scan.Cue = "sling"       // what a limb is tied with
+	CueSoThat     scan.Cue = "so-that"     // before what is to come of it
+	CueThird      scan.Cue = "third"       // behind two of them, where a limb is tied
+	CueStraight   scan.Cue = "straight"    // what a rope is off by how far it turns
+	CueOffTrunk   scan.Cue = "off-trunk"   // behind how far a leg of the rope is off plumb
+	CueLeg        scan.Cue = "leg"         // beside the load, the leg of the rope that goes to it
+	CueLoaded     scan.Cue = "loaded"      // before such a leg
+	CueGoesDown   scan.Cue = "goes-down"   // of a rope, before the block that it comes to
+	CueOtherSide  scan.Cue = "other-side"  // of a block, where the other leg of the rope is
+	CueEachOne    scan.Cue = "each-one"    // asks for every block
+	CueTakesUp    scan.Cue = "takes-up"    // before how long a tackle is with its blocks together
+	CueWhere      scan.Cue = "where"       // before what is to be tied
+)
+
+// The cues of what is only talk.
+const (
+	CueAsks      scan.Cue = "asks"       // begins a question: "how", "what"
+	CueDegree    scan.Cue = "degree"     // "barely", "hardly"
+	CueEither    scan.Cue = "either"     // before two trees that it is one of
+	CueWhichever scan.Cue = "whichever"  // of two trees, the one that weighs more
+	CueDoubts    scan.Cue = "doubts"     // before what somebody is not sure of
+	CueSound     scan.Cue = "sound"      // of wood, that it may be rigged on
+	CueFew       scan.Cue = "few"        // some of several
+	CueIndeed    scan.Cue = "indeed"     // "actually"
+	CueLot       scan.Cue = "lot"        // behind "a" and a limit, one of the pieces
+	CuePast      scan.Cue = "past"       // between what nobody wants and a limit
+	CuePlus      scan.Cue = "plus"       // adds people
+	CueSelf      scan.Cue = "self"       // who speaks, one of those who are counted
+	CuePer       scan.Cue = "per"        // before who said so
+	CueBothOf    scan.Cue = "both-of"    // between two pieces, where it is asked which is heavier
+	CueBunch     scan.Cue = "bunch"      // brush that is bundled up
+	CueHangsOn   scan.Cue = "hangs-on"   // behind somebody, what they do; elsewhere it takes back
+	CueSecondOne scan.Cue = "second-one" // another block
+	CueWarmth    scan.Cue = "warmth"     // behind how warm it is outside
+	CueMayBe     scan.Cue = "may-be"     // before each of two trees that it could be
+	CueVersus    scan.Cue = "versus"     // between two pieces that are compared
+	CueThan      scan.Cue = "than"       // between what is compared
+	CueTwofold   scan.Cue = "twofold"    // "twice", "double"
+	CueIdleIt    scan.Cue = "idle-it"    // behind a denial, nothing of wood or gear: "it doesnt matter"
+	CueIdleLead  scan.Cue = "idle-lead"  // between a denial and what it denies: "even", "much"
+	CueIdleVerb  scan.Cue = "idle-verb"  // behind somebody and a denial: "i dont want"
+	CueIdleThing scan.Cue = "idle-thing" // likewise, of a thing and of nobody: "cant see the driveway"
+	CueLacking   scan.Cue = "lacking"    // behind a denial, what no answer rests on: "no room"
+	CueIgnores   scan.Cue = "ignores"    // before whoever said what is not to be heard
+	CueUs        scan.Cue = "us"         // who speaks, and who is spoken to
+	CueWho       scan.Cue = "who"        // somebody who does things: "i", "the boss"
+	CueHangFrom  scan.Cue = "hang-from"  // before what holds everything: "colgar de", "rig off"
+	CueSeen      scan.Cue = "seen"       // behind what there is none of: "that i can find"
+	CueDryToo    scan.Cue = "dry-too"    // of wood that is dead, and of rope as well
+	CueSpeed     scan.Cue = "speed"      // of a wind, behind how fast it blows
+	CueFolk      scan.Cue = "folk"       // somebody, where an article or a number stands before: "a dude", "un wey"
+)
+
+// The cues of a cut plan.
+const (
+	CueFromTop scan.Cue = "from-top" // where a stick is cut first
+	CueLength  scan.Cue = "length"   // compares how long pieces are
+)
+
+// The cues of shares: of people, of a pull, of a leg, of an answer.
+const (
+	CueEfficient scan.Cue = "efficient"  // behind a percentage, of what passes a block
+	CueLoses     scan.Cue = "loses"      // beside one, what does not pass
+	CueSheave    scan.Cue = "sheave"     // behind "each", where it is lost
+	CueOffBy     scan.Cue = "off-by"     // before how far a size may be off
+	CueOpines    scan.Cue = "opines"     // what people do who only say something
+	CueCouple    scan.Cue = "couple"     // two, before wraps or people
+	CueHands     scan.Cue = "hands"      // behind that, one person: "a pair of hands"
+	CueOneLeg    scan.Cue = "one-leg"    // behind "per", a leg of a sling
+	CueGivesBoth scan.Cue = "gives-both" // before "both", that two answers are wanted
+	CueWays      scan.Cue = "ways"       // behind it, likewise: "both ways"
+	CueAtRope    scan.Cue = "at-rope"    // among what tells of people, that they hold or pull
+	CueCarries   scan.Cue = "carries"    // before what share of a load somebody pulls
+	CueBorne     scan.Cue = "borne"      // behind that share, the load
+)
+
+var cueNamed = map[scan.Cue]bool{
+	CueEfficient: true, CueOffBy: true, CueLoses: true, CueSheave: true, CueOpines: true, CueCouple: true, CueHands: true, CueOneLeg: true, CueGivesBoth: true, CueWays: true, CueAtRope: true, CueCarries: true, CueBorne: true,
+	CueEvery: true, CueExceeds: true, CueGrips: true, CueLine: true, CueRuns: true, CueThreeTurns: true, CueTwoTurns: true,
+	CueAils: true, CueAloft: true, CueCrew: true, CueGround: true, CueQuery: true, CueQueryFirst: true, CueReason: true,
+	CueAskedBy: true, CueBackIn: true, CueBetter: true, CueCapable: true, CueDone: true, CueDouble: true, CueEarlier: true, CueGives: true, CueGreen: true, CueHaveWe: true, CueHeavier: true,
+	CueHeavyEnd: true, CueHelps: true, CueForWhom: true, CueMoves: true, CueWhy: true, CueToo: true, CueKept: true, CueLanguage: true, CueSeesLoad: true, CueOfJob: true, CueOfLog: true, CueRating: true, CueWeaker: true, CueMeaning: true,
+	CueNoOne: true, CuePost: true, CueRoster: true, CueWhoIs: true, CueAtPost: true, CueInLog: true,
+	CueAssumes: true, CueBehind: true, CueClockwise: true, CueFigures: true, CueGently: true, CueHowMuch: true, CueMoisture: true, CueMoveBlock: true, CueOnePerson: true,
+	CueOfHand: true, CueRopeDry: true, CueSameAs: true, CueTail: true, CueTooFar: true, CueWear: true, CueWhichOfAll: true,
+	CueAhead: true, CueByHand: true, CueConfirm: true, CueConfirmed: true, CueCountOn: true, CueDerates: true, CueFriction: true, CueFrictionOf: true, CueKnot: true, CueMoreBlock: true,
+	CueAtBlock: true, CueClimber: true, CueCounted: true, CueFormerly: true, CueGone: true, CueLeading: true, CueNewly: true, CueForms: true, CueBark: true, CueCounts: true, CueDrumSize: true, CueLeafy: true, CueNoTree: true, CueOldRope: true, CueSure: true, CueTellsUs: true, CueWhichUnits: true, CueArborist: true, CueDeadWood: true, CueAgainst: true, CuePounds: true, CueUncounted: true,
+	CueOutcome: true, CueRecorded: true, CueRequired: true, CueShares: true, CueUtmost: true, CueWhose: true,
+	CueHigher: true, CueShifts: true, CueStamped: true, CueEnough: true, CueHighest: true,
+	CueAbove: true, CueOnto: true, CueAlong: true, CueAnchor: true, CueAnchorIn: true, CueAngle: true, CueAside: true, CueBelow: true,
+	CueAims: true, CueBlocks: true, CueHangs: true, CueHowHigh: true, CueStraight: true, CueOffTrunk: true, CueLeg: true, CueLoaded: true, CueGoesDown: true, CueEachOne: true, CueOtherSide: true, CueThird: true, CueOverBlock: true, CueLevel: true, CueMeets: true, CueNot: true, CueSling: true, CueSoThat: true, CueWhere: true,
+	CueClause: true, CueClosed: true, CueHinge: true, CueHalf: true, CueIf: true, CueLoad: true, CueMeasures: true, CueMe: true, CueOverHinge: true, CueTakesUp: true,
+	CueCutting: true, CueDown: true, CueEach: true, CueFor: true, CueFrom: true, CueHolds: true, CueItself: true, CueMoved: true, CueNow: true,
+	CueOffset: true, CueOther: true, CueOut: true, CueOver: true, CueOwned: true, CuePiece: true, CuePull: true, CueStrength: true, CueThere: true,
+	CueThings: true, CuePlumb: true, CueOnTag: true, CueMeUp: true, CueLines: true, CueToTip: true, CueTies: true, CueTowards: true, CueTree: true, CueTries: true, CueUnder: true, CueMore: true, CueThither: true, CueFewer: true, CueTakesOff: true, CueUpTo: true, CueWilling: true, CueWeighing: true, CueWorking: true,
+	CueDenying: true, CueReckons: true, CueOurs: true, CueLeaves: true, CueAsking: true, CueNeeds: true, CueOfPull: true, CuePulling: true, CueOwns: true,
+	CueHaving: true, CueItIs: true, CueMerely: true, CuePeople: true, CueThat: true, CueThe: true, CueTurns: true, CueWood: true, CueColour: true,
+	CueAsks: true, CueDegree: true, CueFew: true, CueIndeed: true, CueLot: true, CuePast: true, CuePer: true, CuePlus: true, CueSelf: true, CueTwofold: true, CueIdleIt: true, CueIdleLead: true, CueIdleVerb: true, CueIdleThing: true, CueUs: true, CueLacking: true, CueWho: true, CueFolk: true, CueSpeed: true, CueSeen: true, CueDryToo: true, CueHangFrom: true,
+	CueIgnores: true, CueEither: true, CueWhichever: true, CueThan: true, CueWarmth: true, CueBunch: true, CueHangsOn: true, CueSecondOne: true, CueVersus: true, CueBothOf: true, CueMayBe: true,
+	CueFromTop: true, CueLength: true,
+	CueDoubts: true, CueSound: true,
+}
+
+// What two legs of a rope do with the angle between them, and what leads to what else
+// they may make one with.
+const (
+	CueForms   scan.Cue = "forms"
+	CueAgainst scan.Cue = "against"
+)
+
+// Some messages ask about no piece: what is kept for the job, what others asked,
+// what the trade answers in one line. None of them holds a number, so that nothing
+// is left out that could be one of a piece.
+
+// The cues of such a message. They are looked for wherever they are typed.
+const (
+	CueArborist scan.Cue = "arborist"  // who confirms the answers of a job
+	CueAskedBy  scan.Cue = "asked-by"  // what others asked, or did
+	CueBetter   scan.Cue = "better"    // weighs one way of working against another
+	CueCapable  scan.Cue = "capable"   // asks what we can do
+	CueDone     scan.Cue = "done"      // what was done
+	CueDouble   scan.Cue = "double"    // twice the load
+	CueEarlier  scan.Cue = "earlier"   // when that was
+	CueGives    scan.Cue = "gives"     // before what is to be handed over
+	CueGreen    scan.Cue = "green"     // of wood that is alive
+	CueInLog    scan.Cue = "in-log"    // asks what the log says
+	CueHaveWe   scan.Cue = "have-we"   // asks what is in use
+	CueHeavier  scan.Cue = "heavier"   // of one kind of wood beside another
+	CueForWhom  scan.Cue = "for-whom"  // between what is handed over and the word that hands it over
+	CueMoves    scan.Cue = "moves"     // behind a log of wood, where it goes
+	CueWhy      scan.Cue = "why"       // asks for a reason
+	CueHelps    scan.Cue = "helps"     // asks how we are asked
+	CueToo      scan.Cue = "too"       // in what asks what we can do
+	CueHeavyEnd scan.Cue = "heavy-end" // how we name the heaviest that a piece may be
+	CueKept     scan.Cue = "kept"      // what was told to be kept
+	CueLanguage scan.Cue = "language"  // English, Spanish
+	CueSeesLoad scan.Cue = "sees-load" // what sees a load
+	CueOfJob    scan.Cue = "of-job"    // what can hold for a job
+	CueOfLog    scan.Cue = "of-log"    // the log, and no piece of wood
+	CueRating   scan.Cue = "rating"    // the words of a gear's label
+	CueWeaker   scan.Cue = "weaker"    // of a rope
+	CueMeaning  scan.Cue = "meaning"   // asks what a word means
+)

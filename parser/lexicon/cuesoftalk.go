@@ -1,0 +1,118 @@
+package lexicon
+
+import "heft/parser/scan"
+
+// Crews tell what holds for the day in a message of its own, in free words and
+// with talk between: "crew is 5 today, me and Tanner climbing, three on the
+// ground". Such a message is the job's where it tells nothing else and asks
+// nothing. What is only talk is left out clause by clause, and said back.
+
+// The cues of such a message.
+const (
+	CueAils       scan.Cue = "ails"        // behind somebody, that they stay at home
+	CueAloft      scan.Cue = "aloft"       // where who climbs is
+	CueCrew       scan.Cue = "crew"        // beside how many there are in all
+	CueGround     scan.Cue = "ground"      // behind how many are on the ground
+	CueQuery      scan.Cue = "query"       // in what asks rather than tells
+	CueQueryFirst scan.Cue = "query-first" // likewise, where it stands first
+	CueReason     scan.Cue = "reason"      // begins why, or how long, what stands before it holds
+)
+
+// What held before is told beside what holds from now on: "bump the limit to 650,
+// we had 500", "one guy went home so we're 3 on the rope". Only the new figure
+// counts: the old one is passed over, and said back.
+
+// The cues of what held before, and of what is told of a crew or a limit besides.
+const (
+	CueAtBlock  scan.Cue = "at-block" // behind what a block may carry
+	CueClimber  scan.Cue = "climber"  // behind how many climb
+	CueCounted  scan.Cue = "counted"  // behind how many there are, that the climber is one of them
+	CueFormerly scan.Cue = "formerly" // before what held until now
+	CueGone     scan.Cue = "gone"     // behind who is not there any more
+	CueLeading  scan.Cue = "leading"  // between what a piece may weigh and what the block may carry
+	CueNewly    scan.Cue = "newly"    // before what holds from now on
+
+	CueUncounted scan.Cue = "uncounted" // behind how many there are, that the climber is none of them
+)
+
+// How much some people pull is asked before anything is rigged: "5 of us pulling by
+// hand, whats reasonable to count on". Their number is the only one that is told.
+
+// The cues of such a question.
+const (
+	CueByHand  scan.Cue = "by-hand"  // how people pull, whatever they pull on
+	CueCountOn scan.Cue = "count-on" // asks what is planned for
+)
+
+// Who looks after a crew asks what it was told: "what was our highest load today",
+// "who signed off at 3:15", "which piece was it that hit 1,150 around 10:40". All of
+// it stands in the log. What may still be done is none of it.
+
+// The cues of such a question.
+const (
+	CueAhead    scan.Cue = "ahead"      // of what is still to be done
+	CueOutcome  scan.Cue = "outcome"    // of what was
+	CueRecorded scan.Cue = "recorded"   // what an entry of the log tells
+	CueUtmost   scan.Cue = "utmost"     // the most of a day, or its mean
+	CueWhose    scan.Cue = "whose-name" // asks for a person
+)
+
+// Crews tell who does what today: "Sam on the drum, me climbing, Josh on the tag
+// line". Names are not kept. Such a message is the job's all the same, and what is
+// not kept of it is said back, with what can be.
+
+// The cues of such a message.
+const (
+	CueNoOne  scan.Cue = "no-one"  // in place of a name, that a post is empty
+	CuePost   scan.Cue = "post"    // where somebody works, or as what
+	CueRoster scan.Cue = "roster"  // what such a message begins with
+	CueWhoIs  scan.Cue = "who-is"  // asks for a name
+	CueAtPost scan.Cue = "at-post" // between a name and where they work
+)
+
+// CueBackIn stands before in how many minutes somebody goes on: "back in 30".
+const CueBackIn scan.Cue = "back-in"
+
+// Some questions are of the trade as a whole, and hang on no piece: how much tail
+// to leave, which way to wrap, what one person is planned for. Each is known by
+// what is typed in it, and by what it does not tell of.
+
+// The cues of such a question.
+const (
+	CueAssumes    scan.Cue = "assumes"     // what a figure is based on
+	CueBehind     scan.Cue = "behind"      // where the tail of a rope is
+	CueBark       scan.Cue = "bark"        // the bark of a piece
+	CueConfirm    scan.Cue = "confirm"     // standing by an answer
+	CueConfirmed  scan.Cue = "confirmed"   // likewise, once it was done
+	CueClockwise  scan.Cue = "clockwise"   // which way a rope goes round
+	CueMoveBlock  scan.Cue = "move-block"  // a block higher or closer
+	CueFigures    scan.Cue = "figures"     // what we answer
+	CueCounts     scan.Cue = "counts"      // whether something is part of a figure
+	CueDeadWood   scan.Cue = "dead-wood"   // of wood that is not alive any more
+	CueDerates    scan.Cue = "derates"     // takes strength off
+	CueDrumSize   scan.Cue = "drum-size"   // a drum that is thicker or thinner
+	CueFriction   scan.Cue = "friction"    // between a rope and what it runs over
+	CueFrictionOf scan.Cue = "friction-of" // asks which friction it is
+	CueGently     scan.Cue = "gently"      // how a piece is lowered that is never stopped short
+	CueHowMuch    scan.Cue = "how-much"    // asks for an amount
+	CueLeafy      scan.Cue = "leafy"       // the leaves of a limb
+	CueNoTree     scan.Cue = "no-tree"     // that nobody knows the tree
+	CueOldRope    scan.Cue = "old-rope"    // a rope that was used
+	CueSure       scan.Cue = "sure"        // asks how near a figure is
+	CueTellsUs    scan.Cue = "tells-us"    // what we are told
+	CueWhichUnits scan.Cue = "which-units" // asks for the units to type
+	CueKnot       scan.Cue = "knot"        // what ties or ends a rope
+	CueMoreBlock  scan.Cue = "more-block"  // one block besides another
+	CueMoisture   scan.Cue = "moisture"    // of a weight, whether of green wood
+	CueOnePerson  scan.Cue = "one-person"  // one of those on the rope
+	CueOfHand     scan.Cue = "of-hand"     // what one of them does on the rope
+	CuePounds     scan.Cue = "pounds"      // asks for a mass
+	CueRequired   scan.Cue = "required"    // asks what has to be done
+	CueRopeDry    scan.Cue = "rope-dry"    // how the rope is
+	CueShares     scan.Cue = "shares"      // takes load off something
+	CueSameAs     scan.Cue = "same-as"     // between a load and the weight
+	CueTail       scan.Cue = "tail"        // the end of a rope
+	CueTooFar     scan.Cue = "too-far"     // how a piece swings
+	CueWear       scan.Cue = "wear"        // what somebody has on
+	CueWhichOfAll scan.Cue = "which-of-it" // asks which to take
+)

@@ -1,0 +1,61 @@
+package parser
+
+// What shall hold a redirect or the drum is told in words that mostly tell of
+// other things: "use the 6 in dogwood as a redirect", "anclaje en un plátano de
+// 35 cm".
+
+// HighestSling is the highest that a height told with an anchor is a sling round
+// its stem rather than the top block, in metres.
+const HighestSling = 3
+
+// What a sling, a drum or a block bears is asked for in as many words as there are
+// for bearing, and told in the same ones: "how many lbs on the drum sling", "block
+// load worked out at 24 kN".
+
+// The notes of what bears it.
+const (
+	NoteOnBlock  = "on-block"  // the load told is that of the block, and of what holds it
+	NoteDrumLoad = "drum-load" // it is asked what the drum, and its sling, bears
+)
+
+// Wood that a block hangs on is an anchor and no piece: "hang the block on an 8 in red
+// maple limb", "12 in at the block". What it is loaded with is lowered through that
+// block.
+
+// NoteBlockHung is the note of an anchor that a block hangs on.
+const NoteBlockHung = "block-hung"
+
+// The numbers of how a rope is laid out: a drum that stands off the tree, how
+// thick the drum is, and the trunk that a dead end goes round. None of them is
+// a size of the piece.
+
+// DeadEndOnTrunk is the note that the dead end goes round the trunk.
+const DeadEndOnTrunk = "dead-end-trunk"
+
+// DrumAside is the note that the drum stands at another thing than the foot of
+// the tree.
+const DrumAside = "drum-aside"
+
+// MovingBlock is the note that a block moves with the load.
+const MovingBlock = "moving-block"
+
+// The notes of how a sling is rigged.
+const (
+	NoteChoker = "choker"
+	NoteBasket = "basket"
+)
+
+// The notes of what an anchor is, where the piece on it is named too.
+const (
+	NoteAnchorLimb = "anchor-limb"
+	NoteAnchorSpar = "anchor-spar"
+)
+
+// LeavesOn is the note of a piece that has its branches or leaves on.
+const LeavesOn = "leafed"
+
+// People are spoken of by name, as kin or by what they do. Their numbers are
+// none of the piece, and where they stand can be a danger.
+
+// PeopleBelow is the note of somebody who stands below the piece.
+const PeopleBelow = "people-below"

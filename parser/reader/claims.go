@@ -1,0 +1,45 @@
+package reader
+
+import (
+	"heft/parser/bounds"
+	"heft/parser/heights"
+	"heft/parser/lines"
+	"heft/parser/places"
+	"heft/parser/reading"
+	"heft/parser/senses"
+	"heft/parser/sizes"
+	"heft/parser/talk"
+	"heft/parser/turning"
+)
+
+// Some numbers belong to words that no role can tell from others: they are
+// claimed before the rest is bound.
+
+// claims makes all of them but those of an obstacle.
+func claims(rd *reading.Reading) {
+	senses.DryGear(rd)
+	heights.Raised(rd)
+	talk.ClimberCounted(rd)
+	talk.NotHere(rd)
+	talk.FormerLimit(rd)
+	talk.BlockLimit(rd)
+	talk.Crews(rd)
+	talk.GearCounts(rd)
+	alikePieces(rd)
+	places.SideBranches(rd)
+	heights.TwoLines(rd)
+	heights.Twins(rd)
+	places.EndLines(rd)
+	senses.ToTip(rd)
+	places.RopeKinds(rd)
+	lines.LongThin(rd)
+	places.LineOn(rd)
+	turning.CutFor(rd)
+	bounds.TooMuch(rd)
+	sizes.NeverOver(rd)
+	sizes.PiecesUnder(rd)
+	bounds.EachCut(rd)
+	bounds.CutInto(rd)
+	bounds.FromTop(rd)
+	heights.Heights(rd)
+}

@@ -1,0 +1,48 @@
+package reader
+
+import (
+	"heft/parser"
+	"heft/parser/heights"
+	"heft/parser/lexicon"
+	"heft/parser/lines"
+	"heft/parser/reading"
+	"heft/parser/scan"
+	"heft/parser/sizes"
+)
+
+// Some numbers go without a unit because another just told it, or because only
+// one is told there.
+
+// lend gives such numbers their unit: the tip of "12 in at the butt, 6 at the
+// tip" is in inches, and what is "between the legs" in degrees.
+func lend(rd *reading.Reading) {
+	sizes.MetresByComma(rd)
+	sizes.StemSizes(rd)
+	for i, e := range rd.Elems {
+		if e.Fig == nil || e.Fig.Dim != parser.DimCount || e.Fig.Unit != nil || e.Fig.Elsewhere {
+			continue
+		}
+		next := rd.At(rd.Past(i+1, +1, lexicon.MarkAt|lexicon.MarkWhere|lexicon.MarkArticle))
+		switch {
+		case heights.Slants(rd, i):
+			continue
+		case rd.At(i - 1).LeadsTo(parser.People): // "somos dos, punta 6 pulgadas"
+			continue
+		case lines.RopeMillimetres(rd, i):
+			e.Fig.Lent(scan.UnitNamed["millimetre"])
+		case rd.CrossedFine(i):
+			e.Fig.Lent(rd.At(i + 2).Fig.Unit)
+		case sizes.Drawn(rd, i) != nil && (next.Plays(parser.Length) || next.Plays(parser.Diameter)):
+			e.Fig.Lent(sizes.Drawn(rd, i))
+		case sizes.Angled(next) && e.Fig.Low >= 1 && e.Fig.High <= 180:
+			e.Fig.Unit, e.Fig.Dim = scan.Degree, parser.DimAngle
+		case next.Plays(parser.TipDiameter) || next.Plays(parser.ButtDiameter) || next.Plays(parser.MidDiameter):
+			if u := sizes.ThicknessUnit(rd, i); u != nil && e.Fig.High*u.Factor >= sizes.ThinnestEnd {
+				e.Fig.Lent(u)
+			}
+		}
+		if e.Fig.Unit == nil {
+			e.Fig.Lent(bareUnit(rd, i))
+		}
+	}
+}

@@ -1,0 +1,71 @@
+package reader
+
+import (
+	"heft/parser"
+	"heft/parser/gear"
+	"heft/parser/lexicon"
+	"heft/parser/pulls"
+	"heft/parser/reading"
+	"heft/parser/scan"
+	"heft/parser/sizes"
+	"heft/parser/stops"
+)
+
+// unsaidStrength asks about a number that is rather gear's than the piece's,
+// and has no word for which of the two on its label it is: "carabiner 22 kN",
+// or "5/8 double braid, 16,000 lb" with no piece in sight.
+func unsaidStrength(rd *reading.Reading, i int, used map[int]bool) {
+	fig, before := rd.Elems[i].Fig, rd.At(i-1)
+	if gear.WantsWorking(rd, i) {
+		fig.Sure = parser.RopeBreak
+		return
+	}
+	if gear.LoadWanted(rd) || gear.GoodFor(rd, i) {
+		return // "what's on the redirect sling with 300 kg in the line"
+	}
+	if p := gear.HeldUpTo(rd, i); p != "" && fig.Dim != parser.DimCount {
+		gear.AsksStrength(rd, fig, p)
+		return
+	}
+	if p := isOf(rd, i); p != "" {
+		gear.AsksStrength(rd, fig, p)
+		return
+	}
+	if p := gear.DescribedGear(rd, i); p != "" {
+		gear.AsksStrength(rd, fig, p)
+		return
+	}
+	if p := gear.PartMeant(rd); fig.Dim == parser.DimForce && (p == lexicon.PartConnector || p == lexicon.PartSling) && !rd.AnyAt(func(k int) bool { return rd.Elems[k].Piece() || rd.TermAt(k).Unnamed }) {
+		gear.AsksStrength(rd, fig, p) // "my biner, its 24 kN"
+		return
+	}
+	p := gear.RatedRope(rd, i)
+	if fig.Dim == parser.DimCount && p != "" {
+		scan.InUnit(gear.AsksStrength(rd, fig, p), sizes.CapacityUnit(rd, i))
+		return
+	}
+	if fig.Dim == parser.DimCount || rd.At(i+1).Piece() || gear.PieceIs(rd, i) {
+		return
+	}
+	if p == "" && !before.Marked(lexicon.MarkWhere) && (before.Term == nil || len(before.Term.Roles) == 0 || gear.Part(before) != "") {
+		p = gear.RatedPart(rd, i, used)
+	}
+	if p != "" {
+		gear.AsksStrength(rd, fig, p)
+	}
+}
+
+// isOf reads "the rope is now 6 tonne" and "rope strength 6 tonne": of which part
+// a mass is told, where it is told of no piece and of no weight.
+func isOf(rd *reading.Reading, i int) scan.Part {
+	k, is := i-1, false
+	for gear.Part(rd.At(k)) == "" && (rd.At(k).Marked(lexicon.MarkIs|lexicon.MarkRating) && !rd.At(k).Marked(lexicon.MarkAt|lexicon.MarkRelation) || rd.At(k).Polite() && !stops.Person(rd, k)) {
+		is = is || rd.At(k).Marked(lexicon.MarkIs|lexicon.MarkRating)
+		k--
+	}
+	of := func(i int) bool { return rd.Elems[i].Piece() || rd.At(i).Plays(parser.Weight) }
+	if rd.Elems[i].Fig.Dim == parser.DimCount || !is && !rd.At(k).Marked(lexicon.MarkRating) || rd.AnyAt(of) || pulls.RopeTurned(rd) && pulls.InLine(rd, i) {
+		return ""
+	}
+	return gear.Part(rd.At(k))
+}

@@ -1,0 +1,47 @@
+package reader
+
+import (
+	"heft/parser"
+	"heft/parser/lexicon"
+	"heft/parser/reading"
+	"heft/parser/senses"
+	"heft/parser/turning"
+)
+
+// Some words turn only what stands right beside them: "barely 14 in", "both limbs",
+// "twice the limb", "it's actually ash". Elsewhere they are talk: "the rope barely
+// bends", "what does it actually weigh".
+
+// unturned leaves out such words where nothing stands beside them that they turn.
+func unturned(rd *reading.Reading) {
+	for i, e := range rd.Elems {
+		if rd.TermAt(i).Ask != parser.Twist {
+			continue
+		}
+		switch {
+		case senses.EitherWords(rd, i), turning.PeopleShare(rd, i), turning.BothAnswers(rd, i), turning.ReckonedShare(rd, i):
+		case rd.Cued(e, lexicon.CueDegree):
+			turning.Degree(rd, i)
+		case rd.Cued(e, lexicon.CueIndeed):
+			turning.Indeed(rd, i)
+		case rd.Cued(e, lexicon.CuePer) && turning.Who(rd, rd.Past(i+1, +1, lexicon.MarkArticle)):
+			turning.LeaveOut(rd, i, rd.Past(i+1, +1, lexicon.MarkArticle)+1) // "per the office"
+		case rd.Cued(e, lexicon.CuePer):
+			turning.Per(rd, i)
+		case rd.Cued(e, lexicon.CuePlus):
+			turning.Plus(rd, i)
+		case rd.Cued(e, lexicon.CueTwofold):
+			turning.Twofold(rd, i)
+		case rd.TermAt(i).Each:
+			turning.EachOfAll(rd, i)
+		case rd.TermAt(i).Turning == parser.TurnsCompared && rd.At(i+1).Plays(parser.Wraps):
+			turning.LessWraps(rd, i)
+		case rd.TermAt(i).Turning == parser.TurnsCompared:
+			turning.Lengthening(rd, i)
+		case rd.Cued(e, lexicon.CueBunch):
+			turning.Bunch(rd, i)
+		case rd.TermAt(i).Turning == parser.TurnsSeveral:
+			turning.Several(rd, i)
+		}
+	}
+}

@@ -1,0 +1,78 @@
+package reading
+
+import (
+	"heft/parser"
+	"heft/parser/lexicon"
+	"heft/parser/scan"
+)
+
+// Some numbers are told as they are spoken: "un metro veinte", "30 cm x 3 m
+// kilos?".
+
+// SpacedCentimetres reads "35 cm por 1 metro 20" and "un metro veinte" as metres
+// and centimetres, where how thick the piece is has been told and nothing more
+// is said of the number.
+func (rd *Reading) SpacedCentimetres() {
+	for i := 0; i+1 < len(rd.Elems); i++ {
+		a, b := rd.Elems[i].Fig, rd.At(i+1).Fig
+		if !a.wholeMetres() || !b.ofMetre() || !rd.SaidOut(i+2) && (rd.TermAt(i+2).Intent != parser.AskWeight || !rd.SaidOut(i+3)) {
+			continue
+		}
+		if spoken := rd.Crossed(i-2, i) || scan.LetterAt(rd.Text, b.Start); (!spoken || !rd.ThicknessBeside(b)) && !rd.acrossTold(i) {
+			continue
+		}
+		whole := *a
+		whole.Low, whole.End = a.Low+b.Low/100, b.End
+		whole.High = whole.Low
+		rd.Join(i, i+2, &whole)
+	}
+}
+
+// GluedKilos takes the unit off the centimetres of "1m80 kilos?": a number that is
+// typed on to its metres weighs nothing, and the unit behind it is what is asked for.
+func (rd *Reading) GluedKilos() {
+	for i := 0; i+1 < len(rd.Elems); i++ {
+		a, b := rd.Elems[i].Fig, rd.At(i+1).Fig
+		if !a.wholeMetres() || b == nil || b.Unit != scan.UnitNamed["kilogram"] || b.Start != a.End || !scan.LetterBefore(rd.Text, b.Start) || b.Low != b.High || b.Low < 10 || b.Low >= 100 || !rd.SaidOut(i+2) {
+			continue
+		}
+		whole := *a
+		whole.Low, whole.End = a.Low+b.Low/100, b.End
+		whole.High = whole.Low
+		rd.Join(i, i+2, &whole)
+	}
+}
+
+// acrossTold says whether a number before the one at i is told to be how thick the
+// piece is, so that none that follows is an end of it: "48 de diámetro, 1 metro 80".
+func (rd *Reading) acrossTold(i int) bool {
+	return rd.AnyAt(func(k int) bool {
+		return k < i && rd.Elems[k].Fig != nil && (rd.At(k+1).Plays(parser.Diameter) || rd.At(rd.Past(k-1, -1, lexicon.MarkIs)).Plays(parser.Diameter))
+	})
+}
+
+// wholeMetres says whether the number is so many metres.
+func (f *Figure) wholeMetres() bool {
+	return f != nil && f.Dim == parser.DimLength && f.Unit.Factor == 1 && f.Low == f.High && f.Low >= 1 && f.Low == float64(int(f.Low))
+}
+
+// ofMetre says whether a bare number can be the centimetres behind metres: two
+// figures of them.
+func (f *Figure) ofMetre() bool {
+	return f != nil && f.Dim == parser.DimCount && f.Unit == nil && f.Low == f.High && f.Low >= 10 && f.Low < 100 && f.Low == float64(int(f.Low))
+}
+
+// AnswerUnits reads "30 cm x 3 m kilos?" as what the answer is wanted in. Of a
+// length that nothing is crossed with, "600 ft lbs" is another unit.
+func (rd *Reading) AnswerUnits() {
+	for i, e := range rd.Elems {
+		u := rd.In.Units[scan.Fold(rd.Text[e.Start:e.End])]
+		if u == nil || u.Dim != parser.DimMass || u.Unsure || e.Fig != nil || !e.Marked(lexicon.MarkUnit) || i == 0 {
+			continue
+		}
+		fig := rd.Elems[i-1].Fig
+		if fig != nil && fig.Dim == parser.DimLength && rd.Crossed(i-3, i-1) && fig.Unit.System == u.System && rd.SaidOut(i+1) {
+			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Units: u.System} })
+		}
+	}
+}

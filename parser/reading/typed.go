@@ -1,0 +1,71 @@
+package reading
+
+import (
+	"strings"
+
+	"heft/parser/scan"
+)
+
+// What a message says as a whole is also looked for in its words as they were typed,
+// however they were read. They are folded once for all who look.
+
+// PlainText is a message as its folded words, one space between each.
+type PlainText struct {
+	Text  string
+	Words []string
+	From  []int // where each starts in the text
+}
+
+// TypedBefore says whether the words of a cue are typed right before the element
+// at i, however they were read.
+func (rd *Reading) TypedBefore(i int, c scan.Cue) bool {
+	from, _ := rd.Span(rd.Elems[i].Start, func(e Element) bool { return e.Pause > 0 })
+	words := scan.SplitWords(rd.Text[from:rd.Elems[i].Start])
+	for n := 1; n <= min(LongestCue, len(words)); n++ {
+		if rd.In.Cues[c][strings.Join(words[len(words)-n:], " ")] {
+			return true
+		}
+	}
+	return false
+}
+
+// LongestCue is how many words of a cue are looked for.
+const LongestCue = 4
+
+// TypedAfter says the same of what is typed right behind it.
+func (rd *Reading) TypedAfter(i int, c scan.Cue) bool {
+	_, to := rd.Span(rd.Elems[i].End, func(e Element) bool { return e.Pause > 0 })
+	return rd.Begin(c, rd.Text[rd.Elems[i].End:max(to, rd.Elems[i].End)])
+}
+
+// Begin says whether the words of a cue begin a stretch of text.
+func (rd *Reading) Begin(c scan.Cue, text string) bool {
+	words := scan.SplitWords(text)
+	for n := 1; n <= min(LongestCue, len(words)); n++ {
+		if rd.In.Cues[c][strings.Join(words[:n], " ")] {
+			return true
+		}
+	}
+	return false
+}
+
+// Span is the stretch around a place between two elements that end one.
+func (rd *Reading) Span(at int, ends func(Element) bool) (from, to int) {
+	to = len(rd.Text)
+	for _, e := range rd.Elems {
+		switch {
+		case !ends(e):
+		case e.End <= at:
+			from = e.End
+		case e.Start >= at:
+			to = min(to, e.Start)
+		}
+	}
+	return from, to
+}
+
+// Gear of which nobody can read what it bears, and gear that is kept for people,
+// is told of in words that say nothing elsewhere: a tag, a stamp, climbing.
+
+// WordsApart is how many words may stand between gear and what is told of it.
+const WordsApart = 8

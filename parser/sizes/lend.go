@@ -1,0 +1,72 @@
+package sizes
+
+import (
+	"heft/parser"
+	"heft/parser/lexicon"
+	"heft/parser/places"
+	"heft/parser/reading"
+	"heft/parser/scan"
+)
+
+// ThinnestEnd is thinner than any end of a piece is told, in metres: "350 at the butt,
+// leaning 1.2 at the tip" has no tip of 1.2 mm.
+const ThinnestEnd = 0.01
+
+// Drawn is the millimetre where all sizes are told in it but the number at i,
+// which is too large for any other unit: "600 mm beech round, 400 long".
+func Drawn(rd *reading.Reading, i int) (u *scan.UnitWord) {
+	const least, millimetre, thinnest = 100, 0.001, 0.1 // what is thinner is rope
+	if rd.Elems[i].Fig.Low < least {
+		return nil
+	}
+	for _, e := range rd.Elems {
+		switch {
+		case !e.Fig.Short(), e.Fig.Unit.Factor == millimetre && e.Fig.High < thinnest:
+		case e.Fig.Unit.Factor != millimetre:
+			return nil
+		default:
+			u = e.Fig.Unit
+		}
+	}
+	return u
+}
+
+// Angled says whether the words of an element stand behind an angle and
+// nothing else.
+func Angled(e reading.Element) bool {
+	if e.Term == nil || e.Marked(lexicon.MarkPlace) { // "two trees 30 apart"
+		return false
+	}
+	for _, r := range e.Term.Roles {
+		if (r.Field == parser.BlockAngle || r.Field == parser.LimbAngle) && r.Side&lexicon.Before != 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// ThicknessUnit is the unit that another end of the piece was told in, nil for
+// none, or for several.
+func ThicknessUnit(rd *reading.Reading, but int) (u *scan.UnitWord) {
+	for i, e := range rd.Elems {
+		if i == but || !places.FineAt(rd, i) || !endBeside(rd, i) {
+			continue
+		}
+		if u != nil && u != e.Fig.Unit {
+			return nil
+		}
+		u = e.Fig.Unit
+	}
+	return u
+}
+
+// endBeside says whether the words of an end of the piece stand right beside a
+// number.
+func endBeside(rd *reading.Reading, i int) bool {
+	for _, e := range []reading.Element{rd.At(rd.Past(i+1, +1, lexicon.MarkAt|lexicon.MarkWhere|lexicon.MarkArticle)), rd.At(rd.Past(i-1, -1, lexicon.MarkIs))} {
+		if e.Plays(parser.TipDiameter) || e.Plays(parser.ButtDiameter) || e.Plays(parser.MidDiameter) {
+			return true
+		}
+	}
+	return false
+}

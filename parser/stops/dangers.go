@@ -1,0 +1,174 @@
+package stops
+
+import (
+	"slices"
+
+	"heft/parser"
+	"heft/parser/lexicon"
+	"heft/parser/reading"
+	"heft/parser/scan"
+)
+
+// Where the words of a line `danger` stand together, all arithmetic ends, whatever
+// else they may mean. What is denied is none, nor what somebody was in weeks ago.
+
+// dangerAt is a stretch of the message that a line matches.
+type dangerAt struct {
+	line       *scan.DangerLine
+	start, end int
+}
+
+// Dangers finds the stops that several words tell together, and the stretches that
+// only look like one.
+func Dangers(rd *reading.Reading) (stops []reading.Element, none []dangerAt) {
+	var found []dangerAt
+	tokens := rd.Tokens
+	for i := range tokens {
+		for _, line := range rd.In.Dangers.Lines {
+			end := matches(line, tokens, i)
+			if end <= i {
+				continue
+			}
+			at := dangerAt{line, tokens[i].Start, tokens[end-1].End}
+			switch {
+			case line.None:
+				none = append(none, at)
+			case !deniedAt(tokens, i) && !(ofPeople(line.Kind) && longAgo(tokens, i)):
+				found = append(found, at)
+			}
+		}
+	}
+	for _, at := range found {
+		if !slices.ContainsFunc(none, at.within) {
+			stops = append(stops, reading.Element{Start: at.start, End: at.end, Term: &scan.Term{Stop: at.line.Kind, Danger: at.line.Name}})
+		}
+	}
+	return stops, none
+}
+
+// within says whether a danger stands in what is told to be none.
+func (at dangerAt) within(none dangerAt) bool {
+	return spares(none.line, at.line) && (none.line.Far || none.start < at.end && at.start < none.end)
+}
+
+// What a line "none" may hold besides: it spares only where no wood is told of.
+const woodless = "woodless"
+
+// spares says whether what a line tells is none of another's dangers.
+func spares(l *scan.DangerLine, danger *scan.DangerLine) bool {
+	return l.Kind == danger.Kind && (l.Name == danger.Name || l.Name == woodless)
+}
+
+// ofPeople says whether a stop is about somebody who is in danger now. What gear and
+// wood once met they keep.
+func ofPeople(k parser.Kind) bool {
+	return k == parser.Emergency || k == parser.Below || k == parser.Runaway || k == parser.Storm || k == parser.Never
+}
+
+// Harmless says whether a word that stops by itself stands within words that are
+// none: "a utility pole looking stem". Who is told of may be hurt all the same, and
+// wood be cracked.
+func Harmless(rd *reading.Reading, kind parser.Kind, e reading.Element, none []dangerAt) bool {
+	return slices.ContainsFunc(none, func(at dangerAt) bool {
+		switch {
+		case at.line.Kind != kind || e.Start < at.start || at.end < e.End:
+			return false
+		case kind == parser.Emergency:
+			return !rd.AnyAt(func(i int) bool { return Present(rd, i) && !rd.Elems[i].Marked(lexicon.MarkArticle) }) // "el" is no "él"
+		case at.line.Name == woodless:
+			return !rd.AnyAt(func(i int) bool { return Wooden(rd, i) || rd.TermAt(i).Tree != nil })
+		}
+		return true
+	})
+}
+
+// matches returns the token behind the words of a line that begin at i, -1 where they
+// do not.
+func matches(l *scan.DangerLine, tokens []reading.DangerToken, i int) int {
+	here := []int{i}
+	for n, slot := range l.Slots {
+		over := n > 0 && (slot.Over || l.Slots[n-1].Over)
+		next := step(slot, tokens, here, n == 0, over)
+		if len(next) == 0 {
+			return -1
+		}
+		here = next
+	}
+	return slices.Max(here)
+}
+
+// step returns where a part of a line may end that begins at any of the tokens given.
+func step(s scan.DangerSlot, tokens []reading.DangerToken, from []int, first, over bool) (ends []int) {
+	if s.Least == 0 {
+		ends = append(ends, from...)
+	}
+	for n := 1; n <= s.Most && len(from) > 0; n++ {
+		var behind []int
+		for _, i := range from {
+			if s.Kind == "end" && (i >= len(tokens) || tokens[i].Pause > 0) {
+				behind = append(behind, i)
+				continue
+			}
+			if i >= len(tokens) || !first && (tokens[i].Pause > 2 || tokens[i].Pause > 0 && !over) {
+				continue
+			}
+			for _, end := range at(s, tokens, i) {
+				if !slices.Contains(behind, end) {
+					behind = append(behind, end)
+				}
+			}
+		}
+		if n >= s.Least {
+			ends = append(ends, behind...)
+		}
+		from = behind
+	}
+	return ends
+}
+
+// at returns where a part of a line ends that begins at a token.
+func at(s scan.DangerSlot, tokens []reading.DangerToken, i int) (ends []int) {
+	if s.Kind == "" && !Is(tokens[i], "denial") || s.Kind == "="+tokens[i].Word {
+		return []int{i + 1}
+	}
+	for _, k := range tokens[i].Kinds {
+		if k.Kind == s.Kind {
+			ends = append(ends, k.End)
+		}
+	}
+	return ends
+}
+
+// Is says whether a kind of words begins at the token.
+func Is(t reading.DangerToken, kind string) bool {
+	return slices.ContainsFunc(t.Kinds, func(s reading.Seen) bool { return s.Kind == kind })
+}
+
+// deniedAt says whether what begins at a token is denied right before it: "no fungus",
+// "never put a hand in the drum". "No his hand is in it" denies nothing.
+func deniedAt(tokens []reading.DangerToken, i int) bool {
+	k := i - 1
+	if k >= 0 && tokens[i].Pause == 0 && Is(tokens[k], "puts") {
+		i, k = k, k-1
+	}
+	return k >= 0 && tokens[i].Pause == 0 && !tokens[i].Owned && Is(tokens[k], "denial")
+}
+
+// WasHurt says whether the harm that the word at i tells of is over: "got stung last
+// week".
+func WasHurt(rd *reading.Reading, i int) bool {
+	k := slices.IndexFunc(rd.Tokens, func(t reading.DangerToken) bool { return t.End > rd.Elems[i].Start })
+	return k >= 0 && longAgo(rd.Tokens, k)
+}
+
+// longAgo says whether the sentence of a token tells of what is over: "last week".
+func longAgo(tokens []reading.DangerToken, i int) bool {
+	from, to := i, i+1
+	for from > 0 && tokens[from].Pause < 4 {
+		from--
+	}
+	for to < len(tokens) && tokens[to].Pause < 4 {
+		to++
+	}
+	return slices.ContainsFunc(tokens[from:to], func(t reading.DangerToken) bool { return Is(t, "past") })
+}

@@ -1,0 +1,123 @@
+package stops
+
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"heft/parser/lexicon"
+	"heft/parser/reading"
+	"heft/parser/scan"
+)
+
+// DangerTokens are the words of the message, each with the kinds that begin at it.
+func DangerTokens(rd *reading.Reading) []reading.DangerToken {
+	var out []reading.DangerToken
+	pause, owned := 0, false
+	for at := 0; at < len(rd.Text); {
+		n := dangerWord(rd.Text[at:])
+		if n == 0 {
+			r, size := utf8.DecodeRuneInString(rd.Text[at:])
+			pause = max(pause, pauseOf(r))
+			at += size
+			continue
+		}
+		word := strings.ReplaceAll(scan.Fold(rd.Text[at:at+n]), "'", "")
+		if rd.In.Optional[word] {
+			owned = true
+		} else {
+			out = append(out, reading.DangerToken{Word: word, Start: at, End: at + n, Pause: pause, Owned: owned})
+			pause, owned = 0, false
+		}
+		at += n
+	}
+	for i := range out {
+		dangerKinds(rd, out, i)
+	}
+	return out
+}
+
+// dangerWord is how long the word or number at the beginning of a text is.
+func dangerWord(text string) int {
+	n := 0
+	for n < len(text) {
+		r, size := utf8.DecodeRuneInString(text[n:])
+		inside := n > 0 && strings.ContainsRune("'’.,", r) && lettersAt(text[n+size:])
+		point := r == '.' || r == ','
+		switch {
+		case unicode.IsLetter(r), unicode.IsDigit(r), unicode.Is(unicode.Mn, r):
+		case inside && (!point || unicode.IsDigit(rune(text[n-1])) && unicode.IsDigit(rune(text[n+size]))):
+		default:
+			return n
+		}
+		n += size
+	}
+	return n
+}
+
+// lettersAt says whether a text begins with a letter or a digit.
+func lettersAt(text string) bool {
+	r, _ := utf8.DecodeRuneInString(text)
+	return unicode.IsLetter(r) || unicode.IsDigit(r)
+}
+
+// pauseOf is how far what stands between two words parts them.
+func pauseOf(r rune) int {
+	switch r {
+	case '.', '!', '?', ';', '…', '\n':
+		return 4
+	case ',', ':', '(', ')', '—', '–':
+		return 2
+	}
+	return 0
+}
+
+// dangerKinds finds the kinds that begin at the token at i.
+func dangerKinds(rd *reading.Reading, tokens []reading.DangerToken, i int) {
+	const longest = 4
+	t := &tokens[i]
+	if t.Word[0] >= '0' && t.Word[0] <= '9' {
+		t.Kinds = append(t.Kinds, reading.Seen{Kind: "number", End: i + 1})
+	}
+	phrase := t.Word
+	for n := 1; ; n++ {
+		for _, kind := range rd.In.Dangers.Kinds[phrase] {
+			t.Kinds = append(t.Kinds, reading.Seen{Kind: kind, End: i + n})
+		}
+		if n == longest || i+n == len(tokens) || tokens[i+n].Pause > 0 {
+			break
+		}
+		phrase += " " + tokens[i+n].Word
+	}
+	for k, e := range rd.Elems {
+		if e.End <= t.Start || e.Start > t.Start || e.Term == nil {
+			continue // an element may begin with an article
+		}
+		end := i + 1
+		for end < len(tokens) && tokens[end].Start < e.End {
+			end++
+		}
+		for _, kind := range knownAs(rd, k) {
+			t.Kinds = append(t.Kinds, reading.Seen{Kind: kind, End: end})
+		}
+	}
+}
+
+// knownAs are the kinds that the element at i is of by the other lines of the word
+// files.
+func knownAs(rd *reading.Reading, i int) (kinds []string) {
+	t := rd.TermAt(i)
+	if t.Tree != nil {
+		kinds = append(kinds, "tree")
+	}
+	if rd.Elems[i].Piece() || t.Unnamed {
+		kinds = append(kinds, "piece")
+	}
+	if Kit(rd, i) {
+		kinds = append(kinds, "gear")
+	}
+	if Person(rd, i) || rd.Elems[i].Marked(lexicon.MarkPerson) {
+		kinds = append(kinds, "somebody")
+	}
+	return kinds
+}

@@ -1,0 +1,201 @@
+package talk
+
+import (
+	"slices"
+	"strings"
+
+	"heft/parser"
+	"heft/parser/heights"
+	"heft/parser/lexicon"
+	"heft/parser/places"
+	"heft/parser/reading"
+	"heft/parser/scan"
+	"heft/parser/senses"
+	"heft/parser/turning"
+)
+
+// AsksUs reads a message that asks about no piece.
+func AsksUs(rd *reading.Reading) (parser.Question, bool) {
+	q := parser.Question{Language: rd.Language, Units: turning.Units(rd), Notes: heights.Notes(rd), Passed: rd.Passed, Asks: true}
+	asked, _, _ := senses.Intents(rd)
+	helps := slices.Contains(asked, parser.AskHelp)
+	if slices.Contains(asked, parser.AskLog) && fewUnknown(rd) && !Typed(rd, lexicon.CueAskedBy) {
+		return q, false // what is not known is said with it
+	}
+	if slices.Contains(asked, parser.AskJob) || helps && !Typed(rd, lexicon.CueCapable) {
+		return q, false // its own words ask for it
+	}
+	if !helps && onlyFactor(rd) {
+		q.Intent, q.Topic, q.Notes = parser.AskHelp, parser.TopicFactor, nil
+		return q, true
+	}
+	if (logNamed(rd) || Typed(rd, lexicon.CueInLog)) && !rd.AnyAt(func(i int) bool { return rd.Elems[i].Fig != nil && rd.Elems[i].Fig.Unit != nil }) {
+		q.Intent = parser.AskLog // whatever the hour, and whoever wants it
+		return q, true
+	}
+	if !helps && tooFar(rd) {
+		q.Intent, q.Topic, q.Notes, q.Passed = parser.AskHelp, parser.TopicTooFar, nil, rd.Passed
+		return q, true
+	}
+	if !helps && turning.WrapRule(rd) {
+		q.Intent, q.Topic, q.Notes = parser.AskHelp, parser.TopicWrapRule, nil
+		return q, true
+	}
+	if asksRecord(rd) {
+		q.Intent = parser.AskLog
+		return q, true
+	}
+	if !helps && deadOrGreen(rd) {
+		q.Intent, q.Topic, q.Notes, q.Passed = parser.AskHelp, parser.TopicGreen, nil, rd.Passed
+		return q, true
+	}
+	if people, ok := handsAsked(rd); ok && !helps {
+		q.Intent, q.Topic, q.Quantities = parser.AskHelp, parser.TopicHands, []parser.Quantity{people}
+		return q, true
+	}
+	if rd.AnyAt(func(i int) bool { fig := rd.Elems[i].Fig; return fig != nil && !places.Bare(fig, 1) }) {
+		return q, false // "what is one wrap" counts none
+	}
+	tree := rd.AnyAt(func(i int) bool { return rd.TermAt(i).Tree != nil })
+	switch topic := topic(rd); {
+	case !helps && !tree && tradeTopic(rd) == "" && AsksKept(rd):
+		q.Intent, q.Notes = parser.AskJob, nil
+	case !helps && asksLog(rd), !helps && !tree && slices.Contains(asked, parser.AskLog):
+		q.Intent = parser.AskLog
+	case tree:
+		return q, false
+	case topic != "", Typed(rd, lexicon.CueHelps):
+		q.Intent, q.Topic, q.Notes = parser.AskHelp, topic, nil
+	default:
+		return q, false
+	}
+	return q, true
+}
+
+// fewUnknown says whether a message holds some words that are not known, and not
+// more of them than are named in one line.
+func fewUnknown(rd *reading.Reading) bool {
+	const most = 3
+	n := 0
+	for _, a := range rd.Asks {
+		if a.Kind == parser.Unknown {
+			n++
+		}
+	}
+	return n > 0 && n <= most
+}
+
+// asksLog says whether it is asked what others asked, or what was done.
+func asksLog(rd *reading.Reading) bool {
+	asks := questioned(rd) || Typed(rd, lexicon.CueGives)
+	switch {
+	case Typed(rd, lexicon.CueHelps):
+		return false
+	case logNamed(rd):
+		return true
+	case asks && Typed(rd, lexicon.CueAskedBy):
+		return true
+	}
+	return asks && Typed(rd, lexicon.CueDone) && Typed(rd, lexicon.CueEarlier) && !rd.AnyAt(func(i int) bool { return rd.TermAt(i).Shape != "" })
+}
+
+// logNamed says whether the log is asked for, and no piece of wood: "can I get the
+// log before I sign off", where nothing is done with it.
+func logNamed(rd *reading.Reading) bool {
+	words := plainWords(rd)
+	for i := range words {
+		for n := min(reading.LongestCue, len(words)-i); n >= 1; n-- {
+			if !rd.In.Cues[lexicon.CueOfLog][strings.Join(words[i:i+n], " ")] {
+				continue
+			}
+			before := i - 1
+			for before >= 0 && rd.In.Cues[lexicon.CueForWhom][words[before]] {
+				before--
+			}
+			moved := i+n < len(words) && rd.In.Cues[lexicon.CueMoves][words[i+n]]
+			return before >= 0 && rd.In.Cues[lexicon.CueGives][words[before]] && !moved
+		}
+	}
+	return false
+}
+
+// AsksKept says whether it is asked what is kept for the job, or who and what is
+// in use today. A piece may be up as well as somebody: "cuántas vueltas le doy a la
+// rama que está arriba de la casa".
+func AsksKept(rd *reading.Reading) bool {
+	piece := rd.AnyAt(func(i int) bool {
+		return rd.TermAt(i).Shape != "" || rd.TermAt(i).Unnamed || rd.Elems[i].Plays(parser.Wraps)
+	})
+	return questioned(rd) && (Typed(rd, lexicon.CueKept) || (Typed(rd, lexicon.CueHaveWe) && Typed(rd, lexicon.CueOfJob) || Typed(rd, lexicon.CueWhoIs) && Typed(rd, lexicon.CueArborist)) && !piece)
+}
+
+// questioned says whether a message asks for something.
+func questioned(rd *reading.Reading) bool {
+	words := plainWords(rd)
+	asks := func(w string) bool { return rd.In.Cues[lexicon.CueQuery][w] }
+	return slices.ContainsFunc(words, asks) || len(words) > 0 && (rd.In.Cues[lexicon.CueQueryFirst][words[0]] || rd.In.Cues[lexicon.CueAsking][words[0]]) || Typed(rd, lexicon.CueGives)
+}
+
+// topic is what is asked of the trade as a whole, "" for nothing.
+func topic(rd *reading.Reading) parser.Intent {
+	note := func(n string) bool { return rd.AnyAt(func(i int) bool { return rd.TermAt(i).Note == n }) }
+	run := note(parser.LetRun) || rd.AnyAt(func(i int) bool { return rd.Elems[i].Plays(parser.RunLength) })
+	wood := rd.AnyAt(func(i int) bool { return rd.TermAt(i).Shape != "" || rd.TermAt(i).Unnamed })
+	switch asks := questioned(rd) || strings.Contains(rd.Text, "?"); {
+	case Typed(rd, lexicon.CueCapable) && Typed(rd, lexicon.CueToo) && capableOf(rd) != "":
+		return capableOf(rd)
+	case Typed(rd, lexicon.CueCapable) && Typed(rd, lexicon.CueLanguage):
+		return parser.TopicLanguage
+	case Typed(rd, lexicon.CueCapable) && !rd.AnyAt(func(i int) bool { return rd.TermAt(i).Day }) && (turning.BareUnits(rd) != "" || unitsNamed(rd)):
+		return parser.TopicUnits
+	case Typed(rd, lexicon.CueHeavyEnd) && (Typed(rd, lexicon.CueMeaning) || Typed(rd, lexicon.CueWhy)):
+		return parser.TopicHeavyEnd
+	case Typed(rd, lexicon.CueMeaning) && Typed(rd, lexicon.CueRating):
+		return parser.TopicRating
+	case Typed(rd, lexicon.CueMeaning) && rd.AnyAt(func(i int) bool { return rd.Elems[i].Plays(parser.Wraps) }):
+		return parser.TopicWrap
+	case Typed(rd, lexicon.CueDouble) && Typed(rd, lexicon.CueSeesLoad):
+		return parser.TopicBlock
+	case !wood && allTyped(rd, []scan.Cue{lexicon.CueMoisture, lexicon.CueFigures}): // "en verde o en seco" snubs nothing
+		return parser.TopicMoist
+	case (note(parser.Snubbed) || run) && !wood && (note(parser.Snubbed) && run || Typed(rd, lexicon.CueBetter) || Typed(rd, lexicon.CueMeaning)):
+		return parser.TopicSnub
+	case note("wet") && Typed(rd, lexicon.CueWeaker) && !wood && asks:
+		return parser.TopicWet
+	case Typed(rd, lexicon.CueGreen) && Typed(rd, lexicon.CueHeavier):
+		return parser.TopicGreen
+	}
+	return tradeTopic(rd)
+}
+
+// capableOf is the kind of question that it is asked whether we answer, "" for
+// none: "can you do swings too".
+func capableOf(rd *reading.Reading) parser.Intent {
+	for _, e := range rd.Elems {
+		switch {
+		case e.Piece():
+			return ""
+		case e.Term != nil && e.Term.Intent != "" && e.Term.Intent != parser.AskHelp:
+			return e.Term.Intent
+		case e.Plays(parser.Wraps):
+			return parser.AskLower
+		}
+	}
+	return ""
+}
+
+// unitsNamed says whether units are named in a message without a number.
+func unitsNamed(rd *reading.Reading) bool {
+	return rd.AnyAt(func(i int) bool { return rd.TermAt(i).Units != "" || rd.Elems[i].Marked(lexicon.MarkUnit) })
+}
+
+// onlyFactor says whether it is asked which design factor we plan on: of nothing
+// that could be planned.
+func onlyFactor(rd *reading.Reading) bool {
+	factor := rd.AnyAt(func(i int) bool { return rd.Elems[i].Plays(parser.DesignFactor) })
+	other := rd.AnyAt(func(i int) bool {
+		fig := rd.Elems[i].Fig
+		return fig != nil && (fig.Unit != nil || fig.Dim != parser.DimCount && fig.Dim != parser.DimRatio) || rd.Elems[i].Piece()
+	})
+	return factor && !other && (questioned(rd) || Typed(rd, lexicon.CueBetter))
+}

@@ -1,0 +1,46 @@
+package talk
+
+import (
+	"regexp"
+	"slices"
+
+	"heft/parser"
+	"heft/parser/lexicon"
+	"heft/parser/places"
+	"heft/parser/reading"
+	"heft/parser/senses"
+)
+
+// clockTyped is a time of day anywhere in a message.
+var clockTyped = regexp.MustCompile(`(?:^|[^0-9:.,])(?:[01]?[0-9]|2[0-3]):[0-5][0-9](?:[^0-9:]|$)`)
+
+// asksRecord says whether it is asked what was answered, or who stood by it. A mass
+// may tell which entry is meant, a length would be one of a piece.
+func asksRecord(rd *reading.Reading) bool {
+	if !questioned(rd) && !Typed(rd, lexicon.CueUtmost) || Typed(rd, lexicon.CueAhead) || rd.AnyAt(rd.Is(ofPiece)) {
+		return false
+	}
+	asked, _, _ := senses.Intents(rd)
+	of := func(in parser.Intent) bool {
+		return in != parser.AskLog && in != parser.AskWeight && in != parser.AskBlockLoad
+	}
+	clock := clockTyped.MatchString(rd.Text)
+	switch {
+	case slices.ContainsFunc(asked, of):
+		return false
+	case Typed(rd, lexicon.CueConfirmed) && (Typed(rd, lexicon.CueWhose) || Typed(rd, lexicon.CueEarlier) || clock):
+		return true
+	case clock && Typed(rd, lexicon.CueOutcome):
+		return true
+	}
+	tree := rd.AnyAt(func(i int) bool {
+		return rd.TermAt(i).Tree != nil || rd.Elems[i].Fig != nil && !places.Bare(rd.Elems[i].Fig, 1)
+	})
+	return !tree && Typed(rd, lexicon.CueUtmost) && Typed(rd, lexicon.CueRecorded) && Typed(rd, lexicon.CueEarlier)
+}
+
+// ofPiece says whether a number with a unit stands at i that no entry is known by.
+func ofPiece(rd *reading.Reading, i int) bool {
+	fig := rd.Elems[i].Fig
+	return fig != nil && (fig.Pair || fig.Unit != nil && fig.Dim != parser.DimMass)
+}

@@ -1,0 +1,159 @@
+package turning
+
+import (
+	"slices"
+	"strings"
+
+	"heft/parser"
+	"heft/parser/lexicon"
+	"heft/parser/reading"
+	"heft/parser/scan"
+	"heft/parser/sizes"
+)
+
+// Crews say much that is so or is not, and rests on nothing: "no room down here",
+// "dont want that again", "the boss wont tell me". Where nothing that the answer
+// rests on stands in the clause of the word that denies, all of it is talk: it is
+// left out and said back.
+
+// Asides leaves out all such clauses.
+func Asides(rd *reading.Reading) {
+	for i := range rd.Elems {
+		if !sizes.Denial(rd, i) {
+			continue
+		}
+		from, to := clause(rd, i)
+		switch {
+		case asksAgreement(rd, i, to):
+			LeaveOut(rd, i, to)
+		case asksNegated(rd, i):
+			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Chatter: true} })
+		case contraryEnd(rd, i) > 0:
+			LeaveOut(rd, i, contraryEnd(rd, i))
+		case onlySaid(rd, i, from, to) && allWeightless(rd, i+1, to) && !direAt(rd, from, to):
+			LeaveOut(rd, from, to)
+		}
+	}
+}
+
+// asksAgreement says whether the word at i and all that stands behind it only ask
+// whether what stands before them is so: "isnt it", "dont they".
+func asksAgreement(rd *reading.Reading, i, to int) bool {
+	if i == 0 || to != i+2 || rd.At(i-1).Pause > 2 || !rd.Cued(rd.Elems[i], lexicon.CueNot) || TalkBehind(rd, i) || TalkBehind(rd, i+1) {
+		return false
+	}
+	return !parts(rd, i-1) && (Who(rd, i+1) || rd.At(i+1).Marked(lexicon.MarkPronoun))
+}
+
+// onlySaid says whether what the word at i denies is talk: what nobody wants or
+// knows, and what there is none of. How wood or gear is, nobody leaves out.
+func onlySaid(rd *reading.Reading, i, from, to int) bool {
+	head, end := headOf(rd, i, to)
+	no := rd.TermAt(i).Corrects && !rd.Cued(rd.Elems[i], lexicon.CueNot)
+	switch cues := rd.In.Cues; {
+	case rd.Cued(rd.Elems[i], lexicon.CueIgnores):
+		return anyWho(rd, i+1, to) && !aloftOrUnder(rd, i+1, to) // "ignore what the boss says"
+	case cues[lexicon.CueLacking][head]:
+		return !ofCrew(rd, from, to)
+	case no, from == i && about(rd, i-1):
+		return false // "no" before a verb takes back, "the rope dont" tells of the rope
+	case cues[lexicon.CueIdleIt][head]:
+		return true
+	case from < i && !anyWho(rd, from, i):
+		return false // "it doesnt want"
+	case cues[lexicon.CueIdleThing][head]:
+		return !rd.AnyAt(func(k int) bool { return k > i && k < to && rd.Elems[k].Start >= end && ofOthers(rd, k) })
+	default:
+		return cues[lexicon.CueIdleVerb][head] || head != "" && rd.TermAt(i).Denies // "not the supervisor"
+	}
+}
+
+// ofCrew says whether somebody who does not speak stands in a clause: what they lack
+// may tell how they fare, "no signal from the climber".
+func ofCrew(rd *reading.Reading, from, to int) bool {
+	return rd.AnyAt(func(k int) bool {
+		return k >= from && k < to && rd.TermAt(k).Human && !rd.Cued(rd.Elems[k], lexicon.CueUs)
+	})
+}
+
+// ofOthers says whether somebody stands at i who does not speak and is not spoken
+// to, or what could be anybody.
+func ofOthers(rd *reading.Reading, i int) bool {
+	return (Who(rd, i) || rd.At(i).Marked(lexicon.MarkPronoun|lexicon.MarkPerson)) && !rd.Cued(rd.Elems[i], lexicon.CueUs)
+}
+
+// headOf finds the word behind the denial at i that says what of, or somebody, and
+// where it ends; "" for none.
+func headOf(rd *reading.Reading, i, to int) (head string, n int) {
+	const farthest = 6
+	n, end := rd.Elems[i].End, startOf(rd, to)
+	for range farthest {
+		word, letters := scan.NextWord(rd.Text[n:end])
+		n += letters
+		who := func(k int) bool { return k > i && k < to && rd.Elems[k].End == n && Who(rd, k) }
+		switch {
+		case word == "":
+			return "", n
+		case ofTalk(rd, word), rd.AnyAt(who):
+			return word, n
+		case !rd.In.Cues[lexicon.CueIdleLead][word]:
+			return "", n
+		}
+	}
+	return "", n
+}
+
+// ofTalk says whether a word is one that a denial makes talk.
+func ofTalk(rd *reading.Reading, word string) bool {
+	cues := rd.In.Cues
+	return cues[lexicon.CueLacking][word] || cues[lexicon.CueIdleVerb][word] || cues[lexicon.CueIdleIt][word] || cues[lexicon.CueIdleThing][word]
+}
+
+// about says whether what stands at i is a thing that something can be said of.
+func about(rd *reading.Reading, i int) bool {
+	return i >= 0 && rd.Elems[i].Pause == 0 && rd.Elems[i].Fig == nil && !Weightless(rd, i)
+}
+
+// anyWho says whether somebody stands from one element to another.
+func anyWho(rd *reading.Reading, from, to int) bool {
+	return rd.AnyAt(func(k int) bool { return k >= from && k < to && Who(rd, k) })
+}
+
+// aloftOrUnder says whether somebody is told of from one element to another who may be under
+// the piece or in the tree: nobody leaves them out.
+func aloftOrUnder(rd *reading.Reading, from, to int) bool {
+	return rd.AnyAt(func(k int) bool {
+		return k >= from && k < to && (rd.TermAt(k).Beneath || rd.Elems[k].Marked(lexicon.MarkPerson))
+	})
+}
+
+// allWeightless says whether nothing else stands from one element to another.
+// What nobody has weighed or measured is told of no weight.
+func allWeightless(rd *reading.Reading, from, to int) bool {
+	weighs := func(k int) bool {
+		return rd.TermAt(k).Intent == parser.AskWeight && rd.In.Cues[lexicon.CueIdleVerb][rd.Word(rd.Elems[k])]
+	}
+	return !rd.AnyAt(func(k int) bool {
+		return k >= from && k < to && !Weightless(rd, k) && !sizes.Denial(rd, k) && !weighs(k)
+	})
+}
+
+// direAt says whether a word stands from one element to another that may be a slip
+// of one that ends all arithmetic, or that is no word.
+func direAt(rd *reading.Reading, from, to int) bool {
+	start, end := rd.Elems[from].Start, startOf(rd, to)
+	return slices.ContainsFunc(rd.Asks, func(a *parser.Ask) bool {
+		return a.Start >= start && a.End <= end && (a.Kind != parser.Unknown || LikeStop(rd, a) != "")
+	})
+}
+
+// LikeStop is the word that ends all arithmetic of which an unknown word may be
+// a slip, "" for none.
+func LikeStop(rd *reading.Reading, a *parser.Ask) string {
+	for _, f := range rd.Dire {
+		if a.Kind == parser.Unknown && strings.Contains(scan.Fold(a.Words), f.Words) {
+			return f.As
+		}
+	}
+	return ""
+}

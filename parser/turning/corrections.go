@@ -1,0 +1,253 @@
+package turning
+
+import (
+	"slices"
+
+	"heft/parser"
+	"heft/parser/gear"
+	"heft/parser/lexicon"
+	"heft/parser/reading"
+	"heft/parser/scan"
+)
+
+// Crews take back what they just typed: "31 inches no make that 33", "beech, no
+// wait its hornbeam", "no el sauce, el álamo". What is taken back is passed
+// over, and said so; where it is not plain what is, the word is asked about.
+
+// Corrected reads the word at i, "no" or "make that", as taking back the fact
+// before it, where the one behind it is of the same kind.
+func Corrected(rd *reading.Reading, i int) {
+	if rd.TermAt(i).Apology && begins(rd, i) {
+		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
+		return
+	}
+	if rd.Cued(rd.Elems[i], lexicon.CueHangsOn) && rd.At(i-1).Pause == 0 && (Who(rd, i-1) || rd.At(i-1).Marked(lexicon.MarkPronoun)) {
+		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Chatter: true} }) // "what may i hang on it"
+		return
+	}
+	if rightShape(rd, i) {
+		return
+	}
+	n := nextFact(rd, i+1)
+	if putsRight(rd, i, n) {
+		clearDoubt(rd, i, max(n, i+1))
+		return
+	}
+	if n < 0 {
+		return
+	}
+	p := takenBack(rd, i, n)
+	switch {
+	case p >= 0 && eitherWay(rd, i, p, n):
+		return
+	case p >= 0 && p == sameWords(rd, i, n):
+		clearDoubt(rd, i, n)
+		rd.Alter(n+1, func(t *scan.Term) { *t = *rd.Elems[p+1].Term })
+		rd.Pass(p, p+2)
+	case p >= 0:
+		fig := rd.Elems[n].Fig
+		if fig != nil && fig.Unit == nil && fig.Dim == parser.DimCount {
+			fig.Lent(rd.Elems[p].Fig.Unit)
+		}
+		clearDoubt(rd, i, n)
+		rd.Pass(p, p+1)
+	case deniedTree(rd, n):
+		clearDoubt(rd, i, n)
+		passTree(rd, n)
+	}
+}
+
+// putsRight says whether the word at i only tells that what goes with it, the fact at n
+// behind it, takes the place of what was said before in the talk: "no, 80 kg", "nah its 18
+// in", "400 lb sorry". "No 3:1" denies what stands behind it.
+func putsRight(rd *reading.Reading, i, n int) bool {
+	t, next := rd.TermAt(i), rd.At(i+1)
+	switch {
+	case rd.First:
+		return false
+	case n < 0:
+		return t.Apology && i+1 == len(rd.Elems)
+	case !begins(rd, i):
+		return false
+	}
+	return !t.Denies && !t.Lacks || next.Pause > 0 || next.Marked(lexicon.MarkPronoun|lexicon.MarkIs) || gear.Heavy(rd, i+1)
+}
+
+// rightShape passes over the shape before the words at i where they put it right: "oak
+// limb no wait its a log". A "no" by itself may deny what stands behind it.
+func rightShape(rd *reading.Reading, i int) bool {
+	if rd.TermAt(i).Lacks {
+		return false
+	}
+	k, p := rd.Past(i+1, +1, lexicon.MarkArticle|lexicon.MarkPronoun|lexicon.MarkIs), i-1
+	if rd.At(p).Pause > 0 {
+		p--
+	}
+	is, was := rd.TermAt(k), rd.TermAt(p)
+	if is.Shape == "" || was.Shape == "" || is.Tree != nil || was.Tree != nil {
+		return false
+	}
+	clearDoubt(rd, i, k)
+	rd.Pass(p, p+1)
+	return true
+}
+
+// begins says whether nothing but courtesy is said before the word at i.
+func begins(rd *reading.Reading, i int) bool {
+	for i--; i >= 0; i-- {
+		if e := rd.Elems[i]; e.Pause == 0 && !e.Polite() {
+			return false
+		}
+	}
+	return true
+}
+
+// passTree passes over the tree at n wherever it is named: "pino 5 pies, no es
+// pino es cedro".
+func passTree(rd *reading.Reading, n int) {
+	sci := rd.TermAt(n).Tree.Sci
+	for k := n; k >= 0; k-- {
+		if t := rd.TermAt(k).Tree; t != nil && t.Sci == sci {
+			rd.Pass(k, k+1)
+		}
+	}
+}
+
+// eitherWay says whether the word at i could as well deny the number behind it,
+// which is the smaller: "16 pulgadas no 14".
+func eitherWay(rd *reading.Reading, i, p, n int) bool {
+	is, not := rd.Elems[p].Fig, rd.Elems[n].Fig
+	return rd.TermAt(i).Denies && rd.At(i+1).Pause == 0 && is != nil && not.In(is) < is.High
+}
+
+// clearDoubt takes the doubt from the words that take back, from i up to a fact.
+func clearDoubt(rd *reading.Reading, i, fact int) {
+	for ; i < fact; i++ {
+		if t := rd.TermAt(i); t.Corrects || t.Denies {
+			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
+		}
+	}
+}
+
+// deniedTree says whether the fact at i is a tree that is denied before another
+// is named: "no es oak es hickory", "not the oak the ash".
+func deniedTree(rd *reading.Reading, i int) bool {
+	next := nextFact(rd, i+1)
+	return next > i && OtherTree(rd, i, next)
+}
+
+// OtherTree says whether two trees of different kinds stand at i and j.
+func OtherTree(rd *reading.Reading, i, j int) bool {
+	a, b := rd.TermAt(i).Tree, rd.TermAt(j).Tree
+	return a != nil && b != nil && a.Sci != b.Sci && !Narrows(a, b) && !Narrows(b, a)
+}
+
+// nextFact finds the number or the tree that stands behind i with nothing
+// between but what says nothing, -1 where something else comes first.
+func nextFact(rd *reading.Reading, i int) int {
+	for ; i < len(rd.Elems); i++ {
+		e := rd.Elems[i]
+		switch {
+		case e.Fig != nil, e.Term != nil && e.Term.Tree != nil:
+			return i
+		case e.Pause > 2, e.Pause == 0 && !saysNothing(rd, i):
+			return -1
+		}
+	}
+	return -1
+}
+
+// saysNothing says whether the term at i says nothing between a correction and
+// what it puts right.
+func saysNothing(rd *reading.Reading, i int) bool {
+	t := rd.TermAt(i)
+	return t.Corrects || t.Denies || t.Ask == "" && lexicon.Says(t, lexicon.MarkHello|lexicon.MarkIs|lexicon.MarkArticle|lexicon.MarkMade|lexicon.MarkRelation|lexicon.MarkAt|lexicon.MarkWhere|lexicon.MarkFollow|lexicon.MarkPronoun)
+}
+
+// takenBack finds the fact before i that the one at n puts right: the last of
+// its kind, or the last that has the same words behind it; -1 for none. A number
+// far from the other is rather another.
+func takenBack(rd *reading.Reading, i, n int) int {
+	const farthestBack, most = 8, 2
+	if p := sameWords(rd, i, n); p >= 0 {
+		return p
+	}
+	words := RoleBehind(rd, n)
+	for p := saidBefore(rd, i); p >= max(0, i-farthestBack) && (rd.Elems[p].Pause < 4 || askedAt(rd, p)); p-- {
+		if OtherTree(rd, p, n) {
+			return p
+		}
+		a, b := rd.Elems[p].Fig, rd.Elems[n].Fig
+		if a == nil || b == nil || a.Pair || b.Pair {
+			continue
+		}
+		own := RoleBehind(rd, p)
+		if words != "" && own != "" && own != words {
+			continue
+		}
+		if a.Unit == nil && b.Unit != nil && a.Dim == parser.DimCount && own == "" && (p == i-1 || p == i-2) {
+			if x, y := a.High, b.High/b.Unit.Factor; x <= most*y && y <= most*x {
+				return p // "hitch at 30 no 35 ft"
+			}
+			return -1
+		}
+		if x, y := a.High, b.In(a); b.Unit != nil && b.Unit != a.Unit || x <= 0 || x > most*y || y > most*x {
+			return -1
+		}
+		return p
+	}
+	return -1
+}
+
+// saidBefore is the last that is said before the word at i. What plainly takes back may
+// begin what is said anew: "8 ft long. scratch that, 10".
+func saidBefore(rd *reading.Reading, i int) int {
+	p := i - 1
+	for p >= 0 && rd.Elems[p].Pause > 2 && !rd.TermAt(i).Lacks && !rd.TermAt(i).Denies {
+		p--
+	}
+	return p
+}
+
+// askedAt says whether a question mark stands at p: "¿abedul? no, haya".
+func askedAt(rd *reading.Reading, p int) bool {
+	return rd.Text[rd.Elems[p].Start:rd.Elems[p].End] == "?"
+}
+
+// RoleBehind is the field of the words right behind the number at i, "" for
+// none.
+func RoleBehind(rd *reading.Reading, i int) parser.Field {
+	for _, r := range rd.TermAt(rd.Past(i+1, +1, lexicon.MarkAt|lexicon.MarkWhere|lexicon.MarkArticle|lexicon.MarkIs)).Roles {
+		if r.Side&lexicon.Before != 0 {
+			return r.Field
+		}
+	}
+	return ""
+}
+
+// sameWords finds the number before i that has the very words behind it that the
+// one at n has, -1 for none: "40 abajo 25 arriba 3 m, no no 35 arriba".
+func sameWords(rd *reading.Reading, i, n int) int {
+	const farthestBack, most = 8, 2
+	words := rd.Word(rd.At(n + 1))
+	b := rd.At(n).Fig
+	if b == nil || b.Pair || words == "" || !rd.At(n+1).Looks(lexicon.Before) || rd.At(n+1).Looks(lexicon.After) {
+		return -1
+	}
+	for p := i - 1; p >= max(0, i-farthestBack) && (rd.Elems[p].Pause < 4 || askedAt(rd, p)); p-- {
+		a := rd.Elems[p].Fig
+		if a == nil || a.Pair || rd.Word(rd.At(p+1)) != words {
+			continue
+		}
+		if a.Unit != b.Unit || a.Dim != b.Dim || a.High > most*b.High || b.High > most*a.High {
+			return -1
+		}
+		return p
+	}
+	return -1
+}
+
+// Narrows says whether a is one of the trees that b could be.
+func Narrows(a, b *parser.Tree) bool {
+	return len(a.Others) == 0 && slices.Contains(b.Others, a.Sci)
+}

@@ -1,0 +1,194 @@
+package turning
+
+import (
+	"slices"
+	"strings"
+
+	"heft/parser"
+	"heft/parser/lexicon"
+	"heft/parser/places"
+	"heft/parser/reading"
+	"heft/parser/scan"
+)
+
+// "Not" turns most meanings round and is asked about. It does not where it
+// only says again what stands right before it: "200 kg not lb", "a log not a
+// limb", "14 in not 16".
+
+// Denials takes out what such a word puts aside, and says so of a number.
+func Denials(rd *reading.Reading) {
+	for i := 0; i < len(rd.Elems); i++ {
+		if !rd.TermAt(i).Denies {
+			deniedKind(rd, i)
+			continue
+		}
+		j, is := rd.Past(i+1, +1, lexicon.MarkArticle), i-1
+		if rd.At(is).Pause == 2 {
+			is-- // "let it run, not snubbed"
+		}
+		switch {
+		case rd.At(i+1).Pause == 2:
+			Corrected(rd, i) // "el sauce no, el álamo"
+		case otherUnit(rd, i-1, j), unitPutAside(rd, i, j), otherKind(rd, is, j), otherKind(rd, kindAhead(rd, j), j), girthNotAcross(rd, i-1, j):
+			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
+			rd.Alter(j, func(t *scan.Term) { *t = scan.Term{} })
+		case otherNumber(rd, i-1, j), is < i-1 && otherNumber(rd, is, j) && rd.SaidOut(j+1), rd.Cued(rd.At(i-1), lexicon.CueNow) && otherNumber(rd, i-2, j):
+			rd.Pass(i, j+1) // "max 180 now not 250"
+		case deniedTree(rd, j), OtherTree(rd, i-1, j):
+			rd.Pass(i, j+1)
+		case deniedNumber(rd, i+1):
+			rd.Pass(i, rd.Past(i+1, +1, lexicon.MarkIs|lexicon.MarkArticle)+1)
+		case otherJob(rd, i+1):
+			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
+			rd.Alter(i+1, func(t *scan.Term) { *t = scan.Term{} })
+		}
+	}
+}
+
+// deniedKind takes out what "aint" and "isnt" put aside for what is so: "it isnt a limb
+// its a log", "dead, it aint green".
+func deniedKind(rd *reading.Reading, i int) {
+	if rd.TermAt(i).Turning != parser.TurnsDenied || !rd.Cued(rd.Elems[i], lexicon.CueNot) {
+		return
+	}
+	j, is := rd.Past(i+1, +1, lexicon.MarkArticle), rd.Past(i-1, -1, lexicon.MarkPronoun)
+	if rd.At(is).Pause == 2 {
+		is--
+	}
+	switch {
+	case otherKind(rd, is, j), otherKind(rd, kindAhead(rd, j), j):
+		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
+		rd.Alter(j, func(t *scan.Term) { *t = scan.Term{} })
+	case deniedTree(rd, j):
+		rd.Pass(i, j+1)
+	}
+}
+
+// workings are what can be done with a piece.
+var workings = []parser.Intent{parser.AskLower, parser.AskLift, parser.AskRaise, parser.AskDrop}
+
+// otherJob says whether what stands at i is a way of working that is put aside
+// for another, named right behind it: "not lowering it, raising it", "not neg
+// rigging just a straight lower". With a number in between it could be of either.
+func otherJob(rd *reading.Reading, i int) bool {
+	out := rd.TermAt(i)
+	if !slices.Contains(workings, out.Intent) || out.Besides || out.Stop != "" {
+		return false
+	}
+	for j := i + 1; j < len(rd.Elems); j++ {
+		e, t := rd.Elems[j], rd.TermAt(j)
+		switch {
+		case e.Pause > 2, e.Fig != nil, t.Denies, t.Corrects, t.Ask != "", e.Piece():
+			return false
+		case t.Intent != "" && !t.Besides:
+			return slices.Contains(workings, t.Intent) && t.Intent != out.Intent && nowhereElse(rd, i, out.Intent)
+		case e.Pause == 0 && !e.Polite() && !e.Marked(lexicon.MarkAdverb) && !saysNothing(rd, j):
+			return false
+		}
+	}
+	return false
+}
+
+// nowhereElse says whether no other words ask for what is put aside at i.
+func nowhereElse(rd *reading.Reading, i int, in parser.Intent) bool {
+	return !rd.AnyAt(func(k int) bool { return k != i && rd.TermAt(k).Intent == in })
+}
+
+// otherUnit says whether a number with its unit is told, and then another unit
+// that it is not in.
+func otherUnit(rd *reading.Reading, i, j int) bool {
+	fig, unit := rd.At(i).Fig, rd.At(j)
+	return fig != nil && fig.Unit != nil && unit.Marked(lexicon.MarkUnit) && unit.Fig == nil &&
+		!strings.HasSuffix(strings.ToLower(fig.Words(rd.Text)), strings.ToLower(rd.Text[unit.Start:unit.End]))
+}
+
+// girthNotAcross says whether a girth is told, and then that it is no thickness:
+// "75 in circumference, not diameter".
+func girthNotAcross(rd *reading.Reading, i, j int) bool {
+	girth := rd.TermAt(i).Ask == parser.Girth || rd.TermAt(i).GirthAround || rd.TermAt(i).GirthBehind
+	return girth && places.OnlyPlays(rd.At(j), parser.Diameter) && rd.At(j+1).Fig == nil
+}
+
+// unitPutAside says whether a message without a number names a unit, and then one of
+// another system that is not wanted: "kilos from here on not pounds".
+func unitPutAside(rd *reading.Reading, i, j int) bool {
+	system := func(k int) parser.System {
+		if e := rd.At(k); e.Marked(lexicon.MarkUnit) && e.Fig == nil && rd.In.Units[rd.Word(e)] != nil {
+			return rd.In.Units[rd.Word(e)].System
+		}
+		return rd.TermAt(k).Units
+	}
+	not := system(j)
+	other := func(k int) bool {
+		return k != j && system(k) != "" && system(k) != not && (rd.TermAt(k).Units != "" || !Measured(rd))
+	}
+	return not != "" && rd.AnyAt(other)
+}
+
+// otherKind says whether what a thing is stands at i, and at j the other that it is
+// not: "a log not a limb", "dead, not green", "break not wll", "a run not a snub".
+func otherKind(rd *reading.Reading, i, j int) bool {
+	is, not := rd.TermAt(i), rd.TermAt(j)
+	if i < 0 || is.Tree != nil || not.Tree != nil || rd.At(j+1).Fig != nil {
+		return false
+	}
+	runs := is.Note == parser.LetRun || rd.At(i).Plays(parser.RunLength) || rd.At(i).Fig != nil && rd.At(i-1).Plays(parser.RunLength)
+	return is.Shape != "" && not.Shape != "" && is.Shape != not.Shape ||
+		is.Condition != "" && not.Condition != "" && is.Condition != not.Condition ||
+		is.Strength != "" && not.Strength != "" && is.Strength != not.Strength ||
+		runs && not.Note == parser.Snubbed
+}
+
+// kindAhead is the place behind what is denied at j where the other that is so may
+// stand, by its own article: "not a limb, a log", "its not green, its dead". It is -1
+// where none stands there.
+func kindAhead(rd *reading.Reading, j int) int {
+	k := j + 1
+	if rd.At(k).Pause == 2 {
+		k++
+	}
+	from := k
+	for rd.At(k).Marked(lexicon.MarkArticle|lexicon.MarkPronoun) || rd.Cued(rd.At(k), lexicon.CueItIs) {
+		k++
+	}
+	if k == from && rd.TermAt(j).Note != parser.Snubbed {
+		return -1
+	}
+	return k
+}
+
+// otherNumber says whether a number is told, alone or with what it counts,
+// and then another of its kind that has no place of its own: "3 wraps not 4".
+func otherNumber(rd *reading.Reading, i, j int) bool {
+	not := rd.At(j).Fig
+	is := rd.At(i).Fig
+	counts := is == nil && len(rd.TermAt(i).Roles) > 0
+	if counts {
+		is = rd.At(i - 1).Fig
+	}
+	switch {
+	case is == nil || not == nil || is.Pair || not.Pair:
+		return false
+	case rd.TermAt(j-1).Corrects && not.In(is) > is.High:
+		return false // "14 pulgadas no 16" may put it right
+	case counts && rd.At(i).Plays(parser.People) && rd.At(j+1).Plays(parser.People) && not.Unit == nil && not.Dim == parser.DimCount:
+		return true // "two guys not one on the rope"
+	case counts && not.Unit != nil, (counts || is.Unit != nil) && not.Unit == nil && len(rd.TermAt(j+1).Roles) > 0:
+		return false // "22 ft, not 3 wraps"
+	}
+	return not.Unit == nil && not.Dim == parser.DimCount || not.Unit == is.Unit
+}
+
+// deniedNumber reads "no son 3, son 4 vueltas" and "it's not 14, it's 16 in" at the
+// word behind "not": the number right behind the next such word is what is so.
+func deniedNumber(rd *reading.Reading, i int) bool {
+	j := rd.Past(i, +1, lexicon.MarkIs|lexicon.MarkArticle)
+	k := j + 1
+	for rd.At(k).Pause == 2 || rd.At(k).Marked(lexicon.MarkPronoun) {
+		k++
+	}
+	told := rd.Past(k, +1, lexicon.MarkIs)
+	not, is := rd.At(j).Fig, rd.At(told).Fig
+	return told > k && not != nil && is != nil && !not.Pair && not.Unit == nil && not.Dim == parser.DimCount && not.Low != is.Low &&
+		(is.Unit != nil || len(rd.TermAt(told+1).Roles) > 0)
+}

@@ -1,0 +1,69 @@
+package turning
+
+import (
+	"strings"
+
+	"heft/parser"
+	"heft/parser/lexicon"
+	"heft/parser/reading"
+	"heft/parser/scan"
+	"heft/parser/stops"
+)
+
+// "More" and "less" turn a meaning round only beside what they could add to, take
+// from or compare: "3 m más", "menos el de arriba", "más gruesa". Before a way that
+// something goes they say nothing, "3 m más arriba del corte", nor behind what is
+// asked, "¿pesa más mojado?".
+
+// Thither says whether the first of some words is "more" before a way, and what
+// stands behind it is spelled out by itself: "más arriba del corte".
+func Thither(lx *lexicon.Lexicon, words []string, found int, t *scan.Tongue) bool {
+	if len(words) < 2 || !t.Cues[lexicon.CueMore][words[0]] || !t.Cues[lexicon.CueThither][words[1]] {
+		return false
+	}
+	_, n := lx.Find(words[1:], t)
+	return n >= found
+}
+
+// More settles the word at i where nothing stands beside it that it could turn.
+func More(rd *reading.Reading, i int) {
+	prev, next := rd.At(i-1), rd.At(i+1)
+	switch plus := rd.Cued(rd.Elems[i], lexicon.CueMore); {
+	case prev.Term != nil && prev.Term.Intent == parser.AskWeight && next.Fig == nil && !compared(rd, i+1):
+		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} }) // "pesa menos, verdad?"
+	case plus && next.Fig != nil && addsOther(rd, i):
+		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Marks: lexicon.MarkAnd} }) // "polea a 24 m, más 4 vueltas"
+	case prev.Fig != nil, next.Fig != nil, CountedBy(rd, i-1), prev.Piece(), next.Piece(), compared(rd, i+1):
+	case prev.Term != nil && len(prev.Term.Roles) > 0, next.Term != nil && len(next.Term.Roles) > 0 && next.Term.Intent == "", stops.Kit(rd, i-1), stops.Kit(rd, i+1):
+	case byItself(rd, i), next.Term == nil && next.Pause == 0 && i+1 < len(rd.Elems), next.Marked(lexicon.MarkAdjective), !plus && !rd.EndsBreath(i+1) && !next.Polite() && !tagged(rd, i+1):
+	default:
+		LeaveOut(rd, i, i+1)
+	}
+}
+
+// byItself says whether nothing else is said in the breath of the word at i.
+func byItself(rd *reading.Reading, i int) bool {
+	begins := i == 0 && strings.TrimSpace(rd.Text[:rd.Elems[i].Start]) == "" || rd.At(i-1).Pause > 0 && !TalkBehind(rd, i-1)
+	return begins && rd.EndsBreath(i+1) && !TalkBehind(rd, i)
+}
+
+// compared says whether the word at i tells how a piece is, so that "more" before it
+// compares it with another: "más gruesa".
+func compared(rd *reading.Reading, i int) bool {
+	e := rd.At(i)
+	return e.Marked(lexicon.MarkAdjective|lexicon.MarkThick|lexicon.MarkTall) || e.Plays(parser.Diameter) || e.Plays(parser.Length) || e.Plays(parser.ButtDiameter)
+}
+
+// addsOther says whether the number behind "more" at i counts something else than
+// any number before it, so that nothing is added up: "24 m de altura más 4 vueltas".
+func addsOther(rd *reading.Reading, i int) bool {
+	if !CountedBy(rd, i+2) {
+		return false
+	}
+	for k := range i {
+		if CountedBy(rd, k) && rd.At(i+2).Plays(parser.Wraps) == rd.At(k).Plays(parser.Wraps) {
+			return false
+		}
+	}
+	return i == 0 || rd.Elems[i-1].Fig == nil
+}

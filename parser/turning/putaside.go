@@ -1,0 +1,105 @@
+package turning
+
+import (
+	"slices"
+
+	"heft/parser"
+	"heft/parser/gear"
+	"heft/parser/lexicon"
+	"heft/parser/places"
+	"heft/parser/reading"
+	"heft/parser/scan"
+	"heft/parser/sizes"
+)
+
+// What stands behind "instead of" is not so: "somos 2 en vez de 4", "en lugar de
+// roble es nogal". It is left out and said back where the message tells what is so,
+// and nothing else could belong to it.
+
+// PutAside leaves out the number or the tree behind the words at i.
+func PutAside(rd *reading.Reading, i int) bool {
+	j := rd.Past(i+1, +1, lexicon.MarkArticle)
+	end := j + 1
+	switch fig := rd.At(j).Fig; {
+	case fig != nil:
+		if CountedBy(rd, end) {
+			end++
+		}
+		if k := toldInstead(rd, i, j); k < 0 || toNumber(rd, end) {
+			return false
+		} else if rd.Fraction(fig) && rd.Elems[k].Fig.Unit == scan.Inch && sizes.ThinRope(rd, rd.Elems[k].Fig) && !rd.ThicknessBeside(rd.Elems[k].Fig) {
+			places.Claim(rd, k, parser.RopeDiameter) // "scratch the 5/8, we got the half inch"
+		} else if CountedBy(rd, j+1) && !CountedBy(rd, k+1) && rd.At(j+1).Plays(parser.Wraps) {
+			places.Claim(rd, k, parser.Wraps) // "en lugar de 3 vueltas le pongo 4"
+		}
+	case rd.TermAt(j).Tree != nil:
+		if toNumber(rd, end) || rd.At(end).Piece() || !rd.AnyAt(func(k int) bool { return k != j && OtherTree(rd, k, j) }) {
+			return false
+		}
+	case !crotchOrBlock(rd, j) || toNumber(rd, end):
+		return false
+	}
+	Blank(rd, i, end)
+	return true
+}
+
+// crotchOrBlock says whether a block stands at i and a natural crotch is told of
+// besides, or the other way round: the rope runs through one of them.
+func crotchOrBlock(rd *reading.Reading, i int) bool {
+	crotch := func(k int) bool {
+		return rd.TermAt(k).Block == parser.NaturalCrotch || rd.TermAt(k).Note == parser.NaturalCrotch
+	}
+	block := func(k int) bool { return gear.Part(rd.At(k)) == lexicon.PartBlock || rd.TermAt(k).Block != "" }
+	other := func(holds func(int) bool) bool {
+		return rd.AnyAt(func(k int) bool { return k != i && rd.Elems[k].Fig == nil && holds(k) })
+	}
+	return crotch(i) && other(func(k int) bool { return block(k) && !crotch(k) }) || block(i) && !crotch(i) && other(crotch)
+}
+
+// Blank passes over what stands from one element to another, and leaves them in
+// their places: the words around keep theirs.
+func Blank(rd *reading.Reading, from, to int) {
+	kept := slices.Clone(rd.Elems[from:to])
+	for k := range kept {
+		kept[k] = reading.Element{Start: kept[k].Start, End: kept[k].End, Term: &scan.Term{Chatter: true}}
+	}
+	rd.Pass(from, to, kept...)
+}
+
+// CountedBy says whether the words at i are what a number before them counts.
+func CountedBy(rd *reading.Reading, i int) bool {
+	e := rd.At(i)
+	return e.Fig == nil && (e.Plays(parser.Wraps) || e.Plays(parser.People))
+}
+
+// toNumber says whether a number that could belong to what stands before it stands
+// at i, or a word that leads to one.
+func toNumber(rd *reading.Reading, i int) bool {
+	e := rd.At(i)
+	return e.Fig != nil || e.Cross || e.Marked(lexicon.MarkBy|lexicon.MarkTaper) || e.Marked(lexicon.MarkAnd|lexicon.MarkMade) && rd.At(rd.Past(i+1, +1, lexicon.MarkArticle)).Fig != nil
+}
+
+// toldInstead finds the one number that is told in place of that at j, -1 for none
+// and for more than one.
+func toldInstead(rd *reading.Reading, i, j int) int {
+	found, not := -1, rd.Elems[j].Fig
+	for k, e := range rd.Elems {
+		fig := e.Fig
+		fraction := rd.Fraction(not) && fig != nil && fig.Unit == scan.Inch // "scratch the 5/8"
+		if k == j || fig == nil || !fraction && (fig.Dim != not.Dim || fig.Unit != not.Unit) {
+			continue
+		}
+		if CountedBy(rd, j+1) && CountedBy(rd, k+1) && rd.At(j+1).Plays(parser.Wraps) != rd.At(k+1).Plays(parser.Wraps) {
+			continue // "3 vueltas" and "2 hombres"
+		}
+		tried := rd.At(j+1).Plays(parser.Wraps) && rd.Cued(rd.At(k-1), lexicon.CueTries)
+		if not.Unit == nil && !fraction && !CountedBy(rd, k+1) && !rd.At(k-1).Plays(parser.People) && !tried {
+			continue
+		}
+		if found >= 0 {
+			return -1
+		}
+		found = k
+	}
+	return found
+}

@@ -1,0 +1,57 @@
+package turning
+
+import (
+	"heft/parser"
+	"heft/parser/lexicon"
+	"heft/parser/reading"
+	"heft/parser/sizes"
+)
+
+// "Todo en libras y pies, nada de metros" and "kilos from now on, not pounds" ask
+// for one system and put the other aside: what is put aside is never the one that
+// is kept.
+
+// UnitsAside leaves out the units that a message without a number denies, where it
+// tells other ones. Denied alone they stay in doubt.
+func UnitsAside(rd *reading.Reading) {
+	if rd.AnyAt(func(i int) bool { return rd.Elems[i].Fig != nil }) {
+		return
+	}
+	for i := range rd.Elems {
+		end := deniedUnits(rd, i)
+		if end == 0 || !rd.AnyAt(func(k int) bool { return (k < i || k >= end) && otherSystem(rd, k, i+1, end) }) {
+			continue
+		}
+		Blank(rd, i, end)
+	}
+}
+
+// deniedUnits finds where the units end that the word at i denies, 0 for none.
+func deniedUnits(rd *reading.Reading, i int) (end int) {
+	if !sizes.Denial(rd, i) {
+		return 0
+	}
+	for k := rd.Past(i+1, +1, lexicon.MarkArticle|lexicon.MarkAnd|lexicon.MarkIs|lexicon.MarkIn); systemAt(rd, k) != ""; k = rd.Past(k+1, +1, lexicon.MarkAnd) {
+		end = k + 1
+	}
+	return end
+}
+
+// otherSystem says whether the units at k are of another system than all those from
+// one element to another.
+func otherSystem(rd *reading.Reading, k, from, to int) bool {
+	told := systemAt(rd, k)
+	return told != "" && !rd.AnyAt(func(j int) bool { return from <= j && j < to && systemAt(rd, j) == told })
+}
+
+// systemAt is the system that is asked for at i, or that of a unit without a number.
+func systemAt(rd *reading.Reading, i int) parser.System {
+	e, t := rd.At(i), rd.TermAt(i)
+	if t.Units != "" || !e.Marked(lexicon.MarkUnit) {
+		return t.Units
+	}
+	if u := rd.In.Units[rd.Word(e)]; u != nil {
+		return u.System
+	}
+	return ""
+}
