@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"heft/calc/unit"
 	"heft/parser"
 )
 
@@ -24,8 +25,9 @@ func (d *Desk) asBefore(q parser.Question, ask *parser.Ask, ev Event, before Tur
 	}
 	put := func(phrase string) string { return text[:ask.Start] + phrase + text[ask.End:] }
 	read := d.unitBefore(ask, ev, before, put)
-	if read == "" {
-		if phrases := d.phrasesOf(q, ask, ev, before); len(phrases) == 1 {
+	if read == "" && q.Bare {
+		// "at 90" is an angle, "at 16" how high or how thick it is
+		if phrases := d.phrasesOf(q, ask, ev, before); len(phrases) == 1 && (!q.BareAt || strings.Contains(phrases[0], "°")) {
 			now, err := before.reread(d.reader, put(phrases[0]))
 			if err == nil && tellsPiece(now) == tellsPiece(d.alone(phrases[0], before)) {
 				read = phrases[0]
@@ -100,7 +102,7 @@ func (d *Desk) askAsBefore(a *answer, q parser.Question, ask *parser.Ask, ev Eve
 		return
 	}
 	phrases := d.phrasesOf(q, ask, ev, before)
-	if len(phrases) == 0 || len(phrases) > manyChoices || len(q.Quantities) > 0 || q.Asks {
+	if len(phrases) == 0 || len(phrases) > manyChoices || !q.Bare && (len(phrases) == 1 || len(q.Quantities) > 0) || q.Asks {
 		return
 	}
 	for i, c := range a.choices {
@@ -117,7 +119,7 @@ func (d *Desk) askAsBefore(a *answer, q parser.Question, ask *parser.Ask, ev Eve
 // changesNumber says whether a number in doubt may change what a talk has established:
 // not in a message that tells of a piece by itself.
 func (ev Event) changesNumber(q parser.Question, ask *parser.Ask, before Turn, text string) bool {
-	return !ev.lent && before.known && bareNumber(ask) && ask.End <= len(text) && !tellsPiece(q)
+	return !ev.lent && before.known && bareNumber(ask) && ask.End <= len(text) && (q.Bare || !tellsPiece(q))
 }
 
 // bareNumber says whether an ask is about a number without a unit, or without a place.
@@ -152,8 +154,20 @@ func (d *Desk) phrasesOf(q parser.Question, ask *parser.Ask, ev Event, before Tu
 			out = append(out, phrase)
 		}
 	}
+	if phrase, now, ok := d.readAs(v, before, ask, parser.People); ok && hauled[before.question.Intent] && now.High <= mostHands && !slices.Contains(out, phrase) {
+		out = append(out, phrase) // who pulls may go without saying
+	}
 	return out
 }
+
+// hauled are the questions that a number of people belongs to, told or not.
+var hauled = map[parser.Intent]bool{parser.AskLift: true, parser.AskRaise: true}
+
+// mostHands is how many people a bare number may be.
+const mostHands = 12
+
+// leastStrength is the least that gear is rated for: a smaller number is none.
+const leastStrength = 1000 * unit.Newton
 
 // readAs puts the number in doubt into the words of a field; false where they are not
 // read so.
@@ -167,7 +181,29 @@ func (d *Desk) readAs(v speaker, before Turn, ask *parser.Ask, f parser.Field) (
 	if !ok && f == parser.ButtDiameter {
 		now, ok = q.Get(parser.Diameter)
 	}
+	if partOf(f) != "" && now.Low < float64(leastStrength) {
+		return "", parser.Quantity{}, false
+	}
 	return phrase, now, ok && err == nil
+}
+
+// bareLength is an ask about a length of a follow-up that has no word for what it is, and
+// could be others than what the reader takes it for: "10 ft?", of a piece that hangs 5 ft
+// aside. Nil where it could not.
+func (d *Desk) bareLength(q parser.Question, ev Event, before Turn, text string) *parser.Ask {
+	if !q.Bare || !before.known || ev.lent || len(q.Quantities) != 1 || q.Quantities[0].End > len(text) {
+		return nil
+	}
+	x := q.Quantities[0]
+	if !strings.HasSuffix(string(x.Field), "_m") || slices.Contains(acrossFields, x.Field) || before.wants(x.Field) || before.question.Has(x.Field) {
+		return nil
+	}
+	ask := &parser.Ask{Kind: parser.Loose, Fields: []parser.Field{x.Field}, Words: text[x.Start:x.End], Start: x.Start, End: x.End}
+	phrases := d.phrasesOf(q, ask, ev, before)
+	if len(phrases) == 0 {
+		return nil
+	}
+	return ask
 }
 
 // typedNumber is the number of a phrase, and typedUnit its unit where it has one.

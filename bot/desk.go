@@ -71,6 +71,10 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	q.Language = cmp.Or(ev.Language, q.Language, before.language)
 	ask, _ := errors.AsType[*parser.Ask](err)
 	ask = clearFirst(q, ask)
+	q.FollowUp = q.FollowUp || q.Bare && before.known
+	if ask == nil {
+		ask = d.bareLength(q, ev, before, text)
+	}
 	if out, turn, ok := d.asBefore(q, ask, ev, before, text); ok {
 		return out, turn
 	}
@@ -108,6 +112,7 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		return a, before
 	}
 	a.explain(q.Explain)
+	a.leftOpen(before, q)
 	a.actions = a.variations(said, q.Explain)
 	return a, Turn{question: said, known: true, pending: a.stillNeeded()}
 }
@@ -124,7 +129,7 @@ func (d *Desk) askAnew(a answer, ev Event, before Turn, said, q parser.Question,
 	d.offerWithout(&a, ev, before, text, ask)
 	d.askAsBefore(&a, q, ask, ev, before, text)
 	turn := asked(said, ask)
-	if before.known && (ofWords(ask) || bareNumber(ask)) && !tellsPiece(q) {
+	if before.known && (ofWords(ask) || bareNumber(ask)) && (q.Bare || !tellsPiece(q)) {
 		turn = before.unsettled(ask)
 	}
 	if ask.Kind == parser.WhichTree && ask.End == 0 {

@@ -59,6 +59,9 @@ func (a *answer) tellUnused() {
 	a.tellGirth()
 	a.tellFixes()
 	a.tellPassed()
+	if q.Intent == parser.AskLower && q.Noted("snubbed") {
+		a.problems = append(a.problems, a.voice.word("Held fast is NOT in these figures, which are for lowering steady."))
+	}
 	if len(left) > 0 {
 		v := a.voice
 		a.lines = append(a.lines, v.say("NOT taken into account: %s. Ask for that by itself.", v.and(nouns(v, left))))

@@ -54,6 +54,18 @@ func (a *answer) stillNeeded() *parser.Ask {
 	return &parser.Ask{Kind: parser.Missing, Fields: a.needs}
 }
 
+// leftOpen says which number of the message before is in no figure of an answer that goes
+// on without it: what it is was asked, and not told.
+func (a *answer) leftOpen(before Turn, q parser.Question) {
+	if !a.leaned || a.status != Answered || !bareNumber(before.pending) {
+		return
+	}
+	number := inFigures(before.pending)
+	if !slices.ContainsFunc(q.Quantities, func(x parser.Quantity) bool { return strings.Contains(x.Words, number) }) {
+		a.problems = append(a.problems, a.voice.say("%s is NOT in these figures: I still do not know what it is.", quote(before.pending.Words)))
+	}
+}
+
 // ofWords says whether an ask is about words in doubt rather than a fact: a message that
 // tells of a piece is no answer to it.
 func ofWords(ask *parser.Ask) bool { return ask.Kind == parser.Twist || ask.Kind == parser.Unknown }

@@ -195,6 +195,8 @@ type Question struct {
 	Explain    string         // what the crew wants explained of the last answer: "numbers", "assumed"
 	Asks       bool           // words ask for the intent, rather than facts
 	FollowUp   bool           // it leans on what was said before: "what about", "same but"
+	Bare       bool           `json:"-"` // one number, and nothing beside it that tells what it is of
+	BareAt     bool           `json:"-"` // such a one behind "at"
 	InDoubt    []Field        // said, but in words that must be asked about too, after the ask that came first
 }
 

@@ -219,3 +219,19 @@ func (rd *Reading) EndsBreath(i int) bool {
 func (rd *Reading) Is(test func(rd *Reading, i int) bool) func(i int) bool {
 	return func(i int) bool { return test(rd, i) }
 }
+
+// Bare says whether a message is one number with nothing but courtesy, "what about" and
+// "at" beside it.
+func (rd *Reading) Bare() bool {
+	numbers := 0
+	for _, e := range rd.Elems {
+		const small = lexicon.MarkHello | lexicon.MarkFollow | lexicon.MarkAnd
+		switch {
+		case e.Fig != nil:
+			numbers++
+		case e.Pause == 0 && !e.Marked(lexicon.MarkAt) && !(e.Term != nil && lexicon.Says(e.Term, small)):
+			return false
+		}
+	}
+	return numbers == 1
+}
