@@ -127,6 +127,13 @@ func bareNumber(ask *parser.Ask) bool {
 	return ask != nil && slices.Contains([]parser.Kind{parser.NoUnit, parser.Loose, parser.WhichAngle}, ask.Kind) && ask.Start < ask.End
 }
 
+// weighsAnew says whether a message tells nothing but another weight of what was told by
+// its weight: "and if its 800 lb".
+func (t Turn) weighsAnew(q parser.Question) bool {
+	only := len(q.Quantities) == 1 && q.Has(parser.Weight) && q.Species == nil && q.Shape == nil && q.Intent == parser.AskWeight
+	return t.known && t.question.Has(parser.Weight) && only
+}
+
 // tellsPiece says whether a message tells of a piece by itself.
 func tellsPiece(q parser.Question) bool {
 	return q.Species != nil || q.Shape != nil || q.Has(acrossFields...) || q.Has(parser.Length, parser.Weight)
@@ -137,8 +144,12 @@ func tellsPiece(q parser.Question) bool {
 func (d *Desk) phrasesOf(q parser.Question, ask *parser.Ask, ev Event, before Turn) (out []string) {
 	v := voiceFor(ev, before.question)
 	v.language = q.Language
-	if p := before.pending; p != nil && p.Kind == parser.Missing {
-		for _, f := range p.Fields {
+	if p := before.pending; p != nil && (p.Kind == parser.Missing || p.Kind == parser.WhichAngle) {
+		fields := p.Fields
+		if p.Kind == parser.WhichAngle {
+			fields = []parser.Field{parser.BlockAngle, parser.Turn}
+		}
+		for _, f := range fields {
 			if phrase, _, ok := d.readAs(v, before, ask, f); ok {
 				out = append(out, phrase)
 			}

@@ -71,7 +71,7 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	q.Language = cmp.Or(ev.Language, q.Language, before.language)
 	ask, _ := errors.AsType[*parser.Ask](err)
 	ask = clearFirst(q, ask)
-	q.FollowUp = q.FollowUp || q.Bare && before.known
+	q.FollowUp = q.FollowUp || q.Bare && before.known || before.weighsAnew(q)
 	if ask == nil {
 		ask = d.bareLength(q, ev, before, text)
 	}

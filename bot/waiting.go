@@ -60,8 +60,11 @@ func (a *answer) leftOpen(before Turn, q parser.Question) {
 	if !a.leaned || a.status != Answered || !bareNumber(before.pending) {
 		return
 	}
-	number := inFigures(before.pending)
-	if !slices.ContainsFunc(q.Quantities, func(x parser.Quantity) bool { return strings.Contains(x.Words, number) }) {
+	number := typedNumber.FindString(inFigures(before.pending))
+	told := func(x parser.Quantity) bool {
+		return strings.Contains(x.Words, number) || slices.Contains(before.pending.Fields, x.Field) || before.pending.Kind == parser.WhichAngle && isAngle(x.Field)
+	}
+	if !slices.ContainsFunc(q.Quantities, told) {
 		a.problems = append(a.problems, a.voice.say("%s is NOT in these figures: I still do not know what it is.", quote(before.pending.Words)))
 	}
 }
