@@ -99,6 +99,9 @@ const (
 	CueLevel      scan.Cue = "level"       // how a piece hangs
 	CueLoad       scan.Cue = "load"        // what hangs from a block
 	CueMe         scan.Cue = "me"          // who cuts, before how far that is from plumb
+	CueRaises     scan.Cue = "raises"      // before a load, and how high it is brought
+	CueRise       scan.Cue = "rise"        // behind that height: "ten feet of lift"
+	CueMeter      scan.Cue = "meter"       // what reads the force in a line
 	CueMeasures   scan.Cue = "measures"    // before how long a piece is
 	CueMeets      scan.Cue = "meets"       // what blocks do that run out of room
 	CueNot        scan.Cue = "not"         // turns a verb round
@@ -195,7 +198,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueHigher: true, CueShifts: true, CueStamped: true, CueEnough: true, CueHighest: true,
 	CueAbove: true, CueOnto: true, CueAlong: true, CueAnchor: true, CueAnchorIn: true, CueAngle: true, CueAside: true, CueBelow: true,
 	CueAims: true, CueBlocks: true, CueHangs: true, CueHowHigh: true, CueStraight: true, CueOffTrunk: true, CueLeg: true, CueLoaded: true, CueGoesDown: true, CueEachOne: true, CueOtherSide: true, CueThird: true, CueOverBlock: true, CueLevel: true, CueMeets: true, CueNot: true, CueSling: true, CueSoThat: true, CueWhere: true,
-	CueClause: true, CueClosed: true, CueHinge: true, CueHalf: true, CueIf: true, CueLoad: true, CueMeasures: true, CueMe: true, CueOverHinge: true, CueTakesUp: true,
+	CueClause: true, CueClosed: true, CueHinge: true, CueHalf: true, CueIf: true, CueLoad: true, CueMeasures: true, CueMeter: true, CueRaises: true, CueRise: true, CueMe: true, CueOverHinge: true, CueTakesUp: true,
 	CueCutting: true, CueDown: true, CueEach: true, CueFor: true, CueFrom: true, CueHolds: true, CueItself: true, CueMoved: true, CueNow: true,
 	CueOffset: true, CueOther: true, CueOut: true, CueOver: true, CueOwned: true, CuePiece: true, CuePull: true, CueStrength: true, CueThere: true,
 	CueThings: true, CuePlumb: true, CueOnTag: true, CueMeUp: true, CueLines: true, CueToTip: true, CueTies: true, CueTowards: true, CueTree: true, CueTries: true, CueUnder: true, CueMore: true, CueThither: true, CueFewer: true, CueTakesOff: true, CueUpTo: true, CueWilling: true, CueWeighing: true, CueWorking: true,
