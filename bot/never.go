@@ -19,6 +19,11 @@ var never = map[string][]string{
 		"Use a winch or a tackle of which the pull is known, taken up slowly. What it pulls I can work out."},
 	"anchor": {"STOP. No climber hangs on what the piece is lowered from: not on its block, its sling or its anchor.",
 		"Climbing has an anchor and gear of its own. The qualified arborist says where, before anything is lowered."},
+	"brake": {"STOP. No rope round a vehicle, and no vehicle as the brake: whoever drives neither feels the load nor sees it.",
+		"Let the rope run round a drum, with somebody at its tail who sees the piece. How many wraps I can tell, from what the piece weighs."},
+	"built": {"STOP. No rigging on a chimney, a post, a rail or anything else that is built: it is no anchor and comes down with the piece.",
+		"Rig on another sound stem, which the qualified arborist picks."},
+	"gas": {"Gas: engines and saws off, no flame, no switch, no spark. Everybody away from it, upwind, and call from there."},
 	"saw": {"STOP. No saw with one hand, and none over the shoulder or the head: it kicks back at who holds it.",
 		"Both hands on it, a second tie-in, and a place from which the cut is in front of the body. Else another cut or another day."},
 }

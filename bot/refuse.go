@@ -34,6 +34,7 @@ func (a *answer) stop(ask *parser.Ask) {
 		for _, line := range halts[ask.Kind] {
 			a.lines = append(a.lines, v.word(line))
 		}
+		a.bars(ask)
 		if ask.NearPower {
 			a.lines = append(a.lines, v.word("A wire may be touched: keep away, all of you, until the utility says that it is dead."))
 		}
