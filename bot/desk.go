@@ -61,20 +61,26 @@ func (d *Desk) answerAll(ev Event, before Turn, parts []string, whole parser.Que
 	return reply, entryOf(ev, all.summary(), reply), turn
 }
 
-// consider decides between answering, asking back and refusing.
-func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
-	text := ev.Text
+// heard reads a message in its talk, a choice as the message that it stands for. The ask
+// is what is in doubt about it.
+func (d *Desk) heard(ev Event, before Turn) (text string, q parser.Question, ask *parser.Ask, stood Turn) {
+	text = ev.Text
 	if message, earlier, ok := before.chosen(text); ok {
 		text, before = message, earlier
 	}
 	q, err := before.reread(d.reader, text)
 	q.Language = cmp.Or(ev.Language, q.Language, before.language)
-	ask, _ := errors.AsType[*parser.Ask](err)
-	ask = clearFirst(q, ask)
 	q.FollowUp = q.FollowUp || q.Bare && before.known || before.weighsAnew(q)
-	if ask == nil {
+	ask, _ = errors.AsType[*parser.Ask](err)
+	if ask = clearFirst(q, ask); ask == nil {
 		ask = d.bareLength(q, ev, before, text)
 	}
+	return text, q, ask, before
+}
+
+// consider decides between answering, asking back and refusing.
+func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
+	text, q, ask, before := d.heard(ev, before)
 	if out, turn, ok := d.asBefore(q, ask, ev, before, text); ok {
 		return out, turn
 	}
@@ -112,9 +118,14 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		return a, before
 	}
 	a.explain(q.Explain)
-	a.leftOpen(before, q)
+	open := before.openWith(q)
+	a.leftOpen(open)
 	a.actions = a.variations(said, q.Explain)
-	return a, Turn{question: said, known: true, pending: a.stillNeeded()}
+	turn := Turn{question: said, known: true, pending: a.stillNeeded()}
+	if a.leaned {
+		turn.open = open
+	}
+	return a, turn
 }
 
 // askAnew asks what is in doubt or missing, unless the job settles it.
@@ -129,8 +140,11 @@ func (d *Desk) askAnew(a answer, ev Event, before Turn, said, q parser.Question,
 	d.offerWithout(&a, ev, before, text, ask)
 	d.askAsBefore(&a, q, ask, ev, before, text)
 	turn := asked(said, ask)
+	if a.leaned && turn.known {
+		turn.open = before.openWith(q)
+	}
 	if before.known && (ofWords(ask) || bareNumber(ask)) && (q.Bare || !tellsPiece(q)) {
-		turn = before.unsettled(ask)
+		turn = before.unsettled(ask, text)
 	}
 	if ask.Kind == parser.WhichTree && ask.End == 0 {
 		before = turn // a name alone goes with all that was told since it was asked for

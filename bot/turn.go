@@ -13,6 +13,7 @@ type Turn struct {
 	question parser.Question
 	known    bool        // question holds something
 	pending  *parser.Ask // what was asked back and not yet answered
+	open     string      // a message with a number that was not understood, and is in no figure
 	choices  []Choice    // its choices, in the order they were shown
 	before   *Turn       // what a choice is read against; there where choices are
 	language string      // that was last spoken

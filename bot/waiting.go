@@ -39,11 +39,15 @@ func asked(q parser.Question, ask *parser.Ask) Turn {
 
 // unsettled is the turn after a follow-up that is in doubt: the talk stands where it
 // stood, and waits for what it waited for.
-func (t Turn) unsettled(ask *parser.Ask) Turn {
+func (t Turn) unsettled(ask *parser.Ask, text string) Turn {
+	open := t.open
+	if typedNumber.MatchString(text) {
+		open = text
+	}
 	if t.pending != nil && ofWords(ask) {
 		ask = t.pending
 	}
-	return Turn{question: t.question, known: true, pending: ask}
+	return Turn{question: t.question, known: true, pending: ask, open: open}
 }
 
 // stillNeeded is what an answer in the making found to be missing, nil where nothing is.
@@ -54,18 +58,27 @@ func (a *answer) stillNeeded() *parser.Ask {
 	return &parser.Ask{Kind: parser.Missing, Fields: a.needs}
 }
 
-// leftOpen says which number of the message before is in no figure of an answer that goes
-// on without it: what it is was asked, and not told.
-func (a *answer) leftOpen(before Turn, q parser.Question) {
-	if !a.leaned || a.status != Answered || !bareNumber(before.pending) {
-		return
+// openWith is what is still open of a talk after a message: one before with a number that
+// was not understood, until a message tells that number, or what was asked about it.
+func (t Turn) openWith(q parser.Question) string {
+	if t.open == "" {
+		return ""
 	}
-	number := typedNumber.FindString(inFigures(before.pending))
 	told := func(x parser.Quantity) bool {
-		return strings.Contains(x.Words, number) || slices.Contains(before.pending.Fields, x.Field) || before.pending.Kind == parser.WhichAngle && isAngle(x.Field)
+		number := typedNumber.FindString(x.Words)
+		return number != "" && slices.Contains(typedNumber.FindAllString(t.open, -1), number) || t.wants(x.Field) ||
+			t.pending != nil && t.pending.Kind == parser.WhichAngle && isAngle(x.Field)
 	}
-	if !slices.ContainsFunc(q.Quantities, told) {
-		a.problems = append(a.problems, a.voice.say("%s is NOT in these figures: I still do not know what it is.", quote(before.pending.Words)))
+	if slices.ContainsFunc(q.Quantities, told) {
+		return ""
+	}
+	return t.open
+}
+
+// leftOpen says that an answer goes on without what is open.
+func (a *answer) leftOpen(open string) {
+	if open != "" && a.leaned && a.status == Answered {
+		a.problems = append(a.problems, a.voice.say("%s is NOT in these figures: I did not understand it.", quote(open)))
 	}
 }
 
