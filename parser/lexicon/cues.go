@@ -102,6 +102,7 @@ const (
 	CueRaises     scan.Cue = "raises"      // before a load, and how high it is brought
 	CueRise       scan.Cue = "rise"        // behind that height: "ten feet of lift"
 	CueMeter      scan.Cue = "meter"       // what reads the force in a line
+	CueBalances   scan.Cue = "balances"    // before where a piece does
 	CueMeasures   scan.Cue = "measures"    // before how long a piece is
 	CueMeets      scan.Cue = "meets"       // what blocks do that run out of room
 	CueNot        scan.Cue = "not"         // turns a verb round
@@ -198,7 +199,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueHigher: true, CueShifts: true, CueStamped: true, CueEnough: true, CueHighest: true,
 	CueAbove: true, CueOnto: true, CueAlong: true, CueAnchor: true, CueAnchorIn: true, CueAngle: true, CueAside: true, CueBelow: true,
 	CueAims: true, CueBlocks: true, CueHangs: true, CueHowHigh: true, CueStraight: true, CueOffTrunk: true, CueLeg: true, CueLoaded: true, CueGoesDown: true, CueEachOne: true, CueOtherSide: true, CueThird: true, CueOverBlock: true, CueLevel: true, CueMeets: true, CueNot: true, CueSling: true, CueSoThat: true, CueWhere: true,
-	CueClause: true, CueClosed: true, CueHinge: true, CueHalf: true, CueIf: true, CueLoad: true, CueMeasures: true, CueMeter: true, CueRaises: true, CueRise: true, CueMe: true, CueOverHinge: true, CueTakesUp: true,
+	CueClause: true, CueClosed: true, CueHinge: true, CueHalf: true, CueIf: true, CueLoad: true, CueMeasures: true, CueBalances: true, CueMeter: true, CueRaises: true, CueRise: true, CueMe: true, CueOverHinge: true, CueTakesUp: true,
 	CueCutting: true, CueDown: true, CueEach: true, CueFor: true, CueFrom: true, CueHolds: true, CueItself: true, CueMoved: true, CueNow: true,
 	CueOffset: true, CueOther: true, CueOut: true, CueOver: true, CueOwned: true, CuePiece: true, CuePull: true, CueStrength: true, CueThere: true,
 	CueThings: true, CuePlumb: true, CueOnTag: true, CueMeUp: true, CueLines: true, CueToTip: true, CueTies: true, CueTowards: true, CueTree: true, CueTries: true, CueUnder: true, CueMore: true, CueThither: true, CueFewer: true, CueTakesOff: true, CueUpTo: true, CueWilling: true, CueWeighing: true, CueWorking: true,

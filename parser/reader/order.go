@@ -70,6 +70,7 @@ func orderPlaces(rd *reading.Reading, l *lexicon.Layout) {
 	gear.LoadsAsked(rd)
 	sizes.BelowCut(rd)
 	sizes.CutAt(rd)
+	sizes.BalancedAt(rd)
 	sizes.FactorTold(rd)
 	heights.HitchBeforeRope(rd)
 	sizes.DropTold(rd)

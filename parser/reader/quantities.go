@@ -189,6 +189,7 @@ func unitAsk(rd *reading.Reading, i int, full places.Bound, limb bool) *parser.A
 	a := fig.Ask(parser.NoUnit, rd.Text)
 	only := func(f parser.Field) { a.Fields, a.Choices = []parser.Field{f}, []parser.Choice{{Field: f}} }
 	beside, rigged := bounds.RoleBeside(rd, i), gear.Rigged(rd.At(rd.Past(i-1, -1, lexicon.MarkIs)))
+	tooHigh := fig.Low > asking.LongestBare && rd.At(i+1).Plays(parser.HitchHeight) && !rd.At(rd.Back(i-1)).Plays(parser.HitchHeight) && !full.Has(parser.Weight) // "1100 up there"
 	switch {
 	case rd.Crossed(i, i+2) && !rd.Crossed(i-2, i) && rd.At(i+2).Fig.Far() && sizes.MaybeFeet(rd, i):
 		a.Fields = []parser.Field{parser.Diameter, parser.Length} // inches or feet
@@ -196,14 +197,14 @@ func unitAsk(rd *reading.Reading, i int, full places.Bound, limb bool) *parser.A
 		only(parser.Diameter) // "weight of 22 by 9"
 	case places.ThickOfCut(rd, i, full):
 		only(parser.Diameter)
-	case beside != nil && !(beside[0] == parser.Length && asking.HeavyPiece(rd, i)):
+	case beside != nil && !(beside[0] == parser.Length && asking.HeavyPiece(rd, i)) && !tooHigh:
 		only(beside[0])
 		a.Fields = beside
 	case rigged != "":
 		a.Fields = []parser.Field{rigged}
 	case sizes.MassBeside(rd, i-1, i+1) == parser.Payload:
 		a.Fields = []parser.Field{parser.Payload}
-	case turning.Lifting(rd) && !full.Has(parser.Weight) && fig.Low > asking.LongestBare, !full.Has(parser.Weight) && asking.HeavyPiece(rd, i):
+	case !full.Has(parser.Weight) && fig.Low > asking.LongestBare && (turning.Lifting(rd) || !gear.AsksFor(rd, parser.AskGear)), !full.Has(parser.Weight) && asking.HeavyPiece(rd, i):
 		only(parser.Weight)
 	case asking.ToLower(rd, i):
 		a.Fields = []parser.Field{parser.Weight}

@@ -16,6 +16,10 @@ import (
 // or "5/8 double braid, 16,000 lb" with no piece in sight.
 func unsaidStrength(rd *reading.Reading, i int, used map[int]bool) {
 	fig, before := rd.Elems[i].Fig, rd.At(i-1)
+	if fig.Dim == parser.DimMass && rd.TermAt(rd.Past(i+1, +1, lexicon.MarkMade|lexicon.MarkIs)).Tree != nil {
+		fig.Sure = parser.Weight // "wet drum, 300 kg of oak"
+		return
+	}
 	if gear.WantsWorking(rd, i) {
 		fig.Sure = parser.RopeBreak
 		return
