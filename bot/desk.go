@@ -118,6 +118,12 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		return a, before
 	}
 	a.explain(q.Explain)
+	return a.settled(before, said, q)
+}
+
+// settled is an answer that was worked out, with what can be asked next, and the talk as
+// it stands then.
+func (a answer) settled(before Turn, said, q parser.Question) (answer, Turn) {
 	open := before.openWith(q)
 	a.leftOpen(open)
 	a.actions = a.variations(said, q.Explain)
@@ -217,99 +223,4 @@ func entryOf(ev Event, a answer, r Reply) Entry {
 		e.PlanKg = float64(a.result.Weight.High)
 	}
 	return e
-}
-
-// answer is a reply in the making.
-type answer struct {
-	question      parser.Question
-	kept, changed []string
-	ofJob         []parser.Field // what the channel's job added
-	voice         speaker
-	status        Status
-	result        *calc.Result
-	figures       func(*object) // what this kind of answer adds for scripts
-	needs         []parser.Field
-	lines         []string // without cautions, problems and the reminder
-	problems      []string
-	cautions      []string
-	choices       []Choice
-	actions       []Choice
-	scene         *Scene
-	leaned        bool        // it leans on the question before
-	tree          tally       // the pieces before this one
-	shown         []string    // the working of an answer that tells no weight
-	strain        *strain     // the most that it puts on the gear; nil where it says none
-	asked         *parser.Ask // what was asked back
-	unread        unread
-	named         string // the job's arborist, where the lines name them
-}
-
-// reply closes the answer: from here on nothing can be taken out of it.
-func (a answer) reply() Reply {
-	if a.scene != nil {
-		a.scene.Language = a.voice.language
-	}
-	o := a.object()
-	return Reply{status: a.status, voice: a.voice, choices: a.choices, actions: a.actions,
-		lines: a.text(), figures: encode(o), marks: o.marks(), scene: a.scene, named: a.named}
-}
-
-// text is every line but the reminder: the headline, what it kept, what is
-// wrong, the rest.
-func (a answer) text() []string {
-	lines := slices.Concat(a.lines[:1], a.problems, a.lines[1:], a.cautions)
-	if len(a.problems) > 0 && a.lines[0] == a.problems[0] {
-		lines = slices.Concat(a.lines, a.problems[1:], a.cautions)
-	}
-	if len(a.ofJob) > 0 && a.status == Answered {
-		lines = slices.Insert(lines, 1, a.voice.say("From the job: %s.", a.voice.and(a.jobsFacts())))
-	}
-	if said := a.voice.leaning(a.kept, a.changed); said != "" && a.question.Intent != parser.AskJob {
-		lines = slices.Insert(lines, 1, said)
-	}
-	return lines
-}
-
-// object is the answer as scripts read it.
-func (a answer) object() object {
-	o := object{
-		Status: a.status, Intent: a.question.Intent, Understood: understood(a.question),
-		Kept: a.allKept(), Changed: a.changed, Language: a.voice.tag(),
-		Needs: notNil(a.needs), Problems: notNil(a.problems),
-		Cautions: append(notNil(a.cautions), a.voice.word(reminder)),
-	}
-	a.into(&o)
-	o.OverLimit, o.Confirm = a.overSaid(), a.toConfirm()
-	return o
-}
-
-// allKept names what was taken over, from the talk and from the job.
-func (a answer) allKept() []string {
-	kept := slices.Clone(a.kept)
-	for _, f := range a.ofJob {
-		kept = append(kept, string(f))
-	}
-	slices.Sort(kept)
-	return kept
-}
-
-func notNil[T any](s []T) []T {
-	if s == nil {
-		return []T{}
-	}
-	return s
-}
-
-// leaning says what a follow-up kept and what it changed.
-func (s speaker) leaning(kept, changed []string) string {
-	old, fresh := s.and(nouns(s, kept)), s.and(nouns(s, changed))
-	switch {
-	case len(kept) > 0 && len(changed) > 0:
-		return s.say("Kept %s; changed %s.", old, fresh)
-	case len(kept) > 0:
-		return s.say("Kept %s.", old)
-	case len(changed) > 0:
-		return s.say("Changed %s.", fresh)
-	}
-	return ""
 }
