@@ -16,8 +16,8 @@ import (
 // or "5/8 double braid, 16,000 lb" with no piece in sight.
 func unsaidStrength(rd *reading.Reading, i int, used map[int]bool) {
 	fig, before := rd.Elems[i].Fig, rd.At(i-1)
-	if fig.Dim == parser.DimMass && rd.TermAt(rd.Past(i+1, +1, lexicon.MarkMade|lexicon.MarkIs)).Tree != nil {
-		fig.Sure = parser.Weight // "wet drum, 300 kg of oak"
+	if massOfTree(rd, i) {
+		fig.Sure = parser.Weight
 		return
 	}
 	if gear.WantsWorking(rd, i) {
@@ -57,6 +57,14 @@ func unsaidStrength(rd *reading.Reading, i int, used map[int]bool) {
 	if p != "" {
 		gear.AsksStrength(rd, fig, p)
 	}
+}
+
+// massOfTree reads "wet drum, 300 kg of oak", where no other mass is told, as what the
+// piece weighs.
+func massOfTree(rd *reading.Reading, i int) bool {
+	tree := rd.Past(i+1, +1, lexicon.MarkMade|lexicon.MarkIs)
+	alone := !rd.AnyAt(func(k int) bool { return k != i && gear.Heavy(rd, k) })
+	return alone && tree > i+1 && rd.Elems[i].Fig.Dim == parser.DimMass && rd.TermAt(tree).Tree != nil
 }
 
 // isOf reads "the rope is now 6 tonne" and "rope strength 6 tonne": of which part
