@@ -115,6 +115,16 @@ func slotOf(part string) (scan.DangerSlot, error) {
 	return slot, nil
 }
 
+// beginnings says which lines begin with what.
+func beginnings(lines []*scan.DangerLine) map[string][]int {
+	out := map[string][]int{}
+	for i, l := range lines {
+		first := l.Slots[0].Kind
+		out[first] = append(out[first], i)
+	}
+	return out
+}
+
 // addDangers takes over what another language says of dangers.
 func addDangers(w *scan.DangerWords, other scan.DangerWords) {
 	for spelling, kinds := range other.Kinds {

@@ -42,6 +42,7 @@ func (lx *Lexicon) newTongue(lead, also *scan.Dialect) *scan.Tongue {
 	if also != nil {
 		t.Chopped = append(t.Chopped, also.Chopped...)
 	}
+	t.Dangers.Begins = beginnings(t.Dangers.Lines)
 	t.Inflects = slices.ContainsFunc(t.Endings, func(e scan.Ending) bool { return e.Put != "" })
 	return t
 }

@@ -24,6 +24,8 @@ type Cue string
 type DangerWords struct {
 	Kinds map[string][]string // of a spelling, the kinds it is of
 	Lines []*DangerLine
+
+	Begins map[string][]int // the lines, by what they begin with: most words begin none
 }
 
 // Joint is what joins two numbers.

@@ -24,7 +24,8 @@ func Dangers(rd *reading.Reading) (stops []reading.Element, none []dangerAt) {
 	var found []dangerAt
 	tokens := rd.Tokens
 	for i := range tokens {
-		for _, line := range rd.In.Dangers.Lines {
+		for _, n := range beginsAt(rd, tokens[i]) {
+			line := rd.In.Dangers.Lines[n]
 			end := matches(line, tokens, i)
 			if end <= i {
 				continue
@@ -44,6 +45,17 @@ func Dangers(rd *reading.Reading) (stops []reading.Element, none []dangerAt) {
 		}
 	}
 	return stops, none
+}
+
+// beginsAt are the lines that may begin at a token, in their order.
+func beginsAt(rd *reading.Reading, t reading.DangerToken) []int {
+	begins := rd.In.Dangers.Begins
+	lines := slices.Clone(begins["="+t.Word])
+	for _, k := range t.Kinds {
+		lines = append(lines, begins[k.Kind]...)
+	}
+	slices.Sort(lines)
+	return slices.Compact(lines)
 }
 
 // within says whether a danger stands in what is told to be none.
