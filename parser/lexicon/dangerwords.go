@@ -2,6 +2,7 @@ package lexicon
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 	"strconv"
 	"strings"
@@ -127,6 +128,10 @@ func beginnings(lines []*scan.DangerLine) map[string][]int {
 
 // addDangers takes over what another language says of dangers.
 func addDangers(w *scan.DangerWords, other scan.DangerWords) {
+	if len(w.Lines) == 0 {
+		w.Kinds, w.Lines = maps.Clone(other.Kinds), slices.Clone(other.Lines)
+		return
+	}
 	for spelling, kinds := range other.Kinds {
 		for _, k := range kinds {
 			if !slices.Contains(w.Kinds[spelling], k) {
