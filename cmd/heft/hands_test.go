@@ -134,6 +134,7 @@ func TestConfirmingByHand(t *testing.T) {
 	c.do(chromedp.KeyEvent("\r"))
 	c.sees(newest+".desk .head", "hay que jalar")
 	c.card(6, "groundworker")
+	c.holds(`document.querySelector("#tickets .picture img")?.complete`) // it comes after the words, and what stands below it moves
 	const button = `[...document.querySelectorAll("#tickets button")].find(e => e.textContent === "Confirmado en el sitio")`
 	c.holds(inView(button) + ` && document.activeElement === ` + button)
 	for range 2 {
