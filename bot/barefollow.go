@@ -55,7 +55,12 @@ func (d *Desk) unitBefore(ask *parser.Ask, ev Event, before Turn, put func(strin
 	}
 	f := ask.Fields[0]
 	was, told := had(before.question, f)
-	for _, u := range units[voiceFor(ev, before.question).metric] {
+	spoken := voiceFor(ev, before.question).metric
+	tried := units[spoken]
+	if told && toldMetric(was, spoken) != spoken {
+		tried = slices.Concat(units[true], units[false])
+	}
+	for _, u := range tried {
 		phrase := inFigures(ask) + u
 		q, err := before.reread(d.reader, put(phrase))
 		now, ok := had(q, f)
@@ -158,17 +163,34 @@ func (d *Desk) phrasesOf(q parser.Question, ask *parser.Ask, ev Event, before Tu
 	if len(out) > 0 {
 		return out
 	}
+	spoken := v.metric
 	for _, had := range before.question.Quantities {
-		v.metric = had.System == parser.Metric || had.System == "" && v.metric
-		phrase, now, ok := d.readAs(v, before, ask, had.Field)
-		if ok && near(had, now) && !slices.Contains(out, phrase) {
-			out = append(out, phrase)
+		for _, v.metric = range both(toldMetric(had, spoken), spoken) {
+			phrase, now, ok := d.readAs(v, before, ask, had.Field)
+			if ok && near(had, now) && !slices.Contains(out, phrase) {
+				out = append(out, phrase)
+			}
 		}
 	}
+	v.metric = spoken
 	if phrase, now, ok := d.readAs(v, before, ask, parser.People); ok && hauled[before.question.Intent] && now.High <= mostHands && !slices.Contains(out, phrase) {
 		out = append(out, phrase) // who pulls may go without saying
 	}
 	return out
+}
+
+// toldMetric says whether a quantity was told in metric units, where its own say so.
+func toldMetric(x parser.Quantity, spoken bool) bool {
+	return x.System == parser.Metric || x.System == "" && spoken
+}
+
+// both are the systems that a bare number may be in: the one it was told in before, and
+// the one that is spoken since. "300" after "600 lb" and "make it metric" is either.
+func both(told, spoken bool) []bool {
+	if told == spoken {
+		return []bool{told}
+	}
+	return []bool{told, spoken}
 }
 
 // hauled are the questions that a number of people belongs to, told or not.
