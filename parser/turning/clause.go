@@ -41,8 +41,8 @@ func TurnedClause(rd *reading.Reading, a *parser.Ask) (place [2]int) {
 		return place // "the rope is not new", "it does not run": it is told of something
 	}
 	for k := from; k < to; k++ {
-		if k != i && rd.TermAt(k).Tree == nil && !Weightless(rd, k) {
-			return place
+		if k != i && (stops.Wooden(rd, k) || rd.TermAt(k).Tree == nil && !Weightless(rd, k)) {
+			return place // "dont like the look of that union" is a doubt, no talk
 		}
 	}
 	return [2]int{rd.Elems[from].Start, rd.Elems[to-1].End}
