@@ -18,3 +18,26 @@ import "heft/calc/unit"
 //
 // Source: geometry.
 func FromBlock(long, below unit.Length) unit.Length { return long + 2*below }
+
+// OfMiddle is the most that the balance point of a piece falls before its line is tight,
+// where it is so far above the block below it:
+//
+//	h = 2·d
+//
+// in m, with d how far the balance point is above the block: FromBlock with l/2 + b in the
+// place of d, and held as it is.
+//
+// Source: geometry.
+func OfMiddle(above unit.Length) unit.Length { return 2 * above }
+
+// OfHitch is the most that the hitch of a piece falls before its line is tight, where
+// its block hangs below it:
+//
+//	h = 2·d
+//
+// in m, with d how far the block is below the hitch: the line between them is as long
+// below the block as it was above. It holds for a line without slack; the balance point
+// of the piece falls further, see FromBlock.
+//
+// Source: geometry.
+func OfHitch(above unit.Length) unit.Length { return 2 * above }

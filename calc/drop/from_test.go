@@ -21,3 +21,27 @@ func TestFromBlockFollowsTheBalancePoint(t *testing.T) {
 		}
 	}
 }
+
+// TestTheHitchFallsTwiceItsHeight: a hitch 2 ft above its block hangs 2 ft below it once
+// the line is tight, and the middle of a piece never falls less than that.
+func TestTheHitchFallsTwiceItsHeight(t *testing.T) {
+	if got := drop.OfHitch(2 * unit.Foot); got != 4*unit.Foot {
+		t.Errorf("a hitch 2 ft above its block falls %v, want 4 ft", got)
+	}
+	for _, long := range []unit.Length{0.5, 2, 6} {
+		for _, above := range []unit.Length{0, 0.1, 0.25} { // below the middle of each
+			if below := unit.Length(0.4); drop.FromBlock(long, below) < drop.OfHitch(above+below) {
+				t.Errorf("the middle of %v m falls less than its hitch", long)
+			}
+		}
+	}
+}
+
+// TestTheMiddleFallsTwiceItsHeight: the middle of a log of length l, tied at its butt b
+// above the block, is l/2 + b above it and falls as the log does.
+func TestTheMiddleFallsTwiceItsHeight(t *testing.T) {
+	const long, below unit.Length = 1.8, 0.4
+	if got, want := drop.OfMiddle(long/2+below), drop.FromBlock(long, below); math.Abs(float64(got-want)) > 1e-9 {
+		t.Errorf("the middle falls %v, the log %v", got, want)
+	}
+}

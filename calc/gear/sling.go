@@ -103,6 +103,24 @@ func Basket(vertical unit.Force, fromLevel unit.Angle) (unit.Force, error) {
 	return 2 * vertical / unit.Force(factor), nil
 }
 
+// VerticalOf is the working load of a sling as a single vertical leg, of which the one
+// for a basket is told:
+//
+//	V = B/2
+//
+// in N, with B the working load in a basket with both legs plumb, as labels print it. It
+// holds within Workings.
+//
+// Errors: a label that prints its basket for flatter legs is taken below what it says.
+//
+// Source: as Basket.
+func VerticalOf(basket unit.Force) (unit.Force, error) {
+	if err := Workings.Check(limits.WorkingLoad, basket); err != nil {
+		return 0, err
+	}
+	return basket / 2, nil
+}
+
 // OfVertical is what a choker may carry, of a single vertical leg (a US Navy
 // manual).
 const OfVertical = 0.75

@@ -52,6 +52,17 @@ func TestSlingsAtAnAngle(t *testing.T) {
 	}
 }
 
+func TestBasketFigureOfALabel(t *testing.T) {
+	// The same table's columns: a sling of 1,000 vertical has 2,000 in a basket, legs plumb.
+	leg, err := gear.VerticalOf(2000)
+	if err != nil || !near(float64(leg), 1000) {
+		t.Errorf("leg %v, %v; want 1000", float64(leg), err)
+	}
+	if _, err := gear.VerticalOf(0); err == nil {
+		t.Error("no figure is taken for one")
+	}
+}
+
 func TestLegsBalanceTheLoad(t *testing.T) {
 	// Statics, apart from the formula: the upright parts of the legs add up
 	// to the load.

@@ -26,7 +26,8 @@ type Trips struct {
 // It holds within Payloads, for pieces of more than no weight.
 //
 // The error is an *limits.OutOfRange, an *limits.Missing without a piece, or
-// an *limits.Contradiction for a piece that is over the payload by itself.
+// an *limits.Contradiction for a piece that is over the payload by itself: beside it
+// ByWeight stands, for when it is cut.
 //
 // Errors: Loads may be more than the best of all ways to load needs, by two
 // ninths and a part of a load at most; it is never fewer. Brush fills a truck
@@ -41,19 +42,21 @@ func Loads(pieces []unit.Mass, payload unit.Mass) (Trips, error) {
 	if len(pieces) == 0 {
 		return Trips{}, &limits.Missing{Quantity: limits.Weight}
 	}
-	var sum unit.Mass
+	var sum, heaviest unit.Mass
 	for _, m := range pieces {
 		if !(m > 0) {
 			return Trips{}, &limits.Missing{Quantity: limits.Weight}
 		}
-		if limits.Above(m, payload) {
-			return Trips{}, &limits.Contradiction{First: limits.Weight, Second: limits.Payload,
-				Got: float64(m), Limit: float64(payload), Why: "no load may be over it: cut the piece"}
-		}
-		sum += m
+		sum, heaviest = sum+m, max(heaviest, m)
 	}
 	const bit = 1e-9 // of a load: sums of many pieces
-	return Trips{Loads: firstFit(pieces, payload*(1+bit)), ByWeight: int(math.Ceil(float64(sum/payload) - bit))}, nil
+	trips := Trips{ByWeight: int(math.Ceil(float64(sum/payload) - bit))}
+	if limits.Above(heaviest, payload) {
+		return trips, &limits.Contradiction{First: limits.Weight, Second: limits.Payload,
+			Got: float64(heaviest), Limit: float64(payload), Why: "no load may be over it: cut the piece"}
+	}
+	trips.Loads = firstFit(pieces, payload*(1+bit))
+	return trips, nil
 }
 
 // firstFit loads the pieces, the heaviest first, onto the first load that has

@@ -75,7 +75,10 @@ func TestRefused(t *testing.T) {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
-	_, err := haul.Loads([]unit.Mass{500, 1001}, 1000)
+	got, err := haul.Loads([]unit.Mass{500, 1001}, 1000)
+	if got.Loads != 0 || got.ByWeight != 2 { // 1,501 on loads of 1,000, once it is cut
+		t.Errorf("over the payload: %+v", got)
+	}
 	if c, ok := errors.AsType[*limits.Contradiction](err); !ok || c.Got != 1001 || c.Limit != 1000 {
 		t.Errorf("over the payload: %v", err)
 	}

@@ -24,14 +24,13 @@ type Setup struct {
 	tackle.Power
 }
 
-// Clear is the distance that the ties of the two blocks have to keep: Clearance,
-// or the length of a tackle that is longer closed.
-func Clear(closed unit.Length) unit.Length { return max(Clearance, closed) }
+// Clear is the distance that the ties of the two blocks have to keep: that of any
+// tackle, tackle.Clear.
+func Clear(closed unit.Length) unit.Length { return tackle.Clear(closed) }
 
 // Clearance is the least distance between the ties of the two blocks: the
-// blocks, their slings and the turns of the rope need it (common practice, no
-// source).
-const Clearance unit.Length = 0.6
+// blocks, their slings and the turns of the rope need it.
+const Clearance = tackle.Clearance
 
 const slip = "likely a slip in the number or its unit"
 

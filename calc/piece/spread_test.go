@@ -165,3 +165,23 @@ func TestWhereNobodyMeasuredTheWater(t *testing.T) {
 		t.Errorf("only %d trees", n)
 	}
 }
+
+func TestHeavyEndCoversWoodWithoutItsBark(t *testing.T) {
+	// A log that has lost its bark is as thick as its wood: what it weighs is the wood
+	// alone, green, filling the size that was told.
+	for _, r := range wood.All() {
+		if r.Weighable() != nil {
+			continue
+		}
+		size := unit.Range[unit.Length]{Low: 0.5, High: 0.5}
+		long := unit.Range[unit.Length]{Low: 2, High: 2}
+		w, err := piece.Weigh(piece.Piece{Wood: r, Shape: piece.Log, Condition: piece.Dead, Diameter: size, Length: long})
+		if err != nil {
+			t.Fatal(err)
+		}
+		bare := unit.Density(1000 * r.WoodSG * (1 + r.WoodMoisture/100)).Of(piece.Cylinder(0.5, 2))
+		if bare > w.High {
+			t.Errorf("%s: wood alone %.0f kg, heavy end %.0f kg", r.Common, bare, w.High)
+		}
+	}
+}

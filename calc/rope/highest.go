@@ -10,7 +10,7 @@ import (
 // Highest is the highest block from which a rope lowers to the ground, Needed
 // solved for the height:
 //
-//	H = (have − A − π·D − N·π·d − Tail)/(n + 1)
+//	H = (have − A − π·D − N·π·d − T)/(n + 1)
 //
 // in m, with the terms of Needed; what Hitch says is left aside. It holds as
 // Needed does, and no further than Hitches.

@@ -34,8 +34,13 @@ func TestLaidOutByHand(t *testing.T) {
 	}{
 		{rope.Layout{Hitch: 10, Parts: 1}, 20 + tail},
 		{rope.Layout{Hitch: 10, Parts: 2}, 30 + tail},
+		{rope.Layout{Hitch: 10, Parts: 1, Extra: 9}, 20 + 9},
+		{rope.Layout{Hitch: 10, Parts: 1, Extra: 3}, 20 + tail}, // less than the usual is not planned
 		{rope.Layout{Hitch: 10, Parts: 1, Away: 5}, 25 + tail},
 		{rope.Layout{Hitch: 10, Parts: 2, Trunk: 0.5}, 30 + 1.5708 + tail},
+		// √(8² + 6²) is 10.
+		{rope.Layout{Hitch: 8, Parts: 1, Lands: 6}, 18 + tail},
+		{rope.Layout{Hitch: 8, Parts: 2, Lands: 6}, 28 + tail},
 		// Three wraps on 20 cm are 1.885 m.
 		{rope.Layout{Hitch: 10, Parts: 1, Drum: 0.2, Wraps: 3}, 20 + 1.885 + tail},
 		{rope.Layout{Hitch: 10, Parts: 1, Wraps: 3}, 20 + tail},
@@ -52,8 +57,8 @@ func TestEndIsWhereTheRopeIsUsedUp(t *testing.T) {
 		length := func(low, high float64, name string) unit.Length {
 			return unit.Length(rapid.Float64Range(low, high).Draw(t, name))
 		}
-		l := rope.Layout{Hitch: length(2, 40, "hitch"), Parts: rapid.IntRange(1, 4).Draw(t, "parts"), Away: length(0, 20, "away"),
-			Trunk: length(0.1, 1, "trunk"), Drum: length(0.05, 0.4, "drum"), Wraps: rope.Wraps(rapid.IntRange(1, 6).Draw(t, "wraps"))}
+		l := rope.Layout{Hitch: length(2, 40, "hitch"), Parts: rapid.IntRange(1, 4).Draw(t, "parts"), Away: length(0, 20, "away"), Lands: length(0, 20, "lands"),
+			Trunk: length(0.1, 1, "trunk"), Drum: length(0.05, 0.4, "drum"), Wraps: rope.Wraps(rapid.IntRange(1, 6).Draw(t, "wraps")), Extra: length(0, 20, "extra")}
 		have := length(1, 300, "have")
 		end, err := l.End(have)
 		if err != nil {
@@ -62,10 +67,10 @@ func TestEndIsWhereTheRopeIsUsedUp(t *testing.T) {
 		// Let the piece down in small steps until the rope laid out is all
 		// there is: legs from block to piece, block to foot, foot to drum.
 		used := func(up, tail float64) float64 {
-			return float64(l.Parts)*(float64(l.Hitch)-up) + float64(l.Hitch) + float64(l.Away) +
+			return float64(l.Parts)*math.Hypot(float64(l.Hitch)-up, float64(l.Lands)) + float64(l.Hitch) + float64(l.Away) +
 				math.Pi*(float64(l.Trunk)+float64(l.Wraps)*float64(l.Drum)) + tail
 		}
-		for tail, got := range map[float64]unit.Length{0: end.Low, float64(rope.Tail): end.High} {
+		for tail, got := range map[float64]unit.Length{0: end.Low, max(float64(rope.Tail), float64(l.Extra)): end.High} {
 			up := float64(l.Hitch)
 			for step := up / 2000; up > 0 && used(up, tail) < float64(have); up -= step {
 			}
@@ -84,8 +89,8 @@ func TestMoreOfAnythingTakesMoreRope(t *testing.T) {
 	base := needs(t, l)
 	for name, change := range map[string]func(*rope.Layout){
 		"hitch": func(l *rope.Layout) { l.Hitch++ }, "parts": func(l *rope.Layout) { l.Parts++ },
-		"away": func(l *rope.Layout) { l.Away++ }, "trunk": func(l *rope.Layout) { l.Trunk += 0.1 },
-		"drum": func(l *rope.Layout) { l.Drum += 0.1 }, "wraps": func(l *rope.Layout) { l.Wraps++ },
+		"away": func(l *rope.Layout) { l.Away++ }, "lands": func(l *rope.Layout) { l.Lands++ }, "trunk": func(l *rope.Layout) { l.Trunk += 0.1 },
+		"drum": func(l *rope.Layout) { l.Drum += 0.1 }, "wraps": func(l *rope.Layout) { l.Wraps++ }, "tail": func(l *rope.Layout) { l.Extra = rope.Tail + 1 },
 	} {
 		more := l
 		change(&more)
@@ -99,6 +104,8 @@ func TestLayoutRefusals(t *testing.T) {
 	nan := unit.Length(math.NaN())
 	for q, l := range map[limits.Quantity]rope.Layout{
 		limits.DrumAway:     {Hitch: 10, Parts: 1, Away: -1},
+		limits.RopeTail:     {Hitch: 10, Parts: 1, Extra: 61},
+		limits.LandsOut:     {Hitch: 10, Parts: 1, Lands: 31},
 		limits.TrunkAcross:  {Hitch: 10, Parts: 1, Trunk: 4},
 		limits.DrumDiameter: {Hitch: 10, Parts: 1, Drum: nan},
 		limits.Wraps:        {Hitch: 10, Parts: 1, Drum: 0.2, Wraps: 20},

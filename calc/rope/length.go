@@ -53,6 +53,7 @@ func Domains() []limits.Domain {
 		Hitches.Domain(method, limits.HitchHeight),
 		PartsOfLine.Domain(method, limits.Parts),
 		Aways.Domain(method, limits.DrumAway),
+		Landings.Domain(method, limits.LandsOut),
 		Trunks.Domain(method, limits.TrunkAcross),
 		Drums.Domain(method, limits.DrumDiameter),
 	}

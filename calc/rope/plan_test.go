@@ -150,6 +150,8 @@ func TestDomainsAreTheRangesChecked(t *testing.T) {
 			_, err = rope.Needed(10, int(beyond))
 		case limits.DrumAway:
 			_, err = rope.Layout{Hitch: 10, Parts: 1, Away: unit.Length(beyond)}.Needed()
+		case limits.LandsOut:
+			_, err = rope.Layout{Hitch: 10, Parts: 1, Lands: unit.Length(beyond)}.Needed()
 		case limits.TrunkAcross:
 			_, err = rope.Layout{Hitch: 10, Parts: 1, Trunk: unit.Length(beyond)}.Needed()
 		case limits.DrumDiameter:

@@ -31,3 +31,30 @@ func Hang(s Setup) (unit.Length, error) {
 	}
 	return max(0, s.Hitch-s.Line-s.Hung), nil
 }
+
+// MostLine is how much line may be out before a piece that hangs plumb under its block
+// touches what is as tall as top:
+//
+//	most = H − t − l
+//
+// in m, with H the height of the block, t that of the top and l what hangs below the tie.
+// It is nought or less where the piece touches on any line. It holds within Hangs,
+// rope.Hitches and ObstacleTops; the error is a *limits.OutOfRange, or a
+// *limits.Contradiction where the piece would stand on the ground.
+//
+// Errors: as Hang.
+//
+// Source: geometry.
+func MostLine(s Setup, top unit.Length) (unit.Length, error) {
+	if err := Hangs.Check(limits.Length, s.Hung); err != nil {
+		return 0, err
+	}
+	s.Line = 0
+	if err := s.checkHeights(); err != nil {
+		return 0, err
+	}
+	if err := ObstacleTops.Check(limits.ObstacleTop, top); err != nil {
+		return 0, err
+	}
+	return s.Hitch - top - s.Hung, nil
+}

@@ -31,3 +31,20 @@ func TestHangIsWhatTheSweepComesDownTo(t *testing.T) {
 		t.Error("6 m of line and piece hang from a block at 5 m")
 	}
 }
+
+// TestMostLineTouches: a block at 12 m over a roof of 3 m leaves 9 m, a piece of 1.5 m takes
+// its own length of it; on that line it hangs just at the top.
+func TestMostLineTouches(t *testing.T) {
+	s := swing.Setup{Hitch: 12, Hung: 1.5}
+	most, err := swing.MostLine(s, 3)
+	if err != nil || math.Abs(float64(most)-7.5) > 1e-9 {
+		t.Fatalf("%v m of line, %v; not 7.5 m", most, err)
+	}
+	s.Line = most
+	if low, err := swing.Hang(s); err != nil || math.Abs(float64(low)-3) > 1e-9 {
+		t.Errorf("on it it hangs %v m up, %v; not 3 m", low, err)
+	}
+	if most, err := swing.MostLine(swing.Setup{Hitch: 6, Hung: 4}, 3); err != nil || most > 0 {
+		t.Errorf("4 m of piece clear a 3 m roof from 6 m: %v m of line, %v", most, err)
+	}
+}

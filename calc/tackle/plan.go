@@ -166,5 +166,6 @@ func Domains() []limits.Domain {
 		Pulls.Domain(method, limits.PersonPull),
 		Winches.Domain(method, limits.Winch),
 		Rises.Domain(method, limits.Rise),
+		Aparts.Domain(method, limits.Apart),
 	}
 }

@@ -31,8 +31,8 @@ var (
 	Pulls = limits.Range[unit.Force]{Low: 50, High: 250,
 		Why: "nobody in gloves hauls that steadily"} // common practice, no source
 	// Winches are the line pulls of winches that a tackle in a tree is
-	// hauled with.
-	Winches = limits.Range[unit.Force]{Low: 500, High: 100000,
+	// hauled with, and what hands pull together where only that is told.
+	Winches = limits.Range[unit.Force]{Low: 50, High: 100000,
 		Why: "likely a slip in the number or its unit"} // common practice, no source
 )
 

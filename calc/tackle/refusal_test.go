@@ -104,6 +104,8 @@ func TestDomainsAreTheRangesChecked(t *testing.T) {
 			_, err = tackle.Pull(unit.Force(beyond), l.Tackle, l.Power)
 		case limits.Rise:
 			_, err = tackle.Hauled(2, unit.Length(beyond))
+		case limits.Apart:
+			_, err = tackle.Run(tackle.Travel{Apart: unit.Length(beyond)})
 		default:
 			_, err = tackle.Plan(l)
 		}
