@@ -36,8 +36,9 @@ func (b *builder) lead(list []standin.Block, shown []block) {
 // image is a picture with its description. Only the workspace's own are
 // shown: the page asks no other machine for anything.
 type image struct {
-	At, Alt string
-	To      string // where it is looked at alone
+	At, Alt       string
+	To            string // where it is looked at alone
+	Width, Height int    // zero where they are not known
 }
 
 // element is a part of a block that can be used, or words and pictures of a
@@ -156,7 +157,9 @@ func (b *builder) pictured(alt string, file *standin.FileRef, on target) *image 
 	if file == nil {
 		return &image{Alt: alt}
 	}
-	return &image{At: "/picture/" + file.ID, Alt: alt, To: b.look("/look/", file.ID, on.TS)}
+	f, _ := b.files(file.ID)
+	width, height := sized(f)
+	return &image{At: "/picture/" + file.ID, Alt: alt, To: b.look("/look/", file.ID, on.TS), Width: width, Height: height}
 }
 
 // input is a field, under the name of its block and action.

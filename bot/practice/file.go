@@ -2,6 +2,10 @@ package practice
 
 import (
 	"bytes"
+	images "image"
+	_ "image/gif"
+	_ "image/jpeg"
+	_ "image/png"
 	"net/http"
 	"regexp"
 	"slices"
@@ -21,6 +25,16 @@ func pictureOf(f standin.File) string {
 		return ""
 	}
 	return kind
+}
+
+// sized is how large a picture is, so that its page keeps the place and nothing moves
+// when it comes; zero where its bytes do not say.
+func sized(f standin.File) (width, height int) {
+	c, _, err := images.DecodeConfig(bytes.NewReader(f.Content))
+	if err != nil {
+		return 0, 0
+	}
+	return c.Width, c.Height
 }
 
 // paged says whether a file is a page that stands alone.
@@ -74,7 +88,8 @@ func (p *page) look(w http.ResponseWriter, r *http.Request) {
 	b := p.builder(r)
 	l := looked{texts: b.texts, Lang: b.place.Lang, Name: f.Name, Back: b.back(r)}
 	if pictureOf(f) != "" {
-		l.Picture = &image{At: "/picture/" + f.ID, Alt: f.AltText}
+		w, h := sized(f)
+		l.Picture = &image{At: "/picture/" + f.ID, Alt: f.AltText, Width: w, Height: h}
 	} else {
 		l.Text = string(f.Content)
 	}

@@ -37,9 +37,9 @@ func TestPictures(t *testing.T) {
 	_, page := r.get("/?job=" + mill)
 	m := r.space.Messages(mill)[0]
 	at := "job=" + mill + "&amp;lang=en&amp;who=groundworker&amp;at=t" + strings.Replace(m.TS, ".", "-", 1)
-	r.want(page, `<a class="picture" href="/look/`+id+`?`+at+`"><img src="/picture/`+id+`" alt="a limb on its line"`)
+	r.want(page, `<a class="picture" href="/look/`+id+`?`+at+`"><img src="/picture/`+id+`" alt="a limb on its line" loading="lazy" width="1" height="1">`)
 	_, page = r.get("/look/" + id + "?" + html.UnescapeString(at))
-	r.want(page, `<img src="/picture/`+id+`" alt="a limb on its line">`,
+	r.want(page, `<img src="/picture/`+id+`" alt="a limb on its line" width="1" height="1">`,
 		`href="/?job=`+mill+`&amp;lang=en&amp;who=groundworker#t`+strings.Replace(m.TS, ".", "-", 1)+`">Back to the tickets</a>`)
 	_, page = r.get("/look/" + id + "?at=//elsewhere.example")
 	r.without(page, "elsewhere")

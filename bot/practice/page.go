@@ -115,7 +115,7 @@ func asset(name, kind string) http.HandlerFunc {
 // builder reads who is where off a request; what it does not know is the
 // first of its kind.
 func (p *page) builder(r *http.Request) *builder {
-	b := &builder{snap: p.space.Snapshot(), users: map[string]standin.User{}, zone: p.desk.Zone, role: roles[0], steps: p.trail.all(), at: int(p.at.Load()), days: p.desk.DaySheet != nil}
+	b := &builder{snap: p.space.Snapshot(), files: p.space.File, users: map[string]standin.User{}, zone: p.desk.Zone, role: roles[0], steps: p.trail.all(), at: int(p.at.Load()), days: p.desk.DaySheet != nil}
 	b.place.Lang, b.texts = speaking(r)
 	if i := slices.IndexFunc(roles, func(o role) bool { return o.Key == r.FormValue("who") }); i >= 0 {
 		b.role = roles[i]

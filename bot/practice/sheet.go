@@ -116,6 +116,7 @@ type try struct {
 type builder struct {
 	texts
 	snap  standin.Snapshot
+	files func(id string) (standin.File, bool)
 	place place
 	role  role
 	steps []step
@@ -193,7 +194,7 @@ func (b *builder) attach(s *slip, list []standin.File) {
 	for _, f := range list {
 		switch {
 		case pictureOf(f) != "":
-			s.Pictures = append(s.Pictures, image{At: "/picture/" + f.ID, To: b.look("/look/", f.ID, s.TS), Alt: f.AltText})
+			s.Pictures = append(s.Pictures, *b.pictured(f.AltText, &standin.FileRef{ID: f.ID}, target{TS: s.TS}))
 		case paged(f):
 			s.Files = append(s.Files, link{Name: f.Name, To: b.look("/file/", f.ID, s.TS)})
 		default:

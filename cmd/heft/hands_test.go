@@ -174,6 +174,24 @@ func TestConfirmingByHand(t *testing.T) {
 	c.leave()
 }
 
+// What somebody else writes meanwhile does not move what one is at: not over
+// it, where a new ticket comes, nor by what an answer brings below it.
+func TestWhatOneIsAtStaysWhereItIs(t *testing.T) {
+	c := atPhone(t)
+	c.as("groundworker")
+	c.asks("14 in red oak limb 22 ft, hitched at 35 ft", "plan on")
+	const at = `[...document.querySelectorAll("#tickets button")].find(e => e.textContent === "Show the working")`
+	c.do(chromedp.Evaluate[chromedp.Void](`void (e => { e.scrollIntoView({ block: "center" }); e.focus({ preventScroll: true }); window.was = e.getBoundingClientRect().top; })(` + at + `)`))
+	for i, words := range []string{"14 in red oak log 8 ft", "red oak limb 10 in 20 ft, stand it up on a 2:1, tied 12 ft from the cut, block 20 ft above the cut, 20° above horizontal"} {
+		// As another phone would, without this page's doing.
+		c.do(chromedp.Evaluate[chromedp.Void](fmt.Sprintf(`void fetch("/say", { method: "post", body: new URLSearchParams({ lang: "en", who: "climber", job: %q, desk: "1", text: %q }) })`, quarry, words)))
+		c.holds(fmt.Sprintf(`document.querySelectorAll("#tickets > li").length === %d && document.querySelector("#tickets > li .desk .head")`, i+2))
+	}
+	c.holds(`document.querySelector("#tickets .picture img")`)
+	c.holds(`document.activeElement.textContent === "Show the working" && Math.abs(document.activeElement.getBoundingClientRect().top - window.was) < 2`)
+	c.leave()
+}
+
 // What is asked back stands on the screen with all its buttons, the box is
 // left, and the next of the ten is at hand.
 func TestChoicesAreInView(t *testing.T) {

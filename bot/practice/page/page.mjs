@@ -3,7 +3,7 @@
 // Without this module the page works by its forms and links alone.
 
 import { forget, ready, remember } from "/words.mjs";
-import { bring, settle, tell, untell } from "/view.mjs";
+import { bring, settle, steady, tell, untell } from "/view.mjs";
 
 const main = document.querySelector("main");
 const said = document.getElementById("said");
@@ -87,7 +87,6 @@ function tickets(list, page) {
     said.replaceChildren(words);
   }
   for (const l of fresh) news.add(l.key);
-  lead();
 }
 
 // lead brings the answer to what was done last into view. It may have come
@@ -127,10 +126,13 @@ function show(page) {
   version = Number(next.dataset.version);
   held = false;
   modal(page);
-  take(document.getElementById("home"), page.getElementById("home"));
-  take(document.getElementById("next"), page.getElementById("next"));
   const list = document.getElementById("tickets");
-  if (list && page.getElementById("tickets")) tickets(list, page);
+  steady(() => {
+    take(document.getElementById("home"), page.getElementById("home"));
+    take(document.getElementById("next"), page.getElementById("next"));
+    if (list && page.getElementById("tickets")) tickets(list, page);
+  });
+  lead();
 }
 
 const read = (html) => new DOMParser().parseFromString(html, "text/html");

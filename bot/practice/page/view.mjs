@@ -34,6 +34,19 @@ export function settle(e, seen = true) {
   if (seen) bring(e);
 }
 
+// steady changes the page and leaves what somebody is at where it is on the
+// screen: what has the focus if that shows, or else the first part that does.
+// Some browsers do that by themselves, by a part of their own choice.
+export function steady(change) {
+  const shows = (e) => { const box = e.getBoundingClientRect(); return box.height > 0 && box.bottom > 0 && box.top < innerHeight; };
+  const focus = document.activeElement.closest("main [id]");
+  const eye = focus && shows(focus) ? focus : [...document.querySelectorAll("#tickets [id]")].find(shows);
+  const was = eye?.getBoundingClientRect().top;
+  change();
+  const now = eye && document.getElementById(eye.id);
+  if (now) scrollBy({ top: now.getBoundingClientRect().top - was, behavior: "instant" });
+}
+
 // untell takes back what was said of an earlier form.
 export function untell() {
   for (const note of document.querySelectorAll(".told, #note")) note.remove();
