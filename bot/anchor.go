@@ -208,7 +208,7 @@ func (a *answer) anchorAssumed(h onAnchor) string {
 func (a *answer) soFar() string {
 	q, v := a.question, a.voice
 	if q.Intent != parser.AskAnchor {
-		return a.piece()
+		return strings.Join(append([]string{a.piece()}, a.fallSoFar()...), ", ")
 	}
 	said := []string{v.word("anchor")}
 	if q.Species != nil {
@@ -219,7 +219,11 @@ func (a *answer) soFar() string {
 	}
 	if q.Has(parser.Weight) {
 		w := q.Mass(parser.Weight)
-		said = append(said, v.say("%s on it", v.masses(w.Low, w.High)))
+		if slices.Contains(q.Notes, parser.NoteBlockHung) {
+			said = append(said, v.say("%s lowered over a block on it", v.told(w.Low, w.High)))
+		} else {
+			said = append(said, v.say("%s on it", v.told(w.Low, w.High)))
+		}
 	}
 	return strings.Join(said, ", ")
 }

@@ -23,13 +23,18 @@ type answer struct {
 	choices       []Choice
 	actions       []Choice
 	scene         *Scene
+	inTalk        bool        // of a talk that has a piece, and tells of no other
 	leaned        bool        // it leans on the question before
 	tree          tally       // the pieces before this one
+	counted       []picked    // the pieces that a whole tree was added up of
 	shown         []string    // the working of an answer that tells no weight
 	strain        *strain     // the most that it puts on the gear; nil where it says none
 	asked         *parser.Ask // what was asked back
 	unread        unread
-	named         string // the job's arborist, where the lines name them
+	goesBy        *parser.Ask // the name of several trees that the piece goes by, where it was not told which
+	unsaid        *parser.Ask // which of some trees it is, that was asked and not said
+	tried         []reading   // what a number in doubt may be
+	named         string      // the job's arborist, where the lines name them
 }
 
 // reply closes the answer: from here on nothing can be taken out of it.

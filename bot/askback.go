@@ -2,10 +2,7 @@ package bot
 
 import (
 	"slices"
-	"strings"
 
-	"heft/calc"
-	"heft/calc/unit"
 	"heft/parser"
 )
 
@@ -16,14 +13,16 @@ const manyChoices = 8
 // passed over.
 func (d *Desk) askBack(a *answer, ask *parser.Ask) {
 	d.askAbout(a, ask)
-	a.tellPassed()
+	if !a.unexplained() {
+		a.tellPassed()
+	}
 }
 
 func (d *Desk) askAbout(a *answer, ask *parser.Ask) {
 	a.status, a.asked = Needs, ask
 	a.needs = slices.Clone(ask.Fields)
 	for _, f := range a.question.Missing() {
-		if methods[a.question.Intent] != nil && (f != parser.Turn || ask.Kind != parser.WhichAngle) && !slices.Contains(a.needs, f) && len(a.needs) < 2 {
+		if methods[a.question.Intent] != nil && (f != parser.Turn || ask.Kind != parser.WhichAngle) && !slices.Contains(a.needs, f) && len(a.needs) < 2 && !(f == parser.SpeciesField && inDoubt(a.question, f)) {
 			a.needs = append(a.needs, f)
 		}
 	}
@@ -44,8 +43,16 @@ func (d *Desk) askAbout(a *answer, ask *parser.Ask) {
 		return
 	case parser.WhichStrength:
 		a.askStrength(ask)
+	case parser.WhichLimit:
+		a.askLimit(ask)
+		return
+	case parser.WhichParts:
+		a.askParts(ask)
+		return
 	case parser.TwoReadings:
 		a.askReading(ask)
+	case parser.WhichAngle:
+		a.askAngle(ask)
 	case parser.NoUnit:
 		a.lines = []string{a.unitHint(ask)}
 	case parser.Loose:
@@ -70,6 +77,7 @@ func (d *Desk) askAbout(a *answer, ask *parser.Ask) {
 var plainAsks = map[parser.Kind]string{
 	parser.OddNumber:  "I cannot read %s as one number. Type it plain: 1400 kg, 14.5 in, 2:1.",
 	parser.WhichAngle: "Angle of what? If %s is between the two legs of the rope at the block, type “30° between the legs”. If it is how far the rope turns there, “rope turns 30°”.",
+	parser.WhichHitch: "Rigged %s, or as you said before it? One at a time, like “sling 4,000 lb WLL, choked”.",
 	parser.WhichSide:  "%s off which way? Type it “behind the hinge”, the far side from the limb, or “out toward the limb”.",
 	parser.WhichGear:  "Working load %s of what? Type it like “sling 4,000 lb WLL”, or rope, block, shackle, drum.",
 	parser.FromWhere:  "From what is %s? Type it from under the block, on the far side of the swing, like “roof 12 ft past the block, 14 ft high”.",
@@ -109,6 +117,7 @@ func inDoubt(q parser.Question, f parser.Field) bool {
 func (a *answer) weightAsked(ask *parser.Ask) bool {
 	q := a.question
 	told := slices.Contains(ask.Fields, parser.Weight) || slices.Contains(q.InDoubt, parser.Weight)
+	told = told || ask.Kind == parser.NoUnit && a.load(inFigures(ask))
 	return told && q.Pieceless() && q.Intent != parser.AskAnchor && q.Intent != parser.AskCutPlan
 }
 
@@ -130,12 +139,21 @@ func (a *answer) strengthAsked(ask *parser.Ask) bool {
 
 func (a *answer) askMissing() {
 	v := a.voice
+	if a.unexplained() {
+		a.lines = []string{v.word("Nothing stands in this thread yet, so there is nothing to explain. Ask below the answer that you mean."),
+			v.say("Or type the piece, like “show the numbers, %s”.", example(v))}
+		a.needs = nil
+		return
+	}
 	if a.question.Empty() && !a.pieceAside() {
 		a.lines = []string{v.say("What piece? Tree, diameter and length, like “%s”.", example(v))}
+		if a.question.Intent == parser.AskCutPlan {
+			a.lines = []string{v.say("Of what piece? Tree, diameter and the most it may weigh, like “%s”.", exampleLimit(v))}
+		}
 		a.needs = a.question.Missing()
 		return
 	}
-	if a.askWeight() {
+	if a.askWeight() || a.offerParts() {
 		return
 	}
 	a.lines = []string{v.say("I still need %s. Type it like “%s”.", v.and(nouns(v, a.calledHere(a.needs))), v.typed(a.calledHere(a.needs)))}
@@ -144,10 +162,14 @@ func (a *answer) askMissing() {
 	}
 	a.orSling()
 	a.orBlockBelow()
-	if got := a.soFar(); got != v.word("piece") && got != v.word("anchor") {
-		a.lines = append(a.lines, v.say("So far: %s.", got))
-	}
+	a.runRather()
+	a.mustHold()
+	a.lines = append(a.lines, a.gotSoFar()...)
+	a.orAnyTree()
 }
+
+// unexplained says whether something is to be explained where nothing was answered yet.
+func (a *answer) unexplained() bool { return a.question.Explain != "" && a.question.Empty() }
 
 // pieceAside says whether the question is about something else than a piece: gear,
 // an anchor, how far a rope reaches, what a redirect carries.
@@ -185,79 +207,12 @@ func example(s speaker) string {
 	return s.word("red oak limb 14 in, 22 ft")
 }
 
-// askTree lists the trees that share a name, each with the weight that hangs
-// on the choice where the rest is known.
-func (d *Desk) askTree(a *answer, ask *parser.Ask) {
-	name := strings.ToLower(ask.Words)
-	v := a.voice
-	a.lines = []string{v.say("Which %s? Several trees go by that name.", trimQuote(name))}
-	if ask.Either {
-		a.lines = []string{v.say("Which is it, %s?", trimQuote(name))}
+// exampleLimit is what asks how long a piece may be.
+func exampleLimit(s speaker) string {
+	if s.metric {
+		return s.word("red oak 50 cm, max 300 kg")
 	}
-	for i, c := range ask.Choices {
-		if i == manyChoices {
-			break
-		}
-		line := numbered(i, c.Words)
-		if longest := a.longestWith(c); longest != "" {
-			line = numbered(i, v.say("%s: %s long at most", c.Words, longest))
-		} else if w := planWith(a.question, c); w > 0 {
-			line = numbered(i, v.say("%s: plan on %s", c.Words, v.heavy(w)))
-		}
-		a.lines = append(a.lines, line)
-		a.choices = append(a.choices, plain(c.Words))
-	}
-	a.andMissing(ask)
-}
-
-// hardly is how much heavier the heaviest of some trees may be for the choice
-// between them to be left alone: less than sizes by eye are off.
-const hardly = 1.1
-
-// anyOf is the tree to plan on where several share a name and the weight
-// hardly hangs on which: any of them, where that is the heaviest, or the heaviest
-// where that one is wanted. It is none where the weight does not hang on the tree at all.
-func anyOf(q parser.Question, ask *parser.Ask) (*parser.Said[parser.Species], bool) {
-	if ask == nil || ask.Kind != parser.WhichTree || q.Intent == parser.AskAnchor || len(ask.Choices) == 0 {
-		return nil, false
-	}
-	if q.Has(parser.Weight) && q.Intent != parser.AskCutPlan && !q.Has(acrossFields...) {
-		return nil, true // the weight is told, and there are no sizes to hold it against
-	}
-	var most, least unit.Mass
-	var heaviest parser.Choice
-	for _, c := range ask.Choices {
-		w := planWith(q, c)
-		if w == 0 {
-			return nil, false
-		}
-		if least == 0 || w < least {
-			least = w
-		}
-		if w >= most { // the last is any of them
-			most, heaviest = w, c
-		}
-	}
-	if !ask.Heavier && (most > hardly*least || !strings.HasSuffix(heaviest.Scientific, " spp.")) {
-		return nil, false
-	}
-	return &parser.Said[parser.Species]{Value: parser.Species{Scientific: heaviest.Scientific, Name: heaviest.Words}, Words: ask.Words, Start: ask.Start, End: ask.End}, true
-}
-
-// planWith is the heavy end with that choice of tree, 0 where it cannot be
-// told yet.
-func planWith(q parser.Question, c parser.Choice) unit.Mass {
-	q.Species = &parser.Said[parser.Species]{Value: parser.Species{Scientific: c.Scientific, Name: c.Words}}
-	anchor := q.Intent == parser.AskAnchor
-	q.Intent = parser.AskWeight
-	if anchor || len(q.MissingSizes()) > 0 {
-		return 0
-	}
-	res, err := calc.Work(jobOf(q))
-	if err != nil {
-		return 0
-	}
-	return res.Weight.High
+	return s.word("red oak 20 in, max 600 lb")
 }
 
 func (a *answer) askTon(ask *parser.Ask) {
@@ -274,6 +229,22 @@ func typedMass(c parser.Choice) string {
 		return trimmed(c.Value, 0) + " kg"
 	}
 	return trimmed(c.Value/0.45359237, 0) + " lb"
+}
+
+// askAngle asks what an angle is between: of a notch it is the limb's, up or down.
+func (a *answer) askAngle(ask *parser.Ask) {
+	if !a.ofLimbsAngle() {
+		a.lines = []string{plainly(a.voice, ask)}
+		return
+	}
+	a.needs = []parser.Field{parser.LimbAngle}
+	ask.Fields = a.needs
+	a.lines = []string{a.voice.say("Is the limb %s above level, or below?", quote(ask.Words))}
+}
+
+// ofLimbsAngle says whether the only angle that an answer rests on is the limb's.
+func (a *answer) ofLimbsAngle() bool {
+	return a.question.Intent == parser.AskNotch || a.question.Intent == parser.AskRaise && !a.question.Has(parser.LimbAngle)
 }
 
 // askReading asks which of two readings was meant.

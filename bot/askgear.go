@@ -135,3 +135,16 @@ func (t Turn) answersGear(q parser.Question) bool {
 // gearAsk says whether an ask is about the strength of gear: the rest of the
 // question waits for it.
 func gearAsk(ask *parser.Ask) bool { return len(ask.Fields) > 0 && partOf(ask.Fields[0]) != "" }
+
+// holdsGear says whether a message tells only how strong gear is, of a talk with a piece:
+// "block is 4,500 lb WLL", behind a lift. It is held against that load, and asks no more.
+func (t Turn) holdsGear(q parser.Question, ask *parser.Ask) bool {
+	tells := ask == nil && q.Intent == parser.AskGear && !q.Asks && q.Has(parser.Ratings...) && q.Pieceless()
+	return t.known && tells && ofAPiece[t.question.Intent] && len(t.question.MissingPiece()) == 0
+}
+
+// ofAPiece are the questions whose load gear that is told later can be held against.
+var ofAPiece = map[parser.Intent]bool{
+	parser.AskWeight: true, parser.AskLower: true, parser.AskLift: true, parser.AskRaise: true,
+	parser.AskSwing: true, parser.AskDrop: true, parser.AskBlockLoad: true,
+}

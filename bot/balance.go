@@ -35,7 +35,7 @@ func (a *answer) workBalance() error {
 		err = a.tellShare(o)
 	case q.Has(parser.LegAngle, parser.BlockAngle) && slices.Contains(q.Notes, bridled) || q.Has(parser.LegAngle):
 		err = a.tellLegs(o)
-	case q.Has(parser.Sideways):
+	case q.Has(parser.Sideways) && !q.Noted(parser.NoteEitherEnd):
 		err = a.tellTag(o, head)
 	default:
 		err = a.tellBalance(o, head)
@@ -129,6 +129,8 @@ func (a *answer) tellBalance(o *balanceObject, head string) error {
 	}
 	if a.question.Has(parser.Tie) {
 		a.tellTied(o, head, at)
+	} else if a.question.Noted(parser.NoteEitherEnd) {
+		a.tellEitherEnd(head, at, length)
 	}
 	a.lines = append(a.lines, v.say("It balances between %s and %s. If heavy toward the tip, not tapered: %s.", v.alongDown(at.Low), v.alongUp(at.High), v.alongUp(at.High)))
 	if a.question.Shape == nil {
@@ -152,6 +154,17 @@ func (a *answer) tellTied(o *balanceObject, head string, at unit.Range[unit.Leng
 	default:
 		a.lines[0] = v.say("Tied %s from the cut, EITHER END may go down. %s.", where, head)
 	}
+}
+
+// tellEitherEnd says first what goes down at either end that it may be tied at, and how far
+// it then hangs down.
+func (a *answer) tellEitherEnd(head string, at unit.Range[unit.Length], length unit.Length) {
+	v := a.voice
+	if at.Low < balance.Margin || at.High+balance.Margin > length {
+		return // so short that either end may
+	}
+	a.lines[0] = v.say("Butt tied, the TIP goes down; tip tied, the BUTT goes down. %s.", head)
+	a.lines = append(a.lines, v.say("Either way up to %s hang below the tie, and the line above it: it clears only what is further below the block than both.", v.alongUp(length)))
 }
 
 // tieLine is the answer to where to tie for the hang that was asked for.

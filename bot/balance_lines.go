@@ -131,7 +131,7 @@ const fromTheGround = 45 * unit.Degree
 // tellTag says what holds the piece aside on a level tag line.
 func (a *answer) tellTag(o *balanceObject, head string) error {
 	q, v := a.question, a.voice
-	aside, line := q.Length(parser.Sideways).High, q.Length(parser.LineOut).Low
+	aside, line := q.Length(parser.Sideways).High, q.HangsLow().Low
 	tag, err := balance.TagLine(a.result.Weight.High, line, aside, 0)
 	if err != nil {
 		return err

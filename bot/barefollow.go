@@ -1,6 +1,7 @@
 package bot
 
 import (
+	"errors"
 	"regexp"
 	"slices"
 	"strings"
@@ -25,9 +26,17 @@ func (d *Desk) asBefore(q parser.Question, ask *parser.Ask, ev Event, before Tur
 	}
 	put := func(phrase string) string { return text[:ask.Start] + phrase + text[ask.End:] }
 	read := d.unitBefore(ask, ev, before, put)
+	if read == "" {
+		read = d.putRight(q, ask, ev, before)
+	}
+	if read == "" {
+		read = d.wantedAs(q, ask, ev, before, put)
+	}
+	if read == "" {
+		read = d.sizedAnew(q, ask, ev, before, put)
+	}
 	if read == "" && q.Bare {
-		// "at 90" is an angle, "at 16" how high or how thick it is
-		if phrases := d.phrasesOf(q, ask, ev, before); len(phrases) == 1 && (!q.BareAt || strings.Contains(phrases[0], "°")) {
+		if phrases := d.phrasesOf(q, ask, ev, before); len(phrases) == 1 && (!q.BareAt || before.plainBehindAt(phrases[0])) {
 			now, err := before.reread(d.reader, put(phrases[0]))
 			if err == nil && tellsPiece(now) == tellsPiece(d.alone(phrases[0], before)) {
 				read = phrases[0]
@@ -41,6 +50,62 @@ func (d *Desk) asBefore(q parser.Question, ask *parser.Ask, ev Event, before Tur
 	out, turn := d.consider(ev, before)
 	out.lines = append(out.lines, out.voice.say("Read %s as “%s”.", quote(ask.Words), read))
 	return out, turn, true
+}
+
+// plainBehindAt says whether a number behind "at" can only be what a phrase makes of it: an
+// angle, "at 90", or how thick or how high it is, where the answer does not hang on both.
+func (t Turn) plainBehindAt(phrase string) bool {
+	return strings.Contains(phrase, "°") || t.ropeOnly() || !usedBy(t.question.Intent, parser.HitchHeight)
+}
+
+// wantedAs is the number in doubt as the one thing that was asked for, in a message that
+// tells and asks nothing else: "10,400 on the bag", where the rope's strength is wanted. ""
+// where it may be another.
+func (d *Desk) wantedAs(q parser.Question, ask *parser.Ask, ev Event, before Turn, put func(string) string) string {
+	p := before.pending
+	if p == nil || p.Kind != parser.Missing || q.Asks || q.FollowUp || tellsPiece(q) || len(q.Quantities) > 0 {
+		return ""
+	}
+	phrases := d.phrasesOf(q, ask, ev, before)
+	if len(phrases) != 1 {
+		return ""
+	}
+	now, err := before.reread(d.reader, put(phrases[0]))
+	if err != nil || len(now.Quantities) != 1 || !before.wants(now.Quantities[0].Field) {
+		return ""
+	}
+	return phrases[0]
+}
+
+// sizedAnew is a number in doubt only by its unit, in the one unit in which it is of the size
+// of what was told before of the same thing: "and where the stem gets to 19", of 16 in. ""
+// where there is none, or more than one.
+func (d *Desk) sizedAnew(q parser.Question, ask *parser.Ask, ev Event, before Turn, put func(string) string) (read string) {
+	if ask.Kind != parser.NoUnit || q.Bare || tellsAnew(q) || len(q.Quantities) > 0 || len(d.phrasesOf(q, ask, ev, before)) > 1 {
+		return ""
+	}
+	for _, u := range units[voiceFor(ev, before.question).metric] {
+		phrase := inFigures(ask) + u
+		now, err := before.reread(d.reader, put(phrase))
+		if err != nil && !justMissing(err) || len(now.Quantities) != 1 {
+			continue
+		}
+		was, told := had(before.question, now.Quantities[0].Field)
+		if !told || !near(was, now.Quantities[0]) {
+			continue
+		}
+		if read != "" {
+			return ""
+		}
+		read = phrase
+	}
+	return read
+}
+
+// justMissing says whether nothing is in doubt but what a message does not tell.
+func justMissing(err error) bool {
+	ask, _ := errors.AsType[*parser.Ask](err)
+	return ask != nil && ask.Kind == parser.Missing
 }
 
 // units are what a number of a follow-up may be told in, by the system of the talk.
@@ -60,6 +125,9 @@ func (d *Desk) unitBefore(ask *parser.Ask, ev Event, before Turn, put func(strin
 	if told && toldMetric(was, spoken) != spoken {
 		tried = slices.Concat(units[true], units[false])
 	}
+	if !told && onlyFar[f] && before.question.Units != "" && possible(f, ask) {
+		return inFigures(ask) + units[spoken][0] // nobody tells it in inches, or the other system midway
+	}
 	for _, u := range tried {
 		phrase := inFigures(ask) + u
 		q, err := before.reread(d.reader, put(phrase))
@@ -74,6 +142,9 @@ func (d *Desk) unitBefore(ask *parser.Ask, ev Event, before Turn, put func(strin
 	}
 	return read
 }
+
+// onlyFar are lengths of a lift that are told in feet or metres alone.
+var onlyFar = map[parser.Field]bool{parser.Rise: true, parser.Apart: true, parser.LoadHeight: true, parser.CutHeight: true, parser.RopeLength: true}
 
 // had is what was told of a field; how thick a piece is has several.
 func had(q parser.Question, f parser.Field) (parser.Quantity, bool) {
@@ -111,7 +182,9 @@ func (d *Desk) askAsBefore(a *answer, q parser.Question, ask *parser.Ask, ev Eve
 		return
 	}
 	for i, c := range a.choices {
-		a.lines = slices.DeleteFunc(a.lines, func(l string) bool { return l == numbered(i, c.Label) })
+		a.lines = slices.DeleteFunc(a.lines, func(l string) bool {
+			return l == numbered(i, c.Label) || strings.HasPrefix(l, numbered(i, c.Label)+": ")
+		})
 	}
 	a.lines[0] = a.voice.say("What is %s?", quote(ask.Words))
 	a.choices = nil
@@ -124,7 +197,7 @@ func (d *Desk) askAsBefore(a *answer, q parser.Question, ask *parser.Ask, ev Eve
 // changesNumber says whether a number in doubt may change what a talk has established:
 // not in a message that tells of a piece by itself.
 func (ev Event) changesNumber(q parser.Question, ask *parser.Ask, before Turn, text string) bool {
-	return !ev.lent && before.known && bareNumber(ask) && ask.End <= len(text) && (q.Bare || !tellsPiece(q))
+	return !ev.lent && before.known && bareNumber(ask) && ask.End <= len(text) && (q.Bare || !tellsAnew(q))
 }
 
 // bareNumber says whether an ask is about a number without a unit, or without a place.
@@ -144,27 +217,35 @@ func tellsPiece(q parser.Question) bool {
 	return q.Species != nil || q.Shape != nil || q.Has(acrossFields...) || q.Has(parser.Length, parser.Weight)
 }
 
+// tellsAnew says whether a message tells of another piece than the talk stands at: by its
+// tree, a size or its weight. "There aint no brush just log" says more of the same one.
+func tellsAnew(q parser.Question) bool {
+	q.Shape = nil
+	return tellsPiece(q)
+}
+
 // phrasesOf are the ways to type the number in doubt that the reader takes, each as
-// another of the facts before: those that were asked for, or else those of its size.
+// another of the facts before: those that were asked for, or else those of its size. Of
+// the next piece either may be told.
 func (d *Desk) phrasesOf(q parser.Question, ask *parser.Ask, ev Event, before Turn) (out []string) {
 	v := voiceFor(ev, before.question)
 	v.language = q.Language
-	if p := before.pending; p != nil && (p.Kind == parser.Missing || p.Kind == parser.WhichAngle) {
-		fields := p.Fields
-		if p.Kind == parser.WhichAngle {
-			fields = []parser.Field{parser.BlockAngle, parser.Turn}
+	for _, f := range before.fieldsWanted() {
+		if gearOnly(ask) && partOf(f) == "" {
+			continue // what stands on a label is no weight
 		}
-		for _, f := range fields {
-			if phrase, _, ok := d.readAs(v, before, ask, f); ok {
-				out = append(out, phrase)
-			}
+		if phrase, _, ok := d.readAs(v, before, ask, f); ok {
+			out = append(out, phrase)
 		}
 	}
-	if len(out) > 0 {
+	if len(out) > 0 && !q.Next {
 		return out
 	}
 	spoken := v.metric
 	for _, had := range before.question.Quantities {
+		if had.Field == parser.RopeLength && q.BareAt {
+			continue // "at 70 ft" is a place
+		}
 		for _, v.metric = range both(toldMetric(had, spoken), spoken) {
 			phrase, now, ok := d.readAs(v, before, ask, had.Field)
 			if ok && near(had, now) && !slices.Contains(out, phrase) {
@@ -175,6 +256,9 @@ func (d *Desk) phrasesOf(q parser.Question, ask *parser.Ask, ev Event, before Tu
 	v.metric = spoken
 	if phrase, now, ok := d.readAs(v, before, ask, parser.People); ok && hauled[before.question.Intent] && now.High <= mostHands && !slices.Contains(out, phrase) {
 		out = append(out, phrase) // who pulls may go without saying
+	}
+	if phrase, now, ok := d.readAs(v, before, ask, parser.RopeLength); ok && !q.BareAt && before.ropeMayBe(now) && !slices.Contains(out, phrase) {
+		out = append(out, phrase) // and so may the rope at hand
 	}
 	return out
 }
@@ -193,6 +277,11 @@ func both(told, spoken bool) []bool {
 	return []bool{told, spoken}
 }
 
+// gearOnly says whether a number in doubt can only be a strength of gear.
+func gearOnly(ask *parser.Ask) bool {
+	return len(ask.Fields) > 0 && !slices.ContainsFunc(ask.Fields, func(f parser.Field) bool { return partOf(f) == "" })
+}
+
 // hauled are the questions that a number of people belongs to, told or not.
 var hauled = map[parser.Intent]bool{parser.AskLift: true, parser.AskRaise: true}
 
@@ -201,6 +290,19 @@ const mostHands = 12
 
 // leastStrength is the least that gear is rated for: a smaller number is none.
 const leastStrength = 1000 * unit.Newton
+
+// mostOf is the most that a number without a word is taken for: no fall is higher, no tackle
+// has more parts.
+var mostOf = map[parser.Field]float64{
+	parser.Length: 40, parser.DropHeight: 40, parser.RunLength: 60, parser.HitchHeight: 80, parser.BlockBelow: 10,
+	parser.Parts: 12, parser.People: mostHands, parser.Wraps: 12,
+}
+
+// tooMuch says whether a number is more than it can be of its field.
+func tooMuch(x parser.Quantity) bool {
+	most, ok := mostOf[x.Field]
+	return ok && x.Low > most
+}
 
 // readAs puts the number in doubt into the words of a field; false where they are not
 // read so.
@@ -214,29 +316,10 @@ func (d *Desk) readAs(v speaker, before Turn, ask *parser.Ask, f parser.Field) (
 	if !ok && f == parser.ButtDiameter {
 		now, ok = q.Get(parser.Diameter)
 	}
-	if partOf(f) != "" && now.Low < float64(leastStrength) {
+	if partOf(f) != "" && now.Low < float64(leastStrength) || tooMuch(now) {
 		return "", parser.Quantity{}, false
 	}
 	return phrase, now, ok && err == nil
-}
-
-// bareLength is an ask about a length of a follow-up that has no word for what it is, and
-// could be others than what the reader takes it for: "10 ft?", of a piece that hangs 5 ft
-// aside. Nil where it could not.
-func (d *Desk) bareLength(q parser.Question, ev Event, before Turn, text string) *parser.Ask {
-	if !q.Bare || !before.known || ev.lent || len(q.Quantities) != 1 || q.Quantities[0].End > len(text) {
-		return nil
-	}
-	x := q.Quantities[0]
-	if !strings.HasSuffix(string(x.Field), "_m") || slices.Contains(acrossFields, x.Field) || before.wants(x.Field) || before.question.Has(x.Field) {
-		return nil
-	}
-	ask := &parser.Ask{Kind: parser.Loose, Fields: []parser.Field{x.Field}, Words: text[x.Start:x.End], Start: x.Start, End: x.End}
-	phrases := d.phrasesOf(q, ask, ev, before)
-	if len(phrases) == 0 {
-		return nil
-	}
-	return ask
 }
 
 // typedNumber is the number of a phrase, and typedUnit its unit where it has one.
@@ -252,7 +335,7 @@ func (v speaker) typedAs(f parser.Field, ask *parser.Ask) string {
 		number, with = inFigures(ask), typedNumber
 	}
 	if f == parser.BlockAngle {
-		return v.say("%s between the legs", strings.TrimSuffix(number, "°")+"°")
+		return v.say("%s between the legs", typedNumber.FindString(number)+"°")
 	}
 	typed := v.typed([]parser.Field{f})
 	at := with.FindStringIndex(typed)

@@ -30,7 +30,7 @@ var gearFacts = append(slices.Clone(parser.Ratings), parser.DesignFactor, parser
 func withGearNotes(notes, before []string) []string {
 	out := slices.Clone(notes)
 	for _, n := range before {
-		ofGear := n == wornGear || n == noteChoker || n == noteBasket || knots[n] != gear.None
+		ofGear := n == wornGear || n == noteChoker || n == noteBasket || n == parser.NoteRatedBasket || n != carabinerNote && connects[n] != "" || knots[n] != gear.None
 		if ofGear && !slices.Contains(out, n) {
 			out = append(out, n)
 		}
@@ -60,7 +60,7 @@ func (a *answer) worn() bool { return slices.Contains(a.question.Notes, wornGear
 
 // unchecked says whether the answer left the gear out of account.
 func (a *answer) unchecked() bool {
-	return a.question.Intent != parser.AskGear && (a.strain == nil || a.worn() || !a.question.Has(parser.Ratings...))
+	return a.question.Intent != parser.AskGear && !a.question.LimitedByGear() && (a.strain == nil || a.worn() || !a.question.Has(parser.Ratings...))
 }
 
 // isGears says whether a fact only names gear that was checked: a rope goes by
@@ -72,6 +72,9 @@ func (a *answer) isGears(f parser.Field) bool {
 // idleAngle says whether an angle between legs of the rope was told where no
 // rope or block was: the legs of a sling are told from level.
 func (a *answer) idleAngle(f parser.Field) bool {
+	if q := a.question; f == parser.BlockAngle && q.Intent == parser.AskBlockLoad && slices.ContainsFunc(q.Quantities, atTop) {
+		return true // how far the rope turns there is told too
+	}
 	return f == parser.BlockAngle && a.question.Intent == parser.AskGear &&
 		!a.question.Has(parser.RopeBreak, parser.RopeWorking, parser.BlockBreak, parser.BlockWorking)
 }
@@ -103,6 +106,7 @@ func (a *answer) tellGear() error {
 		}
 	}
 	a.tellUse(all, tightest)
+	a.tellFactor(all)
 	return nil
 }
 

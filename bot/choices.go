@@ -28,6 +28,12 @@ func (a *answer) offer(text string, ask *parser.Ask) {
 			a.lines = append(a.lines, numbered(i, l.Label))
 		}
 	}
+	if ask.Kind == parser.Missing {
+		for i, l := range a.choices {
+			a.choices[i].Message = strings.TrimSpace(text) + ", " + l.Message
+		}
+		return // nothing is in doubt: what is missing goes behind
+	}
 	if ask.Kind == parser.WhichTree && ask.End == 0 {
 		return // asked again: a name is a message by itself
 	}
@@ -41,6 +47,12 @@ func (a *answer) offer(text string, ask *parser.Ask) {
 	}
 }
 
+// pullEach is what each of the people pulls, told apart from what stands around it.
+func pullEach(v speaker, pull string) Choice {
+	label := v.say("each pulls %s", pull)
+	return Choice{label, ", " + label + ","}
+}
+
 // likely lists what the words in doubt most likely mean, each as a crew would
 // type it plainly.
 func (a *answer) likely(ask *parser.Ask) []Choice {
@@ -51,9 +63,12 @@ func (a *answer) likely(ask *parser.Ask) []Choice {
 	case parser.Girth:
 		return across(ask.Words)
 	case parser.WhichAngle:
+		if a.ofLimbsAngle() {
+			return []Choice{plain(a.voice.say("%s above level", bare)), plain(a.voice.say("%s below level", bare))}
+		}
 		return []Choice{plain(a.voice.say("%s between the legs", bare)), plain(a.voice.say("rope turns %s", bare))}
 	case parser.Unknown:
-		if !strings.ContainsAny(bare, "0123456789") && ask.LikeStop == "" && !ask.Glued {
+		if (ask.Measured || !strings.ContainsAny(bare, "0123456789")) && ask.LikeStop == "" && !ask.Glued {
 			return append([]Choice{{a.voice.say("leave out “%s”", bare), " "}}, a.anyTree(bare, ask)...)
 		}
 	}
@@ -76,6 +91,25 @@ func (a *answer) anyTree(bare string, ask *parser.Ask) (out []Choice) {
 		out = append(out, Choice{label, name})
 	}
 	return out
+}
+
+// orAnyTree offers the same where nothing but the tree is missing: whoever does not know
+// it can go on with the heavy end of all of them.
+func (a *answer) orAnyTree() {
+	if a.question.Intent == parser.AskAnchor || !slices.Equal(a.needs, []parser.Field{parser.SpeciesField}) {
+		return
+	}
+	v := a.voice
+	for _, kind := range wood.Groups() {
+		name, _ := parser.Species{Scientific: kind.Scientific, Name: kind.Common}.In(v.tag())
+		w := planWith(a.question, parser.Choice{Words: name, Scientific: kind.Scientific})
+		if w <= 0 {
+			return
+		}
+		label := v.say("any %s: plan on %s", name, v.heavy(w))
+		a.lines = append(a.lines, numbered(len(a.choices), label))
+		a.choices = append(a.choices, Choice{label, name})
+	}
 }
 
 // taped is a girth as it was told.
@@ -112,6 +146,8 @@ func (a *answer) withUnits(bare string, ask *parser.Ask) []Choice {
 	fields := ask.Fields
 	small := a.stamped(bare)
 	switch {
+	case slices.Contains(fields, parser.PersonPull):
+		return []Choice{pullEach(a.voice, bare+" lb"), pullEach(a.voice, bare+" kg")}
 	case slices.Contains(fields, parser.Wraps):
 		return []Choice{plain(a.voice.say("%s wraps", bare)), plain(a.voice.say("%s on the rope", bare))}
 	case gearAsk(ask) && small != nil:

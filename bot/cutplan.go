@@ -18,7 +18,10 @@ const noteFromTip = "from-tip"
 // of known length is divided.
 func (a *answer) workCutPlan() error {
 	q := a.question
-	limit := q.Mass(parser.Limit).Low
+	limit, err := a.cutLimit()
+	if err != nil {
+		return err
+	}
 	stick := pieceOf(q)
 	ends, err := longestFrom(stick, limit)
 	if err != nil {
@@ -39,7 +42,7 @@ func (a *answer) workCutPlan() error {
 	cut := ends[from]
 	o := &cutPlanObject{Longest: float64(cut.Length)}
 	a.figures = func(all *object) { all.CutPlan = o }
-	a.tellLongest(cut, from)
+	a.tellLongest(cut, from, limit)
 	if !stick.Tip.IsZero() && !cut.Uncut {
 		a.lines = append(a.lines, a.voice.say("From the butt %s at most, from the tip %s.",
 			a.voice.taped(ends[cutplan.Butt].Length), a.voice.taped(ends[cutplan.Tip].Length)))
@@ -57,7 +60,7 @@ func (a *answer) workCutPlan() error {
 // what is asked, or cannot be told yet.
 func (a *answer) longestWith(c parser.Choice) string {
 	q := a.question
-	q.Species = &parser.Said[parser.Species]{Value: parser.Species{Scientific: c.Scientific, Name: c.Words}}
+	q.Species = chosenTree(c, "")
 	if q.Intent != parser.AskCutPlan || len(q.Missing()) > 0 {
 		return ""
 	}
@@ -109,18 +112,18 @@ type cutObject struct {
 	Balance float64 `json:"balance_m"`
 }
 
-func (a *answer) tellLongest(cut cutplan.Cut, from cutplan.End) {
+func (a *answer) tellLongest(cut cutplan.Cut, from cutplan.End, most unit.Mass) {
 	v := a.voice
-	limit := v.atMost(a.question.Mass(parser.Limit).Low)
+	heavy, limit := v.within(cut.Heavy, most)
 	sentence := "%s: %s at most to stay under %s, plan on %s."
 	switch {
 	case cut.Uncut && a.result != nil:
-		a.lines = []string{v.say("%s: all of it stays under %s, plan on %s.", capital(a.piece()), limit, v.heavy(cut.Heavy))}
+		a.lines = []string{v.say("%s: all of it stays under %s, plan on %s.", capital(a.piece()), limit, heavy)}
 		return
 	case from == cutplan.Tip:
 		sentence = "%s, from the tip: %s at most to stay under %s, plan on %s."
 	}
-	a.lines = []string{v.say(sentence, capital(a.piece()), v.taped(cut.Length), limit, v.heavy(cut.Heavy))}
+	a.lines = []string{v.say(sentence, capital(a.piece()), v.taped(cut.Length), limit, heavy)}
 }
 
 // tellPieces says the pieces of a stick from the butt to the tip, and what

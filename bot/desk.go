@@ -46,7 +46,7 @@ func (d *Desk) Answer(ev Event, before Turn) (Reply, Entry, Turn) {
 	}
 	a, turn := d.consider(ev, before)
 	if parts := piecesOf(a.question); len(parts) > 1 {
-		return d.answerAll(ev, before, parts, parser.Question{Compares: a.question.Compares})
+		return d.answerAll(ev, before, parts, parser.Question{Compares: a.question.Compares, InRow: a.question.InRow})
 	}
 	turn.language, turn.tree = a.voice.language, before.counting(a)
 	reply := ev.aside(a.reply())
@@ -67,13 +67,27 @@ func (d *Desk) heard(ev Event, before Turn) (text string, q parser.Question, ask
 	text = ev.Text
 	if message, earlier, ok := before.chosen(text); ok {
 		text, before = message, earlier
+	} else if message, earlier, ok := d.byUnit(text, before); ok {
+		text, before = message, earlier
+	} else if message, ok := d.jobsTree(text, before); ok {
+		text = message
 	}
 	q, err := before.reread(d.reader, text)
+	if turn, fix, ok := d.bySystem(ev, q, before); ok {
+		before = turn
+		q, err = before.reread(d.reader, text)
+		q.Fixes = append(slices.Clone(q.Fixes), fix)
+	}
 	q.Language = cmp.Or(ev.Language, q.Language, before.language)
+	q = before.ofLast(q)
+	another := q.FollowUp // "what about 16 ft" changes what was told, "16 ft" tells what was asked
 	q.FollowUp = q.FollowUp || q.Bare && before.known || before.weighsAnew(q)
 	ask, _ = errors.AsType[*parser.Ask](err)
-	if ask = clearFirst(q, ask); ask == nil {
-		ask = d.bareLength(q, ev, before, text)
+	ask = clearFirst(q, ask)
+	if q, ask = before.saysWhy(q, ask, text); ask == nil {
+		if ask = d.bareLength(q, ev, before, text, another); ask != nil {
+			q.Quantities = nil
+		}
 	}
 	return text, q, ask, before
 }
@@ -81,32 +95,34 @@ func (d *Desk) heard(ev Event, before Turn) (text string, q parser.Question, ask
 // consider decides between answering, asking back and refusing.
 func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	text, q, ask, before := d.heard(ev, before)
-	if out, turn, ok := d.asBefore(q, ask, ev, before, text); ok {
+	if out, turn, ok := d.atOnce(q, ask, ev, before, text); ok {
 		return out, turn
 	}
+	q, ask, again := before.settleName(q, ask)
 	a := answer{question: q, tree: before.tree}
-	switch {
-	case ask != nil && ask.Final():
-		a.voice = voiceFor(ev, q)
-		a.stop(ask)
-		return a, before
-	case before.takesJob(q):
-		return d.takeJob(&a, ev, before, text, ask)
-	}
-	if tree, ok := anyOf(q, ask); ok {
-		if ask.Either && tree != nil {
-			q.Fixes = append(q.Fixes, parser.Fix{Words: ask.Words, As: tree.Value.Name})
-		}
-		q.Species, ask = tree, nil
-		a.question = q
-	}
 	a.lean(before, q, ask, ev.Job)
-	said := a.question // what this talk established; the channel's job may change under it
-	a.question, a.ofJob = ev.Job.over(said)
-	a.voice = voiceFor(ev, a.question)
 	if ask == nil {
-		ask = before.stillWhich(missing(a.question))
+		ask = a.restsOnDenied(q, before.question)
 	}
+	if a.voice = voiceFor(ev, a.question); ask == nil && a.leaned && a.askJoined(before, q) {
+		return a, before.unsettled(a.asked, text).offering(a.choices, before)
+	}
+	a.question = withoutStem(a.question)
+	said := a.question // what this talk established; the channel's job may change under it
+	job := ev.Job.besides(before)
+	if ask != nil && ask.AsTree {
+		job = job.withoutTree() // the word in doubt may be the tree
+	}
+	a.question, a.ofJob = job.over(said)
+	a.voice = voiceFor(ev, a.question)
+	if told := before.question; ask != nil && a.question.Units == "" && told.Units != "" {
+		told.Language = a.question.Language
+		a.voice = voiceFor(ev, told) // what has no unit is asked about in those of the talk
+	}
+	if ask == nil {
+		ask = d.askJobsTree(&a, job)
+	}
+	ask = a.goOn(before, ask, a.leaned || again)
 	switch {
 	case a.aboutUs(ev, q, ask):
 		return a, before
@@ -114,6 +130,8 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		return d.askAnew(a, ev, before, said, q, text, ask)
 	}
 	a.work()
+	a.tellUnsaid()
+	a.tellNothingNew(q, text)
 	if q.Intent == parser.AskTree && q.Pieceless() {
 		return a, before
 	}
@@ -121,17 +139,50 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 	return a.settled(before, said, q)
 }
 
+// atOnce is what needs no question made whole: what was refused and is again, a number
+// that answers or changes one thing, a stop, the channel's job; false where it is none.
+func (d *Desk) atOnce(q parser.Question, ask *parser.Ask, ev Event, before Turn, text string) (answer, Turn, bool) {
+	a := answer{question: q, tree: before.tree, voice: voiceFor(ev, q)}
+	if before.refusesAgain(q, ask, ev.Job) {
+		a.refuseAgain(before.refused, text)
+		return a, before, true
+	}
+	if out, turn, ok := d.asBefore(q, ask, ev, before, text); ok {
+		return out, turn, true
+	}
+	if out, turn, ok := d.lastPutRight(q, ask, ev, before, text); ok {
+		return out, turn, true
+	}
+	for _, read := range []func(parser.Question, *parser.Ask, Event, Turn, string) (answer, Turn, bool){d.asAsked, d.ropeOfTalk, d.unitTold} {
+		if out, turn, ok := read(q, ask, ev, before, text); ok {
+			return out, turn, true
+		}
+	}
+	switch {
+	case ask != nil && ask.Final():
+		a.stop(ask)
+		return a, before.refusing(ask), true
+	case before.takesJob(q, ev.Job):
+		out, turn := d.takeJob(&a, ev, before, text, ask)
+		return out, turn, true
+	}
+	return answer{}, Turn{}, false
+}
+
 // settled is an answer that was worked out, with what can be asked next, and the talk as
 // it stands then.
 func (a answer) settled(before Turn, said, q parser.Question) (answer, Turn) {
 	open := before.openWith(q)
 	a.leftOpen(open)
+	a.afterStop(before.stopped)
 	a.actions = a.variations(said, q.Explain)
 	turn := Turn{question: said, known: true, pending: a.stillNeeded()}
 	if a.leaned {
 		turn.open = open
 	}
-	return a, turn
+	turn = turn.goingBy(before.which, a.leaned || a.unsaid != nil)
+	turn.told = fieldsOf(q)
+	return a, turn.behind(before, a.leaned, true)
 }
 
 // askAnew asks what is in doubt or missing, unless the job settles it.
@@ -140,18 +191,39 @@ func (d *Desk) askAnew(a answer, ev Event, before Turn, said, q parser.Question,
 	if out, turn, ok := d.inJobUnits(&a, ev, before, text, ask); ok {
 		return out, turn
 	}
+	a.inTalk = before.known && !tellsAnew(q) && (before.question.Species != nil || before.question.Has(parser.Weight))
+	if bareNumber(ask) {
+		a.changed = slices.DeleteFunc(slices.Clone(a.changed), func(f string) bool { return slices.Contains(ask.Fields, parser.Field(f)) })
+	}
 	d.askBack(&a, ask)
+	if ev.tried > 0 {
+		d.tryReadings(&a, ev, before, text, ask)
+		return a, before
+	}
+	if ask.Kind == parser.Missing || ask.Kind == parser.WhichTree {
+		if ask.Start == ask.End {
+			a.tellNothingNew(q, text)
+		}
+		a.stillOpen(before.openWith(q))
+	}
 	a.offer(text, ask)
+	d.tryReadings(&a, ev, before, text, ask)
 	d.readWithout(&a, ev, before, text, ask)
 	d.offerWithout(&a, ev, before, text, ask)
 	d.askAsBefore(&a, q, ask, ev, before, text)
-	turn := asked(said, ask)
-	if a.leaned && turn.known {
-		turn.open = before.openWith(q)
+	turn := asked(said, ask, text)
+	if a.leaned {
+		turn = turn.withTold(before, q, ask)
 	}
-	if before.known && (ofWords(ask) || bareNumber(ask)) && (q.Bare || !tellsPiece(q)) {
+	if a.leaned && turn.known {
+		turn.open = append(before.openWith(q), turn.open...)
+	}
+	if before.known && ask.Kind != parser.Missing && (ofWords(ask) || bareNumber(ask) || gearAsk(ask)) && (q.Bare || !tellsAnew(q) || a.leaned && !turn.known && ask.Turning == parser.TurnsBound) {
 		turn = before.unsettled(ask, text)
 	}
+	turn = turn.goingBy(before.which, a.leaned)
+	turn = turn.behind(before, true, tellsPiece(q) || ask.Kind == parser.WhichTree)
+	turn.told = fieldsOf(q)
 	if ask.Kind == parser.WhichTree && ask.End == 0 {
 		before = turn // a name alone goes with all that was told since it was asked for
 	}
@@ -174,14 +246,18 @@ func (a *answer) aboutUs(ev Event, q parser.Question, ask *parser.Ask) bool {
 // lean makes the question whole with what its talk had established before.
 func (a *answer) lean(before Turn, q parser.Question, ask *parser.Ask, job Job) {
 	switch {
-	case q.Explain != "" && q.Empty() && before.known:
+	case q.Explain != "" && q.Species == nil && q.Condition == nil && len(q.Quantities) == 0 && before.known:
+		// "why is it more than the log weighs" makes no log of a limb
 		a.question, a.leaned = before.question, true
-	case before.leans(q, ask, job):
-		if before.answersGear(q) {
+		a.question.Passed = slices.DeleteFunc(slices.Clone(q.Passed), func(p parser.Said[string]) bool { return !typedNumber.MatchString(p.Words) })
+	case before.leans(q, ask, job), before.holdsGear(q, ask):
+		if before.answersGear(q) || checked[before.question.Intent] && before.holdsGear(q, ask) {
 			q.Intent = parser.AskWeight // the strength of a rope changes nothing of what was asked
 		}
 		a.question, a.kept, a.changed = merge(before.question, q)
 		a.leaned = true
+	case q.Intent == parser.AskTree && q.Pieceless():
+		a.question.Units = cmp.Or(q.Units, before.question.Units) // counted in those of its pieces
 	case methods[q.Intent] != nil && q.Intent != parser.AskTree:
 		a.question, a.kept = before.carry(q)
 	}
@@ -190,7 +266,7 @@ func (a *answer) lean(before Turn, q parser.Question, ask *parser.Ask, job Job) 
 // missing turns the facts that a question lacks into an ask: two at the most.
 func missing(q parser.Question) *parser.Ask {
 	fields := q.Missing()
-	if len(fields) == 0 || methods[q.Intent] == nil || q.Intent == parser.AskGear && slices.Contains(q.Notes, wornGear) {
+	if weightless(q) != nil || len(fields) == 0 || methods[q.Intent] == nil || q.Intent == parser.AskGear && slices.Contains(q.Notes, wornGear) {
 		return nil
 	}
 	if len(fields) > 2 && (!q.Empty() || q.OfPlaces()) {

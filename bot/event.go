@@ -25,6 +25,7 @@ type Event struct {
 	Reached time.Time // when it reached us; zero for at once
 	was     *Entry    // what the same message asked before it was edited
 	unread  int       // how many unknown words have been left out of the text
+	tried   int       // how many numbers of the text are tried as one of several things that each may be
 	lent    bool      // a bare number of the text was read by what was told before
 }
 

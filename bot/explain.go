@@ -22,15 +22,37 @@ func (a *answer) explain(what string) {
 		rest = nil // the advice; its figures come again with the working
 	}
 	switch weighed := a.result != nil && a.result.Weight.High > 0; {
-	case what == parser.ExplainNumbers && len(a.shown) > 0 && !weighed:
+	case len(a.shown) > 0 && !weighed:
 		a.lines = slices.Concat(head, a.shown, a.lines[1:], a.calculator())
+	case what == parser.ExplainBrush && weighed:
+		a.lines = append(head, a.brush()...)
 	case what == parser.ExplainAssumed && weighed:
 		a.lines = []string{a.voice.say("Taken for granted, besides %s:", a.piece())}
 		a.tellAssumed()
+		if a.result.Rope > 0 {
+			a.lines = append(a.lines, a.tail())
+		}
 		a.lines = append(a.lines, rest...)
 	case weighed:
 		a.lines = slices.Concat(head, a.working(), a.shown, rest, a.calculator())
 	}
+}
+
+// ofLast takes "does that include the leaves" in a talk for a question about its last
+// answer; elsewhere it is one about all.
+func (t Turn) ofLast(q parser.Question) parser.Question {
+	if t.known && q.Intent == parser.AskHelp && q.Topic == parser.TopicLeaves {
+		q.Intent, q.Topic, q.Explain = parser.AskWeight, "", parser.ExplainBrush
+	}
+	return q
+}
+
+// brush says whether branches, leaves and bark are in a weight.
+func (a *answer) brush() []string {
+	if a.result.Weight.Method == piece.ByCrew {
+		return []string{a.voice.word("It is your weight, taken as you said it: whatever you counted is in it.")}
+	}
+	return []string{a.leaves(), a.voice.word("Bark is in it.")}
 }
 
 // calculator says which calculator it was, and why its figures are not those
@@ -61,7 +83,7 @@ func (a *answer) working() []string {
 	if need := a.result.Rope; need > 0 {
 		legs := float64(1 + max(1, int(a.question.Count(parser.Parts))))
 		out = append(out, v.say("Rope: %s × %s + %s = %s.", trimmed(legs, 0),
-			v.along(unit.Exactly(a.question.Length(parser.HitchHeight).High)), v.ropeNeeded(rope.Tail), v.ropeNeeded(need)))
+			v.along(unit.Exactly(a.question.Length(parser.HitchHeight).High)), v.ropeNeeded(a.result.Laid.Tail()), v.ropeNeeded(need)))
 	}
 	return out
 }
@@ -109,4 +131,16 @@ func (s speaker) volumes(low, high float64) string {
 		return span(trimmed(low, 2), trimmed(high, 2)) + " m³"
 	}
 	return span(trimmed(low/cubicFoot, 1), trimmed(high/cubicFoot, 1)) + " ft³"
+}
+
+// saysWhy takes a bare number out of a message that asks why the last answer is what it is:
+// "Jim says 3 was plenty, why more" tells no length. It is said to be passed over.
+func (t Turn) saysWhy(q parser.Question, ask *parser.Ask, text string) (parser.Question, *parser.Ask) {
+	if !t.known || q.Explain == "" || !bareNumber(ask) || q.Asks || q.FollowUp || q.BareAt || tellsPiece(q) || len(q.Quantities) > 0 || ask.End > len(text) {
+		return q, ask
+	}
+	words := text[ask.Start:ask.End]
+	q.Passed = append(slices.Clone(q.Passed), parser.Said[string]{Value: words, Words: words, Start: ask.Start, End: ask.End})
+	q.InDoubt = nil
+	return q, nil
 }

@@ -274,5 +274,5 @@ var forces = []parser.Field{parser.People, parser.WinchPull, parser.PersonPull, 
 // idleForce says whether a fact was told of a pull that the answer does not
 // know.
 func (a *answer) idleForce(f parser.Field) bool {
-	return a.question.OfPlaces() && !a.pullsAtTies() && slices.Contains(forces, f)
+	return (a.question.OfPlaces() && !a.pullsAtTies() || a.question.OfTravel()) && slices.Contains(forces, f)
 }

@@ -194,9 +194,9 @@ func TestAWeightComesAfterThePlaces(t *testing.T) {
 func TestPlacesAreAskedForFirst(t *testing.T) {
 	d := newDesk(t)
 	for text, want := range map[string]string{
-		"how far will it swing":                                                      "offset_m line_m",
-		"will it hit the house":                                                      "offset_m line_m",
-		"how far will it swing, 8 ft to the side":                                    "line_m",
+		"how far will it swing": "offset_m line_m",
+		"will it hit the house": "offset_m line_m",
+		"swing, 8 ft to the side, block at 40 ft, roof 12 ft away and 14 ft high": "line_m",
 		"stand up a limb":                                                            "block_height_m tie_m",
 		"stand up a limb, tied 16 ft out":                                            "block_height_m",
 		"stand up a limb, how far out can i tie":                                     "block_height_m",

@@ -47,7 +47,12 @@ func (a *answer) workGear() error {
 	} else if all[0].used() > 1 {
 		a.problems = append(a.problems, a.voice.say("A smaller piece, or stronger gear."))
 	}
+	if q.Noted(parser.MostWanted) && q.Pieceless() {
+		a.lines = append(a.lines, a.voice.say("So no piece over %s by its heavy end, lowered steady. Snubbed or dropped: far less.", a.voice.atMost(line.Held())))
+	}
+	a.tellUnrated()
 	a.tellGearAssumed(all, weakest, factor)
+	a.tellFactor(all)
 	a.cautions = append(a.cautions, a.voice.word("A marked working load that is lower goes first, and so does any weaker link: block, sling, connector, drum."))
 	return nil
 }
@@ -171,9 +176,14 @@ func (a *answer) tellGearAssumed(all []rated, weakest int, factor float64) {
 				trimmed(factor, 1), a.partName(all[weakest].part), v.pullHad(lesser[weakest].limit)))
 		}
 	}
+	if a.linePeak() {
+		a.lines = append(a.lines, v.say("Taken as the pull in the line, from wherever it was had: I have not checked it."))
+	}
 	if a.onBlock() {
 		a.lines = append(a.lines, v.say("Taken as all that the block sees: the sling and the shackle that hold it see the same."))
-	} else if r := all[weakest]; r.part == gear.Sling || r.part == gear.Connector {
+	} else if r := all[weakest]; a.holdsBlock() && r.carries != 1 && len(all) == 1 {
+		a.lines = append(a.lines, v.say("It holds the block, so it sees %s times what hangs on the rope.", trimmed(r.carries, 2)))
+	} else if r.part == gear.Sling || r.part == gear.Connector {
 		if r.carries == 1 && len(all) == 1 {
 			a.lines = append(a.lines, v.say("With the piece hanging in it. Where it holds the block it sees about twice the line."))
 		}

@@ -1,6 +1,9 @@
 package bot
 
 import (
+	"slices"
+	"strings"
+
 	"heft/calc/block"
 	"heft/calc/gear"
 	"heft/calc/rope"
@@ -16,7 +19,8 @@ var general = map[parser.Intent][]string{
 	parser.TopicSnub: {"Snub: stop the running rope short on the drum. Let it run: slow it little by little.",
 		"Let it run, where there is room: a piece that is snubbed loads the line and the block far more than one that is let run.",
 		"For a figure: “300 lb log drops 3 ft, let it run 10 ft, 60 ft of rope, rope breaks at 16,000 lb”."},
-	parser.TopicWet: {"Wet or icy rope is not covered by these figures: test with a small piece first."},
+	parser.TopicWet: {"A wet rope may grip more or less than a dry one: start with no fewer wraps, rather one more.", // common practice, no source
+		"Wet or icy rope is not covered by these figures: test with a small piece first."},
 	parser.TopicGreen: {"Green wood is heavier than dry: it is full of water. A dead tree may be as wet inside, so I plan on no less for it.",
 		"Dead wood breaks without warning: have it looked at before anyone rigs on it."},
 	parser.TopicHeavyEnd: {"The heavy end is what to plan on: trees of one kind differ and sizes are by eye, so the piece may weigh that much.",
@@ -55,9 +59,7 @@ var general = map[parser.Intent][]string{
 // generally answers what is asked of the trade as a whole; false where it was
 // something else.
 func (a *answer) generally() bool {
-	for _, line := range general[a.question.Topic] {
-		a.lines = append(a.lines, a.voice.word(line))
-	}
+	a.inWords()
 	switch v := a.voice; a.question.Topic {
 	case parser.TopicOnePerson:
 		a.lines = []string{v.say("One person, gloves on: I plan on %s, held or hauled steady on a dry rope. On a wet rope less: test with a small piece first.", v.pullHad(rope.PerPerson)),
@@ -66,10 +68,43 @@ func (a *answer) generally() bool {
 		a.lines = []string{v.say("I add %s to a rope for the knot, the wraps and the hands. How much tail stays behind the drum: ask the qualified arborist.", v.ropeNeeded(rope.Tail)),
 			v.word("For a figure: “how much rope for a hitch at 45 ft”.")}
 	}
-	if a.question.Topic == parser.TopicTooFar || a.question.Topic == parser.TopicGreen {
+	switch topic := a.question.Topic; {
+	case topic == parser.TopicKnot && a.inFigures():
+		a.tellFiguresPassed()
+	case len(a.lines) == 0:
+	case topic == parser.TopicTooFar, topic == parser.TopicGreen:
 		a.tellPassed()
+	case topic != parser.WordTackle && slices.Contains(parser.TopicsTold, topic):
+		a.tellFiguresPassed()
 	}
 	return len(a.lines) > 0 || a.inFigures()
+}
+
+// inWords answers what needs no figure.
+func (a *answer) inWords() {
+	topic, v := a.question.Topic, a.voice
+	for _, line := range general[topic] {
+		a.lines = append(a.lines, v.word(line))
+	}
+	for _, line := range taught[topic] {
+		a.lines = append(a.lines, v.word(line))
+	}
+	for _, line := range ofAnswers[topic] {
+		a.lines = append(a.lines, v.word(line))
+	}
+	for _, line := range meant[topic] {
+		a.lines = append(a.lines, v.word(line))
+	}
+}
+
+// tellFiguresPassed names the numbers of a message of which its answer takes none. The
+// words of the question itself are not passed over.
+func (a *answer) tellFiguresPassed() {
+	figure := func(s parser.Said[string]) bool { return strings.ContainsAny(s.Words, "0123456789") }
+	passed := slices.DeleteFunc(slices.Clone(a.question.Passed), func(s parser.Said[string]) bool { return !figure(s) })
+	if len(passed) > 0 {
+		a.lines = append(a.lines, a.voice.say("Passed over: %s.", a.voice.and(wordsOf(passed))))
+	}
 }
 
 // inFigures answers what is asked of the trade with the figures that are planned on;
@@ -78,6 +113,16 @@ func (a *answer) inFigures() bool {
 	v := a.voice
 	left := func(k gear.Knot) string { return trimmed(100*gear.Keeps(k).Kept.Low, 0) }
 	switch a.question.Topic {
+	case parser.TopicWoods:
+		if err := a.compareWoods(); err != nil {
+			a.lines = []string{a.problem(err)}
+		}
+	case parser.TopicConvert:
+		a.lines = []string{v.converted(a.question.Quantities[0])}
+	case parser.TopicKN:
+		a.lines = []string{v.say("kN is kilonewton: how hard something pulls. %s", v.converted(parser.Quantity{Field: parser.Weight, Low: float64(unit.Force(unit.Kilonewton).Held()), Words: "1 kN"}))}
+	case parser.TopicKilo:
+		a.lines = []string{v.converted(parser.Quantity{Field: parser.Weight, Low: 1, Words: "1 kg"})}
 	case parser.TopicHands:
 		n := int(low(a.question, parser.People))
 		a.lines = []string{v.say("%s, gloves on: I plan on a pull of %s in all, hauled steady on a dry rope with firm footing. On a wet rope or wet ground less: test with a small piece first.", v.people(n), v.pullHad(unit.Force(n)*rope.PerPerson)),

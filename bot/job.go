@@ -3,12 +3,8 @@ package bot
 import (
 	"cmp"
 	"encoding/json"
-	"regexp"
 	"slices"
-	"strings"
 
-	"heft/calc/gear"
-	"heft/calc/limits"
 	"heft/parser"
 )
 
@@ -32,13 +28,13 @@ func (e Entry) setsJob() bool { return e.Intent == string(parser.AskJob) && e.St
 // empty says whether nothing was told.
 func (j Job) empty() bool {
 	f := j.facts
-	return len(f.Quantities) == 0 && len(f.Notes) == 0 && !f.SaysUnits && f.Arborist == nil && f.Site == nil
+	return len(f.Quantities) == 0 && f.Species == nil && len(f.Notes) == 0 && !f.SaysUnits && f.Arborist == nil && f.Site == nil
 }
 
-// ofWork are the facts that can hold for a whole job; everything else is of
-// one piece.
+// ofWork are the facts that can hold for a whole job, besides its tree; everything else is
+// of one piece.
 var ofWork = append([]parser.Field{
-	parser.Limit, parser.RopeLength, parser.RopeDiameter, parser.WinchPull, parser.People, parser.Efficiency,
+	parser.HitchHeight, parser.Limit, parser.RopeLength, parser.RopeDiameter, parser.WinchPull, parser.People, parser.Efficiency,
 }, gearFacts...)
 
 // over adds the job's facts to a question, as far as its answer takes them
@@ -52,7 +48,7 @@ func (j Job) over(q parser.Question) (parser.Question, []parser.Field) {
 	said := q
 	q.Quantities = slices.Clone(q.Quantities)
 	for _, x := range j.facts.Quantities {
-		serves := usedBy(q.Intent, x.Field)
+		serves := usedBy(q.Intent, x.Field) && x.Field != parser.HitchHeight
 		hauling := x.Field != parser.People || q.Intent == parser.AskLift || q.Intent == parser.AskRaise
 		if serves && hauling && !tells(said, x.Field) && !(x.Field == parser.People && q.Has(parser.WinchPull)) {
 			q.Quantities = append(q.Quantities, x)
@@ -64,6 +60,8 @@ func (j Job) over(q parser.Question) (parser.Question, []parser.Field) {
 			q.Notes = append(slices.Clone(q.Notes), n)
 		}
 	}
+	q, lent := j.lend(q)
+	used = append(used, lent...)
 	slices.Sort(used)
 	return q, used
 }
@@ -78,23 +76,78 @@ func (d *Desk) takeJob(a *answer, ev Event, before Turn, text string, ask *parse
 		}
 		d.askBack(a, ask)
 		a.offer(text, ask)
+		a.keepRest(ev, said, ask)
 		return *a, before.offering(a.choices, before)
 	}
-	alien := notOfWork(said)
 	if ask != nil {
-		alien = append(alien, parser.SpeciesField)
+		said.Species = knownBy(ask)
 	}
-	switch of := ofJobAlone(said); {
-	case len(alien) > 0 && ((Job{of}).empty() || said.Has(acrossFields...) || said.Has(parser.Weight)): // a piece, and perhaps its own limit
+	alien := notOfWork(said)
+	of := ofJobAlone(said)
+	if !(Job{of}).empty() {
+		ev.Job, _ = ev.Job.without(said.Drops)
+	}
+	switch {
+	case (Job{of}).empty() && len(said.Drops) > 0 && len(alien) == 0:
+		a.dropOfJob(ev, said.Drops)
+		a.tellLeft(said, nil)
+	case len(alien) > 0 && ((Job{of}).empty() || tellsOnePiece(said)): // a piece, and perhaps its own limit
 		a.refuse(a.voice.say("Of a piece, not of the job: %s. Say that with the piece; the job is as it was.", a.voice.and(nouns(a.voice, alien))))
 	case (Job{of}).empty() && len(said.Left) > 0:
-		a.refuse(a.voice.say("Not kept: %s. A job keeps its limit, gear, units, how many people, site and arborist.", a.voice.and(wordsOf(said.Left))))
+		a.refuse(a.voice.say("Not kept: %s. A job keeps its tree, hitch height, limit, gear, units, how many people, site and arborist.", a.voice.and(wordsOf(said.Left))))
 	default:
 		a.question = of
 		a.holdJob(ev, of)
 		a.tellLeft(said, alien)
+		if a.status == Answered {
+			before = d.jobTold(a, before, of)
+		}
 	}
 	return *a, before
+}
+
+// keepRest keeps what a message tells of the job besides the one figure of gear that is
+// asked about: nobody tells it over again.
+func (a *answer) keepRest(ev Event, said parser.Question, ask *parser.Ask) {
+	of := ofJobAlone(said)
+	if !gearAsk(ask) || ev.Alone || (Job{of}).empty() || len(notOfWork(said)) > 0 {
+		return
+	}
+	asks := a.lines
+	a.question = of
+	a.question.Intent = parser.AskJob
+	ev.Job, _ = ev.Job.without(said.Drops)
+	if a.holdJob(ev, of); a.status != Answered {
+		a.choices = nil // nothing of it is taken from whoever says it
+		return
+	}
+	a.lines = append(a.lines[:1:1], asks...)
+}
+
+// jobTold is the talk after what was told of the job, which may wait for which tree it is.
+func (d *Desk) jobTold(a *answer, before Turn, of parser.Question) Turn {
+	before = before.overtaken(of)
+	before.ofJob = nil
+	if of.Species == nil || of.Species.Value.Scientific != "" {
+		return before
+	}
+	if which := d.whichOf(of.Species.Words); which != nil {
+		d.askTreeOfJob(a, which)
+		after := before
+		after.ofJob = which
+		return after.offering(a.choices, before)
+	}
+	return before
+}
+
+// overtaken is a talk without what the job tells anew: "we're 2 now" holds for the lift
+// before as well.
+func (t Turn) overtaken(of parser.Question) Turn {
+	t.question.Quantities = slices.DeleteFunc(slices.Clone(t.question.Quantities), func(x parser.Quantity) bool { return of.Has(x.Field) })
+	if of.Species != nil {
+		t.question.Species, t.which = nil, nil
+	}
+	return t
 }
 
 // holdJob keeps, shows or clears the job, where nothing is left to be asked.
@@ -134,15 +187,21 @@ func (a *answer) holdJob(ev Event, said parser.Question) {
 func ofJobAlone(q parser.Question) parser.Question {
 	q.Quantities = slices.DeleteFunc(slices.Clone(q.Quantities), func(x parser.Quantity) bool { return !slices.Contains(ofWork, x.Field) })
 	q.Notes = slices.DeleteFunc(slices.Clone(q.Notes), func(n string) bool { return (speaker{}).jobNote(n) == "" })
-	q.Species, q.Shape, q.Condition, q.Left = nil, nil, nil, nil
+	q.Shape, q.Condition, q.Left = nil, nil, nil
 	return q
+}
+
+// tellsOnePiece says whether a message tells of a piece rather than of the job: its size
+// or weight, or log or limb with nothing that holds for more than a tree.
+func tellsOnePiece(q parser.Question) bool {
+	return q.Has(acrossFields...) || q.Has(parser.Weight) || q.Shape != nil && Job{ofJobAlone(q)}.withoutTree().empty()
 }
 
 // tellLeft says back what of a message was not kept.
 func (a *answer) tellLeft(said parser.Question, alien []parser.Field) {
 	v := a.voice
 	if len(alien) > 0 {
-		a.lines = append(a.lines, v.say("Not kept, of a piece: %s. Say that with the piece.", v.and(nouns(v, alien))))
+		a.lines = append(a.lines, v.say("Not kept, of a piece: %s. Say that with the piece.", v.and(a.asToldOrCalled(said, alien))))
 	}
 	if len(said.Left) > 0 {
 		a.lines = append(a.lines, v.say("Not kept: %s.", v.and(wordsOf(said.Left))))
@@ -183,11 +242,11 @@ func notOfWork(q parser.Question) []parser.Field {
 			out = append(out, x.Field)
 		}
 	}
-	if q.Species != nil {
-		out = append(out, parser.SpeciesField)
-	}
 	if q.Shape != nil {
 		out = append(out, parser.ShapeField)
+	}
+	if q.Condition != nil {
+		out = append(out, parser.ConditionField)
 	}
 	return out
 }
@@ -209,6 +268,7 @@ func (j Job) with(said parser.Question) Job {
 	if said.SaysUnits {
 		f.Units, f.SaysUnits = said.Units, true
 	}
+	f.Species = cmp.Or(said.Species, f.Species)
 	f.Arborist = cmp.Or(said.Arborist, f.Arborist)
 	f.Site = cmp.Or(said.Site, f.Site)
 	f.Language = cmp.Or(said.Language, f.Language)
@@ -225,115 +285,13 @@ func (a *answer) note(was Job, said parser.Question) {
 			a.kept = append(a.kept, string(x.Field))
 		}
 	}
+	if was.facts.Species != nil && said.Species != nil {
+		a.changed = append(a.changed, string(parser.SpeciesField))
+	} else if was.facts.Species != nil {
+		a.kept = append(a.kept, string(parser.SpeciesField))
+	}
 	slices.Sort(a.kept)
 	slices.Sort(a.changed)
-}
-
-// tellJob says what is kept.
-func (a *answer) tellJob(j Job, sentence func(facts string) string) {
-	a.status, a.question = Answered, j.facts
-	a.question.Intent = parser.AskJob
-	a.lines = []string{sentence(a.voice.and(a.jobWords(j))),
-		a.voice.say("Used in every answer here until you change it. “Clear the job” ends it.")}
-}
-
-// noJob says that nothing is kept.
-func (a *answer) noJob(head string) {
-	a.status, a.question = Answered, parser.Question{Intent: parser.AskJob}
-	a.lines = []string{head,
-		a.voice.say("Tell me, like “job: limit 600 lb, rope breaks at 16,000 lb, 3 people, metric, arborist Dana”.")}
-}
-
-// jobWords are the facts of a job, each as it is said back.
-func (a *answer) jobWords(j Job) []string {
-	v, f := a.voice, j.facts
-	var out []string
-	if f.Site != nil {
-		out = append(out, quote(f.Site.Value))
-	}
-	for _, field := range ofWork {
-		q := limits.Quantity(field)
-		if x, ok := f.Get(field); ok {
-			told := v.asTold(q, x)
-			if field == parser.People {
-				told = v.say("%s to haul", told) // who climbs is none of them
-			}
-			out = append(out, told)
-		}
-	}
-	for _, n := range f.Notes {
-		if words := v.jobNote(n); words != "" {
-			out = append(out, words)
-		}
-	}
-	if f.SaysUnits {
-		out = append(out, v.word(unitWords[f.Units]))
-	}
-	if f.Arborist != nil {
-		out = append(out, v.say("arborist %s", quote(f.Arborist.Value)))
-		a.named = f.Arborist.Value
-	}
-	return out
-}
-
-// jobNote is what a note is called that can hold for a job, "" for one that
-// cannot: what is not said back is not kept.
-func (s speaker) jobNote(n string) string {
-	switch {
-	case noteWords[n] != "":
-		return s.word(noteWords[n])
-	case kindName[n] != "":
-		return s.word(kindName[n])
-	case knots[n] != gear.None:
-		return strings.TrimPrefix(s.word(knotNames[knots[n]]), "the ")
-	}
-	return ""
-}
-
-// jobsFacts are the facts of the job that an answer made use of, as they were
-// told.
-func (a *answer) jobsFacts() []string {
-	out := make([]string, len(a.ofJob))
-	for i, f := range a.ofJob {
-		x, _ := a.question.Get(f)
-		out[i] = a.voice.asTold(limits.Quantity(f), x)
-	}
-	return out
-}
-
-// asTold says a fact of a job in the words that told it: no unit and no
-// rounding comes between the crew and its own figure.
-func (s speaker) asTold(q limits.Quantity, x parser.Quantity) string {
-	if x.Field == parser.People {
-		return s.people(int(x.Low))
-	}
-	if x.Girth {
-		return s.say("girth %s", trimQuote(x.Words))
-	}
-	return strings.TrimPrefix(s.called(q), "the ") + " " + trimQuote(x.Words) + lentUnit(x)
-}
-
-// lentUnit is the unit of a bare number that was read by those around it: what is
-// kept is said with it.
-func lentUnit(x parser.Quantity) string {
-	heavy := isHeavy(x.Field) || partOf(x.Field) != ""
-	if !heavy || strings.HasSuffix(string(x.Field), "diameter_m") || weighty.MatchString(x.Words) || !endsBare.MatchString(x.Words) {
-		return ""
-	}
-	if x.System == parser.Metric {
-		return " kg"
-	}
-	return " lb"
-}
-
-// endsBare is a number that has no unit behind it: "9,800", "4k".
-var endsBare = regexp.MustCompile(`(?i)[0-9]k?$`)
-
-var unitWords = map[parser.System]string{parser.Metric: "metric units", parser.Imperial: "feet and pounds"}
-
-var noteWords = map[string]string{
-	wornGear: "used gear", naturalCrotch: "natural crotch", "wet": "wet rope", "rigging-ring": "rigging ring",
-	"carabiner": "carabiner", "ball-bearing": "ball-bearing blocks",
 }
 
 // Arborist is who confirms the job's answers, as they were named; empty where

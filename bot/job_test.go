@@ -89,7 +89,7 @@ func TestAJobTakesNoPiece(t *testing.T) {
 	s := &shelf{}
 	k := &talk{Clerk: newClerk(t, s), t: t}
 	k.say("job: limit 600 lb", "1")
-	for _, text := range []string{"job: 14 in red oak limb, limit 900 lb", "job: hitched at 35 ft"} {
+	for _, text := range []string{"job: 14 in red oak limb, limit 900 lb", "job: red oak limb 22 ft"} {
 		if r, _ := k.say(text, "2"); r.Status() != bot.Refused {
 			t.Errorf("%q: %s", text, r.Text())
 		}
@@ -255,21 +255,52 @@ func TestNobodyMakesThemselvesTheArborist(t *testing.T) {
 	}
 }
 
-// TestAPieceIsNotNotedDownForTheJob: what is told to be noted is the job's, and
-// what can only be a piece's is said to be so; nothing of it is kept.
-func TestAPieceIsNotNotedDownForTheJob(t *testing.T) {
+// TestOneFigureOfTheJobIsAsked: the rest of what was told is kept meanwhile, and after
+// the answer all of it is.
+func TestOneFigureOfTheJobIsAsked(t *testing.T) {
+	k := &talk{Clerk: newClerk(t, &shelf{}), t: t}
+	r, _ := k.say("job: gear is 5/8 double braid 16,000 break, block 20,000, drum, 3 on the ground, limit 600 lb, house units metric", "1")
+	if !strings.Contains(r.Headline(), "limit 600 lb") || strings.Contains(r.Headline(), "20,000") || !strings.Contains(r.Text(), "“20,000”: is that the block's break strength or its working load?") {
+		t.Errorf("the rest is not kept, or the block is: %s", r.Text())
+	}
+	if r, _ := k.say("what's the job?", "2"); !strings.Contains(r.Headline(), "limit 600 lb") {
+		t.Errorf("the job is: %s", r.Text())
+	}
+	if r, _ := k.say("2", "1"); !strings.Contains(r.Headline(), "limit 600 lb") || !strings.Contains(r.Headline(), "block's strength 20,000 lb") {
+		t.Errorf("the answer is not kept with the rest: %s", r.Text())
+	}
+}
+
+// TestNewJobDropsTheOldTree: also while a figure of the new one is still asked about.
+func TestNewJobDropsTheOldTree(t *testing.T) {
+	k := &talk{Clerk: newClerk(t, &shelf{}), t: t}
+	k.say("job: red oak, hitch 50 ft, limit 600 lb", "1")
+	if r, _ := k.say("new job: limit 800 lb, block 20,000", "2"); !strings.Contains(r.Headline(), "limit 800 lb") || strings.Contains(r.Headline(), "oak") || strings.Contains(r.Headline(), "50 ft") {
+		t.Errorf("the new job keeps: %s", r.Text())
+	}
+	if r, _ := k.say("what's the job?", "3"); !strings.Contains(r.Headline(), "limit 800 lb") || strings.Contains(r.Headline(), "oak") {
+		t.Errorf("the job is: %s", r.Text())
+	}
+}
+
+// TestWhatIsNotedDownIsTheJobs: its tree by the name that several share, which is asked
+// about; what can only be a piece's is not kept.
+func TestWhatIsNotedDownIsTheJobs(t *testing.T) {
 	k := &talk{Clerk: newClerk(t, &shelf{}), t: t}
 	r, o := k.say("apunta que hoy el arbol es encino rojo y la polea esta a 45 pies", "1")
-	if o.Intent != "job" || o.Status != "refused" || !strings.Contains(r.Headline(), "el árbol") {
+	if o.Intent != "job" || o.Status != "answered" || !strings.Contains(r.Text(), "¿Cuál encino rojo?") || o.Understood["hitch_height_m"] != 13.716 {
 		t.Errorf("%s, %s: %s", o.Intent, o.Status, r.Text())
 	}
-	if r, _ := k.say("what's the job?", "2"); !strings.Contains(r.Headline(), "No job") {
-		t.Errorf("it is kept: %s", r.Text())
+	if r, _ := k.say("what's the job?", "2"); !strings.Contains(r.Headline(), "encino rojo and hitch height 45 pies.") || strings.Contains(r.Text(), "Not kept") {
+		t.Errorf("not kept: %s", r.Text())
+	}
+	if r, _ := k.say("apunta que la rama de roble es de 14 pulgadas", "5"); r.Status() != bot.Refused {
+		t.Errorf("a piece is noted down: %s", r.Text())
 	}
 	if r, o := k.say("crew of four today", "3"); o.Intent != "job" || !strings.Contains(r.Headline(), "4 people") {
 		t.Errorf("%s: %s", o.Intent, r.Text())
 	}
-	if r, o := k.say("job rope strength is now 6 tonne, we swapped to the 18 mil", "4"); o.Status != "needs" || !strings.Contains(r.Headline(), "break strength or its working load") {
+	if r, o := k.say("job rope strength is now 6 tonne, we swapped to the 18 mil", "4"); o.Status != "answered" || !strings.Contains(r.Headline(), "rope's thickness 18 mil") || !strings.Contains(r.Text(), "is that the rope's break strength or its working load") {
 		t.Errorf("%s: %s", o.Status, r.Text())
 	}
 }

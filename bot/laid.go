@@ -1,6 +1,7 @@
 package bot
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -11,7 +12,7 @@ import (
 
 // layoutOf is where the drum and the dead end are, as it was told.
 func layoutOf(q parser.Question) rope.Layout {
-	l := rope.Layout{Away: q.Length(parser.DrumAway).High, Drum: q.Length(parser.DrumAcross).High}
+	l := rope.Layout{Away: q.Length(parser.DrumAway).High, Lands: q.Length(parser.LandsOut).High, Drum: q.Length(parser.DrumAcross).High, Extra: q.Length(parser.Tail).High}
 	if slices.Contains(q.Notes, parser.DeadEndOnTrunk) {
 		l.Trunk = q.Length(parser.TrunkAcross).High
 	}
@@ -39,12 +40,14 @@ func (a *answer) ropeHead(need unit.Length) string {
 		length, hitch, v.along(have), v.wholeUp(end.High))
 }
 
-// eitherRope says which of two ropes reaches. The longer one is told first.
+// eitherRope says which of two ropes reaches, the longer one first; of more, which to
+// take.
 func (a *answer) eitherRope(length, hitch string) string {
-	v, long, short := a.voice, a.question.Length(parser.RopeLength), a.question.Length(parser.SecondRope)
-	if long.Low < short.Low {
-		long, short = short, long
+	v, all := a.voice, a.ropes()
+	if len(all) > 2 {
+		return a.whichRope(length, hitch, all)
 	}
+	short, long := all[0], all[1]
 	sentence := "Rope: %s end to end, hitched at %s, your %s and your %s are both TOO SHORT."
 	switch need := a.result.Rope; {
 	case short.Low >= need:
@@ -53,6 +56,28 @@ func (a *answer) eitherRope(length, hitch string) string {
 		sentence = "Rope: %s end to end, hitched at %s, your %s reaches, your %s is TOO SHORT."
 	}
 	return v.say(sentence, length, hitch, v.along(long), v.along(short))
+}
+
+// whichRope names the shortest of several ropes that reaches.
+func (a *answer) whichRope(length, hitch string, all []unit.Range[unit.Length]) string {
+	v := a.voice
+	for _, r := range all {
+		if r.Low >= a.result.Rope {
+			return v.say("Rope: %s end to end, hitched at %s, your %s is the shortest that reaches.", length, hitch, v.along(r))
+		}
+	}
+	return v.say("Rope: %s end to end, hitched at %s, even your %s is TOO SHORT.", length, hitch, v.along(all[len(all)-1]))
+}
+
+// ropes are all those that could be taken, the shortest first.
+func (a *answer) ropes() (out []unit.Range[unit.Length]) {
+	for _, x := range a.question.Quantities {
+		if x.Field == parser.RopeLength || x.Field == parser.SecondRope {
+			out = append(out, unit.Range[unit.Length]{Low: unit.Length(x.Low), High: unit.Length(x.High)})
+		}
+	}
+	slices.SortFunc(out, func(x, y unit.Range[unit.Length]) int { return cmp.Compare(x.Low, y.Low) })
+	return out
 }
 
 // shortRope says whether the crew's rope is too short, and how high the piece
@@ -66,6 +91,9 @@ func (a *answer) shortRope() (unit.Range[unit.Length], bool) {
 	return end, err == nil
 }
 
+// leastLeft is the least that is told of a rope that is longer than it must be.
+const leastLeft = unit.Length(0.5)
+
 // tellRope says what the length is made of, and what becomes of a rope that
 // is too short.
 func (a *answer) tellRope() {
@@ -78,10 +106,16 @@ func (a *answer) tellRope() {
 	} else {
 		a.lines = append(a.lines, v.say("Rope %s: %s, drum at the foot of the tree.", v.ropeNeeded(need), sum))
 	}
+	if told := a.question.Length(parser.Tail); told.High > 0 && told.High < l.Tail() {
+		a.lines = append(a.lines, v.say("A tail of %s is less than the %s I plan for the knot, the wraps and the hands.", v.along(told), v.ropeNeeded(l.Tail())))
+	}
 	if slices.Contains(a.question.Notes, parser.DeadEndOnTrunk) && l.Trunk == 0 {
 		a.lines = append(a.lines, v.say("NOT in it: the dead end round the trunk, three times the trunk's thickness and a bit. Tell me how thick it is there."))
 	}
 	end, short := a.shortRope()
+	if have := a.question.Length(parser.RopeLength).Low; a.question.Intent == parser.AskRope && have-need >= leastLeft && !a.question.HighestWanted() && !a.question.Has(parser.SecondRope) {
+		a.lines = append(a.lines, v.say("Left over of your %s: %s more than that tail.", v.along(a.question.Length(parser.RopeLength)), v.wholeDown(have-need)))
+	}
 	if !short {
 		return
 	}
@@ -102,6 +136,9 @@ func (a *answer) tellRope() {
 func (a *answer) ropeSum() string {
 	v, l := a.voice, a.result.Laid
 	terms := []string{v.say("%s × %s", trimmed(float64(l.Parts+1), 0), v.along(unit.Exactly(l.Hitch)))}
+	if l.Lands > 0 {
+		terms = append(terms, v.say("%s for landing %s out", v.alongUp(l.Out()), v.along(unit.Exactly(l.Lands))))
+	}
 	if l.Away > 0 {
 		terms = append(terms, v.say("%s out to the drum", v.along(unit.Exactly(l.Away))))
 	}
@@ -111,7 +148,7 @@ func (a *answer) ropeSum() string {
 	if on := l.OnDrum(); on > 0 {
 		terms = append(terms, v.say("%s on the drum", v.alongUp(on)))
 	}
-	return strings.Join(append(terms, v.say("%s tail", v.ropeNeeded(rope.Tail))), " + ")
+	return strings.Join(append(terms, v.say("%s tail", v.ropeNeeded(l.Tail()))), " + ")
 }
 
 // tellDeadEnd says where the dead end of a moving block was taken to be.

@@ -1,6 +1,8 @@
 package bot
 
 import (
+	"math"
+
 	"heft/calc"
 	"heft/calc/rope"
 	"heft/calc/tackle"
@@ -10,34 +12,32 @@ import (
 // workLift answers whether a piece can be lifted with what they have.
 func (a *answer) workLift() error {
 	q := a.question
+	if q.OfTravel() {
+		return a.workTravel()
+	}
+	if q.OfPull() {
+		return a.workPulled()
+	}
 	if q.MostWanted() {
 		return a.workMostLifted()
 	}
-	res, err := a.weighed()
+	l, lift, err := a.planLift()
 	if err != nil {
 		return err
 	}
-	l := tackle.Lift{
-		Load:   res.Weight.High,
-		Tackle: tackleOf(q),
-		Power:  powerOf(q),
+	if a.upsideDown() {
+		return nil
 	}
-	if q.PartsWanted() {
-		if l.Parts, err = partsFor(l); err != nil {
+	if trip := travelOf(q); trip.Apart > 0 {
+		r, err := tackle.Run(trip)
+		if err != nil || a.refusedTravel(trip, r) {
 			return err
 		}
 	}
-	lift, err := tackle.Plan(l)
-	if err != nil {
-		return err
-	}
-	if err := layLift(&res, q, l.Parts); err != nil {
-		return err
-	}
-	a.status, a.result = Answered, &res
+	a.status = Answered
 	a.strain = &strain{line: max(lift.Haul, lift.Holding), block: lift.Block}
 	a.tellLift(l, lift)
-	a.shown = []string{a.voice.say("Pull: %s ÷ %s = %s at the hands.", a.voice.exact(l.Load), trimmed(lift.Actual, 2), a.voice.exact(lift.Haul.Held()))}
+	a.shown = a.liftShown(l, lift)
 	a.scene = liftScene(a.voice, a.pictured(), l, lift, q.Length(parser.HitchHeight).High)
 	a.tellRope()
 	led, err := ledOver(l.Tackle, lift)
@@ -50,7 +50,41 @@ func (a *answer) workLift() error {
 		o.BlockLoad = float64(lift.Block)
 		o.Redirects = haulObjects(q, led)
 	}
-	return nil
+	return a.tellTravel()
+}
+
+// planLift is the lift of the piece with what pulls on it, and how its rope is laid out.
+func (a *answer) planLift() (tackle.Lift, tackle.Result, error) {
+	q := a.question
+	res, err := a.weighed()
+	if err != nil {
+		return tackle.Lift{}, tackle.Result{}, err
+	}
+	l := tackle.Lift{Load: res.Weight.High, Tackle: tackleOf(q), Power: powerOf(q)}
+	if q.PartsWanted() {
+		if l.Parts, err = partsFor(l); err != nil {
+			return tackle.Lift{}, tackle.Result{}, err
+		}
+	}
+	lift, err := tackle.Plan(l)
+	if err == nil {
+		err = layLift(&res, q, l.Parts)
+	}
+	if err == nil {
+		a.result = &res
+	}
+	return l, lift, err
+}
+
+// liftShown is the working of a lift.
+func (a *answer) liftShown(l tackle.Lift, lift tackle.Result) []string {
+	v := a.voice
+	out := []string{v.say("Pull: %s ÷ %s = %s at the hands.", v.exact(l.Load), trimmed(lift.Actual, 2), v.exact(lift.Haul.Held()))}
+	if total := l.Load.Weight() + lift.Haul; math.Abs(float64(total-lift.Tree)) < 0.01*float64(total) {
+		out = append(out, v.say("The tree holds more than the piece weighs: %s of piece and %s of pull on the hauling leg, both down, %s in all.",
+			v.exact(l.Load), v.exact(lift.Haul.Held()), v.exact(lift.Tree.Held())))
+	}
+	return out
 }
 
 // layLift adds the rope of a lift to what is worked out, where its hitch is known.

@@ -52,12 +52,17 @@ func (a *answer) workRope() error {
 		return err
 	}
 	a.status, a.result = Answered, &calc.Result{Rope: need, Laid: laid}
-	a.lines = []string{a.ropeHead(need)}
+	a.lines, a.shown = []string{a.ropeHead(need)}, []string{a.tail()}
 	a.tellRope()
 	a.tellDeadEnd()
 	a.tellHigher()
 	a.figures = a.ropeEnd
 	return nil
+}
+
+// tail says what the rope behind the drum is for.
+func (a *answer) tail() string {
+	return a.voice.say("The %s tail is for the knot, the wraps and the hands.", a.voice.ropeNeeded(layoutOf(a.question).Tail()))
 }
 
 // tell words an answer: one line that serves alone, then the loads, the rope,
@@ -132,6 +137,8 @@ func (a *answer) headline() string {
 	head := []string{v.say("%s: plan on %s", capital(piece), v.heavy(a.result.Weight.High))}
 	if limit, over := a.overLimit(); over {
 		head = append(head, v.say("OVER your limit of %s", limit))
+	} else if a.question.Intent == parser.AskWeight && a.question.Has(parser.Limit) && !slices.Contains(a.ofJob, parser.Limit) {
+		head = append(head, v.say("within your limit of %s", limit))
 	}
 	switch {
 	case a.question.Intent == parser.AskBlockLoad:

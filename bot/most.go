@@ -78,7 +78,7 @@ func (a *answer) workMostLifted() error {
 // hauling says who or what pulls.
 func (a *answer) hauling(p tackle.Power) string {
 	if p.Winch > 0 {
-		return a.voice.say("a winch of %s", a.voice.pullHad(p.Winch))
+		return a.voice.say("a pull of %s", a.voice.pullHad(p.Winch))
 	}
 	return a.voice.people(p.People)
 }

@@ -23,14 +23,24 @@ var never = map[string][]string{
 		"Let the rope run round a drum, with somebody at its tail who sees the piece. How many wraps I can tell, from what the piece weighs."},
 	"built": {"STOP. No rigging on a chimney, a post, a rail or anything else that is built: it is no anchor and comes down with the piece.",
 		"Rig on another sound stem, which the qualified arborist picks."},
+	"moved": {"STOP. Gear that moved on the tree under load is loaded no more until it is set anew.",
+		"Load off it, everybody out from under. The qualified arborist looks at the tree, the sling and the gear before the next piece."},
 	"gas": {"Gas: engines and saws off, no flame, no switch, no spark. Everybody away from it, upwind, and call from there."},
+	"unroped": {"STOP. Nobody leaves the ground untied, and nobody cuts up there without a second tie-in, however short the job.",
+		"The qualified arborist says whether anybody goes up today, and how they are tied in."},
 	"saw": {"STOP. No saw with one hand, and none over the shoulder or the head: it kicks back at who holds it.",
 		"Both hands on it, a second tie-in, and a place from which the cut is in front of the body. Else another cut or another day."},
 }
 
 var beyond = map[string]string{
-	"price": "I do not work out prices, hours or bids, only the rigging.",
-	"roof":  "What a roof or a deck holds I do not work out: set nothing down on it. Ask the qualified arborist.",
+	"price":   "I do not work out prices, hours or bids, only the rigging.",
+	"fall":    "What a climber's fall does to a line, a lanyard or a harness I do not work out: ask the maker of the gear and the qualified arborist. What took a fall stays out of use until they have seen it.",
+	"health":  "An ache, a burn or an illness is no question for me: ask a first aider or a doctor. Whoever is not fit for it tells the supervisor before going up.",
+	"landing": "How hard a piece that falls free hits the ground I do not work out. Lower it on a rope, or clear the drop zone first. Ask the qualified arborist.",
+	"drag":    "What it takes to drag a piece along the ground I do not work out: ground, slope and what it catches on decide. Ask the qualified arborist.",
+	"box":     "What fits in a truck by its size, and what chips, brush or firewood fill, I do not work out. Loads I count by weight: “truck takes 8,000 lb”.",
+	"rest":    "I take nothing off a piece. What is left type by its own sizes, its cuts measured: “26 in butt, 14 in tip, 30 ft red oak log”.",
+	"roof":    "What a roof or a deck holds I do not work out: set nothing down on it. Ask the qualified arborist.",
 }
 
 // bars words such a refusal.

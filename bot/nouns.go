@@ -17,12 +17,13 @@ var noun = map[parser.Field]string{
 	parser.Parts: "the parts of line", parser.People: "the people on the rope",
 	parser.WinchPull: "the winch", parser.BlockAngle: "the angle at the block", parser.Wraps: "the wraps",
 	parser.RopeBreak: "the rope's strength", parser.RopeLength: "the rope's length", parser.SecondRope: "the other rope's length", parser.RopeDiameter: "the rope's thickness",
-	parser.DropHeight: "the fall", parser.BlockBelow: "how far the block is below the cut", parser.RunLength: "the run", parser.Limit: "the limit",
-	parser.BlockHeight: "the block above the cut", parser.Tie: "the tie from the cut", parser.LimbAngle: "the limb's angle",
+	parser.DropHeight: "the fall", parser.BlockBelow: "how far the block is below the cut", parser.HitchAbove: "how far the hitch is above the cut", parser.HitchToBlock: "how far the block is below the hitch", parser.MiddleAbove: "how far the middle is above the block", parser.RunLength: "the run", parser.Limit: "the limit",
+	parser.BlockHeight: "the block above the cut", parser.Tie: "the tie from the cut", parser.TieAlong: "the tie", parser.PieceHeight: "the piece's height", parser.LimbAngle: "the limb's angle",
 	parser.Efficiency: "the sheave efficiency", parser.LineOut: "the line out", parser.Sideways: "how far to the side",
 	parser.StartAngle: "the line's angle", parser.Turn: "how far the rope turns at each block named", parser.Redirects: "the redirects", parser.PersonPull: "what each pulls",
-	parser.DrumAway: "the drum's distance from the tree", parser.DrumAcross: "the drum's diameter", parser.TrunkAcross: "the trunk's diameter at the block",
+	parser.DrumAway: "the drum's distance from the tree", parser.Tail: "the tail", parser.LandsOut: "how far out it lands", parser.DrumAcross: "the drum's diameter", parser.TrunkAcross: "the trunk's diameter at the block",
 	parser.BlockBehind: "the block behind the hinge", parser.BlockOut: "the block out toward the limb", parser.Closed: "the length of the tackle closed",
+	parser.Apart: "how far apart the blocks are", parser.Rise: "how far it comes up", parser.LoadHeight: "how high the load is tied", parser.CutHeight: "how high the cut is",
 	parser.RopeWorking: "the rope's working load", parser.BlockBreak: "the block's strength", parser.BlockWorking: "the block's working load",
 	parser.SlingBreak: "the sling's strength", parser.SlingWorking: "the sling's working load",
 	parser.ConnectorBreak: "the shackle's strength", parser.ConnectorWorking: "the shackle's working load",
@@ -48,7 +49,7 @@ func (s speaker) called(q limits.Quantity) string {
 // calculated are the quantities that only the calculator speaks of.
 var calculated = map[limits.Quantity]string{
 	limits.Tension: "the pull on the line", limits.WorkingLoad: "the working load",
-	limits.BalancePoint: "the balance point", limits.Offset: "the block's offset", limits.Rise: "the rise",
+	limits.BalancePoint: "the balance point", limits.Offset: "the block's offset",
 	limits.PersonPull: "the pull of one person", limits.Redirects: "the redirects", limits.Turn: "the turn of the rope",
 	limits.Side: "the side", limits.SecondTie: "the second tie", limits.Sideways: "how far to the side",
 	limits.Stiffness: "the rope's stretch", limits.Obstacle: "the obstacle", limits.ObstacleTop: "the top of the obstacle",
@@ -77,9 +78,10 @@ var asTyped = map[parser.Field]string{
 	parser.SecondTie: "tip line at 15 ft", parser.LegAngle: "legs at 45°", parser.SideBranch: "150 lb side branch",
 	parser.SideBranchOut: "side branch sticking out 6 ft",
 	parser.ObstacleOut:   "roof 12 ft past the block", parser.ObstacleHeight: "roof 14 ft high",
-	parser.LineOut: "15 ft of line out", parser.Sideways: "8 ft to the side", parser.Weight: "600 lb",
+	parser.PieceHeight: "piece at 30 ft", parser.LineOut: "15 ft of line out", parser.Sideways: "8 ft to the side", parser.Weight: "600 lb",
 	parser.Turn: "rope turns 30° at the redirect", parser.TrunkAcross: "20 in trunk",
-	parser.DrumAway: "drum 20 ft from the tree", parser.People: "3 people", parser.Wraps: "3 wraps",
+	parser.Apart: "blocks 16 ft apart", parser.Rise: "10 ft of rise", parser.LoadHeight: "limb tied at 30 ft", parser.CutHeight: "cut at 30 ft",
+	parser.DrumAway: "drum 20 ft from the tree", parser.Tail: "30 ft of tail", parser.People: "3 people", parser.Wraps: "3 wraps",
 	slingHeight: "sling 3 ft up", hangOut: "3 ft out from the trunk",
 }
 
@@ -95,9 +97,10 @@ var asTypedMetric = map[parser.Field]string{
 	parser.SecondTie: "tip line at 5 m", parser.LegAngle: "legs at 45°", parser.SideBranch: "70 kg side branch",
 	parser.SideBranchOut: "side branch sticking out 2 m",
 	parser.ObstacleOut:   "roof 4 m past the block", parser.ObstacleHeight: "roof 4 m high",
-	parser.LineOut: "5 m of line out", parser.Sideways: "2 m to the side", parser.Weight: "300 kg",
+	parser.PieceHeight: "piece at 9 m", parser.LineOut: "5 m of line out", parser.Sideways: "2 m to the side", parser.Weight: "300 kg",
 	parser.Turn: "rope turns 30° at the redirect", parser.TrunkAcross: "50 cm trunk",
-	parser.DrumAway: "drum 6 m from the tree", parser.People: "3 people", parser.Wraps: "3 wraps",
+	parser.Apart: "blocks 5 m apart", parser.Rise: "3 m of rise", parser.LoadHeight: "limb tied at 9 m", parser.CutHeight: "cut at 9 m",
+	parser.DrumAway: "drum 6 m from the tree", parser.Tail: "9 m of tail", parser.People: "3 people", parser.Wraps: "3 wraps",
 	slingHeight: "sling 1 m up", hangOut: "1 m out from the trunk",
 }
 

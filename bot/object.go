@@ -20,6 +20,7 @@ type object struct {
 	Lower      *lowerObject     `json:"lower,omitempty"`
 	Lift       *liftObject      `json:"lift,omitempty"`
 	Raise      *raiseObject     `json:"raise,omitempty"`
+	Travel     *travelObject    `json:"travel,omitempty"`
 	Swing      *swingObject     `json:"swing,omitempty"`
 	Hang       *hangObject      `json:"hang,omitempty"`
 	Balance    *balanceObject   `json:"balance,omitempty"`

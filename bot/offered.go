@@ -19,7 +19,7 @@ var hint = map[parser.Field]string{
 	parser.BlockHeight: "“block %s above the cut”", parser.Tie: "“tied %s from the cut”",
 	parser.WinchPull: "“winch of %s”", parser.ObstacleOut: "“%s past the block”", parser.ObstacleHeight: "“%s high”",
 	parser.DesignFactor: "“design factor %s”", parser.Parts: "“%s tackle”", parser.Limit: "“limit %s”", parser.Weight: "“weighs %s”", parser.RopeLength: "“%s of rope”",
-	parser.LineOut: "“%s of line out”", parser.Sideways: "“%s to the side”", parser.DropHeight: "“drop %s”",
+	parser.LineOut: "“%s of line out”", parser.Sideways: "“%s to the side”", parser.DropHeight: "“drop %s”", parser.Rise: "“%s of rise”", parser.CutHeight: "“cut at %s”", parser.Apart: "“blocks %s apart”", parser.BlockBelow: "“block %s below the cut”",
 }
 
 // whatIs asks what a number is, and offers only what its size and its unit leave.
@@ -94,6 +94,8 @@ var weighty = regexp.MustCompile(`(?i)\d\s*(lbs?|pounds?|libras?|kgs?|kilos?|kil
 func (a *answer) unitHint(ask *parser.Ask) string {
 	v, words, bare := a.voice, quote(ask.Words), inFigures(ask)
 	switch {
+	case slices.Contains(ask.Fields, parser.PersonPull):
+		return v.say("%s each: is it what each pulls? Then type “each pulls %s lb”, or kg. What somebody weighs has no part in it.", bare, bare)
 	case gearAsk(ask) && len(ask.Fields) == 1:
 		return v.say("%s has no unit. Type “%s”.", words, v.strengthOf(ask.Fields[0], bare+v.heavyUnit(bare)))
 	case gearAsk(ask) && a.stamped(bare) != nil:

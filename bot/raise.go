@@ -137,7 +137,11 @@ func (s speaker) lying(at unit.Angle) string {
 
 // verdict says whether the pull at hand is enough.
 func (a *answer) verdict(r tackle.Result) string {
-	v, takes, have := a.voice, a.voice.pull(r.Haul), a.voice.pullHad(r.Have)
+	v := a.voice
+	takes, have := v.pull(r.Haul), ""
+	if r.Have > 0 {
+		takes, have = v.against(r.Haul, r.Have)
+	}
 	switch r.Verdict {
 	case tackle.Enough:
 		return v.say("ENOUGH, it takes a pull of %s, you have %s", takes, have)
@@ -160,26 +164,39 @@ func powerOf(q parser.Question) tackle.Power {
 		Winch: unit.Force(low(q, parser.WinchPull)),
 	}
 	if q.Has(parser.PersonPull) {
-		p.PerPerson = unit.Force(low(q, parser.PersonPull))
+		p.PerPerson = countedOn(unit.Force(low(q, parser.PersonPull)))
 	}
 	return p
 }
 
 // workNotch answers how far a notch is to open.
 func (a *answer) workNotch() error {
+	if a.question.Noted(parser.NoteTillLevel) {
+		return a.workLevelNotch()
+	}
 	from := unit.Angle(low(a.question, parser.LimbAngle)) * unit.Degree
-	opening, err := hinge.Notch(from, 90*unit.Degree)
+	opening, err := a.notchBetween(from, 90*unit.Degree)
 	if err != nil {
 		return err
 	}
-	a.status = Answered
-	a.figures = func(o *object) { o.Notch = tidy(opening.Degrees()) }
 	v := a.voice
 	a.lines = []string{
 		v.say("Open the notch %s°: it closes, and the hinge parts, when the limb is upright.", trimmed(opening.Degrees(), 0)),
 		v.say("From %s° above level to 90°. Less opening parts the hinge early.", trimmed(from.Degrees(), 1)),
 		v.word("Assumed: upright is where you want it, and the angle is that of the wood at the cut."),
 	}
-	a.cautions = append(a.cautions, v.word("Line tight before you cut: it takes the whole weight when the hinge parts."))
 	return nil
+}
+
+// notchBetween is how far a notch opens that closes as the wood goes from one angle to the
+// other, and what holds for any.
+func (a *answer) notchBetween(from, to unit.Angle) (unit.Angle, error) {
+	opening, err := hinge.Notch(from, to)
+	if err != nil {
+		return 0, err
+	}
+	a.status = Answered
+	a.figures = func(o *object) { o.Notch = tidy(opening.Degrees()) }
+	a.cautions = append(a.cautions, a.voice.word("Line tight before you cut: it takes the whole weight when the hinge parts."))
+	return opening, nil
 }

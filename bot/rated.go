@@ -53,10 +53,19 @@ var partNames = map[gear.Part]string{
 // carabinerNote is the note that a carabiner connects: no crew calls it a shackle.
 const carabinerNote = "carabiner"
 
+// connects are the notes of what else connects, and what it is called.
+var connects = map[string]string{
+	carabinerNote: "carabiner", "connector": "connector", "swivel": "swivel", "screw-link": "screw link", "load-hook": "load hook",
+}
+
 // partName is what the crew calls a part.
 func (a *answer) partName(p gear.Part) string {
-	if p == gear.Connector && slices.Contains(a.question.Notes, carabinerNote) {
-		return a.voice.word(carabinerNote)
+	if p == gear.Connector {
+		for _, n := range a.question.Notes {
+			if connects[n] != "" {
+				return a.voice.word(connects[n])
+			}
+		}
 	}
 	return a.voice.word(partNames[p])
 }
@@ -88,6 +97,12 @@ func (a *answer) rated(factor float64) ([]rated, error) {
 		var err error
 		if r.limit, err = l.Limit(); err != nil {
 			return nil, err
+		}
+		if k.part == gear.Sling && q.Noted(parser.NoteRatedBasket) {
+			if r.limit, err = gear.VerticalOf(r.limit); err != nil {
+				return nil, err
+			}
+			r.assumed = append(r.assumed, a.voice.word("taken as its figure for a basket, legs plumb: half of it a leg"))
 		}
 		if k.part == gear.Sling {
 			if err := r.rig(a); err != nil {
@@ -196,7 +211,7 @@ func (a *answer) shares(all []rated) error {
 	if err != nil {
 		return err
 	}
-	atBlock := slices.ContainsFunc(all, func(r rated) bool { return r.part == gear.Rope || r.part == gear.Block })
+	atBlock := a.holdsBlock() || slices.ContainsFunc(all, func(r rated) bool { return r.part == gear.Rope || r.part == gear.Block })
 	for i := range all {
 		switch all[i].part {
 		case gear.Block:

@@ -29,7 +29,8 @@ func (a *answer) workBlockLoad() error {
 	}
 	a.status, a.result, a.strain = Answered, &res, p.strain()
 	a.figures = func(o *object) { o.Redirects = p.objects() }
-	a.lines = []string{a.pathHead(p)}
+	a.lines, a.shown = []string{a.pathHead(p)}, p.working(a.voice)
+	a.tellGentler()
 	a.tellWeight()
 	a.tellPath(p)
 	a.tellDrum()
@@ -40,6 +41,17 @@ func (a *answer) workBlockLoad() error {
 		a.scene.Notes = append(a.scene.Notes, a.voice.say("Only the turn is known: turn the view as your rope runs."))
 	}
 	return nil
+}
+
+// working shows what each block carries with the load held: both legs pull alike.
+func (p path) working(v speaker) (out []string) {
+	names := p.names(v)
+	for i, l := range p.still {
+		if math.Abs(float64(l.In-l.Out)) < 1 {
+			out = append(out, v.say("%s, held: 2 × %s × sin(%s° ÷ 2) = %s.", capital(names[i]), v.exact(l.In.Held()), trimmed(l.Turn.Degrees(), 1), v.exact(l.Force.Held())))
+		}
+	}
+	return out
 }
 
 // strain is the most that any leg of the rope and any block carries: lifting.

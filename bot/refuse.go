@@ -66,7 +66,7 @@ var halts = map[parser.Kind][]string{
 		"Use rigging gear with its own label. What once was in the rigging never goes back to climbing."},
 	parser.LogKept:  {"Nothing is taken out of the log. Ask again with what is right: both stay in it, for the supervisor to see."},
 	parser.Felling:  {"I do not work out felling: no hinge, no pull to bring a tree over, no direction of fall. Ask the qualified arborist."},
-	parser.Machine:  {"What a machine takes is on its own load chart: I do not work that out. Ask its operator and the qualified arborist."},
+	parser.Machine:  {"What a machine takes is on its own load chart, and how hard it pulls nobody feels: I work out neither. Ask its operator and the qualified arborist."},
 	parser.SpanLine: {"I do not work out speed lines: they pull far harder than the piece weighs. Ask the qualified arborist."},
 }
 
@@ -100,11 +100,15 @@ func (s speaker) senseless(q parser.Question) string {
 		whole := x.Low == math.Trunc(x.Low) && x.High == math.Trunc(x.High)
 		switch {
 		case x.Field == parser.BlockAngle || x.Field == parser.LimbAngle || x.Field == parser.Turn:
+		case x.Field == parser.TieAlong && !q.Has(parser.Length), x.Along != nil && x.Low == 0 && x.Field == parser.Tie && q.Intent == parser.AskBalance: // its length is still to be told, or it is tied at its butt
 		case x.Low <= 0:
 			return s.say("%s %s cannot be: it must be more than zero.", s.bare(limits.Quantity(x.Field)), quote(x.Words))
 		case (x.Field == parser.People || x.Field == parser.Parts) && !whole:
 			return s.say("%s %s cannot be: it must be a whole number.", s.bare(limits.Quantity(x.Field)), quote(x.Words))
 		}
+	}
+	if hitch, piece := q.Length(parser.HitchHeight), q.Length(parser.PieceHeight); q.ByHeights() && hitch.Low <= piece.High {
+		return s.say("The block, %s up, is not above the piece, %s up. Tell me both again.", s.along(hitch), s.along(piece))
 	}
 	return ""
 }

@@ -46,9 +46,10 @@ func inThousands(s string) string {
 	return s
 }
 
-// trimmed writes a number to at most n decimals, none where they are zero.
+// trimmed writes a number to at most n decimals, none where they are zero. Nought that
+// was rounded from below it has no sign.
 func trimmed(v float64, n int) string {
-	s := strconv.FormatFloat(v, 'f', n, 64)
+	s := strconv.FormatFloat(v+0, 'f', n, 64)
 	if strings.Contains(s, ".") {
 		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
 	}
@@ -82,6 +83,16 @@ func (s speaker) masses(low, high unit.Mass) string {
 		return grouped(upTo(b)) + u
 	}
 	return grouped(downTo(a)) + "–" + grouped(upTo(b)) + u
+}
+
+// told says masses as a crew told them, to the pound or the kilogram.
+func (s speaker) told(low, high unit.Mass) string {
+	a, u := s.unitOfMass(low)
+	b, _ := s.unitOfMass(high)
+	if low, high := grouped(math.Floor(a+1e-9)), grouped(math.Ceil(b-1e-9)); a != b && low != high {
+		return low + "–" + high + u
+	}
+	return grouped(math.Ceil(b-1e-9)) + u
 }
 
 // other speaks the other system.
@@ -224,8 +235,47 @@ func (s speaker) atMost(m unit.Mass) string {
 	return grouped(downTo(v)) + u
 }
 
+// nearly makes up for a unit that falls just short of a round figure: 200 N is 44.96 lb,
+// which nobody feels from 45.
+const nearly = 1.001
+
 // pullHad says a pull that is there, rounded down.
-func (s speaker) pullHad(f unit.Force) string { return s.atMost(f.Held()) }
+func (s speaker) pullHad(f unit.Force) string { return s.atMost(f.Held() * nearly) }
+
+// against says the pull that something takes and the one that is there. Where the rounding
+// would turn them round, "it takes 45 lb, you have 40 lb" of what is enough, both are told
+// as finely as it needs.
+func (s speaker) against(need, have unit.Force) (takes, has string) {
+	n, u := s.unitOfMass(need.Held())
+	h, _ := s.unitOfMass(have.Held())
+	if n > h || upTo(n) <= downTo(h*nearly) {
+		return s.pull(need), s.pullHad(have)
+	}
+	return finer(n, h, u)
+}
+
+// within says a weight that is planned and the limit that it keeps to, as against does:
+// "stay under 135 kg, plan on 140 kg" would contradict itself.
+func (s speaker) within(planned, limit unit.Mass) (weight, most string) {
+	w, u := s.unitOfMass(planned)
+	m, _ := s.unitOfMass(limit)
+	if w > m || upTo(w) <= downTo(m) {
+		return s.heavy(planned), s.atMost(limit)
+	}
+	return finer(w, m, u)
+}
+
+// finer says two figures to as many digits as keep the first no larger than the second.
+func finer(n, h float64, u string) (less, more string) {
+	const most = 2
+	for digits := 0; digits < most; digits++ {
+		fine := math.Pow10(digits)
+		if up, down := math.Ceil(n*fine-1e-9)/fine, math.Floor(h*fine+1e-9)/fine; up <= down {
+			return trimmed(up, digits) + u, trimmed(down, digits) + u
+		}
+	}
+	return trimmed(n, most) + u, trimmed(h, most) + u
+}
 
 // alongUp and alongDown say a length to a tenth, rounded up or down.
 func (s speaker) alongUp(l unit.Length) string   { return s.tenth(l, math.Ceil, -1e-9) }

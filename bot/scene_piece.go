@@ -69,7 +69,8 @@ func (s speaker) verdictWord(v tackle.Verdict) string {
 // pulling says what the haul takes, and what there is for it.
 func (s speaker) pulling(r tackle.Result) string {
 	if r.Have > 0 {
-		return s.say("Pull %s\nyou have %s", s.pull(r.Haul), s.pullHad(r.Have))
+		takes, has := s.against(r.Haul, r.Have)
+		return s.say("Pull %s\nyou have %s", takes, has)
 	}
 	return s.say("Pull %s\n%s", s.pull(r.Haul), s.people(r.PeopleNeeded))
 }

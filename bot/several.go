@@ -26,7 +26,7 @@ func (d *Desk) parts(text string) (parts []string, whole parser.Question) {
 	}
 	all, err := d.reader.Read(text)
 	if len(split) < 2 || stops(err) || len(all.Pieces) > 0 {
-		return piecesOf(all), whole
+		return piecesOf(all), parser.Question{Compares: all.Compares, InRow: all.InRow}
 	}
 	for _, s := range split {
 		q, err := d.reader.Read(s)
@@ -130,7 +130,11 @@ func (s several) reply() Reply {
 	voice := s.answers[0].voice
 	r := Reply{status: s.status(), voice: voice}
 	sum, heaviest, ok := s.total()
+	ok = ok && !s.whole.InRow
 	head := voice.say("%s questions, not all answered.", count(len(s.answers)))
+	if s.whole.InRow && s.status() == Answered {
+		head = voice.say("%s asked at once, each by itself:", count(len(s.answers)))
+	}
 	trips, err := tripsOf(s.picked(), s.whole)
 	if s.whole.Compares && ok && len(s.answers) == 2 {
 		head = s.heavier()
@@ -139,7 +143,7 @@ func (s several) reply() Reply {
 	}
 	r.lines = []string{head}
 	if err != nil && ok {
-		r.lines = append(r.lines, voice.tripsProblem(err))
+		r.lines = append(r.lines, voice.tripsProblem(err, trips))
 	}
 	for i, a := range s.answers {
 		r.lines = append(r.lines, numbered(i, a.lines[0]))
@@ -159,7 +163,7 @@ func (s several) reply() Reply {
 	r.lines = append(r.lines, voice.word("Ask for one by itself for its loads and what was assumed."))
 	o := s.answers[0].object()
 	if err != nil && ok {
-		o.Problems = append(o.Problems, voice.tripsProblem(err))
+		o.Problems = append(o.Problems, voice.tripsProblem(err, trips))
 	}
 	for _, a := range s.answers[1:] {
 		o.Also = append(o.Also, a.object())

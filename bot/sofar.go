@@ -5,6 +5,7 @@ import (
 	"strings"
 	"unicode"
 
+	"heft/calc/limits"
 	"heft/parser"
 )
 
@@ -31,10 +32,22 @@ func (a *answer) besideUnknown(ask *parser.Ask) []string {
 	}
 	for _, x := range q.Quantities {
 		if noun[x.Field] != "" && !inPiece(x.Field) && certain(x, ask) {
-			said = append(said, v.word(noun[x.Field])+" "+trimQuote(x.Words))
+			said = append(said, v.soFarOf(x))
 		}
 	}
 	return said
+}
+
+// soFarOf is a quantity with what a crew calls it. A tie that was told as a part of the
+// length says itself what it is: "tied in the middle".
+func (s speaker) soFarOf(x parser.Quantity) string {
+	switch {
+	case x.Along != nil && x.Along.Short.Field == "":
+		return trimQuote(x.Words)
+	case x.Along != nil:
+		return s.word(noun[parser.TieAlong]) + " " + trimQuote(x.Words)
+	}
+	return s.word(noun[x.Field]) + " " + trimQuote(x.Words)
 }
 
 // certain says whether what a number is hardly hangs on the word: it does not stand
@@ -55,5 +68,29 @@ func inPiece(f parser.Field) bool {
 // nothing is told of a piece that its tree or size could be missing of.
 func (a *answer) needless(ask *parser.Ask, f parser.Field) bool {
 	q := a.question
+	if a.inTalk && isSize(f) {
+		return true // the talk told it
+	}
 	return ask.Kind == parser.Unknown && (q.Empty() && !q.Asks || isSize(f) && q.Pieceless() && q.Shape == nil)
+}
+
+// gotSoFar says what is told beside what is missing: the piece, and what else the question
+// is answered by. What the job told is not said again.
+func (a *answer) gotSoFar() []string {
+	v, q := a.voice, a.question
+	got := []string{a.soFar()}
+	if got[0] == v.word("piece") || got[0] == v.word("anchor") {
+		got = nil
+	}
+	if q.Intent != parser.AskAnchor {
+		for _, x := range q.Quantities {
+			if noun[x.Field] != "" && !inPiece(x.Field) && ofFallSaid[x.Field] == "" && !slices.Contains(a.ofJob, x.Field) && !slices.Contains(a.kept, string(x.Field)) {
+				got = append(got, v.asTold(limits.Quantity(x.Field), x))
+			}
+		}
+	}
+	if len(got) == 0 {
+		return nil
+	}
+	return []string{v.say("So far: %s.", strings.Join(got, ", "))}
 }

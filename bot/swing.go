@@ -11,6 +11,9 @@ func (a *answer) workSwing() error {
 	if a.question.ByHeight() {
 		return a.workHang()
 	}
+	if a.question.HangsAsked() {
+		return a.workHangs()
+	}
 	if a.question.OfPlaces() {
 		return a.workSweep()
 	}
@@ -35,7 +38,7 @@ func (a *answer) workSwing() error {
 	a.strain = &strain{line: max(w.Bottom.Line, w.Askew.Line), block: max(w.Bottom.Block, w.Askew.Block)}
 	a.tellSwing(s, w)
 	a.shown = a.swingWorking(s, w)
-	a.scene = swingScene(a.voice, a.pictured(), s, w)
+	a.pictureSwing(s, w)
 	return nil
 }
 
@@ -45,7 +48,7 @@ func (a *answer) swung() (swing.Setup, error) {
 	line := a.lineOut()
 	s := swing.Setup{
 		Line: line.High,
-		Hung: q.Length(parser.Length).High, Hitch: q.Length(parser.HitchHeight).Low,
+		Hung: q.Length(parser.Length).High, Hitch: q.BlockUp().Low,
 	}
 	s.Obstacle = a.obstacle(s.Hitch)
 	if x, ok := q.Get(parser.StartAngle); ok {
@@ -64,7 +67,7 @@ func (a *answer) lineOut() unit.Range[unit.Length] {
 	if !q.LineBySides() {
 		return q.Length(parser.LineOut)
 	}
-	aside, above := q.Length(parser.Sideways), q.Length(parser.BlockHeight)
+	aside, above := q.Length(parser.Sideways), q.OverPiece()
 	return unit.Range[unit.Length]{Low: swing.Line(aside.High, above.Low), High: swing.Line(aside.High, above.High)}
 }
 
@@ -75,7 +78,7 @@ func (a *answer) tellLine(s swing.Setup) {
 		v.along(unit.Exactly(s.Line)), trimmed(s.Start.Degrees(), 0)))
 	if q.LineBySides() {
 		a.lines = append(a.lines, v.say("That line runs to a block %s above the piece and %s to its side.",
-			v.along(q.Length(parser.BlockHeight)), v.along(q.Length(parser.Sideways))))
+			v.along(q.OverPiece()), v.along(q.Length(parser.Sideways))))
 	}
 }
 

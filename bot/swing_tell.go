@@ -48,6 +48,7 @@ func (a *answer) tellSwing(s swing.Setup, w swing.Swing) {
 	a.tellWeight()
 	a.lines = append(a.lines, v.say("Top block sees up to %s. It passes plumb at %s.", v.load(most.Block), v.speed(w.Speed)))
 	a.tellRod(s, w, most)
+	a.tellTiedSomewhere(s.Hung)
 	switch {
 	case w.Lowest == nil && w.Gap == nil:
 		a.lines = append(a.lines, v.word("Tell me the hitch height and I say how low it comes."))
@@ -69,6 +70,13 @@ func (a *answer) tellSwing(s swing.Setup, w swing.Swing) {
 	}
 	a.tellLine(s)
 	a.cautions = append(a.cautions, v.word("Keep everybody, and the climber, out of the whole arc. A tag line, or a block nearer above it, takes the swing away."))
+}
+
+// tellTiedSomewhere says that a swing is planned alike wherever the piece is tied.
+func (a *answer) tellTiedSomewhere(hung unit.Length) {
+	if hung > 0 && a.question.Has(parser.Tie, parser.TieAlong) {
+		a.lines = append(a.lines, a.voice.word("Wherever it is tied: planned with all of its length below the tie."))
+	}
 }
 
 // tellRod says what kind of piece was planned on: one that hangs a length
@@ -95,7 +103,7 @@ func (a *answer) clearance(s swing.Setup, w swing.Swing, swung string) string {
 	switch {
 	case gap <= 0:
 		a.problems = append(a.problems, v.word("It may strike: shorten the line, move the block nearer above the piece, or hold it on a tag line."))
-		return v.say("HITS the %s, by up to %s: %s.", what, v.alongUp(-gap), swung)
+		return v.say("HITS the %s, by up to %s: %s.", what, v.alongUp(max(0, -gap)), swung)
 	case s.Hung == 0:
 		return v.say("CLEARS BY %s LESS ITS LENGTH below the tie (%s): %s.", v.alongDown(gap), what, swung)
 	case gap < tooNear:
@@ -123,11 +131,13 @@ func (a *answer) tellObstacle(s swing.Setup) {
 	out, top := v.alongDown(s.Obstacle.Distance), v.alongUp(s.Obstacle.Top)
 	var untold []parser.Field
 	for _, f := range []parser.Field{parser.ObstacleHeight, parser.HitchHeight} {
-		if !a.question.Has(f) {
+		if !a.question.Has(f) && !(f == parser.HitchHeight && s.Hitch > 0) {
 			untold = append(untold, f)
 		}
 	}
 	switch {
+	case a.question.Noted(parser.NoteStartSide):
+		a.lines = append(a.lines, v.say("The %s: nearest part %s from the block's plumb line, on the side it starts from. It comes back no further than it started, and its length below the tie.", a.obstacleName(), out))
 	case len(untold) > 0 && (o == nil || o.Value != parser.Standing):
 		a.lines = append(a.lines, v.say("The %s: nearest part %s from the block's plumb line, on the far side, taken to be as tall as the block. Tell me %s and I check whether the piece passes over it.",
 			a.obstacleName(), out, v.and(nouns(v, untold))))

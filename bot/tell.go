@@ -14,7 +14,11 @@ func (a *answer) piece() string {
 	q, v := a.question, a.voice
 	if a.onBlock() {
 		w := q.Mass(parser.Weight)
-		return v.say("your load of %s on the block", v.masses(w.Low, w.High))
+		return v.say("your load of %s on the block", v.told(w.Low, w.High))
+	}
+	if a.linePeak() {
+		w := q.Mass(parser.Weight)
+		return v.say("your peak of %s", v.told(w.Low, w.High))
 	}
 	said := []string{a.kind()}
 	if size := a.size(); size != "" {
@@ -22,7 +26,7 @@ func (a *answer) piece() string {
 	}
 	if q.Has(parser.Weight) {
 		w := q.Mass(parser.Weight)
-		said = append(said, v.say("your weight %s", v.masses(w.Low, w.High)))
+		said = append(said, v.say("your weight %s", v.told(w.Low, w.High)))
 	}
 	return strings.Join(said, ", ")
 }
@@ -37,6 +41,9 @@ func (a *answer) kind() string {
 	}
 	if q.Shape != nil {
 		shape = q.Shape.Value
+	}
+	if q.Species == nil && a.goesBy != nil {
+		return a.voice.say(kindsOfTree[condition][shape], trimQuote(strings.ToLower(a.goesBy.Words)))
 	}
 	if q.Species == nil {
 		return a.voice.word(kinds[condition][shape])
@@ -94,7 +101,7 @@ func (a *answer) tellWeight() {
 	if limit, over := a.overLimit(); over {
 		a.problems = append(a.problems, a.cutSmaller(limit))
 	}
-	if a.onBlock() {
+	if a.onBlock() || a.linePeak() {
 		return // no piece is told of
 	}
 	if w.Method == piece.ByCrew {
@@ -112,6 +119,7 @@ func (a *answer) tellWeight() {
 // Notes of the word file.
 const (
 	naturalCrotch = "natural-crotch" // the rope runs over wood
+	movedByHand   = "moved-by-hand"  // somebody rolls or carries the piece
 	wornGear      = "worn"           // the gear is used, old or has no label
 )
 
@@ -126,15 +134,26 @@ func (a *answer) inDoubt() []string {
 	for _, n := range a.question.Notes {
 		switch n {
 		case "wet":
+			if a.question.Intent == parser.AskWeight && a.limbPlanned() {
+				out = append(out, v.word("Rain on leaves and bark comes on top of the weight. I have no figure for that."))
+			}
+			if a.question.Intent == parser.AskLower {
+				out = append(out, v.word("Wet or icy rope is not in these figures: no fewer wraps, rather one more, and test with a small piece first.")) // common practice, no source
+				continue
+			}
 			out = append(out, v.word("Wet or icy rope is not covered by these figures: test with a small piece first."))
 		case "bare":
 			if a.limbPlanned() {
 				out = append(out, v.word("Bare or not, planned with its brush on: the heavy side."))
 			}
-		case "leafed":
-			if a.limbPlanned() {
-				out = append(out, v.word("Planned with its branches and leaves on: the heavy side."))
-			}
+		case parser.NoBark:
+			out = append(out, v.word("Bark on or off: the heavy end covers both."))
+		case parser.MachineLimit:
+			out = append(out, a.machineShare()...)
+		case parser.HalfLog:
+			out = append(out, v.word("Half a log: planned as the whole one, the heavy side."))
+		case parser.LeavesOn:
+			out = append(out, a.leaves())
 		case "slipped":
 			if !a.question.Slipped() {
 				out = append(out, v.word("How many wraps slipped? Start with at least one more than those."))
@@ -153,6 +172,8 @@ func (a *answer) inDoubt() []string {
 			if !a.question.Pieceless() {
 				out = append(out, v.word("New tree: counting from this piece on."))
 			}
+		case movedByHand:
+			out = append(out, v.word("Whether anybody can roll or carry it by hand I do not work out: on a slope it runs away with them. Ask the qualified arborist."))
 		case naturalCrotch:
 			out = append(out, v.word("A natural crotch drags far more than a block: it may not run, and it wears the rope."))
 		case wornGear:
@@ -160,6 +181,14 @@ func (a *answer) inDoubt() []string {
 		}
 	}
 	return out
+}
+
+// leaves says whether the figures are for a piece with its branches and leaves on.
+func (a *answer) leaves() string {
+	if a.limbPlanned() {
+		return a.voice.word("Planned with its branches and leaves on: the heavy side.")
+	}
+	return a.voice.word("Branches and leaves are NOT in these figures: the piece is heavier, and balances farther toward its tip.")
 }
 
 // limbPlanned says whether the weight was worked out for a piece that may have
@@ -247,4 +276,17 @@ var assumed = map[calc.Assumption]string{
 	calc.OverBark: "over bark", calc.GreenWood: "green", calc.HeavierOfTwo: "the heavier of your weight and mine",
 	calc.SlickRope: "slick rope", calc.NoDrop: "no drop", calc.OnePerson: "one on the rope",
 	calc.StraightLegs: "rope legs side by side", calc.WholeOnDrum: "wraps and block as for one part of line",
+}
+
+// machineShare says what share of what a machine takes a piece is, by the heavy end.
+func (a *answer) machineShare() []string {
+	limit := a.question.Mass(parser.Limit).Low
+	if a.question.Intent == parser.AskCutPlan {
+		return []string{a.voice.word("Hook and slings count too; the machine's chart is for its operator to read.")}
+	}
+	if limit <= 0 || a.result == nil {
+		return nil
+	}
+	share := percent(float64(a.result.Weight.High / limit))
+	return []string{a.voice.say("%s of the machine's %s as you tell it. Hook and slings count too; its chart is for its operator to read.", share, a.voice.atMost(limit))}
 }

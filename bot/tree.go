@@ -2,6 +2,7 @@ package bot
 
 import (
 	"errors"
+	"math"
 	"slices"
 
 	"heft/calc/haul"
@@ -43,6 +44,7 @@ func (a *answer) workTree() error {
 
 func (a *answer) tellTree(pieces []picked) error {
 	v := a.voice
+	a.counted = pieces
 	sum, heaviest := added(pieces)
 	trips, err := tripsOf(pieces, a.question)
 	over, tooBig := errors.AsType[*limits.Contradiction](err)
@@ -54,7 +56,10 @@ func (a *answer) tellTree(pieces []picked) error {
 	a.figures = func(all *object) { all.Tree = o }
 	a.lines = []string{v.treeHead(len(pieces), sum, heaviest, trips, a.question)}
 	if tooBig {
-		a.problems = append(a.problems, v.overPayload(over))
+		a.problems = append(a.problems, v.overPayload(over, trips))
+	}
+	if len(pieces) == 1 && trips.Loads == 1 {
+		a.lines = append(a.lines, v.toLoad(pieces[0].weight.High, a.question)...)
 	}
 	a.lines = append(a.lines, v.say("Light end %s, likely %s.", v.atMost(sum.Low), v.heavy(sum.Likely)))
 	for i, p := range pieces {
@@ -66,6 +71,16 @@ func (a *answer) tellTree(pieces []picked) error {
 	}
 	a.tellTreeAssumed(trips)
 	return nil
+}
+
+// toLoad says how many pieces of that weight a truck takes.
+func (s speaker) toLoad(one unit.Mass, q parser.Question) []string {
+	payload := q.Mass(parser.Payload).Low
+	n := math.Floor(float64(payload / one))
+	return []string{
+		s.say("%s to a load of %s, by weight alone: %s.", count(int(n)), s.atMost(payload), s.heavy(unit.Mass(n)*one)),
+		s.say("Is %s what it carries? A plate may count its own weight too: take that off first.", s.atMost(payload)),
+	}
 }
 
 func (a *answer) tellTreeAssumed(trips haul.Trips) {
@@ -107,15 +122,30 @@ func (s speaker) pieces(n int) string {
 	return s.say("%s pieces", count(n))
 }
 
-// overPayload says that a piece is more than the truck takes.
-func (s speaker) overPayload(c *limits.Contradiction) string {
-	return s.say("A piece of %s is OVER the payload of %s: no load for it. Cut it smaller.", s.heavy(unit.Mass(c.Got)), s.atMost(unit.Mass(c.Limit)))
+// overPayload says that a piece is more than the truck takes, and how many loads it all is
+// once it is cut.
+func (s speaker) overPayload(c *limits.Contradiction, trips haul.Trips) string {
+	return s.say("A piece of %s is OVER the payload of %s: no load for it. Cut up, all of it is %s loads at the least, by weight alone.",
+		s.heavy(unit.Mass(c.Got)), s.atMost(unit.Mass(c.Limit)), count(trips.ByWeight))
+}
+
+// overInShort says so beside a choice, with no full stop.
+func (s speaker) overInShort(pieces []picked, q parser.Question) string {
+	if len(pieces) == 0 {
+		return ""
+	}
+	trips, err := tripsOf(pieces, q)
+	c, over := errors.AsType[*limits.Contradiction](err)
+	if !over {
+		return ""
+	}
+	return s.say("%s, OVER the payload of %s: cut up, %s loads at the least", s.heavy(unit.Mass(c.Got)), s.atMost(unit.Mass(c.Limit)), count(trips.ByWeight))
 }
 
 // tripsProblem says why there is no number of loads.
-func (s speaker) tripsProblem(err error) string {
+func (s speaker) tripsProblem(err error, trips haul.Trips) string {
 	if c, ok := errors.AsType[*limits.Contradiction](err); ok {
-		return s.overPayload(c)
+		return s.overPayload(c, trips)
 	}
 	return (&answer{voice: s}).problem(err)
 }

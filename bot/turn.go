@@ -11,32 +11,51 @@ import (
 // Turn is what a conversation has established so far.
 type Turn struct {
 	question parser.Question
-	known    bool        // question holds something
-	pending  *parser.Ask // what was asked back and not yet answered
-	open     string      // a message with a number that was not understood, and is in no figure
-	choices  []Choice    // its choices, in the order they were shown
-	before   *Turn       // what a choice is read against; there where choices are
-	language string      // that was last spoken
-	tree     tally       // the pieces so far
+	known    bool           // question holds something
+	pending  *parser.Ask    // what was asked back and not yet answered
+	which    *parser.Ask    // of the trees that share the piece's name; nil where it was told
+	open     []string       // messages and words that were not understood, and are in no figure
+	refused  *parser.Ask    // what was refused, until another piece is told
+	stopped  *parser.Ask    // what was stopped for, until a message stands alone
+	told     []parser.Field // by the last message
+	choices  []Choice       // its choices, in the order they were shown
+	before   *Turn          // what a choice is read against; there where choices are
+	language string         // that was last spoken
+	tree     tally          // the pieces so far
+	ofJob    *parser.Ask    // which tree the job's is, where it was asked by the last message
 }
 
 // leans says whether a message is to be read together with what was said
 // before: it asks for that, or answers an ask-back, or is no question by
 // itself and with what its channel's job adds. One with a word that must be asked about first stands alone.
 func (t Turn) leans(q parser.Question, ask *parser.Ask, job Job) bool {
-	whole, _ := job.over(q)
+	whole, _ := job.besides(t).over(q)
 	lacks := len(whole.Missing()) > 0 || whole.OfPlaces() && (t.pending != nil || len(t.question.MissingPiece()) == 0)
 	switch {
 	case !t.known || q.Intent == parser.AskHelp || q.Intent == parser.AskLog:
 		return false
 	case q.Intent == parser.AskTree && q.Pieceless():
-		return false // of all the pieces, not of the last
-	case t.answersGear(q), t.weighs(q):
+		return t.onlyPayload(q) // else of all the pieces, not of the last
+	case t.answersGear(q), t.weighs(q, whole), t.swingsPast(q), t.tiesSwung(q), t.fills(q), t.goesOnLifting(q), t.otherTackle(q, ask):
 		return true
 	case q.FollowUp || t.pending != nil && lacks && !(ofWords(t.pending) && tellsPiece(q)):
 		return true
 	}
-	return ask == nil && lacks
+	return lacks && (ask == nil || ask.Kind == parser.WhichTree && q.Shape == nil && len(q.Quantities) == 0)
+}
+
+// swingsPast says whether a message tells only where a thing stands that the piece of
+// before may swing into.
+func (t Turn) swingsPast(q parser.Question) bool {
+	other := func(x parser.Quantity) bool { return !slices.Contains(ofObstacle, x.Field) }
+	return t.question.Intent == parser.AskSwing && q.Obstacle != nil && !tellsPiece(q) && !slices.ContainsFunc(q.Quantities, other)
+}
+
+// tiesSwung says whether a message only tells how long the piece of a swing is, and where
+// it is tied.
+func (t Turn) tiesSwung(q parser.Question) bool {
+	tells := q.Has(parser.Tie, parser.TieAlong) && q.Species == nil && q.Shape == nil && !q.Has(acrossFields...) && !q.Has(parser.Weight)
+	return t.question.Intent == parser.AskSwing && q.Intent == parser.AskBalance && !q.Asks && tells
 }
 
 // ofJob are the facts of the job rather than of a piece: they hold for the
@@ -66,9 +85,12 @@ func (t Turn) carry(q parser.Question) (parser.Question, []string) {
 // takesJob says whether a message is the job's: one that says so, unless it
 // answers what was asked, or one that tells nothing else where nothing was spoken
 // of before.
-func (t Turn) takesJob(q parser.Question) bool {
+func (t Turn) takesJob(q parser.Question, job Job) bool {
+	if q.Intent == parser.AskJob && !q.Facts || t.changesJobsTree(q, job) {
+		return true
+	}
 	if q.Intent == parser.AskJob {
-		return !q.Facts || !slices.ContainsFunc(q.Quantities, func(x parser.Quantity) bool { return t.wants(x.Field) })
+		return !slices.ContainsFunc(q.Quantities, func(x parser.Quantity) bool { return t.wants(x.Field) })
 	}
 	return q.Facts && !t.known
 }
@@ -82,12 +104,16 @@ func allUsed(in parser.Intent, now parser.Question) bool {
 // merge lays a message over what was said before. It names what it kept and
 // what it changed.
 func merge(before, now parser.Question) (q parser.Question, kept, changed []string) {
-	if now.Intent == parser.AskWeight || !now.Asks && allUsed(before.Intent, now) {
+	if now.Intent == parser.AskWeight || !now.Asks && (allUsed(before.Intent, now) || len(now.Quantities) == 0 && hauled[before.Intent]) {
 		now.Intent = before.Intent
+	}
+	if now.Intent == parser.AskBlockLoad && before.Intent == parser.AskDrop && before.FallTold() {
+		now.Intent = parser.AskDrop // what the block sees of a piece that falls
 	}
 	if now.Units == "" {
 		now.Units = before.Units
 	}
+	now.Unrated = append(slices.Clip(before.Unrated), now.Unrated...)
 	note := func(had, has bool, f parser.Field) {
 		switch {
 		case had && has:
@@ -97,21 +123,25 @@ func merge(before, now parser.Question) (q parser.Question, kept, changed []stri
 		}
 	}
 	if weighed := now.Has(parser.Weight); !weighed {
-		note(before.Species != nil, now.Species != nil, parser.SpeciesField)
+		note(before.Species != nil, now.Species != nil && now.Species != before.Species, parser.SpeciesField)
 		now.Species = cmp.Or(now.Species, before.Species)
 	}
-	note(before.Shape != nil, now.Shape != nil, parser.ShapeField)
+	note(before.Shape != nil, now.Shape != nil && (before.Shape == nil || now.Shape.Value != before.Shape.Value), parser.ShapeField)
 	now.Shape = cmp.Or(now.Shape, before.Shape)
 	note(before.Condition != nil, now.Condition != nil, parser.ConditionField)
 	now.Condition = cmp.Or(now.Condition, before.Condition)
 	another := anotherObstacle(before, now)
 	now.Obstacle = cmp.Or(now.Obstacle, before.Obstacle)
-	now.Notes = mergedNotes(before.Notes, now.Notes)
+	now.Notes = mergedNotes(withoutItsHitch(withoutCrotch(stillAsked(before, now), now), now), now.Notes)
 	now = settle(now) // a thickness takes its name before names are compared
 	said := now       // what is kept must not replace what else is kept
 	for _, x := range before.Quantities {
-		if replaced(x.Field, said) || another && slices.Contains(ofObstacle, x.Field) {
-			if said.Has(x.Field) {
+		if slices.Contains(ofRope, x.Field) && (Job{before}).otherRope(said) {
+			continue // another rope is asked what it bears
+		}
+		told := toldOtherwise(x, before, said)
+		if told || replaced(x.Field, said) || another && slices.Contains(ofObstacle, x.Field) {
+			if told || said.Has(x.Field) {
 				changed = append(changed, string(x.Field))
 			}
 			continue
@@ -172,6 +202,8 @@ func replaced(f parser.Field, now parser.Question) bool {
 	case reaching[now.Intent] && f == parser.Length && now.Has(parser.Weight),
 		reaching[now.Intent] && f == parser.Weight && !now.Has(acrossFields...):
 		return false
+	case (f == parser.Tie || f == parser.TieAlong) && now.Has(parser.Tie, parser.TieAlong):
+		return true
 	case f == parser.RunLength && slices.Contains(now.Notes, "snubbed"):
 		return true
 	case slices.Contains(acrossFields, f) && now.Has(acrossFields...):
@@ -197,6 +229,7 @@ func settle(q parser.Question) parser.Question {
 			x.Field = parser.ButtDiameter
 		}
 	}
+	q.PlaceTie()
 	if q.Intent == parser.AskWeight && q.Has(parser.HitchHeight) {
 		q.Intent = parser.AskLower
 	}

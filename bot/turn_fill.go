@@ -1,33 +1,48 @@
 package bot
 
 import (
+	"slices"
+	"strings"
+
 	"heft/parser"
 )
 
 // filled reads a bare mass or force, "300 lb", as the one quantity that was
-// asked about: without its word it would be taken for the weight of a piece.
-func (t Turn) filled(r crewReader, text string, q parser.Question, err error) (parser.Question, bool) {
-	if err != nil || t.pending == nil || t.pending.Kind != parser.Missing && t.pending.Kind != parser.NoUnit {
-		return q, false
+// asked about: without its word it would be taken for the weight of a piece. A ton of gear
+// is asked about once more where it was not said which of its two strengths it is.
+func (t Turn) filled(r crewReader, text string, q parser.Question, err error) (parser.Question, error, bool) {
+	if err != nil || t.pending == nil || t.pending.Kind != parser.Missing && t.pending.Kind != parser.NoUnit && t.pending.Kind != parser.WhichTon {
+		return q, err, false
 	}
 	bare := len(q.Quantities) == 1 && q.Has(parser.Weight) && q.Species == nil && q.Shape == nil && !q.FollowUp
 	if x, _ := q.Get(parser.Weight); !bare || len(x.Words) != len(text) {
-		return q, false
+		return q, err, false
 	}
 	var wanted []parser.Field
 	for _, f := range t.pending.Fields {
 		if f == parser.Weight {
-			return q, false
+			return q, err, false
 		}
 		if f == parser.Limit || f == parser.Payload || partOf(f) != "" {
 			wanted = append(wanted, f)
 		}
 	}
-	if len(wanted) != 1 {
-		return q, false
+	switch ton := t.pending.Kind == parser.WhichTon; {
+	case ton && len(wanted) == 2 && partOf(wanted[0]) == partOf(wanted[1]):
+		words := worded(wanted[0], text)
+		full, err := r.Read(words[:strings.LastIndex(words, " ")]) // without what kind of strength it is
+		return full, err, err != nil
+	case len(wanted) != 1:
+		return q, err, false
 	}
 	full, err := r.Read(worded(wanted[0], text))
-	return full, err == nil && full.Has(wanted[0])
+	return full, err, err == nil && full.Has(wanted[0])
+}
+
+// onlyPayload says whether a message tells the payload that was asked about with the first
+// piece of a talk: the piece waits for it, and none is counted yet.
+func (t Turn) onlyPayload(q parser.Question) bool {
+	return t.wants(parser.Payload) && q.Has(parser.Payload) && !t.question.Pieceless() && len(t.tree.pieces) == 0
 }
 
 // worded is a number with the word that makes it the quantity of a field.
@@ -42,3 +57,45 @@ func worded(f parser.Field, number string) string {
 	}
 	return speaker{}.strengthOf(f, number)
 }
+
+// toldOtherwise says whether a quantity of before is told anew by another name: how far the
+// rope turns at the one redirect by the angle between its legs there, or that by the turn.
+func toldOtherwise(x parser.Quantity, before, now parser.Question) bool {
+	redirect := slices.IndexFunc(before.Notes, parser.Redirecting)
+	if redirect < 0 || before.Has(parser.Turn) == before.Has(parser.BlockAngle) {
+		return false
+	}
+	turns := 0
+	for _, y := range slices.Concat(before.Quantities, now.Quantities) {
+		if y.Field == parser.Turn {
+			turns++
+			if y.At != "" && y.At != before.Notes[redirect] {
+				return false
+			}
+		}
+	}
+	legs := x.Field == parser.Turn && now.Has(parser.BlockAngle) && !now.Has(parser.Turn)
+	turn := x.Field == parser.BlockAngle && now.Has(parser.Turn) && !now.Has(parser.BlockAngle)
+	return turns == 1 && (legs || turn) && !slices.Contains(now.Notes, parser.TopBlock)
+}
+
+// withoutCrotch are the notes of before, without the natural crotch that a block takes the
+// place of: "and over a block".
+func withoutCrotch(notes []string, now parser.Question) []string {
+	if !slices.Contains(now.Notes, overBlock) || slices.Contains(now.Notes, naturalCrotch) {
+		return notes
+	}
+	return slices.DeleteFunc(slices.Clone(notes), func(n string) bool { return n == naturalCrotch })
+}
+
+// withoutItsHitch are the notes of before, without that of what a sling's figure was told
+// for where the sling is told anew.
+func withoutItsHitch(notes []string, now parser.Question) []string {
+	if !now.Has(parser.SlingWorking, parser.SlingBreak) {
+		return notes
+	}
+	return slices.DeleteFunc(slices.Clone(notes), func(n string) bool { return n == parser.NoteRatedBasket })
+}
+
+// overBlock is the note of the word file for a rope that runs over a block instead of wood.
+const overBlock = "over-block"

@@ -24,6 +24,15 @@ func TestConversations(t *testing.T) {
 			{"and with 3 wraps", bot.Answered, map[string]any{"wraps": 3.0, "length_m": 4.8768}, nil},
 			{"how much rope?", bot.Answered, map[string]any{"hitch_height_m": 10.668}, nil},
 		},
+		"a number that takes the place of another": {
+			{"red oak log 20 in x 7 ft", bot.Answered, map[string]any{"diameter_m": 0.508}, nil},
+			{"its really 16 where he cuts not 20", bot.Answered, map[string]any{"diameter_m": 0.4064, "length_m": 2.1336}, []string{"diameter_m"}},
+			{"9 ft not 16", bot.Needs, nil, nil},
+		},
+		"a tree that was spoken of": {
+			{"doug fir log 14 in x 10 ft", bot.Answered, nil, nil},
+			{"and wraps for the fir", bot.Answered, map[string]any{"species": "Pseudotsuga menziesii", "length_m": 3.048}, nil},
+		},
 		"a thickness replaces all thicknesses": {
 			{"red oak limb butt 14 in tip 10 in 22 ft long", bot.Answered, map[string]any{"tip_diameter_m": 0.254}, nil},
 			{"what about 16 in", bot.Answered, map[string]any{"butt_diameter_m": 0.4064, "tip_diameter_m": nil, "diameter_m": nil}, []string{"butt_diameter_m"}},
@@ -45,7 +54,7 @@ func TestConversations(t *testing.T) {
 		"a tree in doubt never falls back on the tree before": {
 			{"14 in red oak limb 22 ft", bot.Answered, nil, nil},
 			{"maple limb 12 in 15 ft", bot.Needs, map[string]any{"species": nil}, nil},
-			{"16 ft", bot.Needs, map[string]any{"species": nil}, nil},
+			{"16 ft", bot.Answered, map[string]any{"species": "Acer spp."}, nil}, // the heaviest of those asked about
 		},
 		"a doubtful reading is not kept": {
 			{"40 in girth 8 ft red oak log", bot.Needs, nil, nil},

@@ -17,6 +17,8 @@ var turningAsks = map[parser.Turning]string{
 	parser.TurnsPeople:   "%s: how many is that? Type how many hold the rope, like “two on the rope”, or leave it out.",
 	parser.TurnsRadius:   "%s of what? Of wood, type twice that: the thickness right across, like “14 in across”.",
 	parser.TurnsMeasure:  "%s: that I cannot tell from here. Measure it or decide it, and type it, like “hitched at 35 ft” or “14 in across”.",
+	parser.TurnsAnchor:   "%s is none of the piece: the top block and its anchor see about twice what hangs there, more with a snub or a drop. Type what the piece may weigh, like “limit 500 lb”, or the gear's rating, like “block 4,000 lb WLL”.",
+	parser.TurnsSlack:    "%s adds to the fall. Type how far the piece falls with it counted in, like “drop 4 ft”.",
 	parser.TurnsBound:    "%s is no one number. Type the most that it can be without such a word; what a piece may weigh as “limit 500 lb”.",
 }
 

@@ -72,6 +72,25 @@ func TestAllThatIsNotKnown(t *testing.T) {
 	}
 }
 
+// A length right before a word that is not known may be of what it names: both are left
+// out together, and the length is never carried on as the piece's.
+func TestLengthOfWhatIsNotKnown(t *testing.T) {
+	d := newDesk(t)
+	for question, leave := range map[string]string{
+		"a 400 lb log on 3 wraps on a 7 in blorf": "leave out “7 in blorf”", "red oak log 14 in, it has a 30 ft blorf": "leave out “30 ft blorf”",
+	} {
+		r, _ := answer(t, d, question)
+		if c := r.Choices(); len(c) != 1 || c[0].Label != leave || strings.Contains(c[0].Message, "7 in") || strings.Contains(c[0].Message, "30 ft") {
+			t.Errorf("%q: %v\n%s", question, c, r.Text())
+		}
+	}
+	for _, question := range []string{"14 in blorf red oak limb 22 ft", "red oak limb 14 in, 22 ft, roten"} {
+		if r, _ := answer(t, d, question); strings.Contains(r.Text(), "leave out “14 in") || strings.Contains(r.Text(), "leave out “22 ft") {
+			t.Errorf("%q: %s", question, r.Text())
+		}
+	}
+}
+
 // No word is left out that may say which tree, what a number is, or that
 // somebody is in danger; nor are many.
 func TestWhatIsNeverLeftOut(t *testing.T) {

@@ -16,15 +16,15 @@ var uses = map[parser.Intent][]parser.Field{
 	parser.AskWeight:    {parser.Alike},
 	parser.AskLower:     append(slices.Clone(ofLowering), parser.PersonPull),
 	parser.AskBlockLoad: append(slices.Clone(ofLowering), parser.LimbAngle),
-	parser.AskRope:      append(slices.Clone(ofLowering), parser.SecondRope),
-	parser.AskLift:      append(slices.Clone(ofHauling), parser.HitchHeight, parser.DrumAway, parser.TrunkAcross),
+	parser.AskRope:      append(slices.Clone(ofLowering), parser.SecondRope, parser.LandsOut),
+	parser.AskLift:      append(slices.Clone(ofHauling), parser.HitchHeight, parser.DrumAway, parser.TrunkAcross, parser.Apart, parser.Rise, parser.LoadHeight, parser.CutHeight, parser.Closed, parser.RopeLength),
 	parser.AskRaise:     append(slices.Clone(ofHauling), parser.LimbAngle, parser.Tie, parser.BlockHeight, parser.HitchHeight, parser.BlockBehind, parser.BlockOut, parser.Sideways, parser.Closed),
 	parser.AskNotch:     {parser.LimbAngle},
 	parser.AskCutPlan:   {parser.People},
-	parser.AskDrop:      {parser.DropHeight, parser.BlockBelow, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight, parser.RopeDiameter, parser.Strands},
+	parser.AskDrop:      {parser.DropHeight, parser.BlockBelow, parser.HitchAbove, parser.HitchToBlock, parser.MiddleAbove, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight, parser.RopeDiameter, parser.Strands},
 	parser.AskGear:      {parser.RopeDiameter, parser.BlockAngle},
-	parser.AskSwing:     {parser.LineOut, parser.BlockHeight, parser.Sideways, parser.StartAngle, parser.HitchHeight, parser.ObstacleOut, parser.ObstacleHeight},
-	parser.AskBalance: {parser.LineOut, parser.Sideways, parser.Tie, parser.SecondTie, parser.LegAngle, parser.SecondLeg,
+	parser.AskSwing:     {parser.Tie, parser.TieAlong, parser.PieceHeight, parser.LineOut, parser.BlockHeight, parser.Sideways, parser.StartAngle, parser.HitchHeight, parser.ObstacleOut, parser.ObstacleHeight},
+	parser.AskBalance: {parser.LineOut, parser.PieceHeight, parser.Sideways, parser.Tie, parser.TieAlong, parser.SecondTie, parser.LegAngle, parser.SecondLeg,
 		parser.BlockAngle, parser.People, parser.Lines, parser.SideBranch, parser.SideBranchOut},
 	parser.AskTree:   {parser.Payload, parser.Alike},
 	parser.AskAnchor: {parser.Tie, parser.HitchHeight, parser.StartAngle},
@@ -37,7 +37,12 @@ var ofHauling = []parser.Field{
 
 var ofLowering = []parser.Field{
 	parser.HitchHeight, parser.Wraps, parser.People, parser.BlockAngle, parser.RopeLength, parser.Parts,
-	parser.Turn, parser.Redirects, parser.DrumAway, parser.DrumAcross, parser.TrunkAcross, parser.Alike,
+	parser.Turn, parser.Redirects, parser.Tail, parser.DrumAway, parser.DrumAcross, parser.TrunkAcross, parser.Alike,
+}
+
+// ofFall says whether a fall may be worked out from a field.
+func ofFall(f parser.Field) bool {
+	return f == parser.BlockBelow || f == parser.HitchAbove || f == parser.HitchToBlock || f == parser.MiddleAbove
 }
 
 // tellUnused names the numbers that the answer does not take into account, so
@@ -52,7 +57,27 @@ func (a *answer) tellUnused() {
 		if q.Intent == parser.AskAnchor && (x.Field == parser.Turn || x.Field == parser.BlockAngle) && slices.ContainsFunc(q.Notes, parser.Redirecting) {
 			continue // how the redirect pulls on its anchor
 		}
-		if a.idleForce(x.Field) || x.Field == parser.BlockBelow && !q.FallFromBlock() || !usedBy(q.Intent, x.Field) && !a.isGears(x.Field) || slices.Contains(gearFacts, x.Field) && a.unchecked() || a.idleAngle(x.Field) {
+		if x.Field == parser.Sideways && q.Intent == parser.AskBalance && q.Noted(parser.NoteEitherEnd) {
+			left = append(left, x.Field)
+			continue
+		}
+		if x.Field == parser.HitchHeight && q.Intent == parser.AskBalance && q.Has(parser.Sideways) && q.ByHeights() {
+			continue // the line that it hangs on follows from it
+		}
+		if x.Field == parser.People && q.Noted(movedByHand) {
+			continue // who rolls or carries it, which is said by itself
+		}
+		if q.LimitedByGear() && slices.Contains(gearFacts, x.Field) {
+			continue // it sets the limit
+		}
+		if a.question.OfTravel() && (x.Field == parser.RopeLength && a.question.Has(parser.Parts) || slices.Contains(ofHauling, x.Field)) {
+			continue // it is held against what the tackle takes, or pulls once the weight is asked for
+		}
+		if a.idlePlace(x.Field) {
+			left = append(left, x.Field)
+			continue
+		}
+		if a.idleForce(x.Field) || ofFall(x.Field) && !q.FallFromBlock() && !q.FallWanted() || !usedBy(q.Intent, x.Field) && !a.isGears(x.Field) || slices.Contains(gearFacts, x.Field) && a.unchecked() || a.idleAngle(x.Field) {
 			left = append(left, x.Field)
 		}
 	}
@@ -66,6 +91,25 @@ func (a *answer) tellUnused() {
 		v := a.voice
 		a.lines = append(a.lines, v.say("NOT taken into account: %s. Ask for that by itself.", v.and(nouns(v, left))))
 	}
+}
+
+// idlePlace says whether a height of a lift that is told just now changes no figure of it
+// yet: it is kept for where to tie.
+func (a *answer) idlePlace(f parser.Field) bool {
+	q := a.question
+	if q.Intent != parser.AskLift || slices.Contains(a.kept, string(f)) {
+		return false
+	}
+	placed := q.Has(parser.HitchHeight) && q.Has(parser.Rise)
+	switch f {
+	case parser.CutHeight:
+		return !placed
+	case parser.LoadHeight:
+		return !q.Has(parser.HitchHeight) && !q.Has(parser.Rise)
+	case parser.RopeLength:
+		return !q.OfTravel() && !q.Has(parser.HitchHeight)
+	}
+	return false
 }
 
 // tellGirth says what was made of a girth: how thick the piece is.
@@ -102,4 +146,18 @@ func wordsOf(said []parser.Said[string]) []string {
 		out[i] = quote(s.Words)
 	}
 	return out
+}
+
+// tellsNothing says whether a message of a talk tells and asks nothing that was understood:
+// "its got all its leaf on". Its answer would be that of before, as if it had been heard.
+func tellsNothing(q parser.Question) bool {
+	said := q.Asks || q.SaysUnits || q.Clear || q.Hello || q.Explain != "" || q.Obstacle != nil
+	return !said && q.Empty() && len(q.Notes) == 0 && q.Intent == parser.AskWeight
+}
+
+// tellNothingNew says that a message changes no figure.
+func (a *answer) tellNothingNew(q parser.Question, text string) {
+	if a.leaned && tellsNothing(q) {
+		a.problems = append(a.problems, a.voice.say("%s tells me nothing new: the figures are as before.", quote(text)))
+	}
 }

@@ -36,6 +36,9 @@ var byLabel = map[parser.Intent]bool{parser.AskGear: true, parser.AskDrop: true}
 // work has the calculator answer the question.
 func (a *answer) work() {
 	work := methods[a.question.Intent]
+	if a.question.OfVolume() {
+		work = (*answer).workVolume
+	}
 	if work == nil {
 		a.notYet()
 		return
@@ -48,7 +51,10 @@ func (a *answer) work() {
 		a.refuse(a.voice.word("Used, old or unlabelled gear: no figure. Somebody qualified has to look at it; go by new gear with a label you can read."))
 		return
 	}
-	err := work(a)
+	err := weightless(a.question)
+	if err == nil {
+		err = work(a)
+	}
 	if err == nil {
 		err = a.tellGear()
 	}
@@ -62,11 +68,24 @@ func (a *answer) work() {
 		return
 	}
 	a.tellUnused()
+	if moves[a.question.Intent] {
+		a.tellCounted()
+	}
 	if a.status == Answered {
 		a.tellPastLimit()
 		a.cautions = append(a.inDoubt(), a.cautions...)
 		a.clearOut()
 	}
+}
+
+// weightless is the reason why a piece of that tree is not weighed, whatever its sizes:
+// none is asked for them in vain.
+func weightless(q parser.Question) error {
+	if q.Species == nil || q.Has(parser.Weight) || q.Intent != parser.AskWeight && q.Intent != parser.AskLift && q.Intent != parser.AskCutPlan && !lowers[q.Intent] {
+		return nil
+	}
+	row, _ := wood.Find(q.Species.Value.Scientific)
+	return row.Weighable()
 }
 
 // clearOut says before all else but the figure that somebody stands below.

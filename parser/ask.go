@@ -17,8 +17,11 @@ const (
 	WhichTree     Kind = "which-tree"     // a name that several trees share
 	WhichTon      Kind = "which-ton"      // 2,000 lb, 2,240 lb or 1,000 kg
 	WhichAngle    Kind = "which-angle"    // an angle with no word for where it is
+	WhichHitch    Kind = "which-hitch"    // how a sling is rigged, told two ways
 	WhichSide     Kind = "which-side"     // how far the top block is off, which way not said
+	WhichParts    Kind = "which-parts"    // blocks of a tackle, and not how many parts of line they make
 	WhichGear     Kind = "which-gear"     // a working load, and no word for what has it
+	WhichLimit    Kind = "which-limit"    // limits told for a side each, of which one holds at a time
 	WhichStrength Kind = "which-strength" // a figure of gear: what it breaks at, or its working load
 	Girth         Kind = "girth"          // a tape round the stem, not through it
 	BreastHigh    Kind = "breast-high"    // a diameter that is not the piece's
@@ -64,6 +67,7 @@ type Ask struct {
 	Mass       bool     // the number in question is a mass or a force
 	Choices    []Choice // what to type instead, where that can be listed
 	Glued      bool     // an unknown word typed in one with more: without it, that is something else
+	Measured   bool     // an unknown word with the length right before it, which may be that of what it names
 	Spare      bool     // an unknown word that stands beside nothing it could change
 	LikeStop   string   // a word that ends all arithmetic, which an unknown one may be a slip of
 	Danger     string   // which of a kind that has several: "knot"
@@ -73,6 +77,7 @@ type Ask struct {
 	Heavier    bool     // of the trees, the one that weighs more is wanted
 	AsTree     bool     // an unknown word that stands where the tree does
 	Clause     [2]int   // the place of the clause that a word turns, where it may be talk
+	Denied     [2]int   // the place of the clause that a denial turns, where it holds no number
 }
 
 // Choice is one way out of an ask.

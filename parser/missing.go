@@ -21,19 +21,21 @@ var needed = map[Intent][]Field{
 // message did not give.
 func (q Question) Missing() []Field {
 	if fields, ok := needed[q.Intent]; ok {
-		if q.HighestWanted() {
-			fields = []Field{RopeLength}
-		}
-		if q.Intent == AskRope {
-			fields = append(slices.Clone(fields), q.neededOfLayout()...)
-		}
-		return q.Without(fields)
+		return q.missingAlways(fields)
 	}
-	if q.Intent == AskCutPlan {
-		return append(q.missingOf(SpeciesField, AcrossField(q.Limb())), q.Without([]Field{Limit})...)
-	}
-	if q.MostWanted() {
+	switch {
+	case q.Intent == AskCutPlan:
+		return q.missingCutPlan()
+	case q.OfTravel():
+		return q.missingTravel()
+	case q.OfPull():
+		return nil
+	case q.OfVolume():
+		return q.missingOf(SpeciesField)
+	case q.MostWanted():
 		return q.neededForMost()
+	case q.FallWanted():
+		return q.missingFall()
 	}
 	switch q.Intent {
 	case AskAnchor:
@@ -45,17 +47,50 @@ func (q Question) Missing() []Field {
 			return nil // of the pieces asked about before
 		}
 		return q.MissingPiece()
-	}
-	if q.Intent == AskBalance {
+	case AskBalance:
 		return q.missingBalance()
 	}
-	if q.ByHeight() {
+	switch {
+	case q.HangsAsked():
+		return q.missingHang()
+	case q.ByHeight():
 		return nil
-	}
-	if q.OfPlaces() {
+	case q.OfPlaces():
 		return q.missingPlaces()
 	}
 	return q.missingOfLoad()
+}
+
+// missingAlways is what a question misses whose facts hang on nothing else but the way it
+// is asked.
+func (q Question) missingAlways(fields []Field) []Field {
+	switch {
+	case q.HighestWanted():
+		fields = []Field{RopeLength}
+	case q.Intent == AskNotch && q.Noted(NoteTop):
+		fields = nil
+	}
+	if q.Intent == AskRope {
+		fields = append(slices.Clone(fields), q.neededOfLayout()...)
+	}
+	return q.Without(fields)
+}
+
+// missingCutPlan is what a cutting plan misses: its limit may be the gear's.
+func (q Question) missingCutPlan() []Field {
+	out := q.missingOf(SpeciesField, AcrossField(q.Limb()))
+	if q.LimitedByGear() {
+		return out
+	}
+	return append(out, q.Without([]Field{Limit})...)
+}
+
+// missingFall is what the fall of a piece misses, where it is asked how far that is.
+func (q Question) missingFall() []Field {
+	if q.BelowHitch() > 0 {
+		return nil
+	}
+	return q.Without([]Field{Length, BlockBelow})
 }
 
 // missingOfLoad is what the answers want that hang on the weight of a piece.
@@ -84,7 +119,13 @@ func (q Question) missingOfLoad() []Field {
 		return out
 	}
 	for _, f := range q.Without(alsoNeeded[q.Intent]) {
-		if !slices.Contains(out, f) && !(f == DropHeight && q.FallFromBlock()) && !(f == LineOut && q.LineBySides()) {
+		if f == Tie && q.Has(TieAlong) {
+			continue // it follows from the length
+		}
+		if f == DropHeight && q.Has(HitchToBlock, BlockBelow) && !q.Has(Length, DropHeight) {
+			f = Length // the fall follows from it
+		}
+		if !slices.Contains(out, f) && !(f == DropHeight && q.FallFromBlock()) && !(f == LineOut && q.lineFollows()) {
 			out = append(out, f)
 		}
 	}
@@ -96,20 +137,29 @@ func (q Question) missingSwing() (out []Field) {
 	if !q.Has(Sideways, StartAngle) {
 		out = append(out, Sideways)
 	}
-	if q.LineBySides() {
+	if q.lineFollows() {
 		return out
 	}
 	return append(out, q.Without([]Field{LineOut})...)
 }
 
+// lineFollows says whether the line of a swing follows from how far the block is above the
+// piece once it is told how far to the side.
+func (q Question) lineFollows() bool {
+	return !q.Has(LineOut, StartAngle) && (q.Has(BlockHeight) || q.ByHeights())
+}
+
 // LineBySides says whether the line of a swing is told by how far its block is above
 // the piece and how far to the side.
 func (q Question) LineBySides() bool {
-	return !q.Has(LineOut) && q.Has(Sideways) && q.Has(BlockHeight)
+	return !q.Has(LineOut) && q.Has(Sideways) && (q.Has(BlockHeight) || q.ByHeights())
 }
 
 // neededOfLayout is what the length of a rope hangs on besides the hitch.
 func (q Question) neededOfLayout() (out []Field) {
+	if q.Has(Rise, LoadHeight, Apart) {
+		out = append(out, Parts) // of a tackle
+	}
 	if q.Noted(DeadEndOnTrunk) {
 		out = append(out, TrunkAcross)
 	}
@@ -139,61 +189,6 @@ func (q Question) OnSpar() bool {
 	return (log || slices.Contains(q.Notes, NoteAnchorSpar)) && !slices.Contains(q.Notes, NoteAnchorLimb)
 }
 
-// missingOfGear is the strength of what the words told of: of the sling where
-// they said how it is rigged, of the rope where they said no more.
-func (q Question) missingOfGear() []Field {
-	slung := q.Has(Legs, LegAngle, ChokeAngle) || slices.Contains(q.Notes, NoteChoker) || slices.Contains(q.Notes, NoteBasket)
-	switch {
-	case q.GearWanted():
-		return q.MissingPiece()
-	case slung && !q.Has(SlingBreak, SlingWorking):
-		return []Field{SlingBreak}
-	case !q.Has(Ratings...) && q.OfGear != "":
-		return []Field{q.OfGear}
-	case !q.Has(Ratings...):
-		return []Field{RopeBreak}
-	}
-	return nil
-}
-
-// MostWanted says whether it is asked how much can be lowered or lifted, where
-// no piece is told.
-func (q Question) MostWanted() bool {
-	return q.Noted(MostWanted) && (q.Intent == AskLower || q.Intent == AskLift) && q.Pieceless()
-}
-
-// HighestWanted says whether it is asked how high the block may be for the rope
-// at hand, where no piece is told and no other rope.
-func (q Question) HighestWanted() bool {
-	return q.Intent == AskRope && q.Noted(highestWanted) && !q.Has(HitchHeight, SecondRope) && q.Pieceless()
-}
-
-// PartsWanted says whether it is asked how many parts of line a lift takes.
-func (q Question) PartsWanted() bool {
-	return q.Intent == AskLift && q.Noted(PartsWanted) && !q.Has(Parts)
-}
-
-// TooMany says whether it is asked if the wraps told are too many.
-func (q Question) TooMany() bool { return q.Noted(TooMany) }
-
-// Slipped says whether the wraps told did not hold.
-func (q Question) Slipped() bool { return q.Noted(Slipped) && q.Has(Wraps) }
-
-// neededForMost is what holds the load, or lifts it.
-func (q Question) neededForMost() []Field {
-	switch {
-	case q.Intent == AskLower:
-		return q.Without([]Field{Wraps})
-	case q.Has(WinchPull):
-		return q.Without([]Field{Parts})
-	}
-	return q.Without([]Field{Parts, People})
-}
-
-// GearWanted says whether it is asked how strong gear must be, of which nothing
-// else is told.
-func (q Question) GearWanted() bool { return q.Noted(gearWanted) && !q.Has(Ratings...) }
-
 // Pieceless says whether nothing was told of a piece.
 func (q Question) Pieceless() bool {
 	return q.Species == nil && !q.Has(Across...) && !q.Has(Length, Weight)
@@ -222,11 +217,19 @@ func (q Question) missingBalance() []Field {
 		}
 		return weighed(LegAngle)
 	case q.WeightWanted():
-		return append([]Field{Weight}, q.Without([]Field{Sideways, LineOut})...)
-	case q.Has(Sideways), q.Noted(TagPull):
-		return weighed(Sideways, LineOut)
+		return append([]Field{Weight}, q.Without(q.ofTag())...)
+	case q.Has(Sideways) && !q.Noted(NoteEitherEnd), q.Noted(TagPull):
+		return weighed(q.ofTag()...)
 	}
 	return q.Without([]Field{Length})
+}
+
+// ofTag is what a tag line hangs on besides the piece.
+func (q Question) ofTag() []Field {
+	if q.ByHeights() {
+		return []Field{Sideways}
+	}
+	return []Field{Sideways, LineOut}
 }
 
 // OnlyBalance says whether no more is asked than where a piece balances, of
@@ -304,11 +307,13 @@ func (q Question) Without(fields []Field) []Field {
 
 // Notes of the word file that decide what is missing or in doubt.
 const (
-	Bare    = "bare"    // without its brush
-	Bridled = "bridle"  // two lines run to one point
-	Snubbed = "snubbed" // the line is held fast
-	LetRun  = "let-run"
-	NewTree = "new-tree"
+	Bare      = "bare"        // without its brush
+	Bridled   = "bridle"      // two lines run to one point
+	Snubbed   = "snubbed"     // the line is held fast
+	SnubOrRun = "snub-or-run" // held fast and let run are weighed against each other
+	LetRun    = "let-run"
+	Worn      = "worn" // the gear is used, old or has no label
+	NewTree   = "new-tree"
 
 	gearWanted    = "gear-wanted"    // how strong it must be
 	MostWanted    = "most-wanted"    // how heavy a piece may be

@@ -39,10 +39,24 @@ const DrumAside = "drum-aside"
 // MovingBlock is the note that a block moves with the load.
 const MovingBlock = "moving-block"
 
+// fallWanted is the note that it is asked how far a piece falls.
+const fallWanted = "fall-wanted"
+
+// NoteHoldsBlock is the note of a sling or a shackle that the block hangs in.
+const NoteHoldsBlock = "holds-block"
+
+// The notes of a load that is the pull in the line, and that the factor is asked for.
+const (
+	NoteLinePeak = "line-peak"
+	FactorWanted = "factor-wanted"
+)
+
 // The notes of how a sling is rigged.
 const (
 	NoteChoker = "choker"
 	NoteBasket = "basket"
+	// NoteRatedBasket is the note of a sling whose figure is told for a basket.
+	NoteRatedBasket = "rated-basket"
 )
 
 // The notes of what an anchor is, where the piece on it is named too.
@@ -51,8 +65,33 @@ const (
 	NoteAnchorSpar = "anchor-spar"
 )
 
+// The notes of a notch that is to hold until the piece lies level, and of a top, which
+// stands upright before it does.
+const (
+	NoteTillLevel = "till-level"
+	NoteTop       = "top-upright"
+)
+
+// HangWanted is the note that it is asked how high a piece ends up hanging.
+const HangWanted = "hang-wanted"
+
+// NoteEitherEnd is the note that it is asked at which end to tie.
+const NoteEitherEnd = "either-end"
+
+// NoteStartSide is the note of what stands on the side that a swing starts from.
+const NoteStartSide = "start-side"
+
 // LeavesOn is the note of a piece that has its branches or leaves on.
 const LeavesOn = "leafed"
+
+// NoBark is the note of a piece that has lost its bark.
+const NoBark = "no-bark"
+
+// MachineLimit is the note of a limit that is what a crane or a loader takes.
+const MachineLimit = "machine-limit"
+
+// HalfLog is the note of a log that was split lengthwise.
+const HalfLog = "half-log"
 
 // People are spoken of by name, as kin or by what they do. Their numbers are
 // none of the piece, and where they stand can be a danger.

@@ -25,22 +25,33 @@ const (
 	SecondRope   Field = "second_rope_m" // where either could be taken
 	DropHeight   Field = "drop_m"
 	RunLength    Field = "run_m"
-	BlockBelow   Field = "block_below_m" // the block, below the cut
+	BlockBelow   Field = "block_below_m"    // the block, below the cut
+	HitchAbove   Field = "hitch_above_m"    // the hitch, above the cut
+	HitchToBlock Field = "hitch_to_block_m" // down from the hitch to a block that it falls past
+	MiddleAbove  Field = "middle_above_m"   // the middle of a piece, above such a block
 	Limit        Field = "limit_kg"
 	BlockHeight  Field = "block_height_m"
 	Tie          Field = "tie_m"
 	LimbAngle    Field = "limb_angle_deg"
 	Efficiency   Field = "efficiency"
 	RopeDiameter Field = "rope_diameter_m"
-	LineOut      Field = "line_m"    // from the block to the tie
-	Sideways     Field = "offset_m"  // of the piece, from under the block
-	StartAngle   Field = "start_deg" // of the line, from plumb
-	Turn         Field = "turn_deg"  // of the rope at a block; the only field that is said several times
+	LineOut      Field = "line_m"         // from the block to the tie
+	Sideways     Field = "offset_m"       // of the piece, from under the block
+	PieceHeight  Field = "piece_height_m" // of the piece that is still to come off, above the ground
+	TieAlong     Field = "tie_along"      // the tie as a part of a length that is not told yet
+	StartAngle   Field = "start_deg"      // of the line, from plumb
+	Turn         Field = "turn_deg"       // of the rope at a block; the only field that is said several times
 	Redirects    Field = "redirects"
 	BlockBehind  Field = "block_behind_m"   // the top block, behind the hinge
 	BlockOut     Field = "block_out_m"      // the top block, out toward the limb
 	Closed       Field = "closed_m"         // the tackle, its blocks together
+	Apart        Field = "apart_m"          // the two blocks of a lift, from one another
+	Rise         Field = "rise_m"           // of a load that is lifted
+	LoadHeight   Field = "load_height_m"    // of the tie on it, above the ground
+	CutHeight    Field = "cut_height_m"     // of its cut, from there too
+	Tail         Field = "tail_m"           // of rope, wanted behind the drum
 	DrumAway     Field = "drum_away_m"      // from the foot of the tree
+	LandsOut     Field = "lands_out_m"      // of a piece that is lowered, from there too
 	DrumAcross   Field = "drum_diameter_m"  // of the lowering drum
 	TrunkAcross  Field = "trunk_diameter_m" // where the dead end goes round it
 	PersonPull   Field = "person_pull_n"    // what each of the people pulls
@@ -163,6 +174,7 @@ type Quantity struct {
 	Start, End int
 	At         string `json:",omitempty"` // the block that a turn is at, "" where it was not named
 	Girth      bool   `json:",omitempty"` // its words told how far round the piece is
+	Along      *Along `json:",omitempty"` // of a tie: the part of the length that it was told as
 }
 
 // Fix is a misspelt word and what it was taken for.
@@ -172,6 +184,7 @@ type Fix struct{ Words, As string }
 type Question struct {
 	Intent     Intent
 	Species    *Said[Species]
+	Against    *Said[Species] `json:",omitempty"` // the other tree, where two woods are compared
 	Shape      *Said[Shape]
 	Condition  *Said[Condition]
 	Obstacle   *Said[Obstacle] // what a swing may strike
@@ -180,23 +193,31 @@ type Question struct {
 	Units      System // the system asked for, or else that of most numbers
 	Fixes      []Fix
 	OfGear     Field          // what is not told of the gear that is asked about: its strength
+	Unrated    []Field        `json:",omitempty"` // the strengths of gear that is named, and not told
+	Held       bool           `json:",omitempty"` // it is asked whether gear holds, and of what load is not told
 	Notes      []string       // what was said besides: "wet", "about"
 	Passed     []Said[string] `json:",omitempty"` // numbers of no piece and no gear: "4 pm", "19 years old"
+	NotSo      []Said[string] `json:",omitempty"` // numbers that were put aside: "not 22"
 	Left       []Said[string] `json:",omitempty"` // of a job's message: what is only talk
 	SaysUnits  bool           // the system was asked for
 	Arborist   *Said[string]  // of a job: who confirms
 	Site       *Said[string]  // of a job: where it is
 	Pieces     []Said[string] `json:",omitempty"` // of a list: each is a message by itself
 	Compares   bool           `json:",omitempty"` // which of two pieces weighs more
+	InRow      bool           `json:",omitempty"` // the pieces are one question each, and nothing is added up
 	Topic      Intent         `json:",omitempty"` // of a call for help: the kind of question that it is about
 	Hello      bool           // small talk, and no more
 	Clear      bool           // "clear the job"
+	Drops      []Field        `json:",omitempty"` // of a job: what is no longer to be kept
 	Facts      bool           `json:",omitempty"` // it tells only what can hold for a job, and asks nothing
-	Explain    string         // what the crew wants explained of the last answer: "numbers", "assumed"
+	Explain    string         // what the crew wants explained of the last answer: "numbers", "assumed", "brush"
 	Asks       bool           // words ask for the intent, rather than facts
 	FollowUp   bool           // it leans on what was said before: "what about", "same but"
 	Bare       bool           `json:"-"` // one number, and nothing beside it that tells what it is of
 	BareAt     bool           `json:"-"` // such a one behind "at"
+	Next       bool           `json:"-"` // of the piece after this one
+	PutsRight  bool           `json:"-"` // its one number takes the place of another, and no word says of which
+	Which      *Ask           `json:"-"` // which of some trees it is, to be asked after the ask that came first
 	InDoubt    []Field        // said, but in words that must be asked about too, after the ask that came first
 }
 

@@ -18,13 +18,18 @@ const (
 const (
 	ExplainNumbers = "numbers" // how it was worked out
 	ExplainAssumed = "assumed" // what was taken for granted
+	ExplainBrush   = "brush"   // whether brush, leaves and bark are in the weight
 )
+
+// TopicConvert is a number in other units.
+const TopicConvert Intent = "about-convert"
 
 // TopicHands is what some people are planned for, pulling together.
 const TopicHands Intent = "about-hands"
 
 // More of what is asked of the trade as a whole.
 const (
+	TopicWoods     Intent = "about-woods"      // which of two trees has the heavier wood
 	TopicAnyTree   Intent = "about-any-tree"   // what to type where nobody knows the tree
 	TopicConfirm   Intent = "about-confirm"    // which answers somebody has to stand by
 	TopicDrumSize  Intent = "about-drum-size"  // whether a thicker drum holds more

@@ -17,5 +17,7 @@ const (
 	TurnsPeople   Turning = "people"   // "half the guys": how many hold the rope?
 	TurnsRadius   Turning = "radius"   // half of what is wanted, or of a swing
 	TurnsMeasure  Turning = "measure"  // "how high": what only the tree tells
+	TurnsAnchor   Turning = "anchor"   // "limit on the anchor": twice what a piece may weigh, or more
+	TurnsSlack    Turning = "slack"    // "4 ft of slack": what the fall is longer by
 	TurnsBound    Turning = "bound"    // "over 14 in": no number by itself
 )

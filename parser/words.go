@@ -66,7 +66,7 @@ func (q Question) onTwoLegs() string {
 }
 
 // explaining are the words that ask for an explanation.
-var explaining = map[string]string{ExplainNumbers: "show the numbers", ExplainAssumed: "what did you assume"}
+var explaining = map[string]string{ExplainNumbers: "show the numbers", ExplainAssumed: "what did you assume", ExplainBrush: "is the brush in it"}
 
 // systems are the words that ask for a system of units.
 var systems = map[System]string{Metric: "in metric", Imperial: "in imperial"}
@@ -112,11 +112,12 @@ var told, phrases = inOrder([]phrase{
 	{ConnectorWorking, "shackle wll #"}, {DrumBreak, "drum breaks at #"}, {DrumWorking, "drum wll #"},
 	{DesignFactor, "design factor #"}, {Legs, "# legs"}, {ChokeAngle, "choked at #"},
 	{Payload, "payload #"}, {PersonPull, "each pulls #"}, {Redirects, "# redirects"}, {Turn, "rope turns #"},
-	{DrumAway, "drum # from the tree"}, {DrumAcross, "# drum"}, {TrunkAcross, "# trunk"},
+	{DrumAway, "drum # from the tree"}, {Tail, "# of tail"}, {LandsOut, "lands # out from the tree"}, {DrumAcross, "# drum"}, {TrunkAcross, "# trunk"},
 	{BlockBehind, "# behind the hinge"}, {BlockOut, "# out toward the limb"}, {Closed, "blocks take up #"},
-	{BlockBelow, "block # below the cut"}, {DropHeight, "free fall of #"}, {RunLength, "# of run"}, {Limit, "limit is #"},
+	{Apart, "# between the blocks"}, {Rise, "# of rise"}, {LoadHeight, "load tied at #"}, {CutHeight, "cut at #"},
+	{BlockBelow, "block # below the cut"}, {HitchAbove, "hitch # above the cut"}, {HitchToBlock, "tie point to block #"}, {MiddleAbove, "block to middle #"}, {DropHeight, "free fall of #"}, {RunLength, "# of run"}, {Limit, "limit is #"},
 	{Tie, "# out from the cut"}, {BlockHeight, "# above the cut"}, {LimbAngle, "# above level"},
-	{Alike, "# alike pieces"}, {LineOut, "# of line out"}, {Sideways, "# to the side"}, {StartAngle, "# from plumb"},
+	{Alike, "# alike pieces"}, {PieceHeight, "piece hanging at #"}, {LineOut, "# of line out"}, {Sideways, "# to the side"}, {StartAngle, "# from plumb"},
 	{SecondTie, "tip line at #"}, {Lines, "# ropes at"}, {LegAngle, "leg angle #"},
 	{SideBranch, "# side branch"}, {SideBranchOut, "sticking out #"}, {Strands, "# strand"},
 })
@@ -150,24 +151,28 @@ func (q Question) swungPast() string {
 
 // noted are the words of each note.
 var noted = map[string]string{
-	"wet": "wet rope", "iced": "iced over", "bare-hands": "bare hands", "gusty": "gusts", NoteOnBlock: "on the block", NoteBlockHung: "block on it", NoteDrumLoad: "on the drum", "dark": "getting dark", "natural-crotch": "natural crotch", "about": "about", "rigging-ring": "rigging ring",
-	"carabiner": "carabiner", "ball-bearing": "ball bearing", "worn": "used rope", "bowline": "bowline",
+	"wet": "wet rope", "iced": "iced over", "bare-hands": "bare hands", "gusty": "gusts", NoteOnBlock: "on the block", FactorWanted: "what factor is that", NoteLinePeak: "peak", fallWanted: "how far does it fall", NoteHoldsBlock: "block sling", NoteBlockHung: "block on it", NoteDrumLoad: "on the drum", "dark": "getting dark", "natural-crotch": "natural crotch", "about": "about", "rigging-ring": "rigging ring",
+	"over-block": "over a block instead",
+	"carabiner":  "carabiner", "connector": "connector", "swivel": "swivel", "screw-link": "screw link", "load-hook": "load hook", "ball-bearing": "ball bearing", "worn": "used rope", "bowline": "bowline",
+	"second-stem": "second stem",
 	"clove-hitch": "clove hitch", "timber-hitch": "timber hitch", "two-half-hitches": "half hitches",
 	"snubbed": "snubbed", "let-run": "let it run", "bridle": "bridle", "hang-level": "hang level", "hang-butt": "butt down", "hang-tip": "tip down",
 	"rope-static": "static", "rope-low-stretch": "low stretch", "rope-stretchy": "stretchy", "rope-double-braid": "double braid",
 	"rope-three-strand": "laid rope", "rope-kernmantle": "kernmantle", "rope-no-stretch": "no stretch",
 	"eye-splice": "eye splice", "square-knot": "square knot", "overhand-knot": "overhand knot",
-	"figure-eight": "figure eight", NoteChoker: "choked", NoteBasket: "in a basket", "lean": "leaning",
+	"figure-eight": "figure eight", NoteChoker: "choked", NoteBasket: "in a basket", NoteRatedBasket: "basket figure", "lean": "leaning",
 	RedirectBlock: "redirect", BaseBlock: "base block", "bushed": "plain bushed", "small-pulley": "small pulley",
 	"haul-up": "haul from the moving block", "haul-down": "haul from the top block", MovingBlock: "moving block",
 	DeadEndOnTrunk: "dead end round the trunk", "dead-end-block": "dead end on the becket",
-	NoteAnchorLimb: "anchor limb", NoteAnchorSpar: "anchor spar", "from-tip": "from the tip down", "bare": "leaves off", LeavesOn: "leaves on", NewTree: "new tree",
+	NoteAnchorLimb: "anchor limb", NoteAnchorSpar: "anchor spar", "from-tip": "from the tip down", "bare": "leaves off", LeavesOn: "leaves on", NoBark: "no bark", MachineLimit: "crane limit", HalfLog: "half log split down the middle", NewTree: "new tree",
 	"log-over": "what went over the limit", "log-unconfirmed": "what is unconfirmed", "log-unfinished": "what was never completed", "log-yesterday": "yesterday's log",
 	"log-heaviest": "heaviest of the day", "log-total": "total for the day",
-	gearWanted: "how strong should it be", MostWanted: "what's the most", PartsWanted: "how many parts of line", highestWanted: "how high can i set the block", BlocksMeet: "do the blocks meet", TieWanted: "how far out can i tie", LowestWanted: "how high must the block be", TagPull: "how hard on the tag line",
-	TooMany:     "too many",
-	Slipped:     "slipped",
-	PeopleBelow: "guys underneath", DrumAside: "drum at the next tree",
+	gearWanted: "how strong should it be", MostWanted: "what's the most", PartsWanted: "how many parts of line", highestWanted: "how high can i set the block", BlocksMeet: "do the blocks meet", AnchorLoad: "what does the anchor see", TravelWanted: "how far can it go before the blocks meet", TieWanted: "how far out can i tie", LowestWanted: "how high must the block be", TagPull: "how hard on the tag line",
+	NoteTillLevel: "till its level", NoteEitherEnd: "butt tied or tip tied", HangWanted: "how low will it hang",
+	TooMany:       "too many",
+	Slipped:       "slipped",
+	NoteStartSide: "on the side it starts from",
+	PeopleBelow:   "guys underneath", DrumAside: "drum at the next tree",
 }
 
 // phrase writes one quantity with the words for its place.

@@ -97,7 +97,7 @@ func aSupervisorSeesTheDay(t *testing.T, via way) {
 	}
 	answer := r.answered(done)
 	r.press(crew, answer, "14 in")
-	r.await(func() bool { return strings.Contains(r.now(answer).Shown(), "plan on") })
+	r.await(func() bool { return !strings.Contains(r.now(answer).Shown(), "has no unit") })
 
 	v := r.homed(boss)
 	got := words(v)

@@ -100,7 +100,7 @@ func aFollowUpLeansOnAPress(t *testing.T, via way) {
 	m := r.ask(standin.Yard, "red oak limb 14, 22 ft")
 	answer := r.answered(m)
 	r.press(crew, answer, "14 in")
-	r.await(func() bool { return strings.Contains(r.now(answer).Shown(), "plan on") })
+	r.await(func() bool { return !strings.Contains(r.now(answer).Shown(), "has no unit") })
 	r.ask(standin.Yard, "what about 16 ft", standin.InThread(m.TS))
 	r.await(func() bool { return len(r.own(m)) == 2 })
 	if got := r.own(m)[1].Shown(); !strings.Contains(got, "14 in") || !strings.Contains(got, "16 ft") {

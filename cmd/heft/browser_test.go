@@ -23,11 +23,23 @@ func browser(t *testing.T) context.Context {
 	}
 	limit, cancel := context.WithTimeout(context.Background(), 2*time.Minute)
 	t.Cleanup(cancel)
-	allocator, release := chromedp.NewExecAllocator(limit, options...)
-	t.Cleanup(release)
-	ctx, closeTab := chromedp.NewContext(allocator)
-	t.Cleanup(closeTab)
-	return ctx
+	for try := 1; ; try++ {
+		allocator, release := chromedp.NewExecAllocator(limit, options...)
+		ctx, closeTab := chromedp.NewContext(allocator)
+		// A browser that dies as it starts says nothing of the page.
+		if err := chromedp.Do(ctx); err != nil {
+			closeTab()
+			release()
+			if try == 3 {
+				t.Fatal(err)
+			}
+			t.Logf("the browser did not start, once more: %v", err)
+			continue
+		}
+		t.Cleanup(release)
+		t.Cleanup(closeTab)
+		return ctx
+	}
 }
 
 // chromium is the path of the browser.

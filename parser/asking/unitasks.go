@@ -10,6 +10,8 @@ import (
 	"heft/parser/places"
 	"heft/parser/reading"
 	"heft/parser/sizes"
+	"heft/parser/stops"
+	"heft/parser/turning"
 )
 
 // WrapsOrHands says whether a bare number of what is lowered is as few as wraps and
@@ -40,6 +42,21 @@ func ToLower(rd *reading.Reading, i int) bool {
 	return (rd.Worded(parser.Wraps) || gear.AsksFor(rd, parser.AskLower)) && rd.Elems[i].Fig.Low >= least && !rd.AnyAt(func(k int) bool {
 		return rd.Elems[k].Piece() || places.LengthAt(rd, k)
 	})
+}
+
+// LoadOfKit says whether a bare number can only be what hangs on the gear that is told:
+// "get 500 up on a 3:1", "down to the drum and the log is 450". No size is told beside it.
+func LoadOfKit(rd *reading.Reading, i int) bool {
+	fig := rd.Elems[i].Fig
+	if fig.Low < stops.LeastTold || rd.AnyAt(func(k int) bool { return places.LengthAt(rd, k) || rd.TermAt(k).Tree != nil }) {
+		return false
+	}
+	k := rd.Past(i-1, -1, lexicon.MarkIs)
+	named := k < i-1 && (rd.TermAt(k).Shape != "" || rd.TermAt(k).Unnamed) && rd.EndsBreath(i+1)
+	kit := func(k int) bool {
+		return gear.Part(rd.Elems[k]) != "" || rd.TermAt(k).Block != "" || rd.Elems[k].Plays(parser.Wraps)
+	}
+	return named && rd.AnyAt(kit) || turning.Lifting(rd) && (rd.At(i+1).Marked(lexicon.MarkErect|lexicon.MarkUpward) || rd.At(i+1).Plays(parser.HitchHeight) && rd.EndsBreath(i+2))
 }
 
 // LongestBare is more than any size of what is lifted, in feet, inches, metres or

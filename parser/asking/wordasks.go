@@ -95,7 +95,16 @@ func roundAcross(rd *reading.Reading, i int) bool {
 	if fig == nil || fig.Dim != parser.DimLength || !rd.At(i+1).Marked(lexicon.MarkRound) {
 		return false
 	}
-	return fig.Unit.Fine && twoShapes(rd, i+1) || fig.Low > reading.Roundest
+	return fig.Unit.Fine && twoShapes(rd, i+1) || fig.Low > reading.Roundest && !acrossElsewhere(rd, i)
+}
+
+// acrossElsewhere says whether a thickness is told besides the number at i: a "4 ft round
+// of 30 inch" is 4 ft long.
+func acrossElsewhere(rd *reading.Reading, i int) bool {
+	return rd.AnyAt(func(k int) bool {
+		fig := rd.Elems[k].Fig
+		return k != i && fig != nil && fig.Dim == parser.DimLength && fig.Unit != nil && fig.Unit.Fine && !fig.Rope && fig.Low >= places.ThinnestPiece && !rd.At(k+1).Marked(lexicon.MarkThick) && !rd.At(k+1).Plays(parser.Length)
+	})
 }
 
 // twoShapes says whether the message names another shape before the round at i.
@@ -111,12 +120,13 @@ func twoUnits(rd *reading.Reading, i int) bool {
 	return e.Fig != nil && e.Fig.Unit != nil && rd.At(i+1).Marked(lexicon.MarkUnit) && !wantedIn(rd, i)
 }
 
-// wantedIn reads "horse chestnut 55 cm, kg?": the unit behind a thickness, with
+// wantedIn reads "horse chestnut 55 cm, kg?" and "16\" 9' lb?": the unit behind a length, with
 // nothing more to follow, is what the weight is wanted in.
 func wantedIn(rd *reading.Reading, i int) bool {
 	e := rd.At(i + 1)
 	u := rd.In.Units[scan.Fold(rd.Text[e.Start:e.End])]
-	return rd.Elems[i].Fig.Short() && u != nil && u.Dim == parser.DimMass && (i+2 >= len(rd.Elems) || rd.Elems[i+2].Pause > 2)
+	fig := rd.Elems[i].Fig
+	return (fig.Short() || strings.HasSuffix(fig.Words(rd.Text), "'") || strings.HasSuffix(fig.Words(rd.Text), "′")) && u != nil && u.Dim == parser.DimMass && (i+2 >= len(rd.Elems) || rd.Elems[i+2].Pause > 2)
 }
 
 // speed reads "5 ft a second", which is no length. "turns 45 degrees, the second
@@ -140,6 +150,9 @@ func BoundAsk(rd *reading.Reading, full places.Bound, limb bool) *parser.Ask {
 		}
 		if fig.Dim == parser.DimCount && fig.Unit == nil && e.Plays(parser.Limit) && !e.Plays(parser.Length) && rd.AnyAt(rd.Is(bounds.Cuts)) {
 			continue // "cut lengths, max 250" is asked for its unit
+		}
+		if fig.Dim == parser.DimCount && fig.Unit == nil && rd.At(j+1).Plays(parser.Limit) {
+			continue // "under a 300 limit" likewise
 		}
 		if e.Term.Intent == parser.AskCutPlan && parser.Thickness(full[j]) || full[j] == parser.PersonPull && rd.TermAt(j+1).InHand {
 			continue // "max length of a 20 in log", "under 40 lb in the hand"
@@ -206,6 +219,7 @@ func AsTree(rd *reading.Reading, a *parser.Ask) bool {
 // where it stands right beside its word and no other thickness is told. What an
 // anchor holds goes by its thinnest, which a tape round it does not tell.
 func Girths(rd *reading.Reading) {
+	sizes.RoundAfterAll(rd)
 	sizes.TurnsAround(rd)
 	sizes.BareGirth(rd)
 	word, last, fig := -1, -1, -1
@@ -214,6 +228,7 @@ func Girths(rd *reading.Reading) {
 		case rd.TermAt(i).Ask == parser.BreastHigh, rd.TermAt(i).Intent == parser.AskAnchor, roundAcross(rd, i):
 			return
 		case !sizes.GirthWord(rd, i):
+		case word >= 0 && sizes.GirthAgain(rd, i):
 		case word >= 0 && !sizes.PairsUp(rd, word, i, fig), j < 0 && word < 0:
 			return
 		case word < 0:
@@ -256,7 +271,7 @@ func Surroundings(rd *reading.Reading) {
 		case e.Fig.Dim == parser.DimAngle:
 			e.Fig.Elsewhere = rd.At(rd.Past(i-1, -1, lexicon.MarkIs)).Marked(lexicon.MarkDeflects)
 		default:
-			e.Fig.Elsewhere = e.Fig.Elsewhere || doubtful(rd, i) || gear.TowardsPlace(rd, i) || sizes.OfPlace(rd, i) || gear.BehindPlace(rd, i) || gear.BehindPart(rd, i) || turning.OfSomeone(rd, i)
+			e.Fig.Elsewhere = e.Fig.Elsewhere || doubtful(rd, i) || gear.TowardsPlace(rd, i) || sizes.OfPlace(rd, i) || gear.BehindPlace(rd, i) || gear.BehindPart(rd, i) || gear.OutToo(rd, i) || turning.OfSomeone(rd, i)
 		}
 	}
 }

@@ -48,7 +48,7 @@ func AnyWithin(rd *reading.Reading, from, to int, holds func(int) bool) bool {
 // "more than".
 func Exceeds(rd *reading.Reading, from, to int) bool {
 	words := scan.SplitWords(rd.Text[rd.Elems[from].End:rd.Elems[to].Start])
-	return rd.At(to-1).Marked(lexicon.MarkBound) || slices.ContainsFunc(words, func(w string) bool { return rd.In.Cues[lexicon.CueExceeds][w] })
+	return rd.At(to-1).Marked(lexicon.MarkBound) || slices.ContainsFunc(words, func(w string) bool { return rd.In.Cued(w, lexicon.CueExceeds) })
 }
 
 // LimitAt makes the number at i the limit, and takes the doubt from what denies more.

@@ -67,6 +67,25 @@ func strongAboveUnion(rd *reading.Reading) {
 	}
 }
 
+// slingsAnchor reads "sling WLL 1 t. can the block anchor take a 300 kg log": where the
+// strength of a sling is told, and nothing of any wood, the sling is the anchor, and it
+// holds the block.
+func slingsAnchor(rd *reading.Reading) {
+	wood := func(k int) bool {
+		return rd.Elems[k].Fig != nil && rd.Elems[k].Fig.Dim == parser.DimLength || rd.TermAt(k).Tree != nil || rd.TermAt(k).Shape == parser.Limb
+	}
+	if !Slung(rd) || rd.AnyAt(wood) {
+		return
+	}
+	for i := range rd.Elems {
+		if rd.TermAt(i).Intent == parser.AskAnchor {
+			rd.Alter(i, func(t *scan.Term) {
+				*t = scan.Term{Intent: parser.AskGear, Note: parser.NoteHoldsBlock}
+			})
+		}
+	}
+}
+
 // treeBefore says whether a tree or a thickness is named before i in the same
 // breath.
 func treeBefore(rd *reading.Reading, i int) bool {
@@ -194,4 +213,21 @@ func BlockBefore(rd *reading.Reading, i int) bool {
 		}
 	}
 	return false
+}
+
+// StemHolds takes "the anchor point would be the stem itself" for where the rope hangs, and
+// for no shape of the piece, where another is told.
+func StemHolds(rd *reading.Reading) {
+	for i, e := range rd.Elems {
+		if rd.TermAt(i).Shape != parser.Log || rd.TermAt(i).Tree != nil || e.Fig != nil || !ShapedFrom(rd, 0, parser.Limb) {
+			continue
+		}
+		k := i - 1
+		for rd.At(k).Pause == 0 && rd.At(k).Fig == nil && (rd.At(k).Marked(lexicon.MarkIs|lexicon.MarkArticle|lexicon.MarkAdverb) || rd.At(k).Polite()) {
+			k--
+		}
+		if k < i-1 && rd.Cued(rd.At(k), lexicon.CueAnchorPoint) {
+			rd.Alter(i, func(t *scan.Term) { t.Shape, t.Roles = "", nil })
+		}
+	}
 }

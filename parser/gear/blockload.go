@@ -13,6 +13,7 @@ import (
 // load: "how much does the drum sling get", "qué carga tiene la eslinga".
 func LoadsAsked(rd *reading.Reading) {
 	for i := range rd.Elems {
+		feelsAsked(rd, i)
 		at := bearer(rd, i)
 		if at < 0 {
 			continue
@@ -28,6 +29,30 @@ func LoadsAsked(rd *reading.Reading) {
 			}
 		}
 	}
+}
+
+// feelsAsked makes the verb behind gear that holds a load ask for that, where no number
+// answers it: "si pongo dos, ¿el anclaje recibe menos?".
+func feelsAsked(rd *reading.Reading, i int) {
+	const near = 3
+	if verb := rd.At(i + 1); !rd.Cued(verb, lexicon.CueFeels) || !holdsLoad(rd, i) || rd.TermAt(i+1).Intent != "" {
+		return
+	}
+	for k := i + 2; k <= i+near; k++ {
+		if rd.At(k).Fig != nil {
+			return // "la polea recibe 400 kg"
+		}
+	}
+	rd.Alter(i+1, func(t *scan.Term) { t.Intent, t.Besides, t.Ask = parser.AskBlockLoad, false, "" })
+}
+
+// holdsLoad says whether the word at i names gear that holds a load, or an anchor.
+func holdsLoad(rd *reading.Reading, i int) bool {
+	switch Part(rd.Elems[i]) {
+	case lexicon.PartSling, lexicon.PartDrum, lexicon.PartConnector, lexicon.PartBlock:
+		return true
+	}
+	return rd.TermAt(i).Anchors || rd.Cued(rd.Elems[i], lexicon.CueSeesLoad)
 }
 
 // lendAsked gives the one bare number the unit that the answer is asked in: "how many
@@ -50,8 +75,14 @@ func lendAsked(rd *reading.Reading, i int) {
 // something is on, or that is told to feel it. What it can take is its strength.
 func bearer(rd *reading.Reading, i int) int {
 	const most = 6
-	if !rd.TermAt(i).HowMuch || !rd.AnyAt(func(k int) bool { return rd.Elems[k].Fig != nil && Rates(rd.Elems[k].Fig) }) {
+	if !rd.TermAt(i).HowMuch {
 		return -1
+	}
+	if !rd.AnyAt(func(k int) bool { return rd.Elems[k].Fig != nil && Rates(rd.Elems[k].Fig) }) {
+		if rd.First {
+			return -1
+		}
+		return bearerBefore(rd, i) // of the load that was spoken of
 	}
 	felt := rd.TermAt(i).Receives
 	for k := i + 1; k <= i+most && bare(rd, k); k++ {
@@ -65,6 +96,24 @@ func bearer(rd *reading.Reading, i int) int {
 				return k
 			}
 		}
+	}
+	return bearerBefore(rd, i)
+}
+
+// bearerBefore is the gear, or the anchor, that is named before the word at i, which asks
+// what it gets: "la polea de arriba cuánto recibe", "the top block how much does it see".
+// It is -1 for none.
+func bearerBefore(rd *reading.Reading, i int) int {
+	k := i - 1
+	for rd.At(k).Pause == 2 || rd.TermAt(k).HowMuch || rd.At(k).Polite() {
+		k-- // "qué carga"
+	}
+	k = rd.Past(k, -1, lexicon.MarkPronoun|lexicon.MarkArticle)
+	if k < 0 || !receivesAfter(rd, i) {
+		return -1
+	}
+	if holdsLoad(rd, k) {
+		return k
 	}
 	return -1
 }
@@ -86,6 +135,21 @@ func bare(rd *reading.Reading, i int) bool {
 	e := rd.At(i)
 	counted := Part(e) == "" && (e.Plays(parser.Wraps) || e.Plays(parser.People))
 	return e.Term != nil && e.Pause == 0 && !e.Piece() && Part(e) != lexicon.PartRope && Strength(e) == "" && !counted && !rd.TermAt(i).Rated
+}
+
+// HoldAsked says whether nothing is asked but what gear holds, and no piece is told: "soga
+// de 5/8, ¿qué aguanta?", "how much does my rope hold".
+func HoldAsked(rd *reading.Reading, q parser.Question) bool {
+	if q.Intent != parser.AskLower || !q.Pieceless() || q.Shape != nil || q.Has(parser.Wraps, parser.People, parser.HitchHeight) {
+		return false
+	}
+	named, other := false, false
+	for i, e := range rd.Elems {
+		t := rd.TermAt(i)
+		named = named || Part(e) == lexicon.PartRope || Part(e) == lexicon.PartSling
+		other = other || t.Intent == parser.AskLower && !t.Bears || e.Plays(parser.Wraps) || e.Plays(parser.People)
+	}
+	return named && !other
 }
 
 // LoadWanted says whether the load on gear is asked for, so that a number without a

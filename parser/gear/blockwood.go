@@ -21,11 +21,26 @@ func blockWood(rd *reading.Reading) {
 		}
 	}
 	for i := range rd.Elems {
-		if at := thickAt(rd, i); at >= 0 && !AsksFor(rd, parser.AskAnchor) {
+		switch at := thickAt(rd, i); {
+		case at >= 0 && !AsksFor(rd, parser.AskAnchor):
 			thickAtBlock(rd, i, at)
+			return
+		case at >= 0 && lowersOver(rd):
+			hangBlock(rd, at)
 			return
 		}
 	}
+}
+
+// lowersOver says whether something is lowered over the block, and not hung on the wood.
+func lowersOver(rd *reading.Reading) bool {
+	return AsksFor(rd, parser.AskLower) && !rd.AnyAt(func(k int) bool { return Heavy(rd, k) && pullsOnStem(rd, k) })
+}
+
+// hangBlock notes behind the words at i that a block hangs there.
+func hangBlock(rd *reading.Reading, i int) {
+	end := rd.Elems[i].End
+	rd.Elems = slices.Insert(rd.Elems, i+1, reading.Element{Start: end, End: end, Term: &scan.Term{Note: parser.NoteBlockHung}})
 }
 
 // thickAt is where it is said that the thickness at i is that at the block, -1 for
@@ -94,11 +109,11 @@ func makeAnchor(rd *reading.Reading, i, shape int) {
 // thickAtBlock takes the thickness at i for that of the stem where the block hangs: a
 // thickness at the height of the chest is of no more use then.
 func thickAtBlock(rd *reading.Reading, i, at int) {
-	note, hung := parser.NoteAnchorSpar, parser.NoteBlockHung
+	note, hung := parser.NoteAnchorSpar, true
 	for k := range rd.Elems {
 		switch t := rd.TermAt(k); {
 		case Heavy(rd, k) && pullsOnStem(rd, k):
-			hung = ""
+			hung = false
 		case k <= i+1 && t.Shape == parser.Limb:
 			note = parser.NoteAnchorLimb
 			fallthrough
@@ -117,8 +132,8 @@ func thickAtBlock(rd *reading.Reading, i, at int) {
 			}
 		}
 	}
-	if e := rd.At(at); hung != "" {
-		rd.Elems = slices.Insert(rd.Elems, at+1, reading.Element{Start: e.End, End: e.End, Term: &scan.Term{Note: hung}})
+	if hung {
+		hangBlock(rd, at)
 	}
 }
 

@@ -105,6 +105,9 @@ func GearAsked(rd *reading.Reading, q parser.Question) parser.Field {
 		return ""
 	}
 	p := PartMeant(rd)
+	if p == "" {
+		p = holder(rd)
+	}
 	if q.Noted(parser.NoteOnBlock) && p == "" {
 		p = lexicon.PartSling // "3000 lb on the block, will the sling hold"
 	}
@@ -113,6 +116,22 @@ func GearAsked(rd *reading.Reading, q parser.Question) parser.Field {
 		return parser.SlingBreak
 	case lexicon.PartBlock, lexicon.PartConnector, lexicon.PartDrum:
 		return Field(p, lexicon.Working)
+	}
+	return ""
+}
+
+// holder is the gear that it is asked of whether it holds, where other gear is named too:
+// "will the sling hold for the top block". "" for none.
+func holder(rd *reading.Reading) scan.Part {
+	for i, e := range rd.Elems {
+		if !rd.Cued(e, lexicon.CueHolds) && !(rd.TermAt(i).Bears && rd.TermAt(i).Intent == parser.AskGear) {
+			continue
+		}
+		for k := i - 1; k >= 0 && rd.Elems[k].Pause == 0; k-- {
+			if p := Part(rd.Elems[k]); p != "" {
+				return p
+			}
+		}
 	}
 	return ""
 }

@@ -15,11 +15,29 @@ func GearSizes(rd *reading.Reading) {
 	for i := 0; i < len(rd.Elems); i++ {
 		fig := rd.Elems[i].Fig
 		small := fig != nil && !fig.Pair && (fig.Unit == nil && rd.Fraction(fig) || fig.Dim == parser.DimLength && fig.Unit.Fine && fig.High <= widest)
-		if small && fig.Told == "" && fig.Claimed == "" && sizesGear(rd, i) {
+		if (small && (sizesGear(rd, i) || thinHardware(rd, i)) || slingLong(rd, i)) && fig.Told == "" && fig.Claimed == "" {
 			rd.Pass(i, i+1)
 			i--
 		}
 	}
+}
+
+// thinHardware says whether the number at i is how thick gear is that goes by its label,
+// or the rope that a block is made for.
+func thinHardware(rd *reading.Reading, i int) bool {
+	switch ThinPart(rd, i) {
+	case lexicon.PartSling, lexicon.PartConnector, lexicon.PartBlock:
+		return true
+	}
+	return false
+}
+
+// slingLong reads "the 3 m dead eye" and "on a 3 ft sling": how long a sling is, behind
+// its article. "10 ft, sling 5000 lb" is the length of a piece.
+func slingLong(rd *reading.Reading, i int) bool {
+	const longest = 8
+	rated := func(k int) bool { return Strength(rd.Elems[k]) != "" || rd.TermAt(k).Note == parser.FactorWanted }
+	return rd.AnyAt(rated) && Far(rd, i) && rd.Elems[i].Fig.High <= longest && rd.At(i-1).Marked(lexicon.MarkArticle) && Part(rd.At(i+1)) == lexicon.PartSling
 }
 
 // sizesGear says whether the number at i stands right before a sling or a connector, or
@@ -33,6 +51,6 @@ func sizesGear(rd *reading.Reading, i int) bool {
 	if rd.At(i-1).Cross || rd.At(i+1).Cross {
 		return false
 	}
-	behind := gear(rd.Past(i-1, -1, lexicon.MarkMade|lexicon.MarkArticle)) && (rd.EndsBreath(i+1) || Strength(rd.At(i+1)) != "" || Heavy(rd, i+1) || rd.At(i+1).Marked(lexicon.MarkWhere))
+	behind := gear(rd.Past(i-1, -1, lexicon.MarkMade|lexicon.MarkArticle|lexicon.MarkIs)) && (rd.EndsBreath(i+1) || Strength(rd.At(i+1)) != "" || Heavy(rd, i+1) || rd.At(i+1).Marked(lexicon.MarkWhere))
 	return behind || gear(i+1)
 }

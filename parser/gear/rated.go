@@ -39,7 +39,8 @@ func RatedAs(rd *reading.Reading, i int) (scan.Part, int) {
 	if p == "" && rd.At(rd.Past(min(at, i)-1, -1, lexicon.MarkIs|lexicon.MarkRating)).Marked(lexicon.MarkPronoun) {
 		p = PartMeant(rd) // "the drum … if it says max"
 	}
-	if p == "" && Part(rd.At(max(at, i)+1)) != "" && !rd.At(max(at, i)+2).Piece() {
+	placed := rd.TermAt(at).Marks&lexicon.MarkBound != 0 && Far(rd, rd.Past(max(at, i)+2, +1, lexicon.MarkAt)) // "900 lb max block at 35 ft"
+	if p == "" && Part(rd.At(max(at, i)+1)) != "" && !rd.At(max(at, i)+2).Piece() && !placed {
 		p = Part(rd.At(max(at, i) + 1)) // "a 2 tonne rated block"
 	}
 	most := mostMarked[p]
@@ -130,4 +131,53 @@ func stampedOn(rd *reading.Reading, i int) int {
 		return i - 1
 	}
 	return k + 1
+}
+
+// RatedBesideWorking takes what gear is "rated" at for what it breaks at where its working
+// load is told right behind, and is less: "block is rated 30 kN WLL 10 kN". The answer says so.
+func RatedBesideWorking(rd *reading.Reading, i int) scan.Part {
+	fig, j := rd.Elems[i].Fig, i+1
+	for rd.At(j).Pause == 2 || rd.At(j).Marked(lexicon.MarkAnd) {
+		j++
+	}
+	next := rd.At(j + 1).Fig
+	if !rd.TermAt(i-1).Rated || Strength(rd.At(j)) != lexicon.Working || next == nil || next.Dim != fig.Dim || next.Unit == nil || fig.Unit == nil || next.High >= fig.Low {
+		return ""
+	}
+	k := i - 2
+	for between(rd, k) {
+		k--
+	}
+	p := Part(rd.At(k))
+	if p == "" {
+		return ""
+	}
+	e := rd.Elems[i-1]
+	fig.Sure = Field(p, lexicon.Breaking)
+	rd.Fixes = append(rd.Fixes, parser.Fix{Words: rd.Text[e.Start:e.End], As: "MBS"})
+	return p
+}
+
+// MarkedBreak takes the kilonewtons that a carabiner is told by, "a 22 kN carabiner", for
+// what it breaks at, which is what stands on its spine. The answer says so. Read as a
+// working load the number would let several times as much be put on it.
+func MarkedBreak(rd *reading.Reading, i int) bool {
+	const least = 15e3 // less is a load, and marks no carabiner; common practice, no source
+	fig := rd.Elems[i].Fig
+	before := rd.Past(i-1, -1, lexicon.MarkIs|lexicon.MarkRating|lexicon.MarkArticle)
+	named := func(k int) bool { return rd.TermAt(k).Note == "carabiner" && rd.At(k).Pause == 0 }
+	loaded := rd.AnyAt(func(k int) bool { return k != i && Heavy(rd, k) }) // alone it is asked about
+	if fig.Dim != parser.DimForce || fig.Unit == nil || fig.Low < least || !loaded || !named(i+1) && !named(before) || rd.TermAt(i-1).Rated {
+		return false
+	}
+	fig.Sure = Field(lexicon.PartConnector, lexicon.Breaking)
+	if at := i + 1; !AsksFor(rd, parser.AskLower) && !AsksFor(rd, parser.AskBlockLoad) && (named(at) || named(before)) {
+		if !named(at) {
+			at = before
+		}
+		rd.Alter(at, func(t *scan.Term) { t.Intent, t.Besides = parser.AskGear, false })
+	}
+	words := fig.Words(rd.Text)
+	rd.Fixes = append(rd.Fixes, parser.Fix{Words: words, As: words + " MBS"})
+	return true
 }

@@ -1,6 +1,9 @@
 package gear
 
 import (
+	"slices"
+	"strings"
+
 	"heft/parser"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
@@ -8,11 +11,67 @@ import (
 )
 
 // GoodFor says whether the number at i is a load that it is asked of gear whether it
-// is good for, "sling ok for 900 lb": nothing else in the message could be that load.
+// is good for, "sling ok for 900 lb": nothing else in the message could be that load. In
+// "a 2 t sling ok for 350 kg" the gear has its own number right before it.
 func GoodFor(rd *reading.Reading, i int) bool {
-	t := rd.TermAt(rd.Past(i-1, -1, lexicon.MarkArticle|lexicon.MarkAt))
+	j := rd.Past(i-1, -1, lexicon.MarkArticle|lexicon.MarkAt)
+	t := rd.TermAt(j)
 	asks := t.Part != "" && t.Intent == parser.AskGear && !t.Besides
-	return asks && !rd.AnyAt(func(k int) bool { return k != i && rd.Elems[k].Fig != nil && Rates(rd.Elems[k].Fig) })
+	return asks && !rd.AnyAt(func(k int) bool {
+		if k == i || k == j-1 || rd.Elems[k].Fig == nil || !Rates(rd.Elems[k].Fig) {
+			return false
+		}
+		s, _ := StrengthBeside(rd, k-1, k+1)
+		return s == "" // "ok for 900 lb, breaks at 14,000"
+	})
+}
+
+// RatedAhead is the gear that has the number at i right before it, and a load behind:
+// the "2 t" of "a 2 t sling ok for 350 kg".
+func RatedAhead(rd *reading.Reading, i int) scan.Part {
+	for k := range rd.Elems {
+		if k > i && Heavy(rd, k) && GoodFor(rd, k) && rd.Past(k-1, -1, lexicon.MarkArticle|lexicon.MarkAt) == i+1 {
+			return rd.TermAt(i + 1).Part
+		}
+	}
+	return ""
+}
+
+// LoadOnRated reads "11 kN on a 35 kN strap": the number at i is on gear that has a number
+// of its own, and is no strength.
+func LoadOnRated(rd *reading.Reading, i int) bool {
+	j := rd.Past(i+2, +1, lexicon.MarkArticle)
+	if !rd.At(i+1).Marked(lexicon.MarkIn) || !Heavy(rd, i) || !Heavy(rd, j) || Part(rd.At(i-1)) != "" {
+		return false
+	}
+	k := j + 1
+	if Strength(rd.At(k)) != "" || rd.TermAt(k).Rated {
+		k++
+	}
+	return Part(rd.At(k)) != ""
+}
+
+// OnLine reads "350 lb on the line, how many wraps": what hangs on a rope or a drum, where
+// it is asked how it is held. What "is marked" there is a figure of a label.
+func OnLine(rd *reading.Reading, i int) bool {
+	j := rd.Past(i+2, +1, lexicon.MarkArticle|lexicon.MarkAdjective)
+	if rd.Cued(rd.At(i+1), lexicon.CuePost) {
+		j = i + 1
+	}
+	on := rd.Elems[i].Fig.Dim == parser.DimMass && (j == i+1 || rd.At(i+1).Marked(lexicon.MarkIn)) && (Part(rd.At(j)) == lexicon.PartRope || Part(rd.At(j)) == lexicon.PartDrum)
+	before := rd.At(rd.Past(i-1, -1, lexicon.MarkIs))
+	told := Strength(before) != "" || before.Term != nil && before.Term.Rated || before.Marked(lexicon.MarkBound) || rd.Cued(before, lexicon.CueStamped) || Part(before) != ""
+	only := !rd.AnyAt(func(k int) bool { return k != i && Heavy(rd, k) })
+	return on && !told && only && (rd.Worded(parser.Wraps) || AsksFor(rd, parser.AskLower))
+}
+
+// Acted reads "snub 100 kg" and "lowering 300 kg": what is done to a mass tells that it
+// is what hangs on the rope, and no strength. "Snubbing line 100 kg" names gear.
+func Acted(rd *reading.Reading, i int) bool {
+	j := rd.Past(i-1, -1, lexicon.MarkArticle)
+	t := rd.TermAt(j)
+	acts := t.Intent == parser.AskDrop && !t.Besides && !rd.Cued(rd.At(j), lexicon.CuePeak) || t.Intent == parser.AskLower || t.Intent == parser.AskLift || t.Lifts
+	return acts && j >= 0 && t.Part == "" && rd.At(i-1).Pause == 0 && Part(rd.At(i+1)) == "" && !rd.AnyAt(func(k int) bool { return k != i && rd.Elems[k].Fig != nil && rd.Elems[k].Fig.Sure == parser.Weight })
 }
 
 // AsksStrength asks which figure of a part a number is.
@@ -48,7 +107,7 @@ func RatedPart(rd *reading.Reading, i int, used map[int]bool) scan.Part {
 func RatedRope(rd *reading.Reading, i int) scan.Part {
 	j := rd.Past(i-1, -1, lexicon.MarkMade|lexicon.MarkRating)
 	thick := rd.At(j).Fig != nil && OfRope(rd, j)
-	if thick || ropeRow(rd, i) || rd.Cued(rd.At(i+1), lexicon.CueStrength) && PartMeant(rd) == lexicon.PartRope {
+	if thick || ropeRow(rd, i) || behindKind(rd, i) || rd.Cued(rd.At(i+1), lexicon.CueStrength) && PartMeant(rd) == lexicon.PartRope {
 		return lexicon.PartRope
 	}
 	return ""
@@ -62,6 +121,39 @@ func ropeRow(rd *reading.Reading, i int) bool {
 		long = long || Far(rd, k)
 	}
 	return long && rd.At(k).Fig != nil && OfRope(rd, k) && !AsksFor(rd, parser.AskLower)
+}
+
+// OnlyRated is the one kind of gear of a message where the strength at i is told far
+// behind its name, "sling choked round a 12 in stem, breaks at 20,000", "" for none. A break strength by
+// itself is rather the rope's than a block's, which is named for where it hangs.
+func OnlyRated(rd *reading.Reading, i int, s scan.Strength) scan.Part {
+	p := PartMeant(rd)
+	if !slices.ContainsFunc(rd.Elems[:i], func(e reading.Element) bool { return Part(e) != "" }) {
+		return ""
+	}
+	if s != lexicon.Working && p != lexicon.PartSling && p != lexicon.PartConnector {
+		return ""
+	}
+	return p
+}
+
+// behindKind reads the "16000" of "5/8 double braid, 16000": by itself behind how thick a
+// rope is and what kind, and more than any rope so thick may work at.
+func behindKind(rd *reading.Reading, i int) bool {
+	k := i - 1
+	if rd.At(k).Pause != 2 {
+		return false
+	}
+	for rd.At(k).Pause == 2 || strings.HasPrefix(rd.TermAt(k).Note, "rope-") || rd.At(k).Marked(lexicon.MarkCord) || Part(rd.At(k)) == lexicon.PartRope {
+		k--
+	}
+	fig, thick := rd.Elems[i].Fig, thickest(rd)
+	named := k < i-1 && rd.At(k).Fig != nil && OfRope(rd, k)
+	end := i + 1
+	for rd.At(end).Pause == 0 && rd.At(end).Polite() {
+		end++
+	}
+	return named && fig.Dim == parser.DimCount && fig.Low == fig.High && rd.EndsBreath(end) && thick > 0 && overworks(fig, scan.Pound, thick)
 }
 
 // PartMeant is the one kind of gear that a message names, "" for none or several.
@@ -130,6 +222,7 @@ func Factors(rd *reading.Reading) {
 			continue
 		}
 		switch {
+		case e.Fig.Sure == parser.DesignFactor || e.Fig.Claimed == parser.DesignFactor:
 		case rd.At(i - 1).Marked(lexicon.MarkAt):
 			e.Fig.Sure = parser.DesignFactor
 		case rd.At(i+1).Plays(parser.DesignFactor) || rd.At(rd.Past(i-1, -1, lexicon.MarkIs)).Plays(parser.DesignFactor):

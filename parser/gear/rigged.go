@@ -52,6 +52,20 @@ func Rigged(e reading.Element) parser.Field {
 	return ""
 }
 
+// TwoHitches asks how a sling is rigged that is told to be choked and in a basket: "what
+// is it choked and what is it in a basket". Both at once would be a third.
+func TwoHitches(rd *reading.Reading, q parser.Question) []*parser.Ask {
+	if q.Intent != parser.AskGear || !q.Noted(parser.NoteChoker) || !q.Noted(parser.NoteBasket) {
+		return nil
+	}
+	for i := len(rd.Elems) - 1; i >= 0; i-- {
+		if note, e := rd.TermAt(i).Note, rd.Elems[i]; note == parser.NoteChoker || note == parser.NoteBasket {
+			return []*parser.Ask{reading.AskAt(parser.WhichHitch, rd.Text, e.Start, e.End-e.Start)}
+		}
+	}
+	return nil
+}
+
 // SlingNamed says whether the message speaks of a sling, or of two lines to one
 // point.
 func SlingNamed(rd *reading.Reading) bool {
@@ -68,6 +82,7 @@ func OnAnchor(rd *reading.Reading) {
 	bareAnchor(rd)
 	standsIn(rd)
 	strongAboveUnion(rd)
+	slingsAnchor(rd)
 	if !AsksFor(rd, parser.AskAnchor) {
 		return
 	}

@@ -1,6 +1,8 @@
 package gear
 
 import (
+	"strings"
+
 	"heft/parser"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
@@ -14,10 +16,17 @@ import (
 // mostStamped is more than any such number: more are pounds or kilograms.
 const mostStamped = 100
 
+// leastLarge is less than what any gear is marked with in pounds or kilograms.
+const leastLarge = 300
+
 // smallRating is the gear that the bare number at i is a strength of, "" for none.
 func smallRating(rd *reading.Reading, i int) scan.Part {
 	fig := rd.Elems[i].Fig
-	if fig == nil || fig.Dim != parser.DimCount || fig.Unit != nil || fig.Pair || fig.Falling || fig.Low < 1 || fig.High >= mostStamped {
+	if fig == nil || fig.Dim != parser.DimCount || fig.Unit != nil || fig.Pair || fig.Falling || fig.Low < 1 {
+		return ""
+	}
+	large := fig.High >= mostStamped // told in pounds or kilograms, which of them is asked too
+	if large && fig.Low < leastLarge {
 		return ""
 	}
 	onTag := rd.TypedAfter(i, lexicon.CueOnTag)
@@ -31,6 +40,8 @@ func smallRating(rd *reading.Reading, i int) scan.Part {
 		k--
 	}
 	switch p := Part(rd.At(k)); {
+	case large && thickest(rd) > 0:
+		return "" // how thick the rope is tells which figure it is
 	case k == i-1 && !onTag:
 		return ""
 	case p == lexicon.PartRope || rd.At(k).Marked(lexicon.MarkCord):
@@ -38,7 +49,7 @@ func smallRating(rd *reading.Reading, i int) scan.Part {
 			return lexicon.PartRope // "rope's a 12" may be millimetres
 		}
 		return ""
-	case p != "" && (stamped || one):
+	case p != "" && (stamped || one && !large):
 		return p
 	case stamped && p == "":
 		return stampedGear(rd)
@@ -83,4 +94,23 @@ func AsksSmall(rd *reading.Reading) {
 			rd.Alter(i-1, func(t *scan.Term) { t.Roles = nil })
 		}
 	}
+}
+
+// OnLabel says whether the bare number at i is told as what stands on a label, of gear that
+// is not named: "it says 9000 on the tag", "the tag says 9000".
+func OnLabel(rd *reading.Reading, i int) bool {
+	fig := rd.Elems[i].Fig
+	if fig == nil || fig.Dim != parser.DimCount || fig.Unit != nil || fig.Low < leastLarge || rd.At(i+1).Piece() {
+		return false
+	}
+	k := i - 1
+	for linksRating(rd, k) && rd.At(k).Pause == 0 && k >= 0 {
+		e := rd.At(k)
+		tagged := rd.Cued(e, lexicon.CueStamped) && strings.Contains(rd.Text[e.Start:e.End], " ") // "tag says"
+		if rd.TermAt(k).Label || tagged {
+			return true
+		}
+		k--
+	}
+	return rd.TypedAfter(i, lexicon.CueOnTag)
 }

@@ -1,6 +1,7 @@
 package gear
 
 import (
+	"slices"
 	"strings"
 
 	"heft/parser"
@@ -36,7 +37,13 @@ func TowardsPlace(rd *reading.Reading, i int) bool {
 	if rd.At(j).Marked(lexicon.MarkBound) && end.Fig == nil && (rd.Elems[i].Fig.Far() || end.Piece() || end.Pause > 0 || k >= len(rd.Elems)) {
 		return true // "block 4 ft above the limb"
 	}
-	return end.Marked(lexicon.MarkPlace|lexicon.MarkStation|lexicon.MarkPronoun|lexicon.MarkPart) || rd.TermAt(k).Someone
+	return end.Marked(lexicon.MarkPlace|lexicon.MarkStation|lexicon.MarkPronoun|lexicon.MarkPart) || rd.TermAt(k).Someone || fromBlock(rd, i, j, k)
+}
+
+// fromBlock reads "tied 6 ft from the block": how far something is from a block is no
+// size of what hangs there.
+func fromBlock(rd *reading.Reading, i, j, k int) bool {
+	return rd.Elems[i].Fig.Far() && rd.Cued(rd.At(j), lexicon.CueFrom) && Part(rd.At(k)) == lexicon.PartBlock
 }
 
 // plumb says whether the words behind the hitch height at i, the last of them
@@ -61,14 +68,23 @@ func led(rd *reading.Reading, j int) bool {
 func OfRope(rd *reading.Reading, i int) bool {
 	fig := rd.Elems[i].Fig
 	switch {
-	case thinInFall(rd, i), thinAlone(rd, i), thinLength(rd, i):
+	case thinInFall(rd, i), thinAlone(rd, i), thinLength(rd, i), thinMillimetres(rd, i), ThinAmongWraps(rd, i) && (moistAt(rd, i-1) || rd.Cued(rd.At(i-1), lexicon.CueHaving)), fractionRated(rd, i), thinHolds(rd, i):
 		return true
 	case fig.Low <= 0 || !rd.At(i+1).Marked(lexicon.MarkCord) && !behindRope(rd, i):
-		return false
+		return ThinPart(rd, i) == lexicon.PartRope
 	case fig.Dim == parser.DimLength:
 		return fig.Unit.Fine && fig.High <= reading.ThickestRope
 	}
 	return fig.Dim == parser.DimCount && fig.High < 1 && strings.ContainsAny(fig.Words(rd.Text), "/½¼¾⅛⅜⅝⅞")
+}
+
+// thinHolds reads "will half inch hold it" beside how thick the piece is: what is asked
+// whether it holds, and is as thin as that, is a rope.
+func thinHolds(rd *reading.Reading, i int) bool {
+	const thickest = 0.0255
+	fig := rd.Elems[i].Fig
+	next := rd.TermAt(i + 1)
+	return fig.Short() && fig.High <= thickest && rd.Cued(rd.At(i-1), lexicon.CueAsking) && (next.Bears || rd.Cued(rd.At(i+1), lexicon.CueHolds)) && rd.ThicknessBeside(fig)
 }
 
 // thinLength reads "120 ft of 1/2 inch": so many feet of nothing else are so thin.
@@ -86,6 +102,22 @@ func thinAlone(rd *reading.Reading, i int) bool {
 		return false
 	}
 	return rd.Has(lexicon.MarkCord) && !rd.AnyAt(func(k int) bool { return rd.Elems[k].Piece() || rd.TermAt(k).Unnamed })
+}
+
+// moistAt says whether the word at i tells of what is dry or wet.
+func moistAt(rd *reading.Reading, i int) bool {
+	return rd.Cued(rd.At(i), lexicon.CueDryToo) || rd.TermAt(i).Note == "wet"
+}
+
+// ThinAmongWraps says whether the number at i can be how thick a rope is where its wraps
+// are asked for: a load is told, and no wood: "dry 16 mm, 500 kg, how many wraps".
+func ThinAmongWraps(rd *reading.Reading, i int) bool {
+	const thinnest, thickest = 0.006, 0.0255
+	fig := rd.Elems[i].Fig
+	wood := func(k int) bool {
+		return rd.TermAt(k).Shape != "" || rd.TermAt(k).Tree != nil || k != i && rd.Elems[k].Fig.Short()
+	}
+	return fig.Short() && fig.Low >= thinnest && fig.High <= thickest && (AsksFor(rd, parser.AskLower) || rd.Worded(parser.Wraps)) && rd.AnyAt(rd.Is(Heavy)) && !rd.AnyAt(wood)
 }
 
 // thinInFall reads "can i snub 300 lb on 1/2 inch": where something falls onto its
@@ -106,13 +138,17 @@ func behindRope(rd *reading.Reading, i int) bool {
 	rates := next.Fig != nil && Rates(next.Fig) // "rope is 1/2 in 10,400 lb"
 	ends := next.Pause > 0 || next.Polite() || i+1 >= len(rd.Elems)
 	switch {
-	case ropeIs(rd, i):
+	case ropeIs(rd, i), link.Marked(lexicon.MarkMade) && rd.Fraction(fig) && ropeNamed(rd, i-2):
 		return true
 	case rd.At(i-2).Marked(lexicon.MarkCord) && fig.Dim == parser.DimCount && link.Marked(lexicon.MarkIs) && !link.Marked(lexicon.MarkAt): // "rope is 5/8 brand new"
 		return true
 	case rd.Fraction(fig) && link.Marked(lexicon.MarkMade|lexicon.MarkRelation) && Far(rd, i-2) && !next.Piece() && !next.Looks(lexicon.Before): // "200 ft of 5/8"
 		return true
 	case rd.Fraction(fig) && link.Marked(lexicon.MarkCord) && (next.Fig != nil || rd.EndsBreath(i+1)): // "rope 5/8 15k"
+		return true
+	case link.Marked(lexicon.MarkMade) && moistAt(rd, i-2) && rd.At(i-3).Marked(lexicon.MarkCord): // "cuerda seca de 16 mm"
+		return true
+	case link.Marked(lexicon.MarkMade) && rd.Fraction(fig) && Far(rd, i-3) && rd.At(i-2).Plays(parser.RopeLength): // "60 pies de cuerda de 1/2"
 		return true
 	case rd.At(i-2).Marked(lexicon.MarkCord) && (link.Marked(lexicon.MarkMade) || rates && link.Marked(lexicon.MarkIs) && !link.Marked(lexicon.MarkAt)):
 		return true
@@ -128,16 +164,26 @@ func behindRope(rd *reading.Reading, i int) bool {
 	return fig.Dim == parser.DimLength && (rates || ends) && rd.At(k).Marked(lexicon.MarkCord) // "the rope is new 12 mm 3 tonne"
 }
 
+// ropeNamed says whether the words at i, or before what tells how new it is there, end in
+// a rope's name: "aguanta la soga de 1/2", "soga nueva de 9/16".
+func ropeNamed(rd *reading.Reading, i int) bool {
+	for rd.At(i).Marked(lexicon.MarkAdjective|lexicon.MarkTrailing) || rd.TermAt(i).Day || rd.TermAt(i).State {
+		i--
+	}
+	names := func(w string) bool { return rd.In.Cued(w, lexicon.CueRopeName) }
+	return rd.At(i).Fig == nil && slices.ContainsFunc(scan.SplitWords(rd.Word(rd.At(i))), names)
+}
+
 // ropeIs reads "the rope is 1/2 inch" and "la soga es de media pulgada" where
-// nothing more is said of the number, and some strength is told besides.
+// nothing more is said of the number: a rope is nothing else that is so thin.
 func ropeIs(rd *reading.Reading, i int) bool {
 	j := i - 1
 	for rd.At(j).Marked(lexicon.MarkIs|lexicon.MarkMade) && !rd.At(j).Marked(lexicon.MarkAt|lexicon.MarkWhere) && !rd.At(j).Plays(parser.RopeLength) {
 		j--
 	}
 	rope := rd.At(j).Marked(lexicon.MarkCord) || rd.At(j).LeadsTo(parser.RopeLength)
-	rated := func(k int) bool { return Strength(rd.Elems[k]) != "" }
-	return rd.Elems[i].Fig.Short() && rope && rd.EndsBreath(i+1) && rd.AnyAt(rated)
+	told := rd.EndsBreath(i+1) || rd.At(i+1).Marked(lexicon.MarkAnd) && rd.At(i+2).Fig == nil
+	return rd.Elems[i].Fig.Short() && rope && told
 }
 
 // Height reads "un roble de 80 pies de alto" and "una rama de un roble de 80
@@ -149,8 +195,8 @@ func Height(rd *reading.Reading, i int) bool {
 	}
 	e := rd.At(j)
 	switch {
-	case !rd.Elems[i].Fig.Far():
-		return false
+	case !rd.Elems[i].Fig.Far(), rd.At(i+1).Plays(parser.Length) && rd.At(i+2).Fig == nil:
+		return false // "una rama de un roble de 7 m de largo"
 	case rd.At(i + 1).Marked(lexicon.MarkHigh):
 		return e.Piece() || e.Marked(lexicon.MarkPlace)
 	case !rd.At(i - 1).Marked(lexicon.MarkMade):
@@ -194,7 +240,7 @@ func Gearly(f *reading.Figure) bool {
 // names the piece is its own, unless "is" or "at" leads to it.
 func BehindPlace(rd *reading.Reading, i int) bool {
 	fig, next := rd.Elems[i].Fig, rd.At(i+1)
-	k := PastIs(rd, i-1)
+	k := pastMetal(rd, i-1)
 	place := rd.At(k)
 	led := k < i-1 || place.Marked(lexicon.MarkRating) || place.Term != nil && EndsInAt(rd, k)
 	named := next.Piece() || next.Fig != nil

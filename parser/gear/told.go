@@ -71,24 +71,39 @@ func toldAt(rd *reading.Reading, k int, led bool) (t toldOf, last int, ok bool) 
 	t = toldOf{at: k}
 	next := rd.At(k + 1)
 	switch {
-	case rd.Elems[k].Fig.Dim != parser.DimLength:
+	case rd.Elems[k].Fig.Dim != parser.DimLength || rd.Elems[k].Fig.Told == parser.DropHeight:
 		return t, k, false
 	case next.Marked(lexicon.MarkUpward):
 		t.field = parser.ObstacleHeight
 		return t, k + 1, true
+	case atItsTop(rd, k+1) > 0: // "roof is 20 ft at the ridge"
+		t.field = parser.ObstacleHeight
+		return t, atItsTop(rd, k+1), true
 	case rd.Cued(next, lexicon.CueAbove) && rd.EndsBreath(k+2): // "climber 12 ft above": above what?
 		t.unclear = parser.FromWhere
 		return t, k + 1, true
 	case next.Marked(lexicon.MarkOutward | lexicon.MarkRelation), next.Marked(lexicon.MarkArticle) && (atBlock(rd, k+2) || rd.At(k+2).Marked(lexicon.MarkOutward)):
 		last = outward(rd, k+1, &t)
 		return t, last, true
-	case next.Marked(lexicon.MarkNearside), next.Plays(parser.Tie): // "12 ft from the trunk"
+	case next.Marked(lexicon.MarkNearside), next.Plays(parser.Tie), rd.Cued(next, lexicon.CueOffTrunk): // "12 ft from the trunk"
 		t.unclear = parser.FromWhere
 		return t, k + 1, true
+	case sideTold(rd, k) != "" && next.Term != nil && (len(next.Term.Roles) == 0 || led && startSided(rd, k) >= 0): // "12 ft right"
+		return t, k + 1, led
 	case next.Marked(lexicon.MarkAdjective) || next.Piece() || Obstacle(next) != "" || next.Term != nil && len(next.Term.Roles) > 0:
 		return t, k, false // "12 ft wide", "22 ft limb", "8 ft to the side"
 	}
 	return t, k, led && Far(rd, k)
+}
+
+// atItsTop is where "at the ridge" ends from the element at i on, which tells of a roof how
+// high it is; 0 where that does not stand there.
+func atItsTop(rd *reading.Reading, i int) int {
+	j := rd.Past(i+1, +1, lexicon.MarkArticle)
+	if rd.At(i).Marked(lexicon.MarkAt) && rd.Cued(rd.At(j), lexicon.CueRidge) {
+		return j
+	}
+	return 0
 }
 
 // outward reads what a distance is told from, behind the number at k-1: the
@@ -134,10 +149,19 @@ func Eliminate(rd *reading.Reading, told []toldOf, kind parser.Obstacle, thing i
 			t.field = other[told[1-i].field]
 		case kind == parser.Person && len(told) == 1 && (rd.At(t.at-1).Marked(lexicon.MarkAt) || EndsInAt(rd, thing)):
 			t.field = parser.ObstacleHeight
+		case hangWanted(rd) && len(told) == 1:
+			t.field = parser.ObstacleHeight // what hangs over it hangs over its top: "shed roof at 3 m"
+		case sideTold(rd, t.at) != "":
+			t.field, t.unclear = bySides(rd, t.at)
 		default:
 			t.unclear = parser.TwoReadings
 		}
 	}
+}
+
+// hangWanted says whether it is asked how high a piece ends up hanging.
+func hangWanted(rd *reading.Reading) bool {
+	return rd.AnyAt(func(i int) bool { return rd.TermAt(i).Note == parser.HangWanted })
 }
 
 // Stands says whether a distance is told: else a trunk is the piece itself.

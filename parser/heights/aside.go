@@ -7,6 +7,7 @@ import (
 	"heft/parser/reading"
 	"heft/parser/scan"
 	"heft/parser/sizes"
+	"heft/parser/turning"
 )
 
 // How far a load hangs below its block is also told from the block, or from who
@@ -26,6 +27,9 @@ func hangsElse(rd *reading.Reading, i int) {
 	case overLoad(rd, i) && TagsAlone(rd):
 		rd.Elems[i].Fig.Told = parser.LineOut // a load that is pulled aside hung plumb before
 		rd.Elems[i+1].Term = &scan.Term{}
+	case aboveAlone(rd, i) && !TagsAlone(rd) && rd.Elems[i].Fig.High <= lowBlock:
+		rd.Elems[i].Fig.Told = parser.BlockHeight // "el block está 8 ft arriba"
+		rd.Elems[i+1].Term = &scan.Term{}
 	case overLoad(rd, i), aboveAlone(rd, i), toBlock(rd, i):
 		maybeLine(rd, i)
 	case rd.TermAt(i+1).BelowBlock && rd.TermAt(rd.Back(i-1)).Tied:
@@ -33,6 +37,10 @@ func hangsElse(rd *reading.Reading, i int) {
 		rd.Elems[i+1].Term = &scan.Term{}
 	}
 }
+
+// lowBlock is the most that "8 ft arriba" of a block is taken for above the piece, in
+// metres: nothing swings from a block so low above the ground.
+const lowBlock = 4.5
 
 // ifAside says whether the number at i is how far to the side the piece starts,
 // told of who cuts it: "if im 10 ft off center". Who only stands there says no if.
@@ -57,6 +65,19 @@ func overLoad(rd *reading.Reading, i int) bool {
 func aboveAlone(rd *reading.Reading, i int) bool {
 	next := rd.At(i + 2)
 	return rd.Cued(rd.At(i+1), lexicon.CueAbove) && (gear.BlockBefore(rd, i) || sizes.BlockAt(rd, i-1)) && !gear.AsksFor(rd, parser.AskRaise) && (rd.EndsBreath(i+2) || next.Marked(lexicon.MarkPronoun))
+}
+
+// LiftBlock reads "block 7 m above, 3:1" where a piece is lifted and does not swing: how
+// far its block is above it, which no pull depends on, is passed over.
+func LiftBlock(rd *reading.Reading) {
+	if !gear.AsksFor(rd, parser.AskLift) || Swung(rd) {
+		return
+	}
+	for i := range rd.Elems {
+		if gear.Far(rd, i) && rd.Elems[i].Fig.Told == "" && (aboveAlone(rd, i) || overLoad(rd, i)) {
+			turning.Blank(rd, i, i+2)
+		}
+	}
 }
 
 // toBlock says whether the number at i is told as far as the block.

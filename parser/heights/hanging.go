@@ -56,6 +56,7 @@ func Hanging(rd *reading.Reading) {
 			rd.Elems[i+1].Term = &scan.Term{}
 		case rd.At(i+1).Plays(parser.Sideways) && rd.At(i+1).Marked(lexicon.MarkPlace):
 			rd.Elems[i].Fig.Told = parser.Sideways // "2 m de lado"
+		case pieceAt(rd, i) && blockUpAt(rd) >= 0: // how high it hangs, see PieceUp
 		case rd.TermAt(rd.Back(i-1)).Hung && rd.EndsBreath(i+1):
 			hangsSoFar(rd, i)
 		default:
@@ -80,7 +81,7 @@ func hangsSoFar(rd *reading.Reading, i int) {
 func Swung(rd *reading.Reading) bool {
 	return rd.AnyAt(func(i int) bool {
 		e := rd.Elems[i]
-		if gear.Far(rd, i) && rd.TermAt(i+1).BelowBlock && rd.TermAt(rd.Back(i-1)).Hung {
+		if gear.Far(rd, i) && (rd.TermAt(i+1).BelowBlock && rd.TermAt(rd.Back(i-1)).Hung || movedOver(rd, i)) {
 			return true
 		}
 		return e.Plays(parser.Sideways) || gear.Beside(rd, i, parser.LineOut) || e.Term != nil && (e.Term.OffPlumb || e.Term.Intent == parser.AskBalance || e.Term.Intent == parser.AskSwing)
@@ -92,7 +93,10 @@ func ToTheSide(rd *reading.Reading, i int) bool { return rd.Elems[i].Plays(parse
 
 // movedOver reads "pull it 6 ft over", and not "over the deck".
 func movedOver(rd *reading.Reading, i int) bool {
-	j := rd.Past(i-1, -1, lexicon.MarkPronoun|lexicon.MarkArticle)
+	j := i - 1
+	for rd.At(j).Marked(lexicon.MarkPronoun|lexicon.MarkArticle) || rd.At(j).Piece() || rd.TermAt(j).Unnamed || gear.Heavy(rd, j) || rd.TermAt(j).Note == "about" {
+		j--
+	}
 	if !rd.Cued(rd.At(i+1), lexicon.CueMoved) || !rd.At(j).Marked(lexicon.MarkTug|lexicon.MarkMoving) {
 		return false
 	}
@@ -104,7 +108,7 @@ func movedOver(rd *reading.Reading, i int) bool {
 // nothing but sideways: not "jalar 7 pies de cuerda", nor "7 pies arriba".
 func tuggedSo(rd *reading.Reading, i int) bool {
 	j := rd.Past(i-1, -1, lexicon.MarkPronoun|lexicon.MarkArticle)
-	for rd.At(j).Piece() || rd.TermAt(j).Unnamed {
+	for rd.At(j).Piece() || rd.TermAt(j).Unnamed || gear.Heavy(rd, j) {
 		j = rd.Past(j-1, -1, lexicon.MarkArticle) // "separar la rama 2 m"
 	}
 	after := rd.At(i + 1)
@@ -116,7 +120,7 @@ func tuggedSo(rd *reading.Reading, i int) bool {
 // pieceBelow reads "180 kg, 8 m below the block" where a tag line is spoken of: the
 // piece hangs on so much rope.
 func pieceBelow(rd *reading.Reading, i int) bool {
-	k := rd.Past(i-1, -1, lexicon.MarkIs|lexicon.MarkAt)
+	k := rd.Past(i-1, -1, lexicon.MarkIs|lexicon.MarkAt|lexicon.MarkPronoun|lexicon.MarkArticle)
 	of := k < 0 || rd.At(k).Pause > 0 || rd.At(k).Piece() || rd.TermAt(k).Unnamed || gear.Heavy(rd, k)
 	return rd.TermAt(i+1).BelowBlock && of && tugged(rd) && rd.EndsBreath(i+2)
 }

@@ -23,16 +23,7 @@ func Heights(rd *reading.Reading) {
 	if rd.AnyAt(rd.Is(sizes.Hitched)) {
 		return
 	}
-	at := -1
-	for i := range rd.Elems {
-		if !plainHeight(rd, i) {
-			continue
-		}
-		if at >= 0 {
-			return // two heights are rather two things
-		}
-		at = i
-	}
+	at := rd.Only(rd.Is(plainHeight)) // two heights are rather two things
 	if at >= 0 {
 		places.Claim(rd, at, parser.HitchHeight)
 	}

@@ -20,7 +20,8 @@ func hinged(rd *reading.Reading) {
 			closedLength(rd, i)
 		}
 	}
-	if rd.AnyAt(func(i int) bool { return gear.Beside(rd, i, parser.BlockHeight) }) {
+	loaded := rd.AnyAt(func(i int) bool { return rd.Elems[i].Fig != nil && rd.Elems[i].Fig.Told == parser.LoadHeight })
+	if loaded || rd.AnyAt(func(i int) bool { return gear.Beside(rd, i, parser.BlockHeight) }) {
 		return
 	}
 	hinge, block := -1, -1
@@ -38,6 +39,20 @@ func hinged(rd *reading.Reading) {
 		return
 	}
 	blockUnseen(rd)
+}
+
+// ClosedTackle claims how long the tackle of a lift is with its blocks together: "blocks
+// take up 3 ft". Of a limb that is stood up, see Raised.
+func ClosedTackle(rd *reading.Reading) {
+	if gear.AsksFor(rd, parser.AskRaise) || gear.AsksFor(rd, parser.AskLower) || gear.AsksFor(rd, parser.AskDrop) || gear.AsksFor(rd, parser.AskSwing) {
+		return
+	}
+	for i := range rd.Elems {
+		if fig := rd.Elems[i].Fig; (gear.Far(rd, i) || fig.Short()) && fig.Told == "" && fig.Claimed == "" {
+			closedLength(rd, i)
+			eachBlock(rd, i)
+		}
+	}
 }
 
 // blockUnseen asks what a block's height is seen from where the limb's tie is told
@@ -169,7 +184,7 @@ func ofTackle(rd *reading.Reading, i int) bool {
 // the place that the limb turns about: "14 ft above the union".
 func overHinge(rd *reading.Reading, i int) bool {
 	j := i + 1
-	for rd.At(j).Marked(lexicon.MarkErect | lexicon.MarkAdverb) {
+	for rd.At(j).Marked(lexicon.MarkErect | lexicon.MarkAdverb | lexicon.MarkUpward) {
 		j++
 	}
 	k := rd.Past(j+1, +1, lexicon.MarkArticle)

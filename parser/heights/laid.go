@@ -24,8 +24,12 @@ func AwayFromTree(l *lexicon.Layout, after string) string {
 	return words
 }
 
-// thickestDrum is more than any drum is across, in metres.
-const thickestDrum = 0.6
+// thickAsDrum says whether a drum may be so thick, in metres: "rope half inch drum on the
+// base" tells of the rope.
+func thickAsDrum(fig *reading.Figure) bool {
+	const thinnest, thickest = 0.05, 0.6
+	return fig.Low >= thinnest && fig.High <= thickest
+}
 
 // NearestDrum is the least that a drum “a 6 m” stands off the tree, in metres: what
 // is less may be how high on the stem it is.
@@ -59,16 +63,16 @@ func Laid(rd *reading.Reading, l *lexicon.Layout) {
 		case fig.Far() && l.ToTheDrum.MatchString(after):
 			Tell(rd, i, parser.DrumAway, l.ToTheDrum.FindString(after))
 		case !fig.Unit.Fine:
-		case l.OfDrum.MatchString(after) && fig.High <= thickestDrum:
+		case l.OfDrum.MatchString(after) && thickAsDrum(fig):
 			Tell(rd, i, parser.DrumAcross, l.OfDrum.FindString(after))
 		case l.DrumOf.MatchString(before) && pieceNamed(rd) && !rd.ThicknessBeside(fig):
 			fig.Elsewhere = true // "rama de roble, 3 vueltas en el tambor, de 14 pulgadas" without its comma
-		case l.DrumOf.MatchString(before) && fig.High <= thickestDrum && !rd.At(i+1).Piece():
+		case l.DrumOf.MatchString(before) && thickAsDrum(fig) && !rd.At(i+1).Piece():
 			Tell(rd, i, parser.DrumAcross, l.IsAcross.FindString(after)) // "3 vueltas en el tambor de 8 pulgadas"
-		case fig.High <= thickestDrum && plainDrum(rd, l.DrumWide.FindStringIndex(before)) && !rd.At(i+1).Piece():
+		case thickAsDrum(fig) && plainDrum(rd, l.DrumWide.FindStringIndex(before)) && !rd.At(i+1).Piece():
 			Silence(rd, fig.Start-len(l.DrumWide.FindString(before)), fig.Start)
 			Tell(rd, i, parser.DrumAcross, l.IsAcross.FindString(after))
-		case fig.High <= thickestDrum && rd.At(gear.PastIs(rd, i-1)).Marked(lexicon.MarkStation) && l.IsAcross.MatchString(after):
+		case thickAsDrum(fig) && rd.At(gear.PastIs(rd, i-1)).Marked(lexicon.MarkStation) && l.IsAcross.MatchString(after):
 			Tell(rd, i, parser.DrumAcross, l.IsAcross.FindString(after))
 		case trunk && l.OfTrunk.MatchString(after):
 			Tell(rd, i, parser.TrunkAcross, l.OfTrunk.FindString(after))
@@ -179,8 +183,8 @@ func MovingBlock(rd *reading.Reading) {
 			at = i
 		}
 	}
-	if at < 0 {
-		return
+	if at < 0 || rd.LiftsOn() && rd.Before.Has(parser.Parts) {
+		return // "where do i put the moving block" makes no 2:1 of a 3:1
 	}
 	e := rd.Elems[at]
 	two := &reading.Figure{Low: 2, High: 2, Dim: parser.DimRatio, Told: parser.Parts, Start: e.Start, End: e.End}

@@ -19,7 +19,7 @@ import (
 // Raised claims both where a limb is stood up. Where only a block above the
 // hinge tells of that, "level" may still be how a piece is to hang.
 func Raised(rd *reading.Reading) {
-	asked := gear.AsksFor(rd, parser.AskRaise)
+	asked := gear.AsksFor(rd, parser.AskRaise) || raisesOn(rd)
 	if !asked && !rd.AnyAt(func(i int) bool { return gear.Beside(rd, i, parser.BlockHeight) }) {
 		return
 	}
@@ -29,6 +29,7 @@ func Raised(rd *reading.Reading) {
 		case tiedOut(rd, i), asked && (tiedAt(rd, i) || iTie(rd, i)):
 			places.Claim(rd, i, parser.Tie)
 		case asked && (blockAbove(rd, i) || gear.Far(rd, i) && overHinge(rd, i)):
+			rd.Elems[i].Fig.Told = "" // "a block 35 ft up right over the butt"
 			places.Claim(rd, i, parser.BlockHeight)
 		case asked && e.Term != nil && e.Term.Level && !angled && ofLimb(rd, i):
 			f := &reading.Figure{Unit: scan.Degree, Dim: parser.DimAngle, Start: e.Start, End: e.End}
@@ -45,6 +46,16 @@ func Raised(rd *reading.Reading) {
 	hinged(rd)
 }
 
+// raisesOn says whether a message goes on about a piece that is stood up, and asks for nothing
+// else.
+func raisesOn(rd *reading.Reading) bool {
+	other := func(i int) bool {
+		t := rd.TermAt(i)
+		return t.Intent != "" && !t.Besides && t.Intent != parser.AskRaise
+	}
+	return rd.Before.Intent == parser.AskRaise && !rd.AnyAt(other)
+}
+
 // ofLimb says whether the word at i tells how the limb lies, and not the ground
 // or a roof: nothing that it could belong to stands right behind it, and no
 // article before. "Flat" and "level" are said of much else, "horizontal" hardly.
@@ -54,7 +65,7 @@ func ofLimb(rd *reading.Reading, i int) bool {
 		next = rd.At(i + 2) // "level now"
 	}
 	alone := next == (reading.Element{}) || next.Pause > 0 || next.Marked(lexicon.MarkAnd) || next.Fig != nil || only && next.Polite() || next.Term != nil && next.Term.Intent == parser.AskRaise
-	return alone && !rd.At(i-1).Marked(lexicon.MarkArticle)
+	return alone && (!rd.At(i-1).Marked(lexicon.MarkArticle) || rd.Cued(rd.At(i-1), lexicon.CueItIs))
 }
 
 // tiedOut reads "rope tied 12 ft out": out along the limb, from its cut.
@@ -167,20 +178,4 @@ func TiedAtThirds(rd *reading.Reading, i int) {
 		t = &scan.Term{Intent: parser.AskRaise, Note: parser.TieWanted}
 	}
 	rd.Elems = slices.Replace(rd.Elems, i, i+n, reading.Element{Start: start, End: end, Term: t})
-}
-
-// TieAtShare makes the tie of its part of the length. Where the length is not told,
-// the words are asked about.
-func TieAtShare(rd *reading.Reading, q *parser.Question) *parser.Ask {
-	if rd.Share == nil || q.Intent != parser.AskRaise || q.Has(parser.Tie) {
-		return nil
-	}
-	long, ok := q.Get(parser.Length)
-	if !ok {
-		return reading.AskAt(parser.Twist, rd.Text, rd.Share.Start, rd.Share.End-rd.Share.Start)
-	}
-	tie := long
-	tie.Field, tie.Low, tie.High, tie.Start, tie.End = parser.Tie, long.Low*rd.Share.Of, long.High*rd.Share.Of, rd.Share.Start, rd.Share.End
-	q.Quantities = append(q.Quantities, tie)
-	return nil
 }

@@ -25,9 +25,11 @@ func SwingPlace(rd *reading.Reading, i int) parser.Field {
 		return parser.Sideways
 	case blockHigher(rd, i), underBlock(rd, i):
 		return blockOverLoad(rd)
-	case ropeHigher(rd, i), hungFrom(rd, i):
+	case tiedUnder(rd, i) && startsFurther(rd, i):
+		return parser.BlockHeight
+	case ropeHigher(rd, i), hungFrom(rd, i), tiedUnder(rd, i):
 		return parser.LineOut
-	case startsOut(rd, i), pulledOver(rd, i):
+	case startsOut(rd, i), pulledOver(rd, i), startsPast(rd, i), outLevel(rd, i), towardsTeller(rd, i), toOneSide(rd, i):
 		return parser.Sideways
 	case sideBefore(rd, i):
 		return parser.Sideways
@@ -73,6 +75,22 @@ func underBlock(rd *reading.Reading, i int) bool {
 func hungFrom(rd *reading.Reading, i int) bool {
 	j := rd.Past(i+2, +1, lexicon.MarkArticle)
 	return rd.TermAt(rd.Past(i-1, -1, lexicon.MarkIs|lexicon.MarkAt)).Hung && rd.At(i+1).Marked(lexicon.MarkRelation|lexicon.MarkMade) && gear.Part(rd.At(j)) == lexicon.PartBlock && breathEnds(rd, j+1)
+}
+
+// tiedUnder reads "tied 30 ft under the block": so much line is out.
+func tiedUnder(rd *reading.Reading, i int) bool {
+	return rd.TermAt(i+1).BelowBlock && rd.TermAt(rd.Back(i-1)).Tied && breathEnds(rd, i+2)
+}
+
+// startsFurther says whether the piece is told to be as far to the side as the number at
+// i, or further: "12 ft out from under it, tied 5 ft below the hitch". No line is so short.
+func startsFurther(rd *reading.Reading, i int) bool {
+	return rd.AnyAt(func(k int) bool {
+		if k == i || !gear.Far(rd, k) || rd.Elems[k].Fig.High < rd.Elems[i].Fig.Low {
+			return false
+		}
+		return rd.Elems[k].Fig.Told == parser.Sideways || rd.At(k+1).Plays(parser.Sideways) || outSideways(rd, k) > 0
+	})
 }
 
 // blockOverLoad is what it makes of a swing how far the block is above the load: a
@@ -136,7 +154,7 @@ func startsOut(rd *reading.Reading, i int) bool {
 	if k := rd.Past(end, +1, lexicon.MarkArticle); gear.Part(rd.At(k)) == lexicon.PartBlock {
 		end = k + 1 // "8 off the block"
 	}
-	if !rd.Cued(rd.At(i+1), lexicon.CueOut) || !breathEnds(rd, end) {
+	if !rd.Cued(rd.At(i+1), lexicon.CueOut) || !breathEnds(rd, end) && !onTagLine(rd, end) {
 		return false
 	}
 	if rd.In.Leads[rd.Word(rd.At(i-1))] && !rd.At(i-1).Marked(lexicon.MarkAt) {
@@ -149,17 +167,25 @@ func startsOut(rd *reading.Reading, i int) bool {
 		case e.Piece() || rd.TermAt(j).Unnamed || gear.Part(e) == lexicon.PartBlock || rd.Cued(e, lexicon.CueLoad):
 			return true
 		case gear.Heavy(rd, j): // "hold 500 lb 5 ft out"
+		case e.Marked(lexicon.MarkTug) && tugged(rd): // "what if i tag it, how hard to hold it 6 ft out"
+			return true
 		case e.Fig != nil || rd.TermAt(j).Tied || gear.Obstacle(e) != "" || gear.Part(e) != "" || e.Marked(lexicon.MarkPlace|lexicon.MarkStation|lexicon.MarkPart|lexicon.MarkGear) || e.Plays(parser.People) || rd.TermAt(j).Someone:
 			return false
 		}
 	}
 }
 
+// onTagLine reads "6 ft out on the tag line".
+func onTagLine(rd *reading.Reading, i int) bool {
+	k := rd.Past(i, +1, lexicon.MarkIn|lexicon.MarkWhere|lexicon.MarkArticle)
+	return k > i && rd.At(k).Marked(lexicon.MarkTug) && rd.TermAt(k).Intent == parser.AskBalance
+}
+
 // pulledOver reads "need it out 3 m" and "to move 400 lb over 6 ft", where a tag
 // line is spoken of, which pulls nothing but sideways.
 func pulledOver(rd *reading.Reading, i int) bool {
 	at := rd.Back(i - 1)
-	if !tugged(rd) || !rd.Cued(rd.At(at), lexicon.CueOut) || !breathEnds(rd, i+1) {
+	if !tugged(rd) || !rd.Cued(rd.At(at), lexicon.CueOut) || !breathEnds(rd, i+1) && !aimedAt(rd, i+1) {
 		return false
 	}
 	j := at - 1
@@ -167,6 +193,15 @@ func pulledOver(rd *reading.Reading, i int) bool {
 		j--
 	}
 	return rd.At(j).Marked(lexicon.MarkTug|lexicon.MarkMoving) || rd.Cued(rd.At(j), lexicon.CueShifts)
+}
+
+// aimedAt reads "to clear the fence" behind how far a load is to go: what it is to clear,
+// and no question.
+func aimedAt(rd *reading.Reading, i int) bool {
+	if !rd.Cued(rd.At(i), lexicon.CueTowards) || rd.TermAt(i+1).Intent != parser.AskSwing {
+		return false
+	}
+	return gear.Obstacle(rd.At(rd.Past(i+2, +1, lexicon.MarkArticle|lexicon.MarkAdjective))) != ""
 }
 
 // tugged says whether a tag line is spoken of, or something pulled aside.
@@ -185,10 +220,13 @@ func breathEnds(rd *reading.Reading, i int) bool {
 // Swinging settles such numbers, and passes over the words that told them.
 func Swinging(rd *reading.Reading) {
 	for i, e := range rd.Elems {
-		if e.Fig == nil {
+		if e.Fig == nil || Swung(rd) && blockFrom(rd, i) {
 			continue
 		}
 		f := SwingPlace(rd, i)
+		if (f == parser.LineOut || f == parser.BlockHeight) && tiedUnder(rd, i) {
+			rd.Elems[i+1].Term = &scan.Term{} // it told what the number is
+		}
 		switch {
 		case e.Fig.Dim == parser.DimAngle && Slants(rd, i):
 			continue
@@ -203,6 +241,9 @@ func Swinging(rd *reading.Reading) {
 			continue // the words of a role tell it themselves
 		}
 		e.Fig.Told = f
+		if aimedAt(rd, i+1) && tugged(rd) {
+			rd.Elems[i+2].Term = &scan.Term{}
+		}
 		for _, k := range []int{rd.Back(i - 1), i + 1} {
 			if e := rd.At(k); rd.Cued(e, lexicon.CueOut) || rd.Cued(e, lexicon.CueHigher) {
 				rd.Elems[k].Term = &scan.Term{}

@@ -4,55 +4,67 @@ import "heft/parser/scan"
 
 // The cues.
 const (
-	CueAbove    scan.Cue = "above"     // behind how high a block is, with nothing behind it
-	CueOnto     scan.Cue = "onto"      // behind what fell, that it fell on somebody
-	CueAlong    scan.Cue = "along"     // out along a limb that is an anchor
-	CueAnchor   scan.Cue = "anchor"    // the anchor by itself
-	CueAnchorIn scan.Cue = "anchor-in" // before the tree that is one
-	CueAngle    scan.Cue = "angle"     // before bare degrees
-	CueAsking   scan.Cue = "asking"    // before what is asked about: "will the winch"
-	CueAside    scan.Cue = "aside"     // behind how far a block is off, which way not said
-	CueBelow    scan.Cue = "below"     // behind how far a piece hangs from its block
-	CueCutting  scan.Cue = "cutting"   // who cuts, before how far that is from plumb
-	CueDown     scan.Cue = "down"      // behind "straight"
-	CueEach     scan.Cue = "each"      // behind what every one of the people pulls
-	CueFor      scan.Cue = "for"       // before the limit of a piece, or the tree of a hinge
-	CueFrom     scan.Cue = "from"      // between how far a block is over and what from
-	CueHolds    scan.Cue = "holds"     // behind a person
-	CueItself   scan.Cue = "itself"    // says that what follows is what somebody weighs
-	CueMoved    scan.Cue = "moved"     // behind how far a load is pulled aside
-	CueNow      scan.Cue = "now"       // behind how a limb lies
-	CueOffset   scan.Cue = "offset"    // before how far a block is off
-	CueOther    scan.Cue = "other"     // between two ropes to choose from
-	CueOut      scan.Cue = "out"       // behind how far to the side a swing starts
-	CueOver     scan.Cue = "over"      // behind how far a block is to the side
-	CueOwns     scan.Cue = "owns"      // before what somebody has to work with
-	CueOwned    scan.Cue = "owned"     // before a rope that hangs nothing yet
-	CuePiece    scan.Cue = "piece"     // is what is lowered
-	CuePull     scan.Cue = "pull"      // behind what a winch pulls
-	CueOfPull   scan.Cue = "of-pull"   // likewise, and nothing else
-	CuePulling  scan.Cue = "pulling"   // before what is pulled with
-	CueStrength scan.Cue = "strength"  // behind a figure of a rope's label
-	CueThere    scan.Cue = "there"     // behind how far a rope turns
-	CueTies     scan.Cue = "ties"      // who ties, before how far along the limb
-	CueTowards  scan.Cue = "towards"   // between how far over and the house
-	CueTree     scan.Cue = "tree"      // before how tall it is
-	CueTries    scan.Cue = "tries"     // before the wraps to try where others slipped
-	CueUnder    scan.Cue = "under"     // before the rope that a piece hangs on
-	CueMore     scan.Cue = "more"      // behind a wrap that could be put on
-	CueThither  scan.Cue = "thither"   // behind "more", a way that says it all
-	CueFewer    scan.Cue = "fewer"     // behind one that could be taken off
-	CueTakesOff scan.Cue = "takes-off" // before it
-	CueUpTo     scan.Cue = "up-to"     // before what a piece that is to be cut may weigh
-	CueWilling  scan.Cue = "willing"   // behind "not", before or behind what is too heavy
-	CueThings   scan.Cue = "things"    // behind a number, what it counts is not of the question
-	CueLines    scan.Cue = "lines"     // two of them, that one load hangs on
-	CueMeUp     scan.Cue = "me-up"     // before how high who speaks is
-	CueOnTag    scan.Cue = "on-tag"    // behind what gear is stamped with
-	CuePlumb    scan.Cue = "plumb"     // of how far from plumb a swing starts
-	CueToTip    scan.Cue = "to-tip"    // behind how long a piece is
-	CueWorking  scan.Cue = "working"   // behind a figure of gear that is its working load
-	CueWeighing scan.Cue = "weighing"  // between somebody and what he weighs
+	CueMinute scan.Cue = "minute" // minutes, which may be the least as well
+	CueTops   scan.Cue = "tops"   // the most of it, or treetops
+	CuePeak   scan.Cue = "peak"   // before what a line was pulled with
+	CueForce  scan.Cue = "force"  // asks what a block or a redirect sees
+
+	CueAbove      scan.Cue = "above"       // behind how high a block is, with nothing behind it
+	CueOnto       scan.Cue = "onto"        // behind what fell, that it fell on somebody
+	CueAlong      scan.Cue = "along"       // out along a limb that is an anchor
+	CueAnchor     scan.Cue = "anchor"      // the anchor by itself
+	CueAnchorIn   scan.Cue = "anchor-in"   // before the tree that is one
+	CueAngle      scan.Cue = "angle"       // before bare degrees
+	CueAsking     scan.Cue = "asking"      // before what is asked about: "will the winch"
+	CueAside      scan.Cue = "aside"       // behind how far a block is off, which way not said
+	CueBelow      scan.Cue = "below"       // behind how far a piece hangs from its block
+	CueCutting    scan.Cue = "cutting"     // who cuts, before how far that is from plumb
+	CueDown       scan.Cue = "down"        // behind "straight"
+	CueEach       scan.Cue = "each"        // behind what every one of the people pulls
+	CueFor        scan.Cue = "for"         // before the limit of a piece, or the tree of a hinge
+	CueFrom       scan.Cue = "from"        // between how far a block is over and what from
+	CueHolds      scan.Cue = "holds"       // behind a person, or behind gear
+	CueApproves   scan.Cue = "approves"    // asks of gear whether it is good: "all good"
+	CueItself     scan.Cue = "itself"      // says that what follows is what somebody weighs
+	CueOwnWeight  scan.Cue = "own-weight"  // who speaks, before what that person weighs: "i'm"
+	CueBuilt      scan.Cue = "built"       // between the two, how a person is built: "not big"
+	CueMoved      scan.Cue = "moved"       // behind how far a load is pulled aside
+	CueNow        scan.Cue = "now"         // behind how a limb lies
+	CueStandsHigh scan.Cue = "stands-high" // behind how high something stands
+	CueOffset     scan.Cue = "offset"      // before how far a block is off
+	CueOther      scan.Cue = "other"       // between two ropes to choose from
+	CueOut        scan.Cue = "out"         // behind how far to the side a swing starts
+	CueOver       scan.Cue = "over"        // behind how far a block is to the side
+	CueOwns       scan.Cue = "owns"        // before what somebody has to work with
+	CueOwned      scan.Cue = "owned"       // before a rope that hangs nothing yet
+	CueAged       scan.Cue = "aged"        // of gear, that no figure holds for it
+	CueBiggest    scan.Cue = "biggest"     // asks how heavy a piece may be, not how long
+	CueRopeLong   scan.Cue = "rope-long"   // how long the rope is, told or asked
+	CuePiece      scan.Cue = "piece"       // is what is lowered
+	CuePull       scan.Cue = "pull"        // behind what a winch pulls
+	CueOfPull     scan.Cue = "of-pull"     // likewise, and nothing else
+	CuePulling    scan.Cue = "pulling"     // before what is pulled with
+	CueStrength   scan.Cue = "strength"    // behind a figure of a rope's label
+	CueThere      scan.Cue = "there"       // behind how far a rope turns
+	CueTies       scan.Cue = "ties"        // who ties, before how far along the limb
+	CueTowards    scan.Cue = "towards"     // between how far over and the house
+	CueTree       scan.Cue = "tree"        // before how tall it is
+	CueTries      scan.Cue = "tries"       // before the wraps to try where others slipped
+	CueUnder      scan.Cue = "under"       // before the rope that a piece hangs on
+	CueMore       scan.Cue = "more"        // behind a wrap that could be put on
+	CueThither    scan.Cue = "thither"     // behind "more", a way that says it all
+	CueFewer      scan.Cue = "fewer"       // behind one that could be taken off
+	CueTakesOff   scan.Cue = "takes-off"   // before it
+	CueUpTo       scan.Cue = "up-to"       // before what a piece that is to be cut may weigh
+	CueWilling    scan.Cue = "willing"     // behind "not", before or behind what is too heavy
+	CueThings     scan.Cue = "things"      // behind a number, what it counts is not of the question
+	CueLines      scan.Cue = "lines"       // two of them, that one load hangs on
+	CueMeUp       scan.Cue = "me-up"       // before how high who speaks is
+	CueOnTag      scan.Cue = "on-tag"      // behind what gear is stamped with
+	CuePlumb      scan.Cue = "plumb"       // of how far from plumb a swing starts
+	CueToTip      scan.Cue = "to-tip"      // behind how long a piece is
+	CueWorking    scan.Cue = "working"     // behind a figure of gear that is its working load
+	CueWeighing   scan.Cue = "weighing"    // between somebody and what he weighs
 )
 
 // The cues of what a word that is not known may belong to.
@@ -70,121 +82,212 @@ const (
 
 // The cues of a limb that is stood up, and of a piece that hangs level.
 const (
-	CueAims       scan.Cue = "aims"        // before how a piece is to hang
-	CueBlocks     scan.Cue = "blocks"      // the blocks of a tackle
-	CueClause     scan.Cue = "clause"      // begins what is no part of what stands before it
-	CueDenying    scan.Cue = "denying"     // turns round what follows, up to the end of its clause
-	CueLeaves     scan.Cue = "leaves"      // behind who is denied to, that nobody may stay
-	CueOurs       scan.Cue = "ours"        // behind that, what is no place
-	CueExceeds    scan.Cue = "exceeds"     // before the most that a piece may weigh
-	CueGrips      scan.Cue = "grips"       // before what a hand holds
-	CueTwoTurns   scan.Cue = "two-turns"   // before one wrap, two of them
-	CueThreeTurns scan.Cue = "three-turns" // likewise, three
-	CueEvery      scan.Cue = "every"       // before gear or a place, no more than "the"
-	CueLine       scan.Cue = "line"        // a rope, or a power line
-	CueRuns       scan.Cue = "runs"        // between a rope and what it runs to
-	CueReckons    scan.Cue = "reckons"     // tells what is to be counted or used
-	CueClosed     scan.Cue = "closed"      // behind how long a tackle is with its blocks together
-	CueNeeds      scan.Cue = "needs"       // before how many wraps it takes
-	CueEnough     scan.Cue = "enough"      // asks whether a rope does
-	CueHighest    scan.Cue = "highest"     // before how high the block is
-	CueHigher     scan.Cue = "higher"      // behind how far a block is above a load
-	CueStamped    scan.Cue = "stamped"     // tells what is marked on gear
-	CueShifts     scan.Cue = "shifts"      // before what is to come aside, and how far
-	CueHalf       scan.Cue = "half"        // where a limb is tied in its middle
-	CueHangs      scan.Cue = "hangs"       // before how a piece is to hang
-	CueHowHigh    scan.Cue = "how-high"    // before the block whose height is asked for
-	CueHinge      scan.Cue = "hinge"       // what a limb turns about
-	CueIf         scan.Cue = "if"          // before who cuts
-	CueLevel      scan.Cue = "level"       // how a piece hangs
-	CueLoad       scan.Cue = "load"        // what hangs from a block
-	CueMe         scan.Cue = "me"          // who cuts, before how far that is from plumb
-	CueRaises     scan.Cue = "raises"      // before a load, and how high it is brought
-	CueRise       scan.Cue = "rise"        // behind that height: "ten feet of lift"
-	CueMeter      scan.Cue = "meter"       // what reads the force in a line
-	CueBalances   scan.Cue = "balances"    // before where a piece does
-	CueMeasures   scan.Cue = "measures"    // before how long a piece is
-	CueMeets      scan.Cue = "meets"       // what blocks do that run out of room
-	CueNot        scan.Cue = "not"         // turns a verb round
-	CueOverBlock  scan.Cue = "over-block"  // between a rope and the one block that it goes over
-	CueOverHinge  scan.Cue = "over-hinge"  // between how high a block is and the hinge
-	CueSling      scan.Cue = "sling"       // what a limb is tied with
-	CueSoThat     scan.Cue = "so-that"     // before what is to come of it
-	CueThird      scan.Cue = "third"       // behind two of them, where a limb is tied
-	CueStraight   scan.Cue = "straight"    // what a rope is off by how far it turns
-	CueOffTrunk   scan.Cue = "off-trunk"   // behind how far a leg of the rope is off plumb
-	CueLeg        scan.Cue = "leg"         // beside the load, the leg of the rope that goes to it
-	CueLoaded     scan.Cue = "loaded"      // before such a leg
-	CueGoesDown   scan.Cue = "goes-down"   // of a rope, before the block that it comes to
-	CueOtherSide  scan.Cue = "other-side"  // of a block, where the other leg of the rope is
-	CueEachOne    scan.Cue = "each-one"    // asks for every block
-	CueTakesUp    scan.Cue = "takes-up"    // before how long a tackle is with its blocks together
-	CueWhere      scan.Cue = "where"       // before what is to be tied
+	CueAims         scan.Cue = "aims"          // before how a piece is to hang
+	CueBlocks       scan.Cue = "blocks"        // the blocks of a tackle
+	CueClause       scan.Cue = "clause"        // begins what is no part of what stands before it
+	CueDenying      scan.Cue = "denying"       // turns round what follows, up to the end of its clause
+	CueLeaves       scan.Cue = "leaves"        // behind who is denied to, that nobody may stay
+	CueOurs         scan.Cue = "ours"          // behind that, what is no place
+	CueExceeds      scan.Cue = "exceeds"       // before the most that a piece may weigh
+	CueGrips        scan.Cue = "grips"         // before what a hand holds
+	CueTwoTurns     scan.Cue = "two-turns"     // before one wrap, two of them
+	CueThreeTurns   scan.Cue = "three-turns"   // likewise, three
+	CueEvery        scan.Cue = "every"         // before gear or a place, no more than "the"
+	CueLine         scan.Cue = "line"          // a rope, or a power line
+	CueRuns         scan.Cue = "runs"          // between a rope and what it runs to
+	CueReckons      scan.Cue = "reckons"       // tells what is to be counted or used
+	CueClosed       scan.Cue = "closed"        // behind how long a tackle is with its blocks together
+	CueNeeds        scan.Cue = "needs"         // before how many wraps it takes
+	CueEnough       scan.Cue = "enough"        // asks whether a rope does
+	CueHighest      scan.Cue = "highest"       // before how high the block is
+	CueHigher       scan.Cue = "higher"        // behind how far a block is above a load
+	CueStamped      scan.Cue = "stamped"       // tells what is marked on gear
+	CueShifts       scan.Cue = "shifts"        // before what is to come aside, and how far
+	CueWhichRope    scan.Cue = "which-rope"    // asks which of the ropes at hand to take
+	CueLands        scan.Cue = "lands"         // before how far out a piece comes down
+	CueDownLimb     scan.Cue = "down-limb"     // behind how far out along a limb something is
+	CueHalf         scan.Cue = "half"          // where a limb is tied in its middle
+	CueHangs        scan.Cue = "hangs"         // before how a piece is to hang
+	CueHowHigh      scan.Cue = "how-high"      // before the block whose height is asked for
+	CueHinge        scan.Cue = "hinge"         // what a limb turns about
+	CueIf           scan.Cue = "if"            // before who cuts
+	CueLevel        scan.Cue = "level"         // how a piece hangs
+	CueLoad         scan.Cue = "load"          // what hangs from a block
+	CueMe           scan.Cue = "me"            // who cuts, before how far that is from plumb
+	CueRaises       scan.Cue = "raises"        // before a load, and how high it is brought
+	CueRise         scan.Cue = "rise"          // behind that height: "ten feet of lift"
+	CueLone         scan.Cue = "lone"          // before the one block that there is
+	CueSelfAnd      scan.Cue = "self-and"      // who speaks, before those beside
+	CueSelfAndOne   scan.Cue = "self-and-one"  // likewise, with one who is not named
+	CueAndShort     scan.Cue = "and-short"     // "and", chopped
+	CueOffFrom      scan.Cue = "off-from"      // between an angle and what it is off
+	CueStraightDown scan.Cue = "straight-down" // how a leg hangs
+	CueLead         scan.Cue = "lead"          // the leg of a rope that goes to the drum
+	CueOneMore      scan.Cue = "one-more"      // before somebody who joins those who pull
+	CueJoins        scan.Cue = "joins"         // of somebody who comes to the rope as well
+	CueJoinsToo     scan.Cue = "joins-too"     // behind it: as the others do
+	CueMakes        scan.Cue = "makes"         // between blocks and the parts of line they make
+	CueABlock       scan.Cue = "a-block"       // one block of a tackle
+	CueInterjects   scan.Cue = "interjects"    // behind a "no" that denies nothing
+	CueSoThey       scan.Cue = "so-they"       // before what several that are told are not to do
+	CueFastened     scan.Cue = "fastened"      // before how high a load is tied
+	CueTheCut       scan.Cue = "the-cut"       // before how high it is cut
+	CueRises        scan.Cue = "rises"         // before that height, of a load that comes up by itself
+	CueLiftNoun     scan.Cue = "lift-noun"     // behind that height, where nothing else follows: "18 ft lift"
+	CueOneSheave    scan.Cue = "one-sheave"    // of a block, how many sheaves it has
+	CueTwoSheaves   scan.Cue = "two-sheaves"   // likewise
+	CueThreeSheaves scan.Cue = "three-sheaves" // likewise
+	CueDoes         scan.Cue = "does"          // asks, before "each"
+	CueGoesUp       scan.Cue = "goes-up"       // before "up", of a load
+	CueOnly         scan.Cue = "only"          // before all that there is
+	CueHaulsWith    scan.Cue = "hauls-with"    // behind who pulls, before how hard
+	CueAnchorPoint  scan.Cue = "anchor-point"  // what a tackle hangs on
+	CueTakesLoad    scan.Cue = "takes-load"    // what it does
+	CueApart        scan.Cue = "apart"         // behind how far two things are from one another
+	CueRopeOf       scan.Cue = "rope-of"       // asks how much rope
+	CueTakenIn      scan.Cue = "taken-in"      // behind that, what is done to it in a lift
+	CueMeter        scan.Cue = "meter"         // what reads the force in a line
+	CueBalances     scan.Cue = "balances"      // before where a piece does
+	CueMeasures     scan.Cue = "measures"      // before how long a piece is
+	CueMeets        scan.Cue = "meets"         // what blocks do that run out of room
+	CueNot          scan.Cue = "not"           // turns a verb round
+	CueOverBlock    scan.Cue = "over-block"    // between a rope and the one block that it goes over
+	CueOverHinge    scan.Cue = "over-hinge"    // between how high a block is and the hinge
+	CueSling        scan.Cue = "sling"         // what a limb is tied with
+	CueSoThat       scan.Cue = "so-that"       // before what is to come of it
+	CueThird        scan.Cue = "third"         // behind two of them, where a limb is tied
+	CueStraight     scan.Cue = "straight"      // what a rope is off by how far it turns
+	CueOffTrunk     scan.Cue = "off-trunk"     // behind how far a leg of the rope is off plumb
+	CueLeg          scan.Cue = "leg"           // beside the load, the leg of the rope that goes to it
+	CueLoaded       scan.Cue = "loaded"        // before such a leg
+	CueGoesDown     scan.Cue = "goes-down"     // of a rope, before the block that it comes to
+	CueOtherSide    scan.Cue = "other-side"    // of a block, where the other leg of the rope is
+	CueEachOne      scan.Cue = "each-one"      // asks for every block
+	CueTakesUp      scan.Cue = "takes-up"      // before how long a tackle is with its blocks together
+	CueWhere        scan.Cue = "where"         // before what is to be tied
 )
 
 // The cues of what is only talk.
 const (
-	CueAsks      scan.Cue = "asks"       // begins a question: "how", "what"
-	CueDegree    scan.Cue = "degree"     // "barely", "hardly"
-	CueEither    scan.Cue = "either"     // before two trees that it is one of
-	CueWhichever scan.Cue = "whichever"  // of two trees, the one that weighs more
-	CueDoubts    scan.Cue = "doubts"     // before what somebody is not sure of
-	CueSound     scan.Cue = "sound"      // of wood, that it may be rigged on
-	CueFew       scan.Cue = "few"        // some of several
-	CueIndeed    scan.Cue = "indeed"     // "actually"
-	CueLot       scan.Cue = "lot"        // behind "a" and a limit, one of the pieces
-	CuePast      scan.Cue = "past"       // between what nobody wants and a limit
-	CuePlus      scan.Cue = "plus"       // adds people
-	CueSelf      scan.Cue = "self"       // who speaks, one of those who are counted
-	CuePer       scan.Cue = "per"        // before who said so
-	CueBothOf    scan.Cue = "both-of"    // between two pieces, where it is asked which is heavier
-	CueBunch     scan.Cue = "bunch"      // brush that is bundled up
-	CueHangsOn   scan.Cue = "hangs-on"   // behind somebody, what they do; elsewhere it takes back
-	CueSecondOne scan.Cue = "second-one" // another block
-	CueWarmth    scan.Cue = "warmth"     // behind how warm it is outside
-	CueMayBe     scan.Cue = "may-be"     // before each of two trees that it could be
-	CueVersus    scan.Cue = "versus"     // between two pieces that are compared
-	CueThan      scan.Cue = "than"       // between what is compared
-	CueTwofold   scan.Cue = "twofold"    // "twice", "double"
-	CueIdleIt    scan.Cue = "idle-it"    // behind a denial, nothing of wood or gear: "it doesnt matter"
-	CueIdleLead  scan.Cue = "idle-lead"  // between a denial and what it denies: "even", "much"
-	CueIdleVerb  scan.Cue = "idle-verb"  // behind somebody and a denial: "i dont want"
-	CueIdleThing scan.Cue = "idle-thing" // likewise, of a thing and of nobody: "cant see the driveway"
-	CueLacking   scan.Cue = "lacking"    // behind a denial, what no answer rests on: "no room"
-	CueIgnores   scan.Cue = "ignores"    // before whoever said what is not to be heard
-	CueUs        scan.Cue = "us"         // who speaks, and who is spoken to
-	CueWho       scan.Cue = "who"        // somebody who does things: "i", "the boss"
-	CueHangFrom  scan.Cue = "hang-from"  // before what holds everything: "colgar de", "rig off"
-	CueSeen      scan.Cue = "seen"       // behind what there is none of: "that i can find"
-	CueDryToo    scan.Cue = "dry-too"    // of wood that is dead, and of rope as well
-	CueSpeed     scan.Cue = "speed"      // of a wind, behind how fast it blows
-	CueFolk      scan.Cue = "folk"       // somebody, where an article or a number stands before: "a dude", "un wey"
+	CueAsks       scan.Cue = "asks"       // begins a question: "how", "what"
+	CueDegree     scan.Cue = "degree"     // "barely", "hardly"
+	CueEither     scan.Cue = "either"     // before two trees that it is one of
+	CueWhichever  scan.Cue = "whichever"  // of two trees, the one that weighs more
+	CueDoubts     scan.Cue = "doubts"     // before what somebody is not sure of
+	CueSound      scan.Cue = "sound"      // of wood, that it may be rigged on
+	CueFew        scan.Cue = "few"        // some of several
+	CueIndeed     scan.Cue = "indeed"     // "actually"
+	CueLot        scan.Cue = "lot"        // behind "a" and a limit, one of the pieces
+	CuePast       scan.Cue = "past"       // between what nobody wants and a limit
+	CuePlus       scan.Cue = "plus"       // adds people
+	CueSelf       scan.Cue = "self"       // who speaks, one of those who are counted
+	CuePer        scan.Cue = "per"        // before who said so
+	CueBothOf     scan.Cue = "both-of"    // between two pieces, where it is asked which is heavier
+	CuePicks      scan.Cue = "picks"      // what a piece is taken in, one or several
+	CueEveryOne   scan.Cue = "every-one"  // beside a size that is told once, that it is that of all pieces
+	CueForked     scan.Cue = "forked"     // of a limb whose legs are told as pieces
+	CueGoesOver   scan.Cue = "goes-over"  // asks which of several goes over the weight behind it
+	CueRowLink    scan.Cue = "row-link"   // between numbers of which the same is asked
+	CueTruck      scan.Cue = "truck"      // what the wood goes away on
+	CueCar        scan.Cue = "car"        // what drives, and carries no wood
+	CueMinus      scan.Cue = "minus"      // takes a load off another
+	CueAtCut      scan.Cue = "at-cut"     // behind how thick a part is where it is cut off
+	CueHalved     scan.Cue = "halved"     // one of two equal parts
+	CueLengthwise scan.Cue = "lengthwise" // how a log is split in two
+	CueTwosome    scan.Cue = "twosome"    // two of a kind: "both", "the pair"
+	CueBunch      scan.Cue = "bunch"      // brush that is bundled up
+	CueAwaited    scan.Cue = "awaited"    // behind "wait", before who or what is waited for
+	CueHangsOn    scan.Cue = "hangs-on"   // behind somebody, what they do; elsewhere it takes back
+	CueSecondOne  scan.Cue = "second-one" // another block
+	CueWarmth     scan.Cue = "warmth"     // behind how warm it is outside
+	CueOutdoors   scan.Cue = "outdoors"   // behind how hot it is, where
+	CueHeatOf     scan.Cue = "heat-of"    // before it, that it is of the day
+	CueMayBe      scan.Cue = "may-be"     // before each of two trees that it could be
+	CueVersus     scan.Cue = "versus"     // between two pieces that are compared
+	CueThan       scan.Cue = "than"       // between what is compared
+	CueTwofold    scan.Cue = "twofold"    // "twice", "double"
+	CueIdleIt     scan.Cue = "idle-it"    // behind a denial, nothing of wood or gear: "it doesnt matter"
+	CueAbsent     scan.Cue = "absent"     // likewise, of a machine: "the crane isnt coming"
+	CueIdleLead   scan.Cue = "idle-lead"  // between a denial and what it denies: "even", "much"
+	CueIdleVerb   scan.Cue = "idle-verb"  // behind somebody and a denial: "i dont want"
+	CueIdleThing  scan.Cue = "idle-thing" // likewise, of a thing and of nobody: "cant see the driveway"
+	CueLacking    scan.Cue = "lacking"    // behind a denial, what no answer rests on: "no room"
+	CueOnIt       scan.Cue = "on-it"      // somebody who rides a piece, or holds the rope that was told of
+	CueRather     scan.Cue = "rather"     // asks which of two counts of wraps to take
+	CueSaves      scan.Cue = "saves"      // asks how much less one piece weighs than another
+	CueWrongWay   scan.Cue = "wrong-way"  // behind a lean, that it is not where the piece shall go
+	CueFormer     scan.Cue = "former"     // before gear that was used until now
+	CueAtOnce     scan.Cue = "at-once"    // of alike pieces, what all of them weigh
+	CueFarOff     scan.Cue = "far-off"    // behind a denial, before what a piece is reckoned to weigh
+	CueMood       scan.Cue = "mood"       // at the end of a clause with a denial, how somebody likes it
+	CueUsual      scan.Cue = "usual"      // before the gear that somebody mostly has
+	CueHasty      scan.Cue = "hasty"      // behind a denial, how nothing is lowered
+	CueIgnores    scan.Cue = "ignores"    // before whoever said what is not to be heard
+	CueUs         scan.Cue = "us"         // who speaks, and who is spoken to
+	CueWho        scan.Cue = "who"        // somebody who does things: "i", "the boss"
+	CueHangFrom   scan.Cue = "hang-from"  // before what holds everything: "colgar de", "rig off"
+	CueSeen       scan.Cue = "seen"       // behind what there is none of: "that i can find"
+	CueDryToo     scan.Cue = "dry-too"    // of wood that is dead, and of rope as well
+	CueSpeed      scan.Cue = "speed"      // of a wind, behind how fast it blows
+	CueFolk       scan.Cue = "folk"       // somebody, where an article or a number stands before: "a dude", "un wey"
 )
 
 // The cues of a cut plan.
 const (
-	CueFromTop scan.Cue = "from-top" // where a stick is cut first
-	CueLength  scan.Cue = "length"   // compares how long pieces are
+	CueFromTop    scan.Cue = "from-top" // where a stick is cut first
+	CueLength     scan.Cue = "length"   // compares how long pieces are
+	CueAmends     scan.Cue = "amends"   // what follows takes the place of what was told before
+	CueMetal      scan.Cue = "metal"    // what a drum is made of
+	CueLeft       scan.Cue = "left"     // behind how far to that side something is
+	CueRight      scan.Cue = "right"
+	CueTiedTip    scan.Cue = "tied-tip" // where a piece is tied, in one breath: "tip tied"
+	CueTiedButt   scan.Cue = "tied-butt"
+	CueTiedMiddle scan.Cue = "tied-middle"
+	CueFromTip    scan.Cue = "from-tip"   // behind how far a tie is from the tip
+	CueOfWay      scan.Cue = "of-way"     // behind a part of the length
+	CueTiePoint   scan.Cue = "tie-point"  // where a piece is tied, by its name
+	CueRightOver  scan.Cue = "right-over" // behind how high a block is, before its hinge
+	CueRidge      scan.Cue = "ridge"      // behind how high a roof is, where
+	CueHowLow     scan.Cue = "how-low"    // asks how far down a piece comes
+	CueEndsUp     scan.Cue = "ends-up"    // behind it, what a piece does
+	CueInward     scan.Cue = "inward"     // behind how far a block is toward the trunk
+	CueMakesIt    scan.Cue = "makes-it"   // before what somebody says that a piece weighs
+	CueGoesFar    scan.Cue = "goes-far"   // before how long a piece is: "goes up"
 )
 
 // The cues of shares: of people, of a pull, of a leg, of an answer.
 const (
-	CueEfficient scan.Cue = "efficient"  // behind a percentage, of what passes a block
-	CueLoses     scan.Cue = "loses"      // beside one, what does not pass
-	CueSheave    scan.Cue = "sheave"     // behind "each", where it is lost
-	CueOffBy     scan.Cue = "off-by"     // before how far a size may be off
-	CueOpines    scan.Cue = "opines"     // what people do who only say something
-	CueCouple    scan.Cue = "couple"     // two, before wraps or people
-	CueHands     scan.Cue = "hands"      // behind that, one person: "a pair of hands"
-	CueOneLeg    scan.Cue = "one-leg"    // behind "per", a leg of a sling
-	CueGivesBoth scan.Cue = "gives-both" // before "both", that two answers are wanted
-	CueWays      scan.Cue = "ways"       // behind it, likewise: "both ways"
-	CueAtRope    scan.Cue = "at-rope"    // among what tells of people, that they hold or pull
-	CueCarries   scan.Cue = "carries"    // before what share of a load somebody pulls
-	CueBorne     scan.Cue = "borne"      // behind that share, the load
+	CueEfficient       scan.Cue = "efficient"        // behind a percentage, of what passes a block
+	CueLoses           scan.Cue = "loses"            // beside one, what does not pass
+	CueSheave          scan.Cue = "sheave"           // behind "each", where it is lost
+	CueOffBy           scan.Cue = "off-by"           // before how far a size may be off
+	CueOpines          scan.Cue = "opines"           // what people do who only say something
+	CueCouple          scan.Cue = "couple"           // two, before wraps or people
+	CueWithCentimetres scan.Cue = "with-centimetres" // between metres and centimetres without their units: "1 con 20"
+	CueBreaksAt        scan.Cue = "breaks-at"        // before "at" and a load, what a rope breaks at: "rota a 16 mil"
+	CueWas             scan.Cue = "was"              // before what a number was meant to be: "eran 30"
+	CueFeels           scan.Cue = "feels"            // behind gear, what it gets: "the anchor feels"
+	CueNegative        scan.Cue = "negative"         // among words for a drop, that the block is below the cut
+	CueBlockUnder      scan.Cue = "block-under"      // that the block is below the cut
+	CueDifference      scan.Cue = "difference"       // asks how much two of something differ
+	CueAtHalf          scan.Cue = "at-half"          // before half a piece, that its middle is meant: "va a media rama"
+	CueVehicle         scan.Cue = "vehicle"          // what a piece is loaded on
+	CueTheTrunk        scan.Cue = "the-trunk"        // behind an article, the stem of a crown that is cut whole
+	CueCrown           scan.Cue = "crown"            // such a crown
+	CueRopeName        scan.Cue = "rope-name"        // a rope, before "of" and a fraction: "soga de 1/2"
+	CueRoundIt         scan.Cue = "round-it"         // behind a length, that it is a girth: "1,5 m de vuelta"
+	CueHands           scan.Cue = "hands"            // behind that, one person: "a pair of hands"
+	CueOneLeg          scan.Cue = "one-leg"          // behind "per", a leg of a sling
+	CueGivesBoth       scan.Cue = "gives-both"       // before "both", that two answers are wanted
+	CueWays            scan.Cue = "ways"             // behind it, likewise: "both ways"
+	CueAtRope          scan.Cue = "at-rope"          // among what tells of people, that they hold or pull
+	CueCarries         scan.Cue = "carries"          // before what share of a load somebody pulls
+	CueBorne           scan.Cue = "borne"            // behind that share, the load
 )
 
 var cueNamed = map[scan.Cue]bool{
+	scan.CueCountless: true, scan.CuePartOf: true, CueWithCentimetres: true, CueRopeName: true, CueRoundIt: true, CueVehicle: true, CueTheTrunk: true, CueCrown: true, CueAtHalf: true, CueBlockUnder: true, CueDifference: true, CueNegative: true, CueFeels: true, CueWas: true, CueBreaksAt: true,
+	CueMinute: true, CueTops: true, CuePeak: true, CueForce: true,
 	CueEfficient: true, CueOffBy: true, CueLoses: true, CueSheave: true, CueOpines: true, CueCouple: true, CueHands: true, CueOneLeg: true, CueGivesBoth: true, CueWays: true, CueAtRope: true, CueCarries: true, CueBorne: true,
 	CueEvery: true, CueExceeds: true, CueGrips: true, CueLine: true, CueRuns: true, CueThreeTurns: true, CueTwoTurns: true,
 	CueAils: true, CueAloft: true, CueCrew: true, CueGround: true, CueQuery: true, CueQueryFirst: true, CueReason: true,
@@ -192,23 +295,23 @@ var cueNamed = map[scan.Cue]bool{
 	CueHeavyEnd: true, CueHelps: true, CueForWhom: true, CueMoves: true, CueWhy: true, CueToo: true, CueKept: true, CueLanguage: true, CueSeesLoad: true, CueOfJob: true, CueOfLog: true, CueRating: true, CueWeaker: true, CueMeaning: true,
 	CueNoOne: true, CuePost: true, CueRoster: true, CueWhoIs: true, CueAtPost: true, CueInLog: true,
 	CueAssumes: true, CueBehind: true, CueClockwise: true, CueFigures: true, CueGently: true, CueHowMuch: true, CueMoisture: true, CueMoveBlock: true, CueOnePerson: true,
-	CueOfHand: true, CueRopeDry: true, CueSameAs: true, CueTail: true, CueTooFar: true, CueWear: true, CueWhichOfAll: true,
-	CueAhead: true, CueByHand: true, CueConfirm: true, CueConfirmed: true, CueCountOn: true, CueDerates: true, CueFriction: true, CueFrictionOf: true, CueKnot: true, CueMoreBlock: true,
-	CueAtBlock: true, CueClimber: true, CueCounted: true, CueFormerly: true, CueGone: true, CueLeading: true, CueNewly: true, CueForms: true, CueBark: true, CueCounts: true, CueDrumSize: true, CueLeafy: true, CueNoTree: true, CueOldRope: true, CueSure: true, CueTellsUs: true, CueWhichUnits: true, CueArborist: true, CueDeadWood: true, CueAgainst: true, CuePounds: true, CueUncounted: true,
+	CueOfHand: true, CueRopeDry: true, CueSameAs: true, CueTail: true, CueWhat: true, CuePick: true, CueMostVerb: true, CueTooFar: true, CueWear: true, CueWhichOfAll: true, CueUnitsFine: true, CueLaterOn: true, CueSideOf: true, CueTheTree: true, CueLaterDay: true,
+	CueAhead: true, CueByHand: true, CueConfirm: true, CueConfirmed: true, CueEntered: true, CueOwnWeight: true, CueBuilt: true, CueCountOn: true, CueDerates: true, CueFriction: true, CueFrictionOf: true, CueKnot: true, CueMoreBlock: true,
+	CueAtBlock: true, CueClimber: true, CueCounted: true, CueFormerly: true, CueGone: true, CueOnlyNow: true, CueMissingMan: true, CueLeading: true, CueNewly: true, CueForms: true, CueBark: true, CueCounts: true, CueDrumSize: true, CueNextPiece: true, CueLeafy: true, CueNoTree: true, CueOldRope: true, CueSure: true, CueTellsUs: true, CueWhichUnits: true, CueArborist: true, CueDeadWood: true, CueAgainst: true, CuePounds: true, CueUncounted: true,
 	CueOutcome: true, CueRecorded: true, CueRequired: true, CueShares: true, CueUtmost: true, CueWhose: true,
 	CueHigher: true, CueShifts: true, CueStamped: true, CueEnough: true, CueHighest: true,
-	CueAbove: true, CueOnto: true, CueAlong: true, CueAnchor: true, CueAnchorIn: true, CueAngle: true, CueAside: true, CueBelow: true,
+	CueStandsHigh: true, CueAbove: true, CueOnto: true, CueAlong: true, CueAnchor: true, CueAnchorIn: true, CueAngle: true, CueAside: true, CueBelow: true,
 	CueAims: true, CueBlocks: true, CueHangs: true, CueHowHigh: true, CueStraight: true, CueOffTrunk: true, CueLeg: true, CueLoaded: true, CueGoesDown: true, CueEachOne: true, CueOtherSide: true, CueThird: true, CueOverBlock: true, CueLevel: true, CueMeets: true, CueNot: true, CueSling: true, CueSoThat: true, CueWhere: true,
-	CueClause: true, CueClosed: true, CueHinge: true, CueHalf: true, CueIf: true, CueLoad: true, CueMeasures: true, CueBalances: true, CueMeter: true, CueRaises: true, CueRise: true, CueMe: true, CueOverHinge: true, CueTakesUp: true,
-	CueCutting: true, CueDown: true, CueEach: true, CueFor: true, CueFrom: true, CueHolds: true, CueItself: true, CueMoved: true, CueNow: true,
-	CueOffset: true, CueOther: true, CueOut: true, CueOver: true, CueOwned: true, CuePiece: true, CuePull: true, CueStrength: true, CueThere: true,
+	CueClause: true, CueWhichRope: true, CueDownLimb: true, CueLands: true, CueClosed: true, CueHinge: true, CueHalf: true, CueIf: true, CueLoad: true, CueMeasures: true, CueBalances: true, CueMeter: true, CueRaises: true, CueRise: true, CueRises: true, CueFastened: true, CueSoThey: true, CueOneMore: true, CueOffFrom: true, CueStraightDown: true, CueLead: true, CueSelfAnd: true, CueSelfAndOne: true, CueAndShort: true, CueLone: true, CueJoins: true, CueJoinsToo: true, CueMakes: true, CueABlock: true, CueInterjects: true, CueTheCut: true, CueLiftNoun: true, CueApart: true, CueHaulsWith: true, CueOnly: true, CueGoesUp: true, CueDoes: true, CueAnchorPoint: true, CueTakesLoad: true, CueOneSheave: true, CueTwoSheaves: true, CueThreeSheaves: true, CueRopeOf: true, CueTakenIn: true, CueMe: true, CueOverHinge: true, CueTakesUp: true,
+	CueCutting: true, CueDown: true, CueEach: true, CueFor: true, CueFrom: true, CueHolds: true, CueApproves: true, CueItself: true, CueMoved: true, CueNow: true,
+	CueOffset: true, CueOther: true, CueOut: true, CueOver: true, CueOwned: true, CueRopeLong: true, CueBiggest: true, CueAged: true, CuePiece: true, CuePull: true, CueStrength: true, CueThere: true,
 	CueThings: true, CuePlumb: true, CueOnTag: true, CueMeUp: true, CueLines: true, CueToTip: true, CueTies: true, CueTowards: true, CueTree: true, CueTries: true, CueUnder: true, CueMore: true, CueThither: true, CueFewer: true, CueTakesOff: true, CueUpTo: true, CueWilling: true, CueWeighing: true, CueWorking: true,
-	CueDenying: true, CueReckons: true, CueOurs: true, CueLeaves: true, CueAsking: true, CueNeeds: true, CueOfPull: true, CuePulling: true, CueOwns: true,
+	CueDenying: true, CueReckons: true, CueOurs: true, CueLeaves: true, CueAsking: true, CueNeeds: true, CueOfPull: true, CuePulling: true, CuePullWith: true, CueHandPulls: true, CueMeBack: true, CueBackwards: true, CueEndsIn: true, CueMovesLoad: true, CueStarts: true, CueOwns: true,
 	CueHaving: true, CueItIs: true, CueMerely: true, CuePeople: true, CueThat: true, CueThe: true, CueTurns: true, CueWood: true, CueColour: true,
-	CueAsks: true, CueDegree: true, CueFew: true, CueIndeed: true, CueLot: true, CuePast: true, CuePer: true, CuePlus: true, CueSelf: true, CueTwofold: true, CueIdleIt: true, CueIdleLead: true, CueIdleVerb: true, CueIdleThing: true, CueUs: true, CueLacking: true, CueWho: true, CueFolk: true, CueSpeed: true, CueSeen: true, CueDryToo: true, CueHangFrom: true,
-	CueIgnores: true, CueEither: true, CueWhichever: true, CueThan: true, CueWarmth: true, CueBunch: true, CueHangsOn: true, CueSecondOne: true, CueVersus: true, CueBothOf: true, CueMayBe: true,
-	CueFromTop: true, CueLength: true,
-	CueDoubts: true, CueSound: true,
+	CueAsks: true, CueDegree: true, CueFew: true, CueIndeed: true, CueLot: true, CuePast: true, CuePer: true, CuePlus: true, CueSelf: true, CueTwofold: true, CueIdleIt: true, CueAbsent: true, CueIdleLead: true, CueIdleVerb: true, CueIdleThing: true, CueUs: true, CueLacking: true, CueWho: true, CueFolk: true, CueSpeed: true, CueSeen: true, CueDryToo: true, CueHangFrom: true,
+	CueIgnores: true, CueOnIt: true, CueRather: true, CueSaves: true, CueWrongWay: true, CueFormer: true, CueAtOnce: true, CueChanges: true, CueFarOff: true, CueMood: true, CueUsual: true, CueHasty: true, CueEither: true, CueWhichever: true, CueThan: true, CueWarmth: true, CueOutdoors: true, CueHeatOf: true, CueBunch: true, CueTwosome: true, CueAtCut: true, CueMinus: true, CueCar: true, CueTruck: true, CueRowLink: true, CueEveryOne: true, CueForked: true, CueGoesOver: true, CuePicks: true, CueHalved: true, CueLengthwise: true, CueHangsOn: true, CueAwaited: true, CueSecondOne: true, CueVersus: true, CueBothOf: true, CueMayBe: true,
+	CueFromTop: true, CueLength: true, CueAsksPast: true, CueOurLimit: true,
+	CueDoubts: true, CueSound: true, CueGoesFar: true, CueMakesIt: true, CueTiedTip: true, CueTiedButt: true, CueTiedMiddle: true, CueFromTip: true, CueOfWay: true, CueInward: true, CueRightOver: true, CueRidge: true, CueHowLow: true, CueEndsUp: true, CueTiePoint: true, CueLeft: true, CueAmends: true, CueMetal: true, CueRight: true,
 }
 
 // What two legs of a rope do with the angle between them, and what leads to what else
@@ -250,4 +353,15 @@ const (
 	CueRating   scan.Cue = "rating"    // the words of a gear's label
 	CueWeaker   scan.Cue = "weaker"    // of a rope
 	CueMeaning  scan.Cue = "meaning"   // asks what a word means
+)
+
+// Who pulls and stands where, and what leads from one end of a piece to the other.
+const (
+	CuePullWith  scan.Cue = "pull-with"  // before what nothing else is done with
+	CueHandPulls scan.Cue = "hand-pulls" // between somebody and what they pull with
+	CueMeBack    scan.Cue = "me-back"    // who speaks, before how far off he stands
+	CueBackwards scan.Cue = "backwards"  // behind how far off that is
+	CueStarts    scan.Cue = "starts"     // between the blocks of a tackle and how far apart they are
+	CueMovesLoad scan.Cue = "moves-load" // of a load on a tackle, before how far
+	CueEndsIn    scan.Cue = "ends-in"    // between one end of a piece and the other
 )

@@ -24,13 +24,15 @@ const (
 
 // The cues of what held before, and of what is told of a crew or a limit besides.
 const (
-	CueAtBlock  scan.Cue = "at-block" // behind what a block may carry
-	CueClimber  scan.Cue = "climber"  // behind how many climb
-	CueCounted  scan.Cue = "counted"  // behind how many there are, that the climber is one of them
-	CueFormerly scan.Cue = "formerly" // before what held until now
-	CueGone     scan.Cue = "gone"     // behind who is not there any more
-	CueLeading  scan.Cue = "leading"  // between what a piece may weigh and what the block may carry
-	CueNewly    scan.Cue = "newly"    // before what holds from now on
+	CueAtBlock    scan.Cue = "at-block"    // behind what a block may carry
+	CueClimber    scan.Cue = "climber"     // behind how many climb
+	CueCounted    scan.Cue = "counted"     // behind how many there are, that the climber is one of them
+	CueFormerly   scan.Cue = "formerly"    // before what held until now
+	CueOnlyNow    scan.Cue = "only-now"    // before how many are left
+	CueMissingMan scan.Cue = "missing-man" // one of the crew who does something else
+	CueGone       scan.Cue = "gone"        // behind who is not there any more
+	CueLeading    scan.Cue = "leading"     // between what a piece may weigh and what the block may carry
+	CueNewly      scan.Cue = "newly"       // before what holds from now on
 
 	CueUncounted scan.Cue = "uncounted" // behind how many there are, that the climber is none of them
 )
@@ -90,7 +92,9 @@ const (
 	CueCounts     scan.Cue = "counts"      // whether something is part of a figure
 	CueDeadWood   scan.Cue = "dead-wood"   // of wood that is not alive any more
 	CueDerates    scan.Cue = "derates"     // takes strength off
+	CueChanges    scan.Cue = "changes"     // asks whether the wraps are others then
 	CueDrumSize   scan.Cue = "drum-size"   // a drum that is thicker or thinner
+	CueNextPiece  scan.Cue = "next-piece"  // of the piece that is cut after this one
 	CueFriction   scan.Cue = "friction"    // between a rope and what it runs over
 	CueFrictionOf scan.Cue = "friction-of" // asks which friction it is
 	CueGently     scan.Cue = "gently"      // how a piece is lowered that is never stopped short
@@ -100,7 +104,15 @@ const (
 	CueOldRope    scan.Cue = "old-rope"    // a rope that was used
 	CueSure       scan.Cue = "sure"        // asks how near a figure is
 	CueTellsUs    scan.Cue = "tells-us"    // what we are told
+	CueLaterDay   scan.Cue = "later-day"   // a time of day or a day that is to come
+	CueSideOf     scan.Cue = "side-of"     // beside a number, where a job's limit holds
+	CueTheTree    scan.Cue = "the-tree"    // names the tree of a job before what it is
+	CueLaterOn    scan.Cue = "later-on"    // from when a number holds that does not hold yet
+	CueUnitsFine  scan.Cue = "units-fine"  // whether units may be typed
 	CueWhichUnits scan.Cue = "which-units" // asks for the units to type
+	CueEntered    scan.Cue = "entered"     // asks whether something stands in the log: "did anyone log"
+	CueAsksPast   scan.Cue = "asks-past"   // first of a message, asks whether something is or was so
+	CueOurLimit   scan.Cue = "our-limit"   // what a piece may weigh here today
 	CueKnot       scan.Cue = "knot"        // what ties or ends a rope
 	CueMoreBlock  scan.Cue = "more-block"  // one block besides another
 	CueMoisture   scan.Cue = "moisture"    // of a weight, whether of green wood
@@ -113,6 +125,9 @@ const (
 	CueSameAs     scan.Cue = "same-as"     // between a load and the weight
 	CueTail       scan.Cue = "tail"        // the end of a rope
 	CueTooFar     scan.Cue = "too-far"     // how a piece swings
+	CuePick       scan.Cue = "pick"        // behind a mass, the piece that is rigged
+	CueWhat       scan.Cue = "what"        // first of a message, asks what something does
+	CueMostVerb   scan.Cue = "most-verb"   // at its end, what a tackle or a drum does
 	CueWear       scan.Cue = "wear"        // what somebody has on
 	CueWhichOfAll scan.Cue = "which-of-it" // asks which to take
 )

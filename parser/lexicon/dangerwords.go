@@ -14,17 +14,28 @@ import (
 // mostRepeats is how often a part may come that may come any number of times.
 const mostRepeats = 4
 
+// denial is the kind of words that deny what stands behind them.
+const denial = "denial"
+
 // dangerKind keeps the spellings of a kind, each also as it is said of several and
 // with its last letter swallowed: "lowerin".
 func dangerKind(d *scan.Dialect, name string, spellings []string) {
+	alone := []string{name} // what most of them are: full, so that adding to it makes another
 	for _, s := range spellings {
 		words := slices.DeleteFunc(dangerSpelling(s), func(word string) bool { return leftOut(d, word) })
 		if len(words) == 0 {
 			continue // "está" is left out as "esta" is
 		}
-		for _, form := range dangerForms(d, words) {
-			if kinds := d.Dangers.Kinds[form]; !slices.Contains(kinds, name) {
-				d.Dangers.Kinds[form] = append(kinds, name)
+		forms := dangerForms(d, words)
+		if name == denial {
+			forms = forms[:1] // "nos" is not several of "no"
+		}
+		for _, form := range forms {
+			switch kinds := d.Dangers.Kinds[form]; {
+			case len(kinds) == 0:
+				d.Dangers.Kinds[form] = alone
+			case !slices.Contains(kinds, name):
+				d.Dangers.Kinds[form] = append(slices.Clip(kinds), name)
 			}
 		}
 	}
@@ -40,14 +51,17 @@ func dangerSpelling(s string) []string {
 
 // dangerForms are the forms in which a spelling may come.
 func dangerForms(d *scan.Dialect, words []string) []string {
-	swallowed := slices.Clone(words)
-	for i, w := range swallowed {
-		if len(w) > 4 && strings.HasSuffix(w, "ing") {
-			swallowed[i] = strings.TrimSuffix(w, "g")
-		}
-	}
 	whole := strings.Join(words, " ")
-	forms := []string{whole, strings.Join(swallowed, " "), whole + "s"}
+	forms := []string{whole, whole + "s"}
+	if strings.Contains(whole, "ing") {
+		swallowed := slices.Clone(words)
+		for i, w := range swallowed {
+			if len(w) > 4 && strings.HasSuffix(w, "ing") {
+				swallowed[i] = strings.TrimSuffix(w, "g")
+			}
+		}
+		forms = append(forms, strings.Join(swallowed, " "))
+	}
 	for _, e := range d.Endings {
 		if stem, ok := strings.CutSuffix(whole, e.Put); ok && e.Put != "" {
 			forms = append(forms, stem+e.Cut)
@@ -66,23 +80,51 @@ func danger(d *scan.Dialect, kind string, spellings []string) error {
 		return fmt.Errorf("no such danger: %q", kind)
 	}
 	for _, s := range spellings {
-		line := &scan.DangerLine{Kind: parser.Kind(kind), Name: name, None: none, Far: far}
-		for _, part := range strings.Fields(s) {
-			if leftOut(d, part) {
-				continue
-			}
-			slot, err := slotOf(part)
-			if err != nil {
-				return err
-			}
-			line.Slots = append(line.Slots, slot)
+		slots, err := slotsOf(d, s)
+		if err != nil {
+			return err
 		}
-		if len(line.Slots) == 0 || line.Slots[0].Kind == "" || line.Slots[0].Least == 0 {
-			return fmt.Errorf("a danger begins with a word that must be there: %q", s)
-		}
-		d.Dangers.Lines = append(d.Dangers.Lines, line)
+		d.Dangers.Lines = append(d.Dangers.Lines, &scan.DangerLine{Kind: parser.Kind(kind), Name: name, None: none, Far: far, Slots: slots})
 	}
 	return nil
+}
+
+// topic reads a line of what is asked of no piece: its name, "none" before it where the
+// words ask something else, "!" or "?" behind it as scan.DangerWords says.
+func topic(d *scan.Dialect, name string, spellings []string) error {
+	name, none := strings.CutPrefix(name, "none ")
+	name, beside := strings.CutSuffix(name, "!")
+	name, first := strings.CutSuffix(name, "?")
+	if !parser.Told(name) {
+		return fmt.Errorf("no such topic: %q", name)
+	}
+	for _, s := range spellings {
+		slots, err := slotsOf(d, s)
+		if err != nil {
+			return err
+		}
+		d.Dangers.Topics = append(d.Dangers.Topics, &scan.TopicLine{Name: name, None: none, Beside: beside, First: first, Slots: slots})
+	}
+	return nil
+}
+
+// slotsOf reads the parts of a line.
+func slotsOf(d *scan.Dialect, spelling string) ([]scan.DangerSlot, error) {
+	var out []scan.DangerSlot
+	for _, part := range strings.Fields(spelling) {
+		if leftOut(d, part) {
+			continue
+		}
+		slot, err := slotOf(part)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, slot)
+	}
+	if len(out) == 0 || out[0].Kind == "" || out[0].Least == 0 {
+		return nil, fmt.Errorf("a danger or a topic begins with a word that must be there: %q", spelling)
+	}
+	return out, nil
 }
 
 // slotOf reads one part of a line.
@@ -116,20 +158,23 @@ func slotOf(part string) (scan.DangerSlot, error) {
 	return slot, nil
 }
 
-// beginnings says which lines begin with what.
-func beginnings(lines []*scan.DangerLine) map[string][]int {
-	out := map[string][]int{}
-	for i, l := range lines {
+// begin says which of the lines begin with what.
+func begin(w *scan.DangerWords) {
+	w.Begins, w.Asks = map[string][]int{}, map[string][]int{}
+	for i, l := range w.Lines {
 		first := l.Slots[0].Kind
-		out[first] = append(out[first], i)
+		w.Begins[first] = append(w.Begins[first], i)
 	}
-	return out
+	for i, l := range w.Topics {
+		first := l.Slots[0].Kind
+		w.Asks[first] = append(w.Asks[first], i)
+	}
 }
 
 // addDangers takes over what another language says of dangers.
 func addDangers(w *scan.DangerWords, other scan.DangerWords) {
 	if len(w.Lines) == 0 {
-		w.Kinds, w.Lines = maps.Clone(other.Kinds), slices.Clone(other.Lines)
+		w.Kinds, w.Lines, w.Topics = maps.Clone(other.Kinds), slices.Clone(other.Lines), slices.Clone(other.Topics)
 		return
 	}
 	for spelling, kinds := range other.Kinds {
@@ -140,4 +185,5 @@ func addDangers(w *scan.DangerWords, other scan.DangerWords) {
 		}
 	}
 	w.Lines = append(w.Lines, other.Lines...)
+	w.Topics = append(w.Topics, other.Topics...)
 }

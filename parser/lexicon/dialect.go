@@ -11,61 +11,39 @@ import (
 func newDialect(tag string, slot int) *scan.Dialect {
 	return &scan.Dialect{
 		Tag: tag, Slot: slot, Optional: map[string]bool{}, Glued: map[string]bool{}, Leads: map[string]bool{}, Articles: map[string]bool{}, Numbers: map[string]scan.NumberWord{},
-		Counted: map[string]bool{}, Units: map[string]*scan.UnitWord{}, Joins: map[string]scan.Joint{}, Cues: map[scan.Cue]map[string]bool{}, Called: map[string]string{}, Aliases: map[string]string{},
+		Counted: map[string]bool{}, Units: map[string]*scan.UnitWord{}, Joins: map[string]scan.Joint{}, Cues: map[string]scan.CueSet{}, Called: map[string]string{}, Aliases: map[string]string{},
 		Dangers: scan.DangerWords{Kinds: map[string][]string{}},
 	}
+}
+
+// forms are the lines of a word file about form that go by themselves.
+var forms = map[string]func(d *scan.Dialect, arg string, spellings []string) error{
+	"cue":    func(d *scan.Dialect, arg string, spellings []string) error { return cue(d, scan.Cue(arg), spellings) },
+	"alias":  alias,
+	"danger": danger,
+	"topic":  topic,
+	"kind": func(d *scan.Dialect, arg string, spellings []string) error {
+		dangerKind(d, arg, spellings)
+		return nil
+	},
+	"decimal": func(d *scan.Dialect, _ string, spellings []string) error {
+		if d.Comma = len(spellings) == 1 && strings.TrimSpace(spellings[0]) == "comma"; !d.Comma {
+			return fmt.Errorf("no such decimal: %q", spellings)
+		}
+		return nil
+	},
 }
 
 // takes reads the line of a word file where it is about form; false where it
 // is not.
 func takes(d *scan.Dialect, meaning, spellings []string) (bool, error) {
 	what, arg := meaning[0], strings.Join(meaning[1:], " ")
-	var each func(string)
-	switch what {
-	case "optional", "glued", "leads", "counted", "a":
-		of := map[string]map[string]bool{"optional": d.Optional, "glued": d.Glued, "leads": d.Leads, "counted": d.Counted, "a": d.Articles}[what]
-		each = func(s string) { of[s] = true }
-	case "cue":
-		return true, cue(d, scan.Cue(arg), spellings)
-	case "alias":
-		return true, alias(d, arg, spellings)
-	case "kind":
-		dangerKind(d, arg, spellings)
-		return true, nil
-	case "danger":
-		return true, danger(d, arg, spellings)
-	case "decimal":
-		if d.Comma = len(spellings) == 1 && strings.TrimSpace(spellings[0]) == "comma"; !d.Comma {
-			return true, fmt.Errorf("no such decimal: %q", spellings)
-		}
-		return true, nil
-	case "ending":
-		each = func(s string) { d.Endings = append(d.Endings, scan.Ending{Cut: s, Put: arg}) }
-	case "sound":
-		each = func(s string) { d.Sounds = append(d.Sounds, scan.Ending{Cut: s, Put: arg}) }
-	case "join":
-		j, ok := jointNamed[arg]
-		if !ok {
-			return true, fmt.Errorf("no such join: %q", arg)
-		}
-		each = func(s string) { d.Joins[s] = j }
-	case "number":
-		n, err := readNumberWord(arg)
-		if err != nil {
-			return true, err
-		}
-		each = func(s string) { d.Numbers[s] = n }
-	case "unit":
-		if arg == "" {
-			return false, nil // a word, see markUnit
-		}
-		u := scan.UnitNamed[arg]
-		if u == nil {
-			return true, fmt.Errorf("no such unit: %q", arg)
-		}
-		each = func(s string) { d.Units[s] = u }
-	default:
-		return false, nil
+	if form := forms[what]; form != nil {
+		return true, form(d, arg, spellings)
+	}
+	each, err := ofEach(d, what, arg)
+	if each == nil || err != nil {
+		return err != nil, err
 	}
 	for _, s := range spellings {
 		each(scan.Fold(strings.TrimSpace(s)))
@@ -73,16 +51,46 @@ func takes(d *scan.Dialect, meaning, spellings []string) (bool, error) {
 	return true, nil
 }
 
+// ofEach is what a line about form says of each of its spellings, nil where the line is
+// about something else.
+func ofEach(d *scan.Dialect, what, arg string) (func(string), error) {
+	switch what {
+	case "optional", "glued", "leads", "counted", "a":
+		of := map[string]map[string]bool{"optional": d.Optional, "glued": d.Glued, "leads": d.Leads, "counted": d.Counted, "a": d.Articles}[what]
+		return func(s string) { of[s] = true }, nil
+	case "ending":
+		return func(s string) { d.Endings = append(d.Endings, scan.Ending{Cut: s, Put: arg}) }, nil
+	case "sound":
+		return func(s string) { d.Sounds = append(d.Sounds, scan.Ending{Cut: s, Put: arg}) }, nil
+	case "join":
+		j, ok := jointNamed[arg]
+		if !ok {
+			return nil, fmt.Errorf("no such join: %q", arg)
+		}
+		return func(s string) { d.Joins[s] = j }, nil
+	case "number":
+		n, err := readNumberWord(arg)
+		return func(s string) { d.Numbers[s] = n }, err
+	case "unit":
+		u := scan.UnitNamed[arg]
+		if arg != "" && u == nil {
+			return nil, fmt.Errorf("no such unit: %q", arg)
+		}
+		if u != nil { // "unit" alone is of a word, see markUnit
+			return func(s string) { d.Units[s] = u }, nil
+		}
+	}
+	return nil, nil
+}
+
 // cue keeps the words that say what a number beside them is.
 func cue(d *scan.Dialect, c scan.Cue, spellings []string) error {
 	if !cueNamed[c] {
 		return fmt.Errorf("no such cue: %q", c)
 	}
-	if d.Cues[c] == nil {
-		d.Cues[c] = map[string]bool{}
-	}
 	for _, s := range spellings {
-		d.Cues[c][scan.Fold(strings.TrimSpace(s))] = true
+		word := scan.Fold(strings.TrimSpace(s))
+		d.Cues[word] = append(d.Cues[word], c)
 	}
 	return nil
 }
@@ -109,7 +117,7 @@ func chop(d *scan.Dialect, cut, put string) {
 	d.Chopped = append(d.Chopped, scan.Ending{Cut: cut, Put: put})
 }
 
-// readNumberWord reads "22", "x100", "+", "." and "1/2".
+// readNumberWord reads "22", "x100", "+", ".", "1/2" and "1/4".
 func readNumberWord(s string) (scan.NumberWord, error) {
 	times, scale := strings.CutPrefix(s, "x")
 	switch s {
@@ -117,6 +125,8 @@ func readNumberWord(s string) (scan.NumberWord, error) {
 		return scan.NumberWord{Plus: true}, nil
 	case "1/2":
 		return scan.NumberWord{Value: scan.Half}, nil
+	case "1/4":
+		return scan.NumberWord{Value: scan.Quarter}, nil
 	case ".":
 		return scan.NumberWord{Point: true}, nil
 	}
@@ -132,7 +142,7 @@ func readNumberWord(s string) (scan.NumberWord, error) {
 func isForm(line string) bool {
 	what, _, _ := strings.Cut(line, " ")
 	switch what {
-	case "optional", "leads", "counted", "a", "alias", "cue", "danger", "decimal", "ending", "join", "kind", "number", "sound", "unit":
+	case "optional", "leads", "counted", "a", "alias", "cue", "danger", "decimal", "ending", "join", "kind", "number", "sound", "topic", "unit":
 		return true
 	}
 	return false

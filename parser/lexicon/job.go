@@ -4,6 +4,8 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+
+	"heft/parser"
 )
 
 // JobWords are the labels of a message that tells what holds for a job:
@@ -11,11 +13,22 @@ import (
 // colon makes it one; behind the others stands a name, up to the next comma.
 // Without a colon the label may begin the message, where nothing but a job's
 // facts follow; what is to be noted down is always the job's.
-type JobWords struct{ Opening, Start, Note, Arborist, Site *regexp.Regexp }
+// What is said of the next job begins one too, and what is to be forgotten of this one is told
+// by itself: "clear the hitch".
+type JobWords struct {
+	Opening, Start, Next, Note, Arborist, Site, Named, Drop *regexp.Regexp
+	Dropped                                                 map[parser.Field]*regexp.Regexp
+}
 
 // Labels of the word file.
 const (
 	labelJob      = "job"
+	labelForJob   = "for-job"
+	labelNext     = "next-job"
+	labelDrop     = "drop"
+	labelTree     = "drop-tree"
+	labelHitch    = "drop-hitch"
+	labelLimit    = "drop-limit"
 	labelNote     = "note"
 	labelArborist = "arborist"
 	labelSite     = "site"
@@ -24,21 +37,32 @@ const (
 // begins is where a message does, but for a greeting: "ok so, ".
 const begins = `(?i)^(?:[\pL' ]{1,20},)?[^\pL\pN]*`
 
+// unaccented takes an accent for left out as well.
+var unaccented = strings.NewReplacer("á", "[áa]", "é", "[ée]", "í", "[íi]", "ó", "[óo]", "ú", "[úu]", "ñ", "[ñn]")
+
 func newJobWords(labels map[string][]string) JobWords {
 	any := func(label string) string {
 		words := slices.Clone(labels[label])
 		for i, w := range words {
-			words[i] = strings.ReplaceAll(regexp.QuoteMeta(w), " ", `\s+`)
+			words[i] = unaccented.Replace(strings.ReplaceAll(regexp.QuoteMeta(w), " ", `\s+`))
 		}
 		return "(?:" + strings.Join(words, "|") + ")"
 	}
 	named := func(label, name string) *regexp.Regexp {
 		return regexp.MustCompile(`(?i)(?:^|[,;:.\n]|\s)\s*(?:the\s+|our\s+|el\s+|la\s+)?` + any(label) + `(?:\s*[:=]\s*|\s+(?:is\s+|es\s+)?)(` + name + `)`)
 	}
+	alone := func(label string) *regexp.Regexp {
+		return regexp.MustCompile(`(?i)(?:^|[^\pL\pN])` + any(label) + `(?:[^\pL\pN]|$)`)
+	}
+	things := `(?:(?:\s+|\s*,\s*|\s+(?:and|y)\s+)(?:the\s+|our\s+|el\s+|la\s+)?(?:` + any(labelTree) + "|" + any(labelHitch) + "|" + any(labelLimit) + `))+`
 	return JobWords{
-		Opening:  regexp.MustCompile(`(?i)(?:^|[^\pL\pN])` + any(labelJob) + `\s*:`),
+		Next:     regexp.MustCompile(`(?i)(?:(?:^|[^\pL\pN])` + any(labelNext) + `\s*:|` + strings.TrimPrefix(begins, "(?i)") + any(labelNext) + `(?:[^\pL\pN]|$))`),
+		Drop:     regexp.MustCompile(begins + any(labelDrop) + things + `(?:\s+(?:of|from|for|de|del)\s+.{1,20})?(?:[\s,]+(?:now|please|thanks|ya|por favor|gracias))*[\s.!]*$`),
+		Dropped:  map[parser.Field]*regexp.Regexp{parser.SpeciesField: alone(labelTree), parser.HitchHeight: alone(labelHitch), parser.Limit: alone(labelLimit)},
+		Opening:  regexp.MustCompile(`(?i)(?:^|[^\pL\pN])(?:` + any(labelForJob) + `|` + any(labelJob) + `)\s*:`),
 		Start:    regexp.MustCompile(begins + any(labelJob) + `\s+`),
 		Note:     regexp.MustCompile(begins + any(labelNote) + `(?:\s*[:,]\s*|\s+)`),
+		Named:    regexp.MustCompile(begins + `(?:the\s+|our\s+|el\s+|la\s+|today'?s\s+)?` + any(labelArborist) + `\s*(?:[:=]|\s(?:is|now|es)\s)?\s*(?:@|(?-i:\p{Lu}))`),
 		Arborist: named(labelArborist, `@?\pL[\pL\pN._'’ -]{0,39}`),
 		Site:     named(labelSite, `[\pL\pN][\pL\pN .'’&/#-]{0,59}`),
 	}

@@ -18,8 +18,8 @@ type Lexicon struct {
 	Starts   map[int][]start         // the first words of all spellings, by their length
 	words    map[string]scan.LangSet // which languages a word is of
 	dialects []*scan.Dialect
-	English  *scan.Tongue            // English alone
-	tongues  map[[2]int]*scan.Tongue // by the slots of their languages, the leading one first
+	English  *scan.Tongue                   // English alone
+	tongues  map[[2]int]func() *scan.Tongue // by the slots of their languages, the leading one first
 	labels   map[string][]string
 	Job      JobWords
 	patterns map[string][]string
@@ -27,8 +27,9 @@ type Lexicon struct {
 
 	heard func() []map[string]string // by the slots of languages: words by their sound
 
-	slab []node        // made, and not in use yet
-	now  *scan.Dialect // whose spellings are being added; nil for what is no language's
+	slab   []node        // made, and not in use yet
+	folded []string      // the words of the spelling at hand
+	now    *scan.Dialect // whose spellings are being added; nil for what is no language's
 }
 
 // start is a word that begins a spelling.
@@ -51,7 +52,7 @@ type node struct {
 const manyWords = 1 << 14
 
 func emptyLexicon() *Lexicon {
-	return &Lexicon{Root: newRoot(), Starts: map[int][]start{}, words: make(map[string]scan.LangSet, manyWords), tongues: map[[2]int]*scan.Tongue{},
+	return &Lexicon{Root: newRoot(), Starts: map[int][]start{}, words: make(map[string]scan.LangSet, manyWords), tongues: map[[2]int]func() *scan.Tongue{},
 		labels: map[string][]string{}, patterns: map[string][]string{}}
 }
 
@@ -93,17 +94,17 @@ func NewLexicon(known []parser.Species) (*Lexicon, error) {
 	return lx, nil
 }
 
-// addTongues makes the tongues: English alone, and every two languages.
+// addTongues makes the tongues: English alone, and every two languages, these when
+// somebody first types so.
 func (lx *Lexicon) addTongues() {
 	for _, lead := range lx.dialects {
 		for _, also := range lx.dialects {
 			if lead != also {
-				lx.tongues[[2]int{lead.Slot, also.Slot}] = lx.newTongue(lead, also)
+				lx.tongues[[2]int{lead.Slot, also.Slot}] = sync.OnceValue(func() *scan.Tongue { return lx.together(lead, also) })
 			}
 		}
 		if lead.Tag == "en" {
-			lx.English = lx.newTongue(lead, nil)
-			lx.tongues[[2]int{lead.Slot, 0}] = lx.English
+			lx.English = lx.alone(lead)
 		}
 	}
 }
@@ -129,7 +130,7 @@ func (lx *Lexicon) addLine(line string) error {
 	}
 	if lx.now != nil {
 		if taken, err := takes(lx.now, words, spellings); taken || err != nil {
-			if words[0] != "sound" && words[0] != "danger" {
+			if words[0] != "sound" && words[0] != "danger" && words[0] != "topic" {
 				lx.tell(spellings)
 			}
 			return err
@@ -152,7 +153,7 @@ func (lx *Lexicon) addLine(line string) error {
 
 // addLabel keeps the spellings of a label, the longest first.
 func (lx *Lexicon) addLabel(label string, spellings []string) error {
-	if !slices.Contains([]string{labelJob, labelNote, labelArborist, labelSite}, label) {
+	if !slices.Contains([]string{labelJob, labelNote, labelForJob, labelNext, labelDrop, labelTree, labelHitch, labelLimit, labelArborist, labelSite}, label) {
 		return fmt.Errorf("no such label: %q", label)
 	}
 	for i, s := range spellings {

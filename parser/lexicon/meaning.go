@@ -121,8 +121,8 @@ func (m *meaning) term(leads bool) *scan.Term {
 
 // give adds a meaning to a spelling of the language at hand.
 func (lx *Lexicon) give(spelling string, m *meaning) {
-	var few [8]string
-	slot, leads, words := trees, false, scan.AppendFolded(few[:0], spelling)
+	lx.folded = scan.AppendFolded(lx.folded[:0], spelling)
+	slot, leads, words := trees, false, lx.folded
 	if lx.now != nil {
 		slot, leads = lx.now.Slot, lx.now.Leads[words[len(words)-1]]
 	}
@@ -151,11 +151,17 @@ func meaningOf(words []string) (func(*scan.Term), error) {
 	if doubt, ok := inDoubt[what]; ok {
 		return func(t *scan.Term) { t.Ask, t.Marks = doubt.ask, t.Marks|doubt.mark }, nil
 	}
+	if what == "role" {
+		return roleOf(parser.Field(arg), words[2])
+	}
+	return valueOf(what, arg)
+}
+
+// valueOf returns what a meaning with a value does to a term.
+func valueOf(what, arg string) (func(*scan.Term), error) {
 	var err error
 	set := func(*scan.Term) {}
 	switch what {
-	case "role":
-		return roleOf(parser.Field(arg), words[2])
 	case "shape":
 		v := oneOf(&err, arg, parser.Log, parser.Limb)
 		set = func(t *scan.Term) { t.Shape = v }
@@ -217,7 +223,7 @@ func askedOf(err *error, what, arg string) func(*scan.Term) {
 	case "own":
 		return func(t *scan.Term) { t.Ask, t.Own = parser.Unknown, true }
 	case "explain":
-		v := oneOf(err, arg, parser.ExplainNumbers, parser.ExplainAssumed)
+		v := oneOf(err, arg, parser.ExplainNumbers, parser.ExplainAssumed, parser.ExplainBrush)
 		return func(t *scan.Term) { t.Explain = v }
 	}
 	if parser.Kind(what) == parser.Twist {

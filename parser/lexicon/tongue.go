@@ -4,6 +4,7 @@ import (
 	"maps"
 	"slices"
 	"strings"
+	"unicode"
 
 	"heft/parser/scan"
 )
@@ -13,38 +14,38 @@ const trees = 0
 
 func setOf(slot int) scan.LangSet { return 1 << slot }
 
-// newTongue makes the tongue of a language, with another that may be nil.
-func (lx *Lexicon) newTongue(lead, also *scan.Dialect) *scan.Tongue {
-	t := &scan.Tongue{Slots: []int{lead.Slot}, Dialect: *newDialect(lead.Tag, lead.Slot)}
-	t.Leading = setOf(trees) | setOf(lead.Slot)
+// alone makes the tongue of one language.
+func (lx *Lexicon) alone(d *scan.Dialect) *scan.Tongue {
+	t := &scan.Tongue{Slots: []int{d.Slot, trees}, Leading: setOf(trees) | setOf(d.Slot), Dialect: *d}
 	t.Langs = t.Leading
+	t.Talk = lx.talker(t.Langs, d)
+	begin(&t.Dangers)
+	t.Inflects = inflects(t)
+	return t
+}
+
+// together makes the tongue of a language and of another that helps out.
+func (lx *Lexicon) together(lead, also *scan.Dialect) *scan.Tongue {
+	t := &scan.Tongue{Slots: []int{lead.Slot, also.Slot, trees}, Leading: setOf(trees) | setOf(lead.Slot), Dialect: *newDialect(lead.Tag, lead.Slot)}
+	t.Langs = t.Leading | setOf(also.Slot)
 	t.Comma, t.Any, t.Called = lead.Comma, lead.Any, lead.Called
-	if also != nil {
-		t.Slots = append(t.Slots, also.Slot)
-		t.Langs |= setOf(also.Slot)
-		add(t, also, func(word string) bool {
-			n := lx.Root.After(word)
-			return n == nil || n.langs&setOf(lead.Slot) == 0
-		})
-	}
-	t.Talk = lx.talker(t.Langs, lead)
-	if also != nil {
-		t.Talk = lx.talker(t.Langs, lead, also)
-	}
-	t.Slots = append(t.Slots, trees)
+	add(t, also, func(word string) bool {
+		n := lx.Root.After(word)
+		return n == nil || n.langs&setOf(lead.Slot) == 0
+	})
 	add(t, lead, func(string) bool { return true })
 	t.Articles = lead.Articles // "a metro" counts nothing
-	t.Endings = append([]scan.Ending(nil), lead.Endings...)
-	if also != nil {
-		t.Endings = append(t.Endings, also.Endings...)
-	}
-	t.Chopped = append([]scan.Ending(nil), lead.Chopped...)
-	if also != nil {
-		t.Chopped = append(t.Chopped, also.Chopped...)
-	}
-	t.Dangers.Begins = beginnings(t.Dangers.Lines)
-	t.Inflects = slices.ContainsFunc(t.Endings, func(e scan.Ending) bool { return e.Put != "" })
+	t.Endings = slices.Concat(lead.Endings, also.Endings)
+	t.Chopped = slices.Concat(lead.Chopped, also.Chopped)
+	t.Talk = lx.talker(t.Langs, lead, also)
+	begin(&t.Dangers)
+	t.Inflects = inflects(t)
 	return t
+}
+
+// inflects says whether a tongue's words have more endings than a plural.
+func inflects(t *scan.Tongue) bool {
+	return slices.ContainsFunc(t.Endings, func(e scan.Ending) bool { return e.Put != "" })
 }
 
 // add puts in the words of a dialect that are free: that mean nothing else in
@@ -59,11 +60,8 @@ func add(t *scan.Tongue, d *scan.Dialect, free func(string) bool) {
 	addDangers(&t.Dangers, d.Dangers)
 	maps.Copy(t.Counted, d.Counted)
 	maps.Copy(t.Leads, d.Leads)
-	for c, words := range d.Cues {
-		if t.Cues[c] == nil {
-			t.Cues[c] = map[string]bool{}
-		}
-		maps.Copy(t.Cues[c], words)
+	for word, cues := range d.Cues {
+		t.Cues[word] = slices.Concat(t.Cues[word], cues)
 	}
 }
 
@@ -131,22 +129,40 @@ func (lx *Lexicon) TongueOf(text string) (*scan.Tongue, string) {
 	return lx.tongue(lead, also), lx.dialects[lead-1].Tag
 }
 
-// foreign reads a text of which no word is of one language alone. Where it tells no
-// number, asks nothing and English knows a word of it only as another language's, "ok dale", it is
-// of that.
-func (lx *Lexicon) foreign(text string) (*scan.Tongue, string) {
-	if strings.ContainsAny(text, "0123456789?") {
-		return lx.English, ""
+// TongueAfter is TongueOf in a talk of a language: what is of no language alone, "y si
+// son 3 m", is of that of the talk.
+func (lx *Lexicon) TongueAfter(text, talk string) (*scan.Tongue, string) {
+	in, tag := lx.TongueOf(text)
+	if tag != "" || talk == "" {
+		return in, tag
 	}
-	english, also, own := setOf(lx.English.Slot), ^scan.LangSet(0), false
+	for _, d := range lx.dialects {
+		if d.Tag == talk && d.Slot != lx.English.Slot && strings.ContainsFunc(text, unicode.IsLetter) {
+			return lx.tongue(d.Slot, 0), talk
+		}
+	}
+	return in, tag
+}
+
+// foreign reads a text of which no word is of one language alone. Where English knows a
+// word of it only as another language's, "ok dale", it is of that: two words where it
+// tells a number or asks, "y si son 3 m".
+func (lx *Lexicon) foreign(text string) (*scan.Tongue, string) {
+	least := 1
+	if strings.ContainsAny(text, "0123456789?") {
+		least = 2
+	}
+	english, also, own := setOf(lx.English.Slot), ^scan.LangSet(0), 0
 	for word := range scan.Lettered(text) {
 		word = scan.Fold(word)
 		also &= lx.words[word]
 		if n := lx.Root.After(word); n != nil {
-			own = own || slices.ContainsFunc(n.terms, func(s sense) bool { return s.slot == lx.English.Slot && s.term.Own })
+			if slices.ContainsFunc(n.terms, func(s sense) bool { return s.slot == lx.English.Slot && s.term.Own }) {
+				own++
+			}
 		}
 	}
-	if slot := only(also &^ english); own && slot > 0 {
+	if slot := only(also &^ english); own >= least && slot > 0 {
 		return lx.tongue(slot, 0), lx.dialects[slot-1].Tag
 	}
 	return lx.English, ""
@@ -157,7 +173,10 @@ func (lx *Lexicon) tongue(lead, also int) *scan.Tongue {
 	if also == 0 && lead != lx.English.Slot {
 		also = lx.English.Slot
 	}
-	return lx.tongues[[2]int{lead, also}]
+	if also == 0 {
+		return lx.English
+	}
+	return lx.tongues[[2]int{lead, also}]()
 }
 
 // native returns the slot of the only language that has a word, 0 where

@@ -27,8 +27,11 @@ func treeTall(rd *reading.Reading) {
 		if !rd.Cued(rd.Elems[i], lexicon.CueTree) || fig == nil || fig.Dim != parser.DimLength && fig.Dim != parser.DimCount || fig.Short() {
 			continue
 		}
-		if j > i+1 && rd.At(j+1).Marked(lexicon.MarkTall) {
+		switch is := j > i+1 && rd.At(j-1).Pause == 0; {
+		case is && rd.At(j+1).Marked(lexicon.MarkTall):
 			rd.Pass(i, j+2)
+		case is && (rd.EndsBreath(j+1) || rd.At(j+1).Marked(lexicon.MarkAnd)):
+			rd.Pass(i, j+1)
 		}
 	}
 }
@@ -100,6 +103,16 @@ func reaches(rd *reading.Reading) {
 	}
 }
 
+// madeSo takes what is right before a length for what is made so, not for a question
+// whether something reaches: "hes gonna make it 7 ft instead".
+func madeSo(rd *reading.Reading) {
+	for i := range rd.Elems {
+		if fig := rd.At(i + 1).Fig; rd.TermAt(i).Reaches && fig != nil && fig.Dim == parser.DimLength && rd.AnyAt(func(k int) bool { return rd.Elems[k].Marked(lexicon.MarkFollow) }) {
+			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
+		}
+	}
+}
+
 // pullAsked reads "¿llega?" as whether the pull is enough, where a lift is asked for
 // and no length of rope is told: then it asks for nothing more.
 func pullAsked(rd *reading.Reading) bool {
@@ -121,7 +134,11 @@ func pullAsked(rd *reading.Reading) bool {
 // Reaching finds both where the message asks for rope, or tells how long it is.
 func Reaching(rd *reading.Reading, l *lexicon.Layout) {
 	treeTall(rd)
+	lengthWanted(rd)
+	ropeChoice(rd)
+	madeSo(rd)
 	reaches(rd)
+	longDoes(rd, l)
 	doesRope(rd, l)
 	ropesByLength(rd, l)
 	ropeCut(rd, l)
@@ -149,6 +166,8 @@ func Reaching(rd *reading.Reading, l *lexicon.Layout) {
 		}
 		if away := heights.AwayFromTree(l, after); away != "" && endStands(rd, i) {
 			heights.Tell(rd, i, parser.DrumAway, away)
+		} else if away != "" && lands(rd, i) {
+			heights.Tell(rd, i, parser.LandsOut, away)
 		} else if itsLength(rd, i) {
 			fig.Told = parser.RopeLength
 		}
@@ -165,6 +184,23 @@ func endStands(rd *reading.Reading, i int) bool {
 		case e.Term == nil:
 			return false
 		case e.Plays(parser.WinchPull) || e.Term.RopeEnd:
+			return true
+		}
+	}
+	return false
+}
+
+// lands says whether it is told right before a number that a piece comes down there:
+// "land the pieces 6 m out from the trunk".
+func lands(rd *reading.Reading, i int) bool {
+	const farthest = 5 // elements
+	for j := i - 1; rd.Cued(rd.At(i-1), lexicon.CueDown) && j >= i-farthest && rd.At(j).Pause == 0; j-- {
+		if rd.TermAt(j).Unnamed || rd.At(j).Piece() || rd.At(j).Marked(lexicon.MarkPronoun) {
+			return true // "set the pieces down 4 m away from the stem"
+		}
+	}
+	for j := i - 1; j >= 0 && j >= i-farthest && rd.At(j).Pause == 0 && rd.At(j).Fig == nil; j-- {
+		if rd.Cued(rd.At(j), lexicon.CueLands) {
 			return true
 		}
 	}

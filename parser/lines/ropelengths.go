@@ -18,6 +18,7 @@ import (
 // footer do", "my 150", "la de 40"; and two of them where either could be taken.
 
 const (
+	shortestHand   = 10 // in metres: a rope that is brought to a tree
 	shortestFooter = 24 // in metres: no piece that is lowered whole is as long
 
 	shortestRope, longestRope = 15, 650 // of a bare number, in feet or metres
@@ -35,6 +36,10 @@ func ropesByLength(rd *reading.Reading, l *lexicon.Layout) {
 	for i := range rd.Elems {
 		fig := rd.Elems[i].Fig
 		named := ropeNamed(rd, i)
+		if ofPiece(rd, i) {
+			places.Claim(rd, i, parser.Length)
+			continue
+		}
 		if fig == nil || fig.Told != "" || fig.Elsewhere || fig.Pair || fig.Falling || !named && !footer(rd, i) && !ownRope(rd, l, i) && !behindThick(rd, i) && !ropeOf(rd, i) {
 			continue
 		}
@@ -56,6 +61,12 @@ func ropesByLength(rd *reading.Reading, l *lexicon.Layout) {
 			first = i
 		}
 	}
+}
+
+// ofPiece says whether the number at i is told of the piece: "the limb is 12 ft".
+func ofPiece(rd *reading.Reading, i int) bool {
+	fig, of := rd.Elems[i].Fig, rd.Past(i-1, -1, lexicon.MarkIs)
+	return gear.Far(rd, i) && fig.Told == "" && !rd.At(i-1).Marked(lexicon.MarkAt) && !rd.At(i-1).LeadsTo(parser.HitchHeight) && !rd.At(i+1).Plays(parser.HitchHeight) && of < i-1 && (rd.At(of).Piece() || rd.TermAt(of).Shape != "" || rd.TermAt(of).Unnamed)
 }
 
 // Sized says whether the element at i is of a piece: then a bare length is
@@ -90,6 +101,21 @@ func LongThin(rd *reading.Reading) {
 	for i := range rd.Elems {
 		if gear.Far(rd, i) && rd.At(i+1).Fig.Short() && gear.Part(rd.At(i+2)) == lexicon.PartRope {
 			places.Claim(rd, i, parser.RopeLength)
+		}
+	}
+}
+
+// WithRope claims "with 60 m" for the rope at hand, where it is asked what rope there is
+// to a height, and no piece is told that could be as long.
+func WithRope(rd *reading.Reading) {
+	if !places.OnlyRope(rd) || rd.Worded(parser.RopeLength) && rd.AnyAt(func(i int) bool { return gear.Beside(rd, i, parser.RopeLength) }) {
+		return
+	}
+	for i := range rd.Elems {
+		fig := rd.Elems[i].Fig
+		if gear.Far(rd, i) && fig.Told == "" && !fig.Elsewhere && rd.Cued(rd.At(i-1), lexicon.CueHaving) && rd.EndsBreath(i+1) && fig.Low >= shortestHand {
+			places.Claim(rd, i, parser.RopeLength)
+			return
 		}
 	}
 }

@@ -184,3 +184,31 @@ func UnnamedPast(rd *reading.Reading) {
 		}
 	}
 }
+
+// BothSizes claims the length of "red oak log 24 in x 5 ft, rope breaks at 16,000": behind
+// the comma another thing begins.
+func BothSizes(rd *reading.Reading) {
+	for i := range rd.Elems {
+		if gear.Far(rd, i) && rd.At(i+1).Pause > 0 && gear.Part(rd.At(i+2)) == lexicon.PartRope && thickPieceBefore(rd, i) {
+			Claim(rd, i, parser.Length)
+		}
+	}
+}
+
+// thickPieceBefore says whether a piece is named before the length at i, in its breath, with
+// how thick it is, and nothing but these stands between.
+func thickPieceBefore(rd *reading.Reading, i int) bool {
+	thick, named := false, false
+	for k := i - 1; k >= 0 && rd.Elems[k].Pause == 0 && !(thick && named); k-- {
+		e := rd.Elems[k]
+		switch {
+		case e.Piece() || e.Term != nil && (e.Term.Tree != nil || e.Term.Shape != ""):
+			named = true
+		case e.Fig.Short() && !e.Fig.Rope && !e.Fig.Elsewhere:
+			thick = true
+		case !e.Cross && !thick:
+			return false
+		}
+	}
+	return thick && named
+}

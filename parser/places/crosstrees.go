@@ -175,12 +175,27 @@ func AskedOf(rd *reading.Reading, pairs []sizesAt) bool {
 // HeldTo is the weight that every piece is held against, -1 for none: "…, which one is
 // over 600 lb". Without such words it could be that of all of them.
 func HeldTo(rd *reading.Reading, pairs []sizesAt) int {
-	for i := pairs[len(pairs)-1].Along + 1; i+2 < len(rd.Elems); i++ {
-		if rd.TermAt(i).OfThese && rd.At(i+1).Marked(lexicon.MarkBound) && gear.Heavy(rd, i+2) {
+	return heldFrom(rd, pairs[len(pairs)-1].Along+1)
+}
+
+// heldFrom is such a weight behind a place.
+func heldFrom(rd *reading.Reading, from int) int {
+	for i := from; i+2 < len(rd.Elems); i++ {
+		over := rd.At(i+1).Marked(lexicon.MarkBound) || rd.Cued(rd.Elems[i], lexicon.CueGoesOver) && rd.At(i+1).Marked(lexicon.MarkMade)
+		if rd.TermAt(i).OfThese && over && gear.Heavy(rd, i+2) {
 			return i + 2
 		}
 	}
 	return -1
+}
+
+// HeldBehind is what to type before a piece that is held against the weight told behind
+// the element at i, and where that stands; "" and -1 where none is.
+func HeldBehind(rd *reading.Reading, i int) (limit string, at int) {
+	if at = heldFrom(rd, i+1); at >= 0 {
+		limit = "max " + rd.Elems[at].Fig.Words(rd.Text) + ", " // a word of every language
+	}
+	return limit, at
 }
 
 // ManyAt says whether the words from an element on name a piece in the plural;

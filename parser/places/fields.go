@@ -16,7 +16,7 @@ func takes(f parser.Field, fig *reading.Figure) bool {
 		return false
 	}
 	if fig.Sure != "" {
-		return f == fig.Sure && (fig.Dim != parser.DimCount || parser.DimensionOf[f] == parser.DimRatio)
+		return f == fig.Sure && (fig.Dim != parser.DimCount || parser.DimensionOf[f] == parser.DimRatio || f == parser.People)
 	}
 	d, want := fig.Dim, parser.DimensionOf[f]
 	switch {

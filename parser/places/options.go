@@ -18,7 +18,7 @@ func optionsOf(rd *reading.Reading, at int) []option {
 			return []option{{fig: -1}}
 		}
 		base := 0
-		if rd.Elems[at].Marked(lexicon.MarkThick) && rd.Has(lexicon.MarkRound) {
+		if rd.Elems[at].Marked(lexicon.MarkThick) && rd.Has(lexicon.MarkRound) && !toldHigh(rd, at) {
 			r.Field = parser.Length // a disc is 4 in thick
 		}
 		if r.Field == parser.HitchHeight && r.Side == lexicon.Before && roundHigh(rd, at) {
@@ -95,6 +95,16 @@ func roundHigh(rd *reading.Reading, at int) bool {
 	})
 }
 
+// toldHigh says whether another number than that of the words at an element is told to be
+// how high a round stands, or how long it is: "3 ft thick, 18 in tall" is 3 ft across.
+func toldHigh(rd *reading.Reading, at int) bool {
+	return rd.AnyAt(func(i int) bool {
+		e := rd.Elems[i]
+		high := e.Marked(lexicon.MarkTall|lexicon.MarkHigh) || e.Plays(parser.Length) && !e.Marked(lexicon.MarkThick) || e.LooksBack(parser.HitchHeight) && rd.At(i-1).Fig.Short()
+		return i != at && LengthAt(rd, i-1) && high
+	})
+}
+
 // dwarfs says whether the number before the words of a rope or a hitch is
 // longer than the one behind them, or that one has words of its own. No piece hangs clear on so short a rope, or
 // so low: "14 in 120 ft rope 22 ft".
@@ -134,7 +144,7 @@ func look(rd *reading.Reading, out []option, at, step int, r scan.Role, cost int
 		case e.Fig != nil && e.Fig.Elsewhere, r.Soft && e.Marked(lexicon.MarkRelation) && !e.Marked(lexicon.MarkIs):
 			return out // "lower it to 10 ft": too much stands between
 		case e.Fig != nil:
-			if takes(f, e.Fig) && !anothers(rd, i, f) {
+			if takes(f, e.Fig) && !anothers(rd, i, f) && !thinAside(rd, at, i, f) {
 				out = append(out, option{i, f, cost + naming(rd, at, i, f) + skipped(rd, i, f, seen)})
 			}
 			seen++
@@ -186,6 +196,21 @@ func anothers(rd *reading.Reading, i int, f parser.Field) bool {
 	default:
 		return last.Marked(lexicon.MarkArticle) || mentioned[f] && rd.Elems[i].Fig.Unit.Fine
 	}
+}
+
+// thinAside says whether the number is a thickness that only stands near the words of a
+// side, "13 in going sideways": inches tell that right beside them alone.
+func thinAside(rd *reading.Reading, at, i int, f parser.Field) bool {
+	size := sizePair(rd, i-1, i) // "14 in 22 ft going sideways": the length of the limb
+	if f != parser.Sideways || !rd.Elems[i].Fig.Short() && !size {
+		return false
+	}
+	for k := min(at, i) + 1; k < max(at, i); k++ {
+		if e := rd.At(k); !e.Marked(lexicon.MarkIs|lexicon.MarkAt) && !rd.Cued(e, lexicon.CueOut) && rd.TermAt(k).Note != "about" {
+			return true
+		}
+	}
+	return false
 }
 
 // ofPiece says whether a field is a size of the piece.

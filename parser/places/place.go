@@ -13,18 +13,13 @@ import (
 // leaves them, and returns those it leaves none.
 func place(rd *reading.Reading, claimed Bound) (full Bound, loose []int) {
 	full = slices.Clone(claimed)
+	placeKnown(rd, full)
 	var lengths []int
 	for i, e := range rd.Elems {
 		if full[i] != "" || e.Fig == nil {
 			continue
 		}
 		switch f := alone[e.Fig.Dim]; {
-		case e.Fig.Told != "":
-			full[i] = e.Fig.Told
-		case e.Fig.Sure != "" && takes(e.Fig.Sure, e.Fig):
-			full[i] = e.Fig.Sure
-		case e.Fig.Claimed != "":
-			full[i] = e.Fig.Claimed
 		case e.Fig.Rope && !full.Has(parser.RopeDiameter):
 			full[i] = parser.RopeDiameter
 		case e.Fig.Elsewhere || e.Fig.Falling || e.Fig.Rope || e.Fig.Sure != "":
@@ -35,13 +30,29 @@ func place(rd *reading.Reading, claimed Bound) (full Bound, loose []int) {
 			full[i] = parser.Limit // "how long for 150 kg, 40 cm"
 		case f == parser.Weight && !rd.At(i+1).Piece() && namedMass(rd, full, i):
 			loose = append(loose, i)
-		case f == "" || full.Has(f) || f == parser.Weight && rd.ThicknessBeside(e.Fig) && !rd.At(i+1).Piece() && !handled(rd, i):
+		case f == "" || full.Has(f) || f == parser.Weight && rd.ThicknessBeside(e.Fig) && !rd.At(i+1).Piece() && !handled(rd, i) && !weighedAt(rd, i):
 			loose = append(loose, i)
 		default:
 			full[i] = f
 		}
 	}
 	return full, append(loose, placeLengths(rd, full, lengths)...)
+}
+
+// placeKnown gives the numbers that are told what they are their places, before one that
+// is not takes any of them: "block WLL 4000, small one 1500. Piece is 500 lb".
+func placeKnown(rd *reading.Reading, full Bound) {
+	for i, e := range rd.Elems {
+		switch {
+		case full[i] != "" || e.Fig == nil:
+		case e.Fig.Told != "":
+			full[i] = e.Fig.Told
+		case e.Fig.Sure != "" && takes(e.Fig.Sure, e.Fig):
+			full[i] = e.Fig.Sure
+		case e.Fig.Claimed != "":
+			full[i] = e.Fig.Claimed
+		}
+	}
 }
 
 // Has says whether any number has one of the fields.
@@ -78,6 +89,17 @@ func handled(rd *reading.Reading, i int) bool {
 	return (in == parser.AskLower || in == parser.AskLift) && !slices.ContainsFunc(rd.Elems, func(e reading.Element) bool {
 		return e.Piece() || e.Fig != nil && e.Fig.Unit != nil && e.Fig.Unit.Fine && !e.Fig.Rope
 	})
+}
+
+// weighedAt reads "log 350 lb" and "drop 200 kg on it": what is named right before a mass,
+// or dropped, weighs that, whatever else is told to be so thick.
+func weighedAt(rd *reading.Reading, i int) bool {
+	before, next := rd.At(i-1), rd.At(i+1)
+	if before.LeadsTo(parser.DropHeight) {
+		return next.Fig == nil && gear.Part(next) == ""
+	}
+	named := rd.TermAt(i-1).Shape != "" || rd.TermAt(i-1).Unnamed
+	return named && (rd.EndsBreath(i+1) || next.Marked(lexicon.MarkWhere))
 }
 
 // alone is the field of a number that stands without words, by dimension. A
@@ -131,7 +153,7 @@ func placeOne(rd *reading.Reading, full Bound, i int, thick, long bool) []int {
 		return []int{i} // the weight is known, or does not matter: why tell the length?
 	case thick && !long && (rd.At(i+1).Cross || rd.At(i-1).Cross) && !fig.Pair && !fig.Falling && !rd.Has(lexicon.MarkRound):
 		full[i] = parser.Length // "80 cm por 60 de grueso"
-	case thick && !long && BehindRound(rd, i) && fig.High < thickest(rd, full):
+	case thick && !long && (BehindRound(rd, i) || roundNext(rd, i)) && fig.High < thickest(rd, full):
 		full[i] = parser.Length // "1,10 m de ancho, rodajas de 30 cm"
 	case thick && fig.Unit.Fine && fig.Low < 3*thickest(rd, full):
 		return []int{i} // a second thickness, or a short length

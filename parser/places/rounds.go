@@ -1,6 +1,7 @@
 package places
 
 import (
+	"heft/parser"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
 )
@@ -21,6 +22,17 @@ func beforeRound(rd *reading.Reading, i int) bool {
 func BehindRound(rd *reading.Reading, i int) bool {
 	fig := rd.Elems[i].Fig
 	return !fig.Pair && !fig.Falling && rd.At(rd.Past(i-1, -1, lexicon.MarkMade|lexicon.MarkRelation|lexicon.MarkAt)).Marked(lexicon.MarkRound) && rd.EndsBreath(i+1)
+}
+
+// roundNext says whether the number stands by itself between a thickness that is told as
+// one and a round: "60 cm dia, 45 cm rounds", "60 cm dia, 45 cm. rounds".
+func roundNext(rd *reading.Reading, i int) bool {
+	fig, j := rd.Elems[i].Fig, i+1
+	if rd.At(j).Pause > 0 {
+		j++
+	}
+	before := rd.At(i-1).Pause > 0 && rd.At(i-2).Plays(parser.Diameter) && rd.At(i-3).Fig != nil
+	return !fig.Pair && !fig.Falling && fig.High > reading.ThickestRope && before && rd.At(j).Marked(lexicon.MarkRound)
 }
 
 // roundWidth is the widest that a round is told to be: what is longer is its

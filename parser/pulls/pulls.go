@@ -59,6 +59,7 @@ func pullBefore(rd *reading.Reading, i int) bool {
 		switch {
 		case e.Fig != nil || e.Piece():
 			return false
+		case e.Plays(parser.People) && rd.Cued(e, lexicon.CuePulling) && rd.At(j-1).Fig == nil:
 		case e.Plays(parser.People):
 			return rd.At(j-1).Fig != nil
 		}
@@ -96,12 +97,8 @@ func HandPulls(rd *reading.Reading) {
 		if !gear.Heavy(rd, i) || e.Fig.Told != "" || rd.At(i+1).Piece() {
 			continue
 		}
-		n := e.Fig.High
-		if e.Fig.Dim == parser.DimMass {
-			n = float64(unit.Mass(n).Weight())
-		}
 		at := handWords(rd, i)
-		if n > mostByHand || at < 0 {
+		if newtons(e.Fig) > mostByHand || at < 0 {
 			continue
 		}
 		if rd.ShapedOrNamed() || rd.AnyAt(func(k int) bool { return k != i && (gear.Heavy(rd, k) || rd.Elems[k].Plays(parser.Wraps)) }) {

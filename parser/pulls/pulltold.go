@@ -1,6 +1,8 @@
 package pulls
 
 import (
+	"slices"
+
 	"heft/parser"
 	"heft/parser/gear"
 	"heft/parser/lexicon"
@@ -15,13 +17,56 @@ import (
 // PullsTold finds the masses and forces that are what a lift is pulled with.
 func PullsTold(rd *reading.Reading) {
 	for i := range rd.Elems {
+		if gear.Heavy(rd, i) && PullInTalk(rd, i) {
+			rd.Elems[i].Fig.Told = parser.WinchPull
+			continue
+		}
 		if !gear.Heavy(rd, i) || rd.Elems[i].Fig.Told != "" || rd.At(i+1).Piece() {
+			continue
+		}
+		if itsPull(rd, i) {
+			rd.Elems[i].Fig.Told = parser.WinchPull
+			ownsBehind(rd, i)
+			continue
+		}
+		if liftedByWinch(rd, i) {
+			rd.Elems[i].Fig.Told = parser.Weight
 			continue
 		}
 		if pullBehind(rd, i) || pullLeads(rd, i) || turning.Lifting(rd) && (winchOf(rd, i) || capstanLifts(rd, i)) {
 			rd.Elems[i].Fig.Told = parser.WinchPull
+			ownsBehind(rd, i)
 		}
 	}
+}
+
+// ownsBehind keeps the winch of which the number at i is told from taking another that
+// stands before it: "limb 280 kg, winch thats rated 1 tonne".
+func ownsBehind(rd *reading.Reading, i int) {
+	k := i - 1
+	for k >= 0 && rd.Elems[k].Fig == nil && !rd.Elems[k].Plays(parser.WinchPull) {
+		k--
+	}
+	if k < 0 || rd.Elems[k].Fig != nil {
+		return
+	}
+	rd.Alter(k, func(t *scan.Term) {
+		roles := slices.Clone(t.Roles)
+		for n := range roles {
+			if roles[n].Field == parser.WinchPull {
+				roles[n].Side = lexicon.After
+			}
+		}
+		t.Roles = roles
+	})
+}
+
+// liftedByWinch reads "un tronco de 900 lb con el winch": what stands right behind the
+// piece is not what the winch pulls.
+func liftedByWinch(rd *reading.Reading, i int) bool {
+	before := rd.Past(rd.Back(i-1), -1, lexicon.MarkMade|lexicon.MarkIs)
+	winch := rd.At(rd.Past(i+2, +1, lexicon.MarkArticle))
+	return before < i-1 && rd.At(before).Piece() && rd.At(i+1).Pause == 0 && rd.At(i+1).Marked(lexicon.MarkWhere|lexicon.MarkIn) && winch.Plays(parser.WinchPull)
 }
 
 // pullBehind reads "the winch has 1000 lb of pull", "winch does 1000 lb pull" and
@@ -85,7 +130,8 @@ func mostAsked(rd *reading.Reading) bool {
 // kg" asks, and a capstan by itself has a strength as well.
 func winchOf(rd *reading.Reading, i int) bool {
 	k, pulls := i-1, false
-	for ; rd.At(k).Term != nil && !rd.At(k).Plays(parser.WinchPull) && !rd.TermAt(k).Hauls; k-- {
+	told := rd.At(k).Marked(lexicon.MarkIs | lexicon.MarkMade) // "…with the winch, it's 900 lb"
+	for ; (rd.At(k).Term != nil || told && rd.At(k).Pause > 0 && rd.At(k).Fig == nil) && !rd.At(k).Plays(parser.WinchPull) && !rd.TermAt(k).Hauls; k-- {
 		t := rd.TermAt(k)
 		if t.Tree != nil || t.Shape != "" || t.Stop != "" || t.Ask != "" || !bounded(t) {
 			return false
@@ -115,6 +161,7 @@ func bounded(t *scan.Term) bool {
 // loadBeside says whether another mass is told as that of the load, or its tree
 // and its sizes are.
 func loadBeside(rd *reading.Reading, but int) bool {
+	const near = 4
 	lengths, tree := 0, false
 	for i, e := range rd.Elems {
 		tree = tree || rd.TermAt(i).Tree != nil
@@ -124,6 +171,9 @@ func loadBeside(rd *reading.Reading, but int) bool {
 	}
 	return tree && lengths > 1 || rd.AnyAt(func(i int) bool {
 		before := rd.Past(rd.Back(i-1), -1, lexicon.MarkMade|lexicon.MarkIs)
+		for k := before; i-k <= near && (rd.At(k).Pause == 2 || rd.At(k).Polite() || rd.TermAt(k).Note == "about"); k-- {
+			before = k - 1 // "lift a limb, reckon 280 kg"
+		}
 		load := rd.At(i+1).Piece() || rd.At(i+1).Plays(parser.ButtDiameter) || rd.At(before).Piece() || rd.TermAt(before).Unnamed || rd.At(before).Plays(parser.Weight) || rd.TermAt(before).Intent == parser.AskLift
 		return i != but && gear.Heavy(rd, i) && load
 	})

@@ -24,10 +24,29 @@ func Tensions(rd *reading.Reading) {
 		if e.Fig == nil || !gear.Rates(e.Fig) || e.Fig.Told != "" || e.Fig.Sure != "" {
 			continue
 		}
-		if s, _ := gear.StrengthBeside(rd, i-1, i+1); s == "" && InLine(rd, i) {
+		if s, _ := gear.StrengthBeside(rd, i-1, i+1); s == "" && (InLine(rd, i) || onlyPull(rd, i)) {
 			e.Fig.Sure = parser.Weight
 		}
 	}
+}
+
+// onlyPull reads "force on the redirect, 90°, line 250 kg": what a rope is told by where
+// its turn is told, no strength is spoken of and nothing else is a load. A strength has
+// no part in what is asked.
+func onlyPull(rd *reading.Reading, i int) bool {
+	if !gear.Heavy(rd, i) || gear.Part(rd.At(i-1)) != lexicon.PartRope && gear.Part(rd.At(i+1)) != lexicon.PartRope {
+		return false
+	}
+	other := func(k int) bool {
+		t := rd.TermAt(k)
+		return k != i && gear.Heavy(rd, k) || gear.Strength(rd.Elems[k]) != "" || t.Rated || t.Bears || t.Intent == parser.AskGear && !t.Besides || rd.Elems[k].Piece()
+	}
+	turned := func(k int) bool {
+		f := rd.Elems[k].Fig
+		return f != nil && (f.Told == parser.Turn || f.Told == parser.BlockAngle || f.Sure == parser.Turn)
+	}
+	asked := func(k int) bool { return rd.Cued(rd.Elems[k], lexicon.CueForce) }
+	return (rd.AnyAt(asked) || gear.AsksFor(rd, parser.AskBlockLoad)) && rd.AnyAt(turned) && !rd.AnyAt(other)
 }
 
 // heavyHands reads "600 on the line" and "300 on the drum": so many are no people, but

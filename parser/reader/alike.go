@@ -2,6 +2,7 @@ package reader
 
 import (
 	"heft/parser"
+	"heft/parser/gear"
 	"heft/parser/lexicon"
 	"heft/parser/places"
 	"heft/parser/reading"
@@ -15,6 +16,7 @@ import (
 // in long", "two 14 in limbs". Its other figures are those of each, so that
 // "each" turns nothing round; of a weight it must be said.
 func alikePieces(rd *reading.Reading) {
+	pairOfPieces(rd)
 	for i, e := range rd.Elems {
 		if !e.Fig.Several() || e.Fig.Elsewhere || !places.ManyAt(rd, i+1) && !rd.At(i+1).Plays(parser.Alike) && !senses.EachWeighed(rd, i) {
 			continue
@@ -29,6 +31,10 @@ func alikePieces(rd *reading.Reading) {
 				rd.Alter(k, func(t *scan.Term) { *t = senses.EachIs(rd, k) })
 			}
 		}
+		if e.Fig.Low == 2 {
+			ofThePair(rd)
+		}
+		allTold(rd)
 		return
 	}
 	senses.EachOfMany(rd)
@@ -75,4 +81,17 @@ func oneSize(rd *reading.Reading) bool {
 		}
 	}
 	return thick == 1 && long == 1 || rd.Has(lexicon.MarkRound) && thick == 2 && long == 0
+}
+
+// allTold leaves out "two of them at once" where nothing but what they weigh is asked of
+// alike pieces whose sizes are told: the answer has one and all of them.
+func allTold(rd *reading.Reading) {
+	if rd.AnyAt(rd.Is(gear.Heavy)) || rd.AnyAt(rd.Is(turning.BesidesWeight)) {
+		return
+	}
+	for i, e := range rd.Elems {
+		if rd.TermAt(i).AtOnce || rd.TermAt(i).Ask == parser.Twist && rd.Cued(e, lexicon.CueAtOnce) {
+			turning.LeaveOut(rd, i, i+1)
+		}
+	}
 }

@@ -14,6 +14,9 @@ import (
 // as a list of two: their weights say which.
 func (r *Reader) compared(rd *reading.Reading) []parser.Said[string] {
 	at := slices.IndexFunc(rd.Elems, func(e reading.Element) bool { return e.Term != nil && e.Term.Compares })
+	if two := r.instead(rd); two != nil {
+		return two
+	}
 	if at < 0 {
 		return r.twoAt(rd, parser.Said[string]{}, senses.Stretch(rd.Text, 0, len(rd.Text)), false)
 	}
@@ -56,7 +59,11 @@ func (r *Reader) likeOther(rd *reading.Reading, one, head, other parser.Said[str
 		return one // "or the block"
 	case a.Shape != nil || b.Shape == nil:
 	case sized:
-		one.Value = senses.AsShape(rd, one.Value, b.Shape.Words)
+		if as := senses.AsShape(rd, one.Value, b.Shape.Words); as != one.Value {
+			one.Value = as
+		} else {
+			one.Value += " " + b.Shape.Words // "elm log 20 in 4 ft or 18 in 6 ft"
+		}
 	default:
 		one.Value += " " + b.Shape.Words // "red oak or white oak, 16 in log 7 ft"
 	}

@@ -26,7 +26,7 @@ import (
 // Of every hundred lines, so many at least must be right. A floor is what was
 // measured when it was last raised.
 const (
-	crewsFloor   = 95.2
+	crewsFloor   = 95.4
 	heldoutFloor = 96
 )
 

@@ -16,8 +16,8 @@ import (
 
 // elements flattens the tree: figures, terms (the longest spelling that
 // fits), pauses. What has no place among them becomes an ask.
-func (r *Reader) elements(text string, in *scan.Tongue, m *scan.Message, first bool) *reading.Reading {
-	out := &reading.Reading{Text: text, In: in, First: first, Elems: make([]reading.Element, 0, len(text)/4+4)}
+func (r *Reader) elements(text string, in *scan.Tongue, m *scan.Message, before parser.Question) *reading.Reading {
+	out := &reading.Reading{Text: text, In: in, First: before.Intent == "", Before: before, Elems: make([]reading.Element, 0, len(text)/4+4)}
 	run := make([]lexicon.Word, 0, 8) // words not yet looked up
 	for _, it := range m.Items {
 		if it.Words != nil {

@@ -64,7 +64,7 @@ func checkSpans(t *testing.T, text string, q parser.Question) {
 			checkSpan(t, text, name.Words, name.Start, name.End)
 		}
 	}
-	for _, p := range append(slices.Clone(q.Pieces), q.Passed...) {
+	for _, p := range slices.Concat(q.Pieces, q.Passed, q.Left) {
 		checkSpan(t, text, p.Words, p.Start, p.End)
 	}
 	for _, x := range q.Quantities {

@@ -18,9 +18,11 @@ import (
 // halts keeps the words that end all arithmetic: what is read around them
 // takes none of them away.
 func halts(rd *reading.Reading) {
+	stops.BreaksAt(rd)
 	stops.RopeLines(rd)
 	stops.Soundness(rd)
 	senses.DryGear(rd)
+	turning.HandOnIt(rd)
 	rd.Tokens = stops.DangerTokens(rd)
 	told, none := stops.Dangers(rd)
 	for i, e := range rd.Elems {
@@ -63,13 +65,13 @@ func haltAt(rd *reading.Reading, i int) parser.Kind {
 		return t.Stop
 	case stops.Doubted(rd, i):
 		return parser.Unsound
-	case turning.Fallen(rd, i):
+	case turning.Fallen(rd, i) && !stops.PieceFell(rd, i):
 		return parser.Emergency
 	case stops.Lifted(rd, i), stops.Hangs(rd, i), t.Borne && stops.Borne(rd, i):
 		return parser.Rider
 	case stops.Stays(rd, i), stops.Strays(rd, i), stops.Guided(rd, i), turning.WontLeave(rd, i), stops.Under(rd, i):
 		return parser.Below
-	case t.Topples && stops.Felled(rd, i), t.FallsWhere && stops.Lies(rd, i):
+	case t.Topples && stops.Felled(rd, i), t.FallsWhere && stops.Lies(rd, i), stops.PulledOver(rd, i):
 		return parser.Felling
 	case t.Machine && stops.Burdened(rd, i):
 		return parser.Machine

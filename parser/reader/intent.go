@@ -2,6 +2,7 @@ package reader
 
 import (
 	"slices"
+	"strings"
 
 	"heft/parser"
 	"heft/parser/gear"
@@ -20,7 +21,7 @@ import (
 var fieldIntent = map[parser.Field]parser.Intent{
 	parser.DropHeight: parser.AskDrop, parser.RunLength: parser.AskDrop,
 	parser.Tie: parser.AskRaise, parser.BlockHeight: parser.AskRaise, parser.LimbAngle: parser.AskRaise, parser.BlockBehind: parser.AskRaise, parser.BlockOut: parser.AskRaise, parser.Closed: parser.AskRaise,
-	parser.WinchPull: parser.AskLift, parser.Parts: parser.AskLift, parser.Efficiency: parser.AskLift, parser.PersonPull: parser.AskLift,
+	parser.Apart: parser.AskLift, parser.LoadHeight: parser.AskLift, parser.WinchPull: parser.AskLift, parser.Parts: parser.AskLift, parser.Efficiency: parser.AskLift, parser.PersonPull: parser.AskLift,
 	parser.Payload: parser.AskTree,
 	parser.LineOut: parser.AskSwing, parser.Sideways: parser.AskSwing, parser.StartAngle: parser.AskSwing,
 	parser.ObstacleOut: parser.AskSwing, parser.ObstacleHeight: parser.AskSwing,
@@ -29,7 +30,7 @@ var fieldIntent = map[parser.Field]parser.Intent{
 
 // serves are the facts that another question makes use of too.
 var serves = map[parser.Field][]parser.Intent{
-	parser.Parts: {parser.AskRope}, parser.PersonPull: {parser.AskLower, parser.AskRaise}, parser.LineOut: {parser.AskBalance}, parser.Sideways: {parser.AskBalance, parser.AskRaise}, parser.Tie: {parser.AskBalance, parser.AskAnchor},
+	parser.Apart: {parser.AskLower, parser.AskDrop, parser.AskBlockLoad}, parser.Parts: {parser.AskRope}, parser.PersonPull: {parser.AskLower, parser.AskRaise}, parser.LineOut: {parser.AskBalance}, parser.Sideways: {parser.AskBalance, parser.AskRaise}, parser.Tie: {parser.AskBalance, parser.AskAnchor},
 	parser.StartAngle: {parser.AskAnchor}, parser.LimbAngle: {parser.AskBlockLoad}, parser.LegAngle: {parser.AskGear},
 }
 
@@ -37,14 +38,26 @@ var serves = map[parser.Field][]parser.Intent{
 func intentOf(rd *reading.Reading, q parser.Question) parser.Intent {
 	words, besides, hello := senses.Intents(rd)
 	asked := allAsked(rd, q, words, besides)
+	if q.Has(parser.Payload) && !q.Has(parser.Limit) && slices.Contains(asked, parser.AskCutPlan) {
+		return parser.AskTree // "how many logs go on a 7k trailer"
+	}
 	if q.Noted(parser.TagPull) && q.Has(parser.Sideways) {
 		return parser.AskBalance // "swing a limb, 8 ft to the side, how much pull on the tag line"
+	}
+	if q.Noted(parser.NoteEitherEnd) && !slices.Contains(words, parser.AskRaise) {
+		return parser.AskBalance // "butt tied or tip tied, hitch 12 ft above the cut"
+	}
+	if placesInLift(rd, q) && !standsUp(rd) {
+		return parser.AskLift
 	}
 	for _, in := range lexicon.Special {
 		if in == parser.AskLift && q.Has(parser.Turn) && !q.Has(parser.Parts, parser.People, parser.WinchPull) {
 			continue // "lifting 300 lb, rope turns 45°": what the block carries
 		}
-		if in == parser.AskRaise && slices.Contains(asked, in) && hoists(rd, q) {
+		if in == parser.AskBalance && q.Noted(parser.TieWanted) && slices.Contains(asked, parser.AskLift) && travels(rd, q) {
+			continue // where to tie so that the blocks do not meet: how far it comes up
+		}
+		if in == parser.AskRaise && slices.Contains(asked, in) && (hoists(rd, q) || travels(rd, q)) {
 			return parser.AskLift // "raise 400 lb on a 3:1": nothing that could stand up
 		}
 		if slices.Contains(asked, in) {
@@ -54,7 +67,29 @@ func intentOf(rd *reading.Reading, q parser.Question) parser.Intent {
 	if slices.Contains(byTheWay(besides, q), parser.AskRope) && q.Has(parser.RopeLength) && q.Pieceless() && !q.Has(parser.Wraps, parser.People) {
 		return parser.AskRope // "alcanza una cuerda de 150 pies para bajar": there is nothing to lower yet
 	}
+	if reachOnly(rd, q, asked) {
+		return parser.AskRope
+	}
+	if onlyLowering(rd, q, words) {
+		return parser.AskBlockLoad
+	}
 	return plainIntent(asked, q, hello && !turning.Measured(rd) || len(rd.Elems) == 0)
+}
+
+// reachOnly says whether it is asked of the rope if it reaches, and lowering only tells what
+// for: "does the rope reach to lower it to the ground", in a talk that has told the rest.
+func reachOnly(rd *reading.Reading, q parser.Question, asked []parser.Intent) bool {
+	if !slices.Contains(asked, parser.AskRope) || !slices.Contains(asked, parser.AskLower) || len(q.Quantities) > 0 || !q.Pieceless() {
+		return false
+	}
+	purpose := func(i int) bool { // "to lower it", "para bajar"
+		first, _, _ := strings.Cut(rd.Word(rd.Elems[i]), " ")
+		return rd.Cued(rd.At(i-1), lexicon.CueTowards) || rd.Cued(rd.At(i-1), lexicon.CueFor) || rd.In.Cued(first, lexicon.CueFor)
+	}
+	return !rd.AnyAt(func(i int) bool {
+		t := rd.TermAt(i)
+		return t.Intent == parser.AskLower && !t.Besides && !purpose(i) || rd.Elems[i].Plays(parser.Wraps)
+	})
 }
 
 // allAsked is what the words ask for, and what the facts do.
@@ -62,6 +97,9 @@ func allAsked(rd *reading.Reading, q parser.Question, words, besides []parser.In
 	asked := words
 	if q.Noted(parser.NewTree) && !q.Pieceless() {
 		asked = slices.DeleteFunc(asked, func(in parser.Intent) bool { return in == parser.AskTree }) // its first piece
+	}
+	if q.Has(parser.Weight) && rd.Has(lexicon.MarkTug) && slices.Contains(besides, parser.AskBalance) {
+		asked = slices.DeleteFunc(slices.Clone(asked), func(in parser.Intent) bool { return in == parser.AskWeight }) // "how much does he pull on the tag, the limb weighs 280 lb"
 	}
 	if len(asked) == 0 && !q.Has(parser.HitchHeight, parser.Wraps, parser.Turn) && !pulls.PullsAtRedirect(rd, q) {
 		asked = byTheWay(besides, q)
@@ -83,7 +121,31 @@ func allAsked(rd *reading.Reading, q parser.Question, words, besides []parser.In
 	if slices.Contains(besides, parser.AskRope) && q.Has(parser.RopeLength) && q.Has(parser.HitchHeight) && q.Pieceless() && !q.Has(parser.Wraps, parser.People, parser.WinchPull) {
 		asked = append(asked, parser.AskRope) // "soga de 200 ft, 3 partes, 50 pies de alto, ¿me alcanza?"
 	}
-	return askedByFacts(rd, q, asked)
+	if len(words) == 0 && slices.Equal(asked, []parser.Intent{parser.AskRope}) && q.Has(parser.Ratings...) && !q.Has(parser.RopeLength, parser.HitchHeight, parser.DrumAway) {
+		asked = []parser.Intent{parser.AskGear} // "polea de 3000 kg wll, rama de 200 kg, alcanza?"
+	}
+	if slices.Equal(asked, []parser.Intent{parser.AskRope}) && q.Has(parser.RopeDiameter) && !q.Has(parser.RopeLength, parser.HitchHeight, parser.DrumAway) && gear.ThickEnough(rd) {
+		asked = []parser.Intent{parser.AskGear} // "is 1/2 in rope enough for a 900 lb log"
+	}
+	asked = askedByFacts(rd, q, asked)
+	if slices.Contains(asked, parser.AskGear) && falls(rd, q) {
+		asked = append(asked, parser.AskDrop) // "is the rope ok for dropping 300 kg": no load at rest
+	}
+	return asked
+}
+
+// falls says whether a piece is told to be dropped, how far not said.
+func falls(rd *reading.Reading, q parser.Question) bool {
+	return !q.Has(parser.DropHeight) && q.Has(parser.Weight) && rd.AnyAt(func(i int) bool { return rd.Elems[i].Plays(parser.DropHeight) && !rd.Elems[i].Spent })
+}
+
+// onlyLowering says whether it is asked what the block carries, and "lowering" only tells
+// what the rope does meanwhile: "what's the block seeing if I'm lowering 180 kg".
+func onlyLowering(rd *reading.Reading, q parser.Question, asked []parser.Intent) bool {
+	wraps := q.Has(parser.Wraps, parser.People, parser.HitchHeight, parser.RopeLength) || slices.Contains(asked, parser.AskRope)
+	bends := rd.AnyAt(func(i int) bool { return rd.Elems[i].Fig != nil && rd.Elems[i].Fig.Dim == parser.DimAngle }) // "rope turns 60°"
+	wraps = wraps || !bends && slices.ContainsFunc(rd.Tokens, func(t reading.DangerToken) bool { return stops.Is(t, "turns") })
+	return !wraps && slices.Contains(asked, parser.AskBlockLoad) && slices.Contains(asked, parser.AskLower)
 }
 
 // asksPounds says whether a message asks for a mass in so many words, of a piece whose
@@ -103,10 +165,17 @@ func askedByFacts(rd *reading.Reading, q parser.Question, asked []parser.Intent)
 			asked = append(asked, in)
 		}
 	}
+	sheaves := slices.ContainsFunc(rd.Asks, func(a *parser.Ask) bool { return a.Kind == parser.WhichParts })
+	if q.Has(parser.Closed) && q.Has(parser.Apart) {
+		asked = append(asked, parser.AskLift)
+	}
+	if sheaves && !slices.Contains(asked, parser.AskRaise) || q.Has(parser.Rise) && len(asked) == 0 {
+		asked = append(asked, parser.AskLift)
+	}
 	if q.Noted(parser.Snubbed) || q.Noted(parser.LetRun) {
 		asked = append(asked, parser.AskDrop) // never answered without the fall
 	}
-	if onlyGear(rd, asked, q) || len(asked) == 0 && q.Noted(stops.NoteWorn) && gearAlone(rd) {
+	if onlyGear(rd, asked, q) || len(asked) == 0 && gear.ApprovalAsked(rd, q) || len(asked) == 0 && q.Noted(stops.NoteWorn) && gearAlone(rd) {
 		asked = append(asked, parser.AskGear)
 	}
 	if q.Has(parser.Limit) && q.Has(parser.Across...) && !q.Has(parser.Weight) && (!q.Has(parser.Length) || len(asked) == 0 && q.Stem()) {
@@ -118,7 +187,21 @@ func askedByFacts(rd *reading.Reading, q parser.Question, asked []parser.Intent)
 	if slices.Contains(asked, parser.AskRope) && slices.Contains(asked, parser.AskLift) && q.Has(parser.Parts, parser.HitchHeight) && q.Pieceless() && !q.Has(parser.People, parser.WinchPull, parser.PersonPull) {
 		asked = slices.DeleteFunc(asked, func(in parser.Intent) bool { return in == parser.AskLift }) // "how much rope to lift with a 2:1": nothing is lifted yet
 	}
+	if ropeToLower(rd, q, asked) {
+		asked = slices.DeleteFunc(asked, func(in parser.Intent) bool { return in == parser.AskLower })
+	}
+	if !slices.ContainsFunc(asked, func(in parser.Intent) bool { return in != parser.AskWeight }) && q.Noted(parser.PartsWanted) && q.Has(parser.People) && !q.Has(parser.Wraps, parser.HitchHeight) {
+		asked = []parser.Intent{parser.AskLift} // "somos 3 jalando, 450 libras, cuántas líneas necesito"
+	}
 	return asked
+}
+
+// ropeToLower says whether it is asked how much rope it takes to lower, with nothing to
+// lower yet: "how much rope, block at 50 ft and want to lower to the ground".
+func ropeToLower(rd *reading.Reading, q parser.Question, asked []parser.Intent) bool {
+	both := slices.Contains(asked, parser.AskRope) && slices.Contains(asked, parser.AskLower)
+	both = both && !slices.ContainsFunc(rd.Tokens, func(t reading.DangerToken) bool { return stops.Is(t, "turns") })
+	return both && q.Has(parser.HitchHeight) && q.Pieceless() && !q.Has(parser.Wraps, parser.People) && !rd.Worded(parser.Wraps)
 }
 
 // hoists says whether "raise" lifts straight up: where no word stands a limb up
@@ -133,6 +216,27 @@ func hoists(rd *reading.Reading, q parser.Question) bool {
 	return !hinged && (q.Shape != nil || q.Species == nil && !q.Has(parser.Across...) && !q.Has(parser.Length)) && (q.Has(parser.Weight) || q.Shape != nil)
 }
 
+// travels says whether a message tells how far a load comes up, or how far apart its
+// blocks are, and of no hinge: nothing is stood up.
+func travels(rd *reading.Reading, q parser.Question) bool {
+	if !q.Has(parser.Apart, parser.Rise) || q.Has(parser.Tie, parser.BlockHeight, parser.LimbAngle, parser.BlockBehind, parser.BlockOut) {
+		return false
+	}
+	lifts := q.Has(parser.Apart) && turning.Lifting(rd) // where to tie is then how much room the tackle has
+	return !standsUp(rd) && !rd.AnyAt(func(i int) bool {
+		t := rd.TermAt(i)
+		return t.Intent == parser.AskNotch || t.Note == parser.TieWanted && !lifts || rd.Cued(rd.Elems[i], lexicon.CueHinge) && !rd.Elems[i].Plays(parser.ButtDiameter)
+	})
+}
+
+// standsUp says whether words ask for a limb to be stood up, and not only lifted.
+func standsUp(rd *reading.Reading) bool {
+	return rd.AnyAt(func(i int) bool {
+		t := rd.TermAt(i)
+		return t.Intent == parser.AskRaise && t.Note != parser.BlocksMeet && !rd.Elems[i].Marked(lexicon.MarkHoists)
+	})
+}
+
 // byTheWay are the intents of words that say much else besides, as far as the
 // facts leave them room.
 func byTheWay(besides []parser.Intent, q parser.Question) []parser.Intent {
@@ -143,6 +247,8 @@ func byTheWay(besides []parser.Intent, q parser.Question) []parser.Intent {
 			return hauled // "somos dos con un 2:1, ¿alcanza?"
 		case parser.AskTree:
 			return !q.Empty() // "22 ft total" tells of a piece
+		case parser.AskAnchor:
+			return !q.Has(parser.Weight) && q.Has(parser.Across...) && q.Has(parser.Length) && !q.Has(parser.Tie) // "balls hanging off it, 2 ft thick, 3 ft"
 		}
 		return false
 	})

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"heft/parser"
+	"heft/parser/lexicon"
 	"heft/parser/reading"
 	"heft/parser/scan"
 	"heft/parser/talk"
@@ -13,20 +14,28 @@ import (
 
 // tellsJob reads a message that tells what holds for a job; false where it
 // tells none.
-func (r *Reader) tellsJob(text string, in *scan.Tongue, language string) (parser.Question, error, bool) {
+func (r *Reader) tellsJob(rd *reading.Reading, text string, in *scan.Tongue, language string) (parser.Question, error, bool) {
 	words := r.lex.Job
 	switch {
+	case talk.AfterGreeting(rd, words.Drop) != "":
+		return dropsOfJob(words, talk.AfterGreeting(rd, words.Drop), language), nil, true
 	case strings.Contains(text, ":") && words.Opening.MatchString(text):
 		q, err := r.readJob(text, in, language, words.Opening)
 		return q, err, true
+	case strings.Contains(text, ":") && words.Next.MatchString(text):
+		q, err := r.readJob(text, in, language, words.Next)
+		return q, err, talk.OfJobsTree(q)
 	case words.Note.MatchString(text):
 		q, err := r.readJob(text, in, language, words.Note)
-		return q, err, err == nil && !q.Empty() || talk.Jobs(q) || len(q.Quantities) > 0
+		return q, err, err == nil && !q.Empty() || talk.OfJobsTree(q) || len(q.Quantities) > 0
+	case words.Named.MatchString(text) && !strings.ContainsAny(text, "?¿"):
+		q, err := r.readJob(text, in, language, words.Named) // the name itself is cut out before
+		return q, err, err == nil && q.Arborist != nil && talk.Jobs(q)
 	case words.Start.MatchString(text):
 		q, err := r.readJob(text, in, language, words.Start)
 		ask, _ := err.(*parser.Ask)
 		strength := ask != nil && (ask.Kind == parser.WhichStrength || ask.Kind == parser.NoUnit || ask.Kind == parser.WhichTon) && len(ask.Fields) > 0 && !slices.ContainsFunc(ask.Fields, func(f parser.Field) bool { return !slices.Contains(talk.OfJob, f) })
-		return q, err, talk.Jobs(q) || strength && q.Empty()
+		return q, err, talk.OfJobsTree(q) || strength && q.Empty()
 	}
 	return parser.Question{}, nil, false
 }
@@ -44,9 +53,27 @@ func (r *Reader) readJob(text string, in *scan.Tongue, language string, label *r
 	}
 	rd, q, err := again(rest)
 	q, err = r.withoutTalk(rd, q, err, true, again)
+	which, _ := err.(*parser.Ask)
+	if q.Site = site; (talk.OfJobsTree(q) || q.Species != nil) && (which == nil || which.Kind != parser.WhichLimit) {
+		talk.LeftOfJob(rd, &q)
+	}
 	q.Intent, q.Arborist, q.Site = parser.AskJob, arborist, site
+	if r.lex.Job.Next.MatchString(text) {
+		q.Drops = []parser.Field{parser.SpeciesField, parser.HitchHeight} // they were the last one's
+	}
 	if ask, ok := err.(*parser.Ask); ok && ask.Kind == parser.Nonsense && (arborist != nil || site != nil) {
 		err = nil
 	}
 	return q, err
+}
+
+// dropsOfJob is what is no longer to be kept of a job: "clear the hitch".
+func dropsOfJob(words lexicon.JobWords, text, language string) parser.Question {
+	q := parser.Question{Intent: parser.AskJob, Language: language}
+	for _, f := range []parser.Field{parser.SpeciesField, parser.HitchHeight, parser.Limit} {
+		if words.Dropped[f].MatchString(text) {
+			q.Drops = append(q.Drops, f)
+		}
+	}
+	return q
 }

@@ -30,10 +30,16 @@ func lend(rd *reading.Reading) {
 			continue
 		case lines.RopeMillimetres(rd, i):
 			e.Fig.Lent(scan.UnitNamed["millimetre"])
+		case rd.CrossedCompound(i):
+			e.Fig.Lent(scan.Inch)
 		case rd.CrossedFine(i):
 			e.Fig.Lent(rd.At(i + 2).Fig.Unit)
 		case sizes.Drawn(rd, i) != nil && (next.Plays(parser.Length) || next.Plays(parser.Diameter)):
 			e.Fig.Lent(sizes.Drawn(rd, i))
+		case sizes.MillimetresAcross(rd, i):
+			e.Fig.Lent(scan.UnitNamed["millimetre"])
+		case legAngle(rd, i):
+			e.Fig.Unit, e.Fig.Dim = scan.Degree, parser.DimAngle
 		case sizes.Angled(next) && e.Fig.Low >= 1 && e.Fig.High <= 180:
 			e.Fig.Unit, e.Fig.Dim = scan.Degree, parser.DimAngle
 		case next.Plays(parser.TipDiameter) || next.Plays(parser.ButtDiameter) || next.Plays(parser.MidDiameter):
@@ -45,4 +51,11 @@ func lend(rd *reading.Reading) {
 			e.Fig.Lent(bareUnit(rd, i))
 		}
 	}
+}
+
+// legAngle reads "sling angle from horizontal 30": words for nothing but an angle lead
+// to the bare number at i.
+func legAngle(rd *reading.Reading, i int) bool {
+	words, fig := rd.At(rd.Back(i-1)), rd.Elems[i].Fig
+	return words.LeadsTo(parser.LegAngle) && rd.Cued(words, lexicon.CueAngle) && fig.Low >= 1 && fig.High <= 90
 }

@@ -24,10 +24,20 @@ const (
 func (r *Reader) readList(rd *reading.Reading) (parser.Question, *parser.Ask, bool) {
 	unwhole := func(p parser.Said[string]) bool { return !r.whole(p.Value) }
 	if pieces, count := crossList(rd); pieces != nil && !slices.ContainsFunc(pieces, unwhole) {
-		return parser.Question{Intent: parser.AskTree, Language: rd.Language, Units: turning.Units(rd), Pieces: pieces, Passed: append(count, turning.PassedOutside(rd, pieces)...)}, nil, true
+		return listOf(rd, pieces, count), nil, true
+	}
+	if pieces, count := r.sharedLength(rd); pieces != nil && !slices.ContainsFunc(pieces, unwhole) {
+		return listOf(rd, pieces, count), nil, true
 	}
 	if two := r.compared(rd); two != nil {
-		return parser.Question{Intent: parser.AskTree, Language: rd.Language, Units: turning.Units(rd), Pieces: two, Compares: true, Passed: turning.PassedOutside(rd, two)}, nil, true
+		q := listOf(rd, two, nil)
+		q.Compares = true
+		return q, nil, true
+	}
+	if each := r.eachWhole(rd); each != nil {
+		q := listOf(rd, each, nil)
+		q.Passed = rd.Passed // also what stands before the first, in its part
+		return q, nil, true
 	}
 	text := strings.TrimLeft(rd.Text, " \t\r\n")
 	head := strings.IndexAny(text, ":\n")
@@ -42,7 +52,13 @@ func (r *Reader) readList(rd *reading.Reading) (parser.Question, *parser.Ask, bo
 	if len(parts) < 2 || slices.ContainsFunc(parts, unwhole) {
 		return parser.Question{}, nil, false
 	}
-	return parser.Question{Intent: parser.AskTree, Language: rd.Language, Units: turning.Units(rd), Pieces: parts, Passed: turning.PassedOutside(rd, parts)}, nil, true
+	return listOf(rd, parts, nil), nil, true
+}
+
+// listOf asks of several pieces what each weighs, and all of them; counts are numbers that
+// only tell how many they are.
+func listOf(rd *reading.Reading, pieces, counts []parser.Said[string]) parser.Question {
+	return parser.Question{Intent: parser.AskTree, Language: rd.Language, Units: turning.Units(rd), Pieces: pieces, Passed: append(counts, turning.PassedOutside(rd, pieces)...)}
 }
 
 // part reads a part of a message in the tongue of all of it.
@@ -51,7 +67,7 @@ func (r *Reader) part(text string, in *scan.Tongue) *reading.Reading {
 	if err != nil {
 		return &reading.Reading{Text: text, In: in, Asks: []*parser.Ask{{Kind: parser.Nonsense}}}
 	}
-	return r.elements(text, in, tree, true)
+	return r.elements(text, in, tree, parser.Question{})
 }
 
 // heads says whether the words can only stand before a list of pieces, or ask
@@ -114,8 +130,13 @@ func (r *Reader) namesPiece(text string, in *scan.Tongue) bool {
 // trees that share a name may be asked.
 func (r *Reader) whole(text string) bool {
 	q, err := r.Read(text)
+	return !q.FollowUp && wholePiece(q, err)
+}
+
+// wholePiece says whether a question is of one piece's weight, and all of it is told.
+func wholePiece(q parser.Question, err error) bool {
 	ask, asks := errors.AsType[*parser.Ask](err)
-	if asks && ask.Kind != parser.WhichTree || q.Intent != parser.AskWeight || q.FollowUp || len(q.Pieces) > 0 {
+	if asks && ask.Kind != parser.WhichTree || q.Intent != parser.AskWeight || len(q.Pieces) > 0 {
 		return false
 	}
 	missing := q.MissingPiece()
@@ -156,10 +177,8 @@ func crossList(rd *reading.Reading) (pieces, count []parser.Said[string]) {
 	if trees == nil || across == nil || !places.AskedOf(rd, pairs) || !places.OnlyPieces(rd, pairs) {
 		return nil, nil
 	}
-	limit, past := "", 0 // the end of the pair before
-	if over := places.HeldTo(rd, pairs); over >= 0 {
-		limit = "max " + rd.Elems[over].Fig.Words(rd.Text) + ", " // a word of every language
-	}
+	limit, _ := places.HeldBehind(rd, pairs[len(pairs)-1].Along)
+	past := 0 // the end of the pair before
 	for k, p := range pairs {
 		shape, many := places.ShapeOf(rd, past, p), places.ManyOf(rd, past, p, pairs)
 		past = p.Along + 1

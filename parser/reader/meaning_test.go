@@ -44,7 +44,7 @@ func readMeaning(line string) (meaning, error) {
 			m.units = value
 		case name == "language":
 			m.language = value
-		case name == "species" || name == "shape" || name == "condition" || name == "note" || name == "fix" || name == "passed" || name == "left" || name == "explain":
+		case name == "species" || name == "shape" || name == "condition" || name == "note" || name == "fix" || name == "passed" || name == "left" || name == "explain" || name == "topic" || name == "drops":
 			m.facts[name] = value
 		case name == string(parser.Turn):
 			v, err := readTurns(value)
@@ -186,8 +186,18 @@ func meant(q parser.Question) meaning {
 			m.facts[name] = strings.ToLower(said.Value)
 		}
 	}
+	var drops []string
+	for _, f := range q.Drops {
+		drops = append(drops, string(f))
+	}
+	if len(drops) > 0 {
+		m.facts["drops"] = strings.Join(drops, ",")
+	}
 	if q.Explain != "" {
 		m.facts["explain"] = q.Explain
+	}
+	if told := strings.TrimPrefix(string(q.Topic), "about-"); parser.Told(told) {
+		m.facts["topic"] = told
 	}
 	return m
 }

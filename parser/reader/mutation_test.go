@@ -67,7 +67,7 @@ func TestMutations(t *testing.T) {
 			if lost := lostDigit(m.text, after); lost >= 0 {
 				t.Errorf("%s: %s %q: %q is answered as %s without its %q", p.at, m.how, m.word, m.text, meant(after), m.text[lost:])
 			}
-			if m.number && meant(after).String() == meant(before).String() && slices.EqualFunc(after.Pieces, before.Pieces, sameWords) && !(m.how == "doubled" && restated(m.text, after)) {
+			if m.number && meant(after).String() == meant(before).String() && slices.EqualFunc(after.Pieces, before.Pieces, sameWords) && !(m.how == "doubled" && restated(m.text, after)) && !(m.how == "dropped" && m.word == "1") { // "a metre twenty" is one and twenty
 				t.Errorf("%s: %s %q: %q still means %s", p.at, m.how, m.word, m.text, meant(after))
 			}
 		}
@@ -106,7 +106,7 @@ func covered(i int, q parser.Question) bool {
 			return true
 		}
 	}
-	for _, p := range append(slices.Clone(q.Pieces), q.Passed...) {
+	for _, p := range slices.Concat(q.Pieces, q.Passed, q.Left) {
 		if p.Start <= i && i < p.End {
 			return true
 		}

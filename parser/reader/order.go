@@ -19,86 +19,149 @@ import (
 // What stands around words and numbers settles what they are, one thing after the
 // other: each step finds what the steps before it have left.
 
+// step settles one thing of a message.
+type step = func(*reading.Reading)
+
 // inOrder settles the elements of a message before the roles bind its numbers.
 func inOrder(rd *reading.Reading, l *lexicon.Layout) {
-	orderNumbers(rd)
-	orderPlaces(rd, l)
+	settle(rd, numberSteps)
+	settle(rd, placeSteps)
+	heights.Laid(rd, l)
+	sizes.RopeToDrum(rd)
+	lines.Reaching(rd, l)
+	settle(rd, gearSteps)
 }
 
-// orderNumbers settles which words are none of the question, and how large each
-// number is.
-func orderNumbers(rd *reading.Reading) {
-	sizes.SingleUnits(rd)
-	senses.Slips(rd)
-	otherwise(rd)
-	places.Already(rd)
-	turning.Winds(rd)
-	turning.Times(rd)
-	senses.BothEnds(rd)
-	asking.SpokenHundreds(rd)
-	gear.ToldRanges(rd)
-	senses.OnePiece(rd)
-	senses.Tried(rd)
-	rd.GluedKilos()
-	rd.SpacedCentimetres()
-	rd.AnswerUnits()
-	stops.Bodies(rd)
-	rd.Halves()
-	gear.AsksSmall(rd)
-	sizes.Hauled(rd)
-	sizes.Lifted(rd)
-	turning.CountedThings(rd)
-	turning.TellersHeight(rd)
-	lend(rd)
-	senses.Wagers(rd)
-	turning.Supposed(rd)
-	senses.HeldAgainst(rd)
-	turning.FreshPieces(rd)
-	turning.NeedMore(rd)
-	asking.Girths(rd)
-	rd.Drooping()
-	rd.Compounds()
-	bounds.Betweens(rd)
+func settle(rd *reading.Reading, steps []step) {
+	for _, s := range steps {
+		s(rd)
+	}
+}
+
+// numberSteps settle which words are none of the question, and how large each number is.
+var numberSteps = []step{
+	sizes.SingleUnits,
+	gear.Picks,
+	pulls.LedOffDown,
+	senses.Slips,
+	(*reading.Reading).HalfCounts,
+	turning.MeAndOthers,
+	turning.Joins,
+	turning.PartsMade,
+	otherwise,
+	senses.Loading,
+	senses.StemOfCrown,
+	places.Already,
+	turning.PerVolume,
+	turning.Winds,
+	turning.Times,
+	senses.BothEnds,
+	asking.SpokenHundreds,
+	gear.ToldRanges,
+	senses.OnePiece,
+	senses.Tried,
+	(*reading.Reading).GluedKilos,
+	(*reading.Reading).SpacedCentimetres,
+	(*reading.Reading).AnswerUnits,
+	stops.Bodies,
+	(*reading.Reading).Halves,
+	gear.AsksSmall,
+	sizes.Hauled,
+	sizes.BlocksApart,
+	sizes.RopeHauled,
+	sizes.Lifted,
+	sizes.BeforeClear,
+	turning.CountedThings,
+	turning.TellersHeight,
+	turning.TellersPlace,
+	heights.BareBends,
+	heights.TiedAlong,
+	heights.CutPlaces,
+	lend,
+	senses.Wagers,
+	senses.TopsLowered,
+	senses.MadeIt,
+	turning.Supposed,
+	senses.HeldAgainst,
+	turning.Guessed,
+	turning.FreshPieces,
+	turning.NeedMore,
+	turning.AddsWraps,
+	sizes.LongRound,
+	asking.Girths,
+	(*reading.Reading).Drooping,
+	(*reading.Reading).Compounds,
+	bounds.Betweens,
+	tapers,
+	sizes.Fallings,
+}
+
+// placeSteps settle whose each number is that a role must not take.
+var placeSteps = []step{
+	heights.HangAsked,
+	sizes.CrossedLength,
+	turning.MovedGear,
+	gear.GearHolds,
+	gear.HangsOff,
+	gear.LoadsAsked,
+	sizes.WoodFell,
+	sizes.RunOrSnub,
+	sizes.Negative,
+	sizes.ToBlock,
+	sizes.AboveBlock,
+	sizes.BelowCut,
+	sizes.CutAt,
+	sizes.CutterAt,
+	sizes.BalancedAt,
+	sizes.FactorTold,
+	heights.HitchBeforeRope,
+	sizes.DropTold,
+	sizes.SlackFalls,
+	sizes.DroppedOn,
+	sizes.Weighed,
+	gear.GearSizes,
+	gear.DrumSizes,
+	turning.RopeLegs,
+	sizes.MachineRated,
+	powers,
+	pulls.LedOver,
+	heights.BareAngles,
+	heights.WordedTurns,
+	heights.TurnRanges,
+	heights.Turns,
+	heights.EachTurn,
+	pulls.EachPulls,
+	pulls.HandPulls,
+}
+
+// gearSteps settle the same where ropes are laid: how high and how strong gear is.
+var gearSteps = []step{
+	heights.MovingBlock,
+	heights.Offsets,
+	heights.BlockOffsets,
+	heights.BlockOver,
+	heights.Swinging,
+	heights.Hanging,
+	heights.LoadHeights,
+	heights.LiftBlock,
+	gear.LimitOnBlock,
+	gear.LoadsTold,
+	gear.PeakTold,
+	pulls.Tensions,
+	sizes.Stamped,
+	sizes.Metered,
+	gear.Aged,
+	ratings,
+	gear.LabelAlone,
+	gear.RatedBaskets,
+	gear.SlingAngles,
+	gear.OnAnchor,
+	asking.Surroundings,
+}
+
+// tapers settles the two ends of a piece, where a message tells both.
+func tapers(rd *reading.Reading) {
 	if rd.Has(lexicon.MarkTaper) {
 		rd.Tapers()
 	}
-	sizes.Fallings(rd)
-}
-
-// orderPlaces settles whose each number is that a role must not take.
-func orderPlaces(rd *reading.Reading, l *lexicon.Layout) {
-	gear.LoadsAsked(rd)
-	sizes.BelowCut(rd)
-	sizes.CutAt(rd)
-	sizes.BalancedAt(rd)
-	sizes.FactorTold(rd)
-	heights.HitchBeforeRope(rd)
-	sizes.DropTold(rd)
-	gear.GearSizes(rd)
-	turning.RopeLegs(rd)
-	powers(rd)
-	pulls.LedOver(rd)
-	heights.BareAngles(rd)
-	heights.WordedTurns(rd)
-	heights.TurnRanges(rd)
-	heights.Turns(rd)
-	heights.EachTurn(rd)
-	pulls.EachPulls(rd)
-	pulls.HandPulls(rd)
-	heights.Laid(rd, l)
-	lines.Reaching(rd, l)
-	heights.MovingBlock(rd)
-	heights.Offsets(rd)
-	heights.BlockOffsets(rd)
-	heights.BlockOver(rd)
-	heights.Swinging(rd)
-	heights.Hanging(rd)
-	gear.LoadsTold(rd)
-	pulls.Tensions(rd)
-	sizes.Stamped(rd)
-	sizes.Metered(rd)
-	ratings(rd)
-	gear.SlingAngles(rd)
-	gear.OnAnchor(rd)
-	asking.Surroundings(rd)
 }

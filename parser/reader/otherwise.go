@@ -2,6 +2,7 @@ package reader
 
 import (
 	"heft/parser/bounds"
+	"heft/parser/gear"
 	"heft/parser/lines"
 	"heft/parser/reading"
 	"heft/parser/senses"
@@ -31,11 +32,12 @@ func otherwise(rd *reading.Reading) {
 		}
 		i -= n - len(rd.Elems) // what was taken out stood before
 	}
-	turning.IdleDenials(rd)
 	turning.Asides(rd)
+	gear.StemHolds(rd)
 	senses.StandingUp(rd)
 	bounds.LongerUp(rd)
 	unturned(rd)
+	turning.Rather(rd)
 	senses.ThickOfThin(rd)
 	lines.RopeThrough(rd)
 	senses.SizesAtHitch(rd)

@@ -10,10 +10,15 @@ import (
 
 // powers reads the blocks and the winch of a lift.
 func powers(rd *reading.Reading) {
+	pulls.OrWinch(rd)
+	senses.EachAsked(rd)
+	pulls.SheavesTold(rd)
 	senses.StraightLift(rd)
 	senses.LiftedMass(rd)
 	pulls.BlockCounts(rd)
 	pulls.EachLegRoved(rd)
+	pulls.SomebodyPulls(rd)
 	pulls.PullsTold(rd)
+	pulls.PullGiven(rd)
 	pulls.WinchLifts(rd)
 }

@@ -19,7 +19,7 @@ func read(r *reader.Reader, text string) string {
 	}
 	m := meant(q)
 	if i := strings.LastIndex(m.facts["fix"], ">"); i >= 0 {
-		m.facts["fix"] = m.facts["fix"][i:]
+		m.facts["fix"] = strings.ToLower(strings.Join(strings.Fields(m.facts["fix"][i:]), " ")) // it repeats what was typed
 	}
 	return m.String() + " units=" + m.units
 }

@@ -11,8 +11,10 @@ import (
 	"heft/parser/heights"
 	"heft/parser/lexicon"
 	"heft/parser/places"
+	"heft/parser/pulls"
 	"heft/parser/reading"
 	"heft/parser/sizes"
+	"heft/parser/stops"
 	"heft/parser/turning"
 )
 
@@ -25,6 +27,7 @@ func fillQuantities(rd *reading.Reading, q *parser.Question) (asks []*parser.Ask
 	}
 	limb := q.Shape != nil && q.Shape.Value == parser.Limb
 	if len(readings) > 1 {
+		addAgreed(rd, q, readings, limb)
 		return []*parser.Ask{twoReadings(rd, readings, limb)}, nil
 	}
 	full := readings[0]
@@ -37,11 +40,25 @@ func fillQuantities(rd *reading.Reading, q *parser.Question) (asks []*parser.Ask
 			asks = append(asks, looseAsk(rd, i, full, limb))
 			continue
 		}
-		if clash := add(rd, q, e.Fig, f, limb); clash != nil {
-			asks = append(asks, clash)
+		for _, f := range append([]parser.Field{f}, e.Fig.Also...) {
+			if clash := add(rd, q, e.Fig, f, limb); clash != nil {
+				asks = append(asks, clash)
+			}
 		}
 	}
 	return asks, asking.BoundAsk(rd, full, limb)
+}
+
+// addAgreed appends the quantities that every reading takes for the same: the weight in
+// "winch 1200 max, 2000 lb log", whichever the 1200 is.
+func addAgreed(rd *reading.Reading, q *parser.Question, readings []places.Bound, limb bool) {
+	for i, e := range rd.Elems {
+		f := readings[0][i]
+		other := func(b places.Bound) bool { return b[i] != f }
+		if e.Fig != nil && f != "" && !slices.ContainsFunc(readings, other) {
+			_ = add(rd, q, e.Fig, f, limb) // a clash is asked about once it is known which it is
+		}
+	}
 }
 
 // add appends the quantity of a figure, or two of a pair.
@@ -61,7 +78,7 @@ func add(rd *reading.Reading, q *parser.Question, fig *reading.Figure, f parser.
 		tip.Field, tip.High = parser.TipDiameter, tip.Low
 		q.Quantities = append(q.Quantities, tip)
 	}
-	if old, ok := q.Get(f); ok && f != parser.Turn {
+	if old, ok := q.Get(f); ok && f != parser.Turn && f != parser.SecondRope {
 		if old.Low == x.Low && old.High == x.High {
 			return nil
 		}
@@ -95,7 +112,7 @@ func looseAsk(rd *reading.Reading, i int, full places.Bound, limb bool) *parser.
 		a.Fields, a.Choices = []parser.Field{fig.Sure}, []parser.Choice{{Field: fig.Sure}}
 		return a
 	}
-	if a := sizes.RatingAsk(rd, i); a != nil {
+	if a := reading.FirstAsk(heldLoad(rd, i, full), sizes.RatingAsk(rd, i)); a != nil {
 		return a
 	}
 	switch {
@@ -123,9 +140,26 @@ func looseAsk(rd *reading.Reading, i int, full places.Bound, limb bool) *parser.
 	if a.Fields = open(full, limb); places.OnlyRope(rd) && !full.Has(parser.HitchHeight) {
 		a.Fields = []parser.Field{parser.HitchHeight}
 	}
+	if sizes.MaybeRise(rd, i) {
+		a.Fields = append([]parser.Field{parser.Rise}, a.Fields...)
+	}
 	if gear.Swings(rd) || heights.TagsAlone(rd) && rd.Has(lexicon.MarkTug) {
 		a.Fields = append(heights.Untold(rd, parser.Sideways, parser.LineOut), a.Fields...)
 	}
+	return a
+}
+
+// heldLoad asks for the unit of what somebody is to hold, nil where the number at i is
+// nothing of the kind: "can he hold 600 on the drum with 3 wraps" tells no strength.
+func heldLoad(rd *reading.Reading, i int, full places.Bound) *parser.Ask {
+	const least = 50
+	fig := rd.Elems[i].Fig
+	bare := fig.Dim == parser.DimCount && fig.Unit == nil && fig.Low >= least
+	if !bare || full.Has(parser.Weight) || !full.Has(parser.Wraps) || !rd.Cued(rd.At(i-1), lexicon.CueHolds) || !stops.Person(rd, i-2) && !rd.At(i-2).Marked(lexicon.MarkPronoun) {
+		return nil
+	}
+	a := fig.Ask(parser.NoUnit, rd.Text)
+	a.Fields, a.Choices = []parser.Field{parser.Weight}, []parser.Choice{{Field: parser.Weight}}
 	return a
 }
 
@@ -197,14 +231,18 @@ func unitAsk(rd *reading.Reading, i int, full places.Bound, limb bool) *parser.A
 		only(parser.Diameter) // "weight of 22 by 9"
 	case places.ThickOfCut(rd, i, full):
 		only(parser.Diameter)
-	case beside != nil && !(beside[0] == parser.Length && asking.HeavyPiece(rd, i)) && !tooHigh:
+	case gear.OnLabel(rd, i):
+		a.Fields = []parser.Field{parser.RopeBreak, parser.BlockWorking, parser.SlingWorking, parser.SlingBreak}
+	case beside != nil && !(beside[0] == parser.Length && asking.HeavyPiece(rd, i)) && !tooHigh && !asking.LoadOfKit(rd, i):
 		only(beside[0])
 		a.Fields = beside
+	case pulls.PullInTalk(rd, i):
+		a.Fields = []parser.Field{parser.WinchPull} // "on the capstan, says 1000 on the plate"
 	case rigged != "":
 		a.Fields = []parser.Field{rigged}
 	case sizes.MassBeside(rd, i-1, i+1) == parser.Payload:
 		a.Fields = []parser.Field{parser.Payload}
-	case !full.Has(parser.Weight) && fig.Low > asking.LongestBare && (turning.Lifting(rd) || !gear.AsksFor(rd, parser.AskGear)), !full.Has(parser.Weight) && asking.HeavyPiece(rd, i):
+	case !full.Has(parser.Weight) && fig.Low > asking.LongestBare && (turning.Lifting(rd) || !gear.AsksFor(rd, parser.AskGear)), !full.Has(parser.Weight) && (asking.HeavyPiece(rd, i) || asking.LoadOfKit(rd, i)):
 		only(parser.Weight)
 	case asking.ToLower(rd, i):
 		a.Fields = []parser.Field{parser.Weight}

@@ -20,8 +20,19 @@ func unsaidStrength(rd *reading.Reading, i int, used map[int]bool) {
 		fig.Sure = parser.Weight
 		return
 	}
+	if gear.MarkedBreak(rd, i) {
+		return
+	}
 	if gear.WantsWorking(rd, i) {
 		fig.Sure = parser.RopeBreak
+		return
+	}
+	if gear.LoadOnRated(rd, i) || gear.OnLine(rd, i) {
+		fig.Sure = parser.Weight
+		return
+	}
+	if p := gear.RatedAhead(rd, i); p != "" && fig.Dim != parser.DimCount {
+		gear.AsksStrength(rd, fig, p)
 		return
 	}
 	if gear.LoadWanted(rd) || gear.GoodFor(rd, i) {
@@ -54,17 +65,21 @@ func unsaidStrength(rd *reading.Reading, i int, used map[int]bool) {
 	if p == "" && !before.Marked(lexicon.MarkWhere) && (before.Term == nil || len(before.Term.Roles) == 0 || gear.Part(before) != "") {
 		p = gear.RatedPart(rd, i, used)
 	}
+	if p != "" && fig.Dim == parser.DimMass && gear.Acted(rd, i) {
+		fig.Sure = parser.Weight
+		return
+	}
 	if p != "" {
 		gear.AsksStrength(rd, fig, p)
 	}
 }
 
 // massOfTree reads "wet drum, 300 kg of oak", where no other mass is told, as what the
-// piece weighs.
+// piece weighs, and not the one behind "limit".
 func massOfTree(rd *reading.Reading, i int) bool {
 	tree := rd.Past(i+1, +1, lexicon.MarkMade|lexicon.MarkIs)
 	alone := !rd.AnyAt(func(k int) bool { return k != i && gear.Heavy(rd, k) })
-	return alone && tree > i+1 && rd.Elems[i].Fig.Dim == parser.DimMass && rd.TermAt(tree).Tree != nil
+	return alone && tree > i+1 && !rd.At(rd.WordsBefore(i)).LeadsTo(parser.Limit) && rd.Elems[i].Fig.Dim == parser.DimMass && rd.TermAt(tree).Tree != nil
 }
 
 // isOf reads "the rope is now 6 tonne" and "rope strength 6 tonne": of which part

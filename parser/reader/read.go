@@ -10,6 +10,8 @@ import (
 	"heft/parser/gear"
 	"heft/parser/heights"
 	"heft/parser/lexicon"
+	"heft/parser/lines"
+	"heft/parser/pulls"
 	"heft/parser/reading"
 	"heft/parser/scan"
 	"heft/parser/senses"
@@ -58,7 +60,7 @@ func (r *Reader) ReadAfter(text string, before parser.Question) (parser.Question
 		return parser.Question{}, &parser.Ask{Kind: parser.TooMuch}
 	}
 	text = valid(text)
-	in, language := r.lex.TongueOf(text)
+	in, language := r.lex.TongueAfter(text, before.Language)
 	in = sizes.InTonnes(r.lex, text, in)
 	rd, err := r.placed(text, in, language, before)
 	if err != nil {
@@ -67,20 +69,36 @@ func (r *Reader) ReadAfter(text string, before parser.Question) (parser.Question
 	if a := stop(rd); a != nil {
 		return parser.Question{Intent: stopIntent(rd, a), Language: rd.Language}, a
 	}
+	if q, a, ok := talk.Told(rd); a != nil {
+		return q, a
+	} else if ok {
+		return q, nil
+	}
 	turning.Small(rd)
 	if talk.Roster(rd) || talk.AsksWho(rd) && !talk.AsksKept(rd) {
 		return talk.NotKept(rd), nil
 	}
-	if q, err, ok := r.tellsJob(text, in, language); ok {
+	if q, err, ok := r.tellsJob(rd, text, in, language); ok {
 		return q, err
 	}
 	if q, ok := talk.AsksUs(rd); ok {
+		return q, nil
+	}
+	if q, ok := r.woods(rd); ok {
 		return q, nil
 	}
 	if q, a, ok := r.readList(rd); a != nil {
 		return q, a
 	} else if ok {
 		return q, nil
+	}
+	if q, a, ok := r.fallsAgainst(rd); a != nil {
+		return reading.OrAsk(q, []*parser.Ask{a})
+	} else if ok {
+		return q, nil
+	}
+	if q, a, ok := r.inRow(rd); ok {
+		return reading.OrAsk(q, []*parser.Ask{a})
 	}
 	again := func(text string) (*reading.Reading, parser.Question, error) {
 		return r.anew(text, in, language, before)
@@ -95,12 +113,16 @@ func (r *Reader) placed(text string, in *scan.Tongue, language string, before pa
 	if err != nil {
 		return &reading.Reading{Text: text, In: in}, &parser.Ask{Kind: parser.Nonsense, Words: text, End: len(text)}
 	}
-	rd := r.elements(text, in, tree, before.Intent == "")
+	rd := r.elements(text, in, tree, before)
 	rd.Language = language
 	if before.Pieceless() {
 		senses.Whole(rd) // behind a limb, "log" makes it one
 	}
+	heights.TagAsked(rd)
+	heights.PieceUp(rd, before)
+	heights.RaisedBlock(rd, before)
 	claims(rd)
+	lines.AtHand(rd, before)
 	obstacles(rd, before)
 	return rd, nil
 }
@@ -169,40 +191,43 @@ func stopIntent(rd *reading.Reading, a *parser.Ask) parser.Intent {
 func (r *Reader) question(rd *reading.Reading) (parser.Question, error) {
 	q := parser.Question{
 		Language: rd.Language, SaysUnits: turning.SaysUnits(rd), Clear: rd.Has(lexicon.MarkClear), Explain: talk.Explain(rd),
-		Fixes: rd.Fixes, Passed: rd.Passed, FollowUp: rd.Has(lexicon.MarkFollow), Bare: rd.Bare(), BareAt: rd.Has(lexicon.MarkAt), Units: turning.Units(rd), Notes: heights.Notes(rd),
+		Fixes: rd.Fixes, Passed: rd.Passed, NotSo: rd.NotSo, FollowUp: rd.Has(lexicon.MarkFollow), Bare: rd.Bare(), BareAt: rd.Has(lexicon.MarkAt), PutsRight: putsRight(rd), Next: ofNext(rd), Units: turning.Units(rd), Notes: heights.Notes(rd),
 	}
 	asks := slices.Concat(rd.Asks, asking.WordAsks(rd), asking.ThickTwice(rd))
+	asking.MeasuredUnknown(rd, asks)
 	shapeAsk := fillShape(rd, &q)
+	if q.Explain != "" && !rd.First && !rd.AnyAt(func(i int) bool { return rd.Elems[i].Fig != nil || rd.TermAt(i).Tree != nil }) {
+		q.Shape, shapeAsk = nil, nil // "por qué tanto si el tronco pesa poco" asks of the last answer
+	}
 	treeAsk := r.fillSpecies(rd, &q)
 	numberAsks, boundAsk := fillQuantities(rd, &q)
 	q.Intent = intentOf(rd, q)
 	if a := stops.FellingHinge(rd, q); a != nil {
 		return parser.Question{Intent: parser.AskNotch, Language: q.Language, Units: q.Units}, a
 	}
+	talk.MostAsked(rd, &q)
 	if turning.AsksHow(rd, q) {
 		q.Topic, q.Intent = senses.KindAsked(rd, q.Intent), parser.AskHelp
 	}
-	if q.Intent == parser.AskLower && q.MostWanted() && q.Has(parser.Ratings...) && !q.Has(parser.Wraps) {
-		q.Intent = parser.AskGear // the weakest of it sets what is lowered most
-	}
-	q.OfGear = gear.GearAsked(rd, q)
+	ofGear(rd, &q)
 	numberAsks = asking.IdleLength(rd, &q, numberAsks)
+	riseOnly(rd, &q)
+	heights.TillLevel(rd, &q)
+	pulls.OnAnchor(rd, &q)
 	q.PlacesOnly()
 	turning.Leafed(rd, &q)
 	q.KeepUnder()
 	heights.HungOnRope(rd, &q)
-	if d := q.Condition; q.Intent == parser.AskAnchor && d != nil && d.Value == parser.Dead {
-		return parser.Question{Intent: parser.AskAnchor, Language: q.Language, Units: q.Units}, reading.AskAt(parser.Unsound, rd.Text, d.Start, d.End-d.Start)
+	if a := stops.DeadAnchor(rd, q); a != nil {
+		return parser.Question{Intent: parser.AskAnchor, Language: q.Language, Units: q.Units}, a
 	}
 	treeAsk = r.anyOfThem(rd, &q, treeAsk)
-	if treeAsk != nil && treeAsk.Kind == parser.WhichTree && (q.OnlyBalance() || q.OnlyPlaces() || q.Intent == parser.AskLog || q.Intent == parser.AskRope) {
+	if treeAsk != nil && treeAsk.Kind == parser.WhichTree && (q.OnlyBalance() || q.OnlyPlaces() || q.Intent == parser.AskNotch || q.Intent == parser.AskLog || q.Intent == parser.AskRope) {
 		treeAsk = nil // wherever it balances or is tied, the tree has no part in it, nor in a rope or who asked
 	}
 	asks = append(asks, meaningAsks(rd, &q)...)
 	numberAsks = append(numberAsks, gear.ObstacleOnly(rd, &q)...)
-	if q.Noted(parser.Snubbed) && q.Has(parser.RunLength) {
-		numberAsks = append(numberAsks, snubbedRun(rd))
-	}
+	numberAsks = append(numberAsks, snubOrRun(rd, &q)...)
 	asked, _, _ := senses.Intents(rd)
 	q.Asks = len(asked) > 0
 	q.Hello = q.Intent == parser.AskHelp && !turning.WantsHelp(rd)
@@ -220,17 +245,52 @@ func (r *Reader) question(rd *reading.Reading) (parser.Question, error) {
 	if two := twoPieces(rd, numberAsks); two != nil && len(asks) == 0 {
 		return parser.Question{Intent: q.Intent, Language: q.Language, Units: q.Units}, two
 	}
-	for _, a := range asks {
-		a.Spare, a.AsTree, a.LikeStop, a.Glued = asking.Spare(rd, a), asking.AsTree(rd, a), turning.LikeStop(rd, a), asking.Glued(rd, a)
-		a.Clause = turning.TurnedClause(rd, a)
-	}
+	describe(rd, asks)
 	slices.SortStableFunc(asks, gravest)
 	return reading.OrAsk(q, append(append(asks, numberAsks...), shapeAsk, treeAsk))
 }
 
+// ofGear makes a question one of gear where its strength is what the answer hangs on.
+func ofGear(rd *reading.Reading, q *parser.Question) {
+	if q.Intent == parser.AskBlockLoad && q.Noted(parser.MostWanted) && q.Pieceless() && q.Has(parser.Ratings...) {
+		q.Intent = parser.AskGear
+	}
+	if q.Intent == parser.AskLower && q.MostWanted() && q.Has(parser.Ratings...) && !q.Has(parser.Wraps) {
+		q.Intent = parser.AskGear // the weakest of it sets what is lowered most
+	}
+	if gear.BiggestAsked(rd, *q) {
+		q.Intent, q.Notes = parser.AskGear, append(slices.Clip(q.Notes), parser.MostWanted)
+	}
+	if gear.HoldAsked(rd, *q) {
+		q.Intent = parser.AskGear
+	}
+	q.Unrated = gear.Unrated(rd, *q)
+	q.OfGear, q.Held = gear.GearAsked(rd, *q), q.Pieceless() && gear.WhetherHolds(rd, *q)
+}
+
+// snubOrRun notes that it is asked whether to stop a piece dead or to let it run; where
+// both are told, it asks.
+func snubOrRun(rd *reading.Reading, q *parser.Question) []*parser.Ask {
+	switch both := q.Noted(parser.Snubbed) && q.Has(parser.RunLength); {
+	case both && senses.SnubOrRun(rd):
+		q.Notes = append(q.Notes, parser.SnubOrRun)
+	case both:
+		return []*parser.Ask{snubbedRun(rd)}
+	}
+	return nil
+}
+
+// describe says of the words that must be asked about what may be made of them.
+func describe(rd *reading.Reading, asks []*parser.Ask) {
+	for _, a := range asks {
+		a.Spare, a.AsTree, a.LikeStop, a.Glued = asking.Spare(rd, a), asking.AsTree(rd, a), turning.LikeStop(rd, a), asking.Glued(rd, a)
+		a.Clause, a.Denied = turning.TurnedClause(rd, a), turning.DeniedClause(rd, a)
+	}
+}
+
 // meaningAsks are about words that the facts beside them leave in doubt.
 func meaningAsks(rd *reading.Reading, q *parser.Question) []*parser.Ask {
-	asks := asking.PeakOfAnother(rd, *q)
+	asks := append(asking.PeakOfAnother(rd, *q), gear.TwoHitches(rd, *q)...)
 	if a := heights.TieAtShare(rd, q); a != nil {
 		asks = append(asks, a)
 	}
@@ -241,6 +301,9 @@ func meaningAsks(rd *reading.Reading, q *parser.Question) []*parser.Ask {
 		asks = append(asks, a)
 	}
 	if a := sizes.StubAsk(rd, *q); a != nil {
+		asks = append(asks, a)
+	}
+	if a := sizes.FallAsk(rd, *q); a != nil {
 		asks = append(asks, a)
 	}
 	return asks

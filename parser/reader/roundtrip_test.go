@@ -23,6 +23,8 @@ func TestUnderstoodQuestionsAreReadFromTheirOwnWords(t *testing.T) {
 		delete(want.facts, "fix")
 		delete(want.facts, "followup")
 		delete(want.facts, "passed")
+		delete(want.facts, "topic") // what is asked of no piece has no words of its own
+		delete(got.facts, "topic")
 		if got.String() != want.String() {
 			t.Errorf("%s: %q is written as %q\n  got  %s\n  want %s", p.at, p.text, words, got, want)
 		}

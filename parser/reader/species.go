@@ -24,6 +24,9 @@ func (r *Reader) fillSpecies(rd *reading.Reading, q *parser.Question) *parser.As
 			t.Others = nil
 			e.Term = &scan.Term{Tree: &t}
 		}
+		if i > 1 && rd.Elems[i-1].Marked(lexicon.MarkAnd) && rd.TermAt(i-2).Tree != nil && rd.TermAt(i-2).Tree.Sci != e.Term.Tree.Sci {
+			return clash(rd, e, parser.SpeciesField) // "elm and american elm" may be two pieces
+		}
 		found = append(found, e)
 	}
 	best := -1

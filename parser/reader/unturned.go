@@ -19,7 +19,9 @@ func unturned(rd *reading.Reading) {
 			continue
 		}
 		switch {
-		case senses.EitherWords(rd, i), turning.PeopleShare(rd, i), turning.BothAnswers(rd, i), turning.ReckonedShare(rd, i):
+		case senses.EitherWords(rd, i), turning.PeopleShare(rd, i), turning.BothAnswers(rd, i), turning.ReckonedShare(rd, i), turning.GuessTimes(rd, i), turning.HalfLog(rd, i), turning.OwnSizes(rd, i):
+		case rd.Cued(e, lexicon.CueWrongWay):
+			turning.LeansBack(rd, i)
 		case rd.Cued(e, lexicon.CueDegree):
 			turning.Degree(rd, i)
 		case rd.Cued(e, lexicon.CueIndeed):

@@ -16,6 +16,11 @@ func OrAsk(q parser.Question, asks []*parser.Ask) (parser.Question, error) {
 	withoutDoubtful(&q, asks)
 	if a := FirstAsk(asks...); a != nil {
 		q.InDoubt = AskedAbout(asks)
+		for _, other := range asks {
+			if other != nil && other != a && other.Kind == parser.WhichTree {
+				q.Which = other
+			}
+		}
 		return q, a
 	}
 	return q, nil

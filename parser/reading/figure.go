@@ -14,17 +14,18 @@ type Figure struct {
 	Low, High float64 // SI; degrees
 	Unit      *scan.UnitWord
 	Dim       parser.Dimension
-	Pair      bool         // butt and tip in one breath: "14/10 in"; low is the tip
-	Falling   bool         // "14 to 10 in": a taper, or a range told backwards
-	Elsewhere bool         // a number of the surroundings: "30 ft from the house"
-	Rope      bool         // how thick a rope is: "5/8 double braid"
-	Girth     bool         // how far round the piece was told, and made its thickness
-	Told      parser.Field // what its neighbours say that it is, whatever else is near: "turns 30°"
-	Sideless  bool         // how far the top block is off, which way not said
-	At        string       // the block that a turn is at
-	Sure      parser.Field // what it is, whatever other words stand around it
-	Claimed   parser.Field // taken by words that no role knows: the far side of a swing
-	Unclear   parser.Kind  // why a number of an obstacle must be asked about
+	Pair      bool           // butt and tip in one breath: "14/10 in"; low is the tip
+	Falling   bool           // "14 to 10 in": a taper, or a range told backwards
+	Elsewhere bool           // a number of the surroundings: "30 ft from the house"
+	Rope      bool           // how thick a rope is: "5/8 double braid"
+	Girth     bool           // how far round the piece was told, and made its thickness
+	Told      parser.Field   // what its neighbours say that it is, whatever else is near: "turns 30°"
+	Sideless  bool           // how far the top block is off, which way not said
+	At        string         // the block that a turn is at
+	Sure      parser.Field   // what it is, whatever other words stand around it
+	Also      []parser.Field // what else it is, of gear that is told in a list
+	Claimed   parser.Field   // taken by words that no role knows: the far side of a swing
+	Unclear   parser.Kind    // why a number of an obstacle must be asked about
 	Start     int
 	End       int
 }

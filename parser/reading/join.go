@@ -2,6 +2,7 @@ package reading
 
 import (
 	"math"
+	"strings"
 	"unicode/utf8"
 
 	"github.com/alecthomas/participle/v2/lexer"
@@ -43,6 +44,9 @@ func Figures(t *scan.Tongue, text string, it *scan.Item) (a, b *Figure, ask *par
 	if it.Second.Unit != nil && how != scan.Colon {
 		borrowed = lexicon.Unit(t, it.Second.Unit.Value)
 	}
+	if borrowed != nil && borrowed.Dim != parser.DimLength && strings.Contains(it.Number.Value, "/") {
+		borrowed = nil // "5/8 a 16,500 lb"
+	}
 	a, ask = single(t, text, it.Number, it.Unit, borrowed)
 	b, ask2 := single(t, text, it.Second.Number, it.Second.Unit, nil)
 	if ask != nil || ask2 != nil {
@@ -80,6 +84,14 @@ func FirstAsk(asks ...*parser.Ask) *parser.Ask {
 	return nil
 }
 
+// thickRated reads "5/8 a 16,500" as how thick a rope is and what it breaks at: nothing
+// goes from a part of one to thousands.
+func thickRated(how scan.Joint, a, b *Figure) bool {
+	const least = 1000
+	heavy := b.Unit == nil && b.Low >= least || b.Unit != nil && b.Unit.Dim != parser.DimLength
+	return (how == scan.To || how == scan.UpTo) && a.Unit == nil && a.Low < 1 && a.Low == a.High && heavy
+}
+
 // join makes one figure of two, or leaves them apart. It says whether the
 // first had a unit of its own.
 func join(text string, how scan.Joint, a, b *Figure, own bool) (*Figure, *Figure, *parser.Ask) {
@@ -88,7 +100,12 @@ func join(text string, how scan.Joint, a, b *Figure, own bool) (*Figure, *Figure
 	if how == scan.To && a.Short() && b.Unit == nil && b.Low*a.Unit.Factor >= a.Low/steepest {
 		b.Lent(a.Unit) // "16 cm to 6"
 	}
+	if how == scan.Or && a.Short() && a.High <= ThickestRope && b.Unit == nil && b.Low < 2 && strings.Contains(b.Words(text), "/") {
+		b.Lent(a.Unit) // "half inch vs 5/8"
+	}
 	switch {
+	case thickRated(how, a, b):
+		return a, b, nil
 	case how == scan.Colon, (how == scan.To || how == scan.UpTo) && a.Unit == nil && b.Unit == nil && a.Low >= 1 && b.Low == 1:
 		return ratio(text, &both, a, b)
 	case a.Unit != b.Unit && b.Unit != nil:

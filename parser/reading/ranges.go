@@ -71,6 +71,31 @@ func (rd *Reading) halfAt(j int) int {
 	return -1
 }
 
+// partAt finds the half or the quarter that goes on from a number before j, and how much
+// it is; -1 where there is none.
+func (rd *Reading) partAt(j int) (k int, part float64) {
+	if k = rd.halfAt(j); k >= 0 {
+		return k, scan.Half
+	}
+	if j >= len(rd.Elems) || rd.Elems[j].Fig != nil || rd.Elems[j].Pause > 0 {
+		return -1, 0
+	}
+	start := rd.Elems[j].Start
+	part, n := rd.In.AndPart(rd.Text[start:])
+	for k = j; k < len(rd.Elems) && rd.Elems[k].End < start+n; k++ {
+	}
+	if next := rd.At(k + 1); part != scan.Quarter || next.Marked(lexicon.MarkUnit) || next.Plays(parser.Wraps) {
+		return -1, 0 // "2 m y un cuarto de vuelta"
+	}
+	return k, part
+}
+
+// Half says whether the word at i is a half: "half worn", "medio gastada".
+func (rd *Reading) Half(i int) bool {
+	e := rd.At(i)
+	return e.Term != nil && (e.Marked(lexicon.MarkHalf) || rd.In.Numbers[rd.Word(e)].Value == scan.Half)
+}
+
 func oneSpaced(words string) string { return strings.Join(strings.Fields(scan.Fold(words)), " ") }
 
 // lengthElsewhere says whether another number than those at i and i+1 is told
@@ -93,16 +118,16 @@ func (rd *Reading) joinInches(i int) {
 	}
 }
 
-// Halves adds the half behind a number and its thing: "14 pulgadas y media",
-// "2 vueltas y media". Any other half is asked about.
+// Halves adds the half or the quarter behind a number and its thing: "14 pulgadas y
+// media", "2 vueltas y cuarto". Any other is asked about.
 func (rd *Reading) Halves() {
 	for i := 0; i+1 < len(rd.Elems); i++ {
-		rd.oneAndHalf(i)
+		rd.oneAndPart(i)
 		fig, j := rd.Elems[i].Fig, i+1
 		if fig == nil || fig.Low != fig.High {
 			continue
 		}
-		step := scan.Half
+		step := 1.0
 		if fig.Unit != nil {
 			step *= fig.Unit.Factor
 		} else if rd.At(j).Plays(parser.Wraps) {
@@ -110,10 +135,11 @@ func (rd *Reading) Halves() {
 		} else {
 			continue
 		}
-		k := rd.halfAt(j)
+		k, part := rd.partAt(j)
 		if k < 0 {
 			continue
 		}
+		step *= part
 		more := *fig
 		more.Low, more.High, more.End = fig.Low+step, fig.High+step, rd.Elems[k].End
 		rd.Elems[i] = Element{Start: more.Start, End: more.End, Fig: &more}
@@ -121,18 +147,32 @@ func (rd *Reading) Halves() {
 	}
 }
 
-// oneAndHalf reads the name of a unit at i with a half behind it as one and a
-// half: "metre and a half", "metro y medio".
-func (rd *Reading) oneAndHalf(i int) {
+// HalfCounts reads "half a wrap" as a number, where none stands before it.
+func (rd *Reading) HalfCounts() {
+	for i := 0; i+2 < len(rd.Elems); i++ {
+		e, next := rd.Elems[i], rd.At(i+2)
+		if e.Term == nil || rd.In.Numbers[rd.Word(e)].Value != scan.Half || !rd.At(i+1).Marked(lexicon.MarkArticle) || next.Fig != nil || !next.Plays(parser.Wraps) {
+			continue
+		}
+		if rd.At(i-1).Fig == nil && !rd.At(i-1).Marked(lexicon.MarkAnd) {
+			rd.Join(i, i+2, &Figure{Low: scan.Half, High: scan.Half, Start: e.Start, End: e.End})
+		}
+	}
+}
+
+// oneAndPart reads the name of a unit at i with a part behind it as one and so much:
+// "metre and a half", "metro y cuarto".
+func (rd *Reading) oneAndPart(i int) {
 	e := rd.Elems[i]
 	u := rd.In.Units[scan.Fold(rd.Text[e.Start:e.End])]
-	k := rd.halfAt(i + 1)
+	k, part := rd.partAt(i + 1)
 	if last := rd.At(i - 1).Fig; u == nil || !e.Marked(lexicon.MarkUnit) || k < 0 || last != nil && last.Unit == nil {
 		return
 	}
-	f := &Figure{Unit: u, Dim: u.Dim, Low: 1.5 * u.Factor, High: 1.5 * u.Factor, Start: e.Start, End: rd.Elems[k].End}
+	more := 1 + part
+	f := &Figure{Unit: u, Dim: u.Dim, Low: more * u.Factor, High: more * u.Factor, Start: e.Start, End: rd.Elems[k].End}
 	if u.Unsure {
-		rd.Asks = append(rd.Asks, whichTon(f, rd.Text, 1.5))
+		rd.Asks = append(rd.Asks, whichTon(f, rd.Text, more))
 	}
 	rd.Elems = slices.Replace(rd.Elems, i, k+1, Element{Start: f.Start, End: f.End, Fig: f})
 }

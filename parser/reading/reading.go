@@ -35,21 +35,31 @@ type Reading struct {
 	Asks     []*parser.Ask // what must be asked back, in the order of the text
 	Fixes    []parser.Fix
 	Passed   []parser.Said[string]
+	NotSo    []parser.Said[string] // of what is passed over: what is denied
 	Tokens   []DangerToken
-	Stops    []Element    // words that end all arithmetic, before anything else is made of them
-	Dire     []parser.Fix // words that are one slip away from such a word, and what it is
-	Each     bool         // what is told of several pieces is told of each
-	Talked   bool         // words of talk were left out
-	First    bool         // nothing was spoken of before
-	Heavier  bool         // of two trees, nobody can tell which it is
-	Changed  bool         // it is told what holds from now on, and what did before
-	Share    *Share       // says at what part of its length a limb is tied
+	Stops    []Element       // words that end all arithmetic, before anything else is made of them
+	Dire     []parser.Fix    // words that are one slip away from such a word, and what it is
+	Each     bool            // what is told of several pieces is told of each
+	Talked   bool            // words of talk were left out
+	First    bool            // nothing was spoken of before
+	Before   parser.Question // what its talk stands at
+	PutRight bool            // what was said before is put right: "no wait, 7 ft"
+	Heavier  bool            // of two trees, nobody can tell which it is
+	Changed  bool            // it is told what holds from now on, and what did before
+	Share    *Share          // says at what part of its length a limb is tied
 
 	Obstacle *parser.Said[parser.Obstacle] // what a swing may strike
 	Struck   bool                          // it is asked whether it does
 
-	Plain   *PlainText        // its words as they were typed, once somebody has asked for them
-	spelled map[[2]int]string // likewise of elements of several words, by their places
+	Plain *PlainText // its words as they were typed, once somebody has asked for them
+	words []word     // likewise of its elements, by where they begin
+}
+
+// LiftsOn says whether its talk stands at a lift, or at a raise of which nothing is told that
+// a straight lift has not: a piece is on a tackle, and its length was told before.
+func (rd *Reading) LiftsOn() bool {
+	q := rd.Before
+	return q.Intent == parser.AskLift || q.Intent == parser.AskRaise && !q.Has(parser.Tie, parser.BlockHeight, parser.LimbAngle, parser.BlockBehind, parser.BlockOut)
 }
 
 // WordsBefore finds the words that lead to the number at i: "butt about 14", "hitch
@@ -71,7 +81,7 @@ func (rd *Reading) Forth(i int) int {
 }
 
 // Cued says whether an element is one of the words of a cue.
-func (rd *Reading) Cued(e Element, c scan.Cue) bool { return rd.In.Cues[c][rd.Word(e)] }
+func (rd *Reading) Cued(e Element, c scan.Cue) bool { return e.Term != nil && rd.wordOf(e).cues.Has(c) }
 
 // AddFigures appends one figure or two, or what must be asked about them.
 func (rd *Reading) AddFigures(a, b *Figure, ask *parser.Ask) {
@@ -113,7 +123,7 @@ func (rd *Reading) AddTerm(t *scan.Term, start, end int) {
 		return // what stands around it belongs together; behind a bare number it could be what that counts
 	}
 	if t.Count > 0 {
-		f := &Figure{Low: t.Count, High: t.Count, Start: start, End: end}
+		f := &Figure{Low: t.Count, High: t.Count, Sure: parser.People, Start: start, End: end} // never what stands behind: "just me, wraps?"
 		rd.Elems = append(rd.Elems, Element{Start: start, End: end, Fig: f})
 	}
 	rd.Elems = append(rd.Elems, Element{Start: start, End: end, Term: t, Cross: t.Marks&lexicon.MarkBy != 0})
@@ -153,6 +163,22 @@ func (rd *Reading) AnyAt(holds func(i int) bool) bool {
 		}
 	}
 	return false
+}
+
+// Only finds the one element for which something holds, -1 where it holds for none or
+// for several: which of them is meant, nobody could say then.
+func (rd *Reading) Only(holds func(i int) bool) int {
+	at := -1
+	for i := range rd.Elems {
+		switch {
+		case !holds(i):
+		case at >= 0:
+			return -1
+		default:
+			at = i
+		}
+	}
+	return at
 }
 
 // Worded says whether the message has words for a field.
@@ -220,16 +246,16 @@ func (rd *Reading) Is(test func(rd *Reading, i int) bool) func(i int) bool {
 	return func(i int) bool { return test(rd, i) }
 }
 
-// Bare says whether a message is one number with nothing but courtesy, "what about" and
-// "at" beside it.
+// Bare says whether a message is one number with nothing but courtesy, "what about",
+// "it's", "about" and "at" beside it.
 func (rd *Reading) Bare() bool {
 	numbers := 0
 	for _, e := range rd.Elems {
-		const small = lexicon.MarkHello | lexicon.MarkFollow | lexicon.MarkAnd
+		const small = lexicon.MarkHello | lexicon.MarkFollow | lexicon.MarkAnd | lexicon.MarkIs | lexicon.MarkMade
 		switch {
 		case e.Fig != nil:
 			numbers++
-		case e.Pause == 0 && !e.Marked(lexicon.MarkAt) && !(e.Term != nil && lexicon.Says(e.Term, small)):
+		case e.Pause == 0 && !e.Marked(lexicon.MarkAt|lexicon.MarkAnd) && !(e.Term != nil && e.Term.Note == "about") && !(e.Term != nil && lexicon.Says(e.Term, small)):
 			return false
 		}
 	}

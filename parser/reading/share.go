@@ -4,4 +4,5 @@ package reading
 type Share struct {
 	Start, End int
 	Of         float64
+	AtEnd      bool // told by the name of that end: "tip tied"
 }

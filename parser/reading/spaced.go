@@ -1,6 +1,8 @@
 package reading
 
 import (
+	"strings"
+
 	"heft/parser"
 	"heft/parser/lexicon"
 	"heft/parser/scan"
@@ -14,11 +16,13 @@ import (
 // is said of the number.
 func (rd *Reading) SpacedCentimetres() {
 	for i := 0; i+1 < len(rd.Elems); i++ {
+		rd.metreAndMore(i)
+		rd.oneWithTwenty(i)
 		a, b := rd.Elems[i].Fig, rd.At(i+1).Fig
 		if !a.wholeMetres() || !b.ofMetre() || !rd.SaidOut(i+2) && (rd.TermAt(i+2).Intent != parser.AskWeight || !rd.SaidOut(i+3)) {
 			continue
 		}
-		if spoken := rd.Crossed(i-2, i) || scan.LetterAt(rd.Text, b.Start); (!spoken || !rd.ThicknessBeside(b)) && !rd.acrossTold(i) {
+		if spoken := rd.Crossed(i-2, i) || scan.LetterAt(rd.Text, b.Start); (!spoken || !rd.ThicknessBeside(b)) && !rd.acrossTold(i) && !(rd.spelledOut(a) && rd.ThicknessBeside(b)) {
 			continue
 		}
 		whole := *a
@@ -26,6 +30,48 @@ func (rd *Reading) SpacedCentimetres() {
 		whole.High = whole.Low
 		rd.Join(i, i+2, &whole)
 	}
+}
+
+// metreAndMore reads the name of the metre at i with centimetres behind it as one metre
+// and so much: "metro veinte", "metro 80 de largo".
+func (rd *Reading) metreAndMore(i int) {
+	e, b := rd.Elems[i], rd.At(i+1).Fig
+	u := rd.In.Units[rd.Word(e)]
+	if last := rd.At(i - 1).Fig; u == nil || u.Dim != parser.DimLength || u.Factor != 1 || !e.Marked(lexicon.MarkUnit) || strings.HasSuffix(rd.Word(e), "s") || !b.ofMetre() || last != nil && last.Unit == nil {
+		return
+	}
+	if next := rd.At(i + 2); next.Fig != nil || len(rd.TermAt(i+2).Roles) > 0 && !next.Plays(parser.Length) {
+		return
+	}
+	size := 1 + b.Low/100
+	rd.Join(i, i+2, &Figure{Unit: u, Dim: u.Dim, Low: size, High: size, Start: e.Start, End: b.End})
+}
+
+// oneWithTwenty reads "1 con 20 de largo" and "40 cm x 1 con 20" as metres and
+// centimetres, where nothing else is counted there.
+func (rd *Reading) oneWithTwenty(i int) {
+	const most = 9
+	a, b, end := rd.Elems[i].Fig, rd.At(i+2).Fig, i+3
+	if a == nil || a.Unit != nil || a.Dim != parser.DimCount || a.Low != a.High || a.Low < 1 || a.Low > most || a.Low != float64(int(a.Low)) || !b.ofMetre() || !rd.Cued(rd.At(i+1), lexicon.CueWithCentimetres) {
+		return
+	}
+	named := rd.At(end).Marked(lexicon.MarkUnit) && rd.In.Units[rd.Word(rd.At(end))] == scan.UnitNamed["metre"]
+	if named {
+		end++
+	}
+	if !named && !rd.At(end).Plays(parser.Length) && !(rd.SaidOut(end) && rd.ThicknessBeside(b)) {
+		return
+	}
+	size, u := a.Low+b.Low/100, scan.UnitNamed["metre"]
+	rd.Join(i, end, &Figure{Unit: u, Dim: u.Dim, Low: size, High: size, Start: a.Start, End: rd.Elems[end-1].End})
+}
+
+// spelledOut says whether the unit of a number is named in full right behind it, "3
+// metros": who speaks so goes on in centimetres.
+func (rd *Reading) spelledOut(f *Figure) bool {
+	const least = 5 // letters of the name of a metre
+	word := f.Words(rd.Text)
+	return len(word)-strings.LastIndexAny(word, " 0123456789")-1 >= least
 }
 
 // GluedKilos takes the unit off the centimetres of "1m80 kilos?": a number that is

@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"regexp"
 	"strings"
 
 	"heft/parser"
@@ -47,6 +48,23 @@ func (rd *Reading) CrossedFine(i int) bool {
 	const thinnest = 10 // "3 x 40 cm" may be metres
 	other := rd.At(i + 2).Fig
 	return rd.Crossed(i, i+2) && other.Short() && other.Unit.System == parser.Metric && rd.Elems[i].Fig.Low >= thinnest
+}
+
+// A length that is told in feet and inches, as a text begins and as it ends.
+var (
+	beginsCompound = regexp.MustCompile(`^\d+\s*(?:'|′|’|ft|foot|feet)\s*\d`)
+	endsCompound   = regexp.MustCompile(`\d\s*(?:'|′|’|ft|foot|feet)\s*\d+\s*(?:"|″|”|''|in|inch|inches)?$`)
+)
+
+// CrossedCompound says whether the bare number at i is crossed with a length in feet and
+// inches, "4'6" x 17 1/2": who tells feet so would not leave them out of the other.
+func (rd *Reading) CrossedCompound(i int) bool {
+	const thinnest, thickest = 6, 60
+	f, before, behind := rd.Elems[i].Fig, rd.At(i-2).Fig, rd.At(i+2).Fig
+	if f.Pair || f.Falling || f.Low < thinnest || f.High > thickest {
+		return false
+	}
+	return rd.Crossed(i-2, i) && before != nil && endsCompound.MatchString(rd.Text[:before.End]) || rd.Crossed(i, i+2) && behind != nil && beginsCompound.MatchString(rd.Text[behind.Start:])
 }
 
 // Fraction says whether a bare number is told as only inches are: "5/8 rope".

@@ -44,12 +44,18 @@ func (rd *Reading) Join(from, to int, f *Figure) {
 // wraps or 3", as the other end of a range: what is planned on is the fewer.
 func (rd *Reading) EitherWraps(i int) {
 	a, j := rd.At(i-1).Fig, rd.orElse(i+1)
-	if b := rd.At(j).Fig; j > 0 && a.wound() && b.wound() && rd.SaidOut(j+1) {
+	if b := rd.At(j).Fig; j > 0 && a.wound() && b.wound() && (rd.SaidOut(j+1) || rd.onMass(j+1)) {
 		whole := *a
 		whole.Low, whole.High = min(a.Low, b.Low), max(a.High, b.High)
 		rd.Elems[i-1].Fig = &whole
 		rd.Elems = append(rd.Elems[:i+1], rd.Elems[j+1:]...)
 	}
+}
+
+// onMass says whether the words at i lead to a mass: "3 wraps or 4 on 700 lb".
+func (rd *Reading) onMass(i int) bool {
+	fig := rd.At(i + 1).Fig
+	return rd.At(i).Marked(lexicon.MarkIn|lexicon.MarkWhere) && fig != nil && fig.Dim == parser.DimMass
 }
 
 // wound says whether a bare number can count wraps.

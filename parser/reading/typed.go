@@ -14,6 +14,7 @@ type PlainText struct {
 	Text  string
 	Words []string
 	From  []int // where each starts in the text
+	Cues  scan.CueSet
 }
 
 // TypedBefore says whether the words of a cue are typed right before the element
@@ -22,7 +23,7 @@ func (rd *Reading) TypedBefore(i int, c scan.Cue) bool {
 	from, _ := rd.Span(rd.Elems[i].Start, func(e Element) bool { return e.Pause > 0 })
 	words := scan.SplitWords(rd.Text[from:rd.Elems[i].Start])
 	for n := 1; n <= min(LongestCue, len(words)); n++ {
-		if rd.In.Cues[c][strings.Join(words[len(words)-n:], " ")] {
+		if rd.In.Cued(strings.Join(words[len(words)-n:], " "), c) {
 			return true
 		}
 	}
@@ -42,7 +43,7 @@ func (rd *Reading) TypedAfter(i int, c scan.Cue) bool {
 func (rd *Reading) Begin(c scan.Cue, text string) bool {
 	words := scan.SplitWords(text)
 	for n := 1; n <= min(LongestCue, len(words)); n++ {
-		if rd.In.Cues[c][strings.Join(words[:n], " ")] {
+		if rd.In.Cued(strings.Join(words[:n], " "), c) {
 			return true
 		}
 	}

@@ -34,8 +34,8 @@ func value(t *scan.Tongue, s string) (float64, bool) {
 		if part, more := t.SpokenDecimals(s[i:], true); more > 0 {
 			return v + part, ok // "1 point 2"
 		}
-		// "14 y medio"
-		return v + scan.Half, ok
+		part, _ := t.AndPart(s[i:]) // "14 y medio"
+		return v + part, ok
 	}
 	whole, part := s, 0.0
 	if r, n := utf8.DecodeLastRuneInString(s); n > 1 {

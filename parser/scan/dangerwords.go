@@ -11,6 +11,15 @@ type DangerLine struct {
 	Slots []DangerSlot
 }
 
+// TopicLine is one way to ask what is answered of no piece.
+type TopicLine struct {
+	Name   string // "shock-load"
+	None   bool   // what looks like it, and is asked of something else
+	Beside bool   // asked whatever figures stand beside it
+	First  bool   // asked where nothing was spoken of before
+	Slots  []DangerSlot
+}
+
 // DangerSlot is one part of a line.
 type DangerSlot struct {
 	Kind        string // "" for words of any kind

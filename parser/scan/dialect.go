@@ -1,9 +1,17 @@
 package scan
 
+import "slices"
+
 // Cue names words that mean nothing by themselves, but say what a number beside
 // them is: "over" behind a block, "now" behind "level". Every language has its
 // own, in the lines `cue` of its file.
 type Cue string
+
+// CueSet are the cues that a word is one of: few words are one of any.
+type CueSet []Cue
+
+// Has says whether a cue is one of them.
+func (s CueSet) Has(c Cue) bool { return slices.Contains(s, c) }
 
 // Most dangers are told by a thing and how it is, or where somebody is, in words that
 // say nothing by themselves: "my hand is in the wraps", "a bracket on the beech". The
@@ -20,12 +28,19 @@ type Cue string
 // number, and at "<end>" a breath ends. What a line "danger none …" tells is none,
 // and with "!" nothing of the kind in the whole message is.
 
-// DangerWords is what a word file says of dangers.
+// What is asked of the trade as a whole, of the answers or of the log is told the same
+// way, by the lines `topic`: "topic shock-load | <what-is> shock load". With "!" behind
+// its name it is asked whatever figures stand beside it, with "?" only where nothing was
+// spoken of before. What a line "topic none …" tells is asked of something else.
+
+// DangerWords is what a word file says of dangers, and of what is asked of no piece.
 type DangerWords struct {
-	Kinds map[string][]string // of a spelling, the kinds it is of
-	Lines []*DangerLine
+	Kinds  map[string][]string // of a spelling, the kinds it is of
+	Lines  []*DangerLine
+	Topics []*TopicLine
 
 	Begins map[string][]int // the lines, by what they begin with: most words begin none
+	Asks   map[string][]int // likewise the topics
 }
 
 // Joint is what joins two numbers.
@@ -51,7 +66,7 @@ type Dialect struct {
 	Articles map[string]bool       // are one before the name of a length: "a foot across"
 	Units    map[string]*UnitWord
 	Joins    map[string]Joint
-	Cues     map[Cue]map[string]bool // by what they say of a number beside them
+	Cues     map[string]CueSet // of words, what they say of a number beside them
 	Endings  []Ending
 	Comma    bool              // "14,5" is fourteen and a half
 	Any      string            // "any", before a tree
@@ -62,6 +77,9 @@ type Dialect struct {
 	Spoken   func() Talk       // the words of no question
 	Dangers  DangerWords       // told by several words together
 }
+
+// Cued says whether a word, or several with a space between them, is one of a cue.
+func (d *Dialect) Cued(word string, c Cue) bool { return d.Cues[word].Has(c) }
 
 // NumberWord is a word of a number.
 type NumberWord struct {

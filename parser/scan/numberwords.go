@@ -6,8 +6,15 @@ import (
 	"heft/parser"
 )
 
-// Half is the number that "and a half" adds.
-const Half = 0.5
+// Half and Quarter are the numbers that "and a half" and "and a quarter" add. A quarter
+// is no number by itself.
+const (
+	Half    = 0.5
+	Quarter = 0.25
+)
+
+// CuePartOf leads from a part to what it is of: "a quarter of the log".
+const CuePartOf Cue = "part-of"
 
 // numberWordsIn returns the length of the number in words at the start of s,
 // 0 where there is none. "One" is one only before something that is counted:
@@ -109,8 +116,8 @@ func (t *Tongue) NumberWords(s string) (sum float64, n int) {
 		case v == Half && n == 0:
 			return Half, end + t.articleOfUnit(s[end:])
 		default:
-			if size := t.andHalf(s[n:]); n > 0 && size > 0 {
-				return sum + part + Half, n + size
+			if more, size := t.AndPart(s[n:]); n > 0 && size > 0 {
+				return sum + part + more, n + size
 			}
 			return sum + part, n
 		}
@@ -137,22 +144,30 @@ func below(v float64) float64 {
 	return 1
 }
 
-// andHalf returns the length of "y medio" or "and a half" at the start of s, 0
-// for none.
-func (t *Tongue) andHalf(s string) int {
+// AndPart reads "y medio", "and a half" or "y cuarto" at the start of s: the part and its
+// length, 0 for none. A quarter of a thing goes on from no number.
+func (t *Tongue) AndPart(s string) (part float64, n int) {
 	and, n := NextWord(s)
 	if !t.Numbers[and].Plus {
-		return 0
+		return 0, 0
 	}
 	word, size := NextWord(s[n:])
 	if t.Optional[word] {
 		n += size
 		word, size = NextWord(s[n:])
 	}
-	if t.Numbers[word].Value != Half {
-		return 0
+	part = t.Numbers[word].Value
+	if n += size; part != Half && (part != Quarter || t.ofThing(s[n:])) {
+		return 0, 0
 	}
-	return n + size
+	return part, n
+}
+
+// ofThing says whether what s starts with tells what a part is of: "of the log".
+func (t *Tongue) ofThing(s string) bool {
+	of, n := NextWord(s)
+	the, _ := NextWord(s[n:])
+	return t.Cued(of, CuePartOf) && t.Optional[the]
 }
 
 // NextWord returns the letters at the start of s, folded, spaces or a hyphen

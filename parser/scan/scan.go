@@ -95,13 +95,17 @@ func (s *scanner) number(n int) (lexer.TokenType, int) {
 		return tokNumber, s.at + n // a fraction in one character
 	}
 	end := numberEnd(s.text, s.at)
+	if s.enumerates(end) {
+		return tokBreak, end + 1
+	}
 	if n := s.tongue.thousandsBehind(s.text[s.at:end], s.text[end:]); n > 0 && s.last != TokJoin {
 		return tokNumber, end + n
 	}
 	if _, n := s.tongue.SpokenDecimals(s.text[end:], true); n > 0 && Digits(s.text[s.at:end]) {
 		return tokNumber, end + n
 	}
-	return tokNumber, end + s.tongue.andHalf(s.text[end:])
+	_, part := s.tongue.AndPart(s.text[end:])
+	return tokNumber, end + part
 }
 
 // behindNumber says whether the last token was a number or its unit, so that
@@ -156,6 +160,8 @@ func (s *scanner) mark(r rune, next int) (lexer.TokenType, int) {
 		return lexer.EOF, s.letters(next) // somebody's name
 	case r == '#' && behind:
 		return tokUnit, next // "600#"
+	case r == '#' && !s.writtenAt(next), r == '+' && s.standsAlone(next):
+		return tokWords, next // "#?" asks for pounds, "weight + wraps" for both
 	case r == '%' && s.behindNumber():
 		return tokWords, next
 	case r == ':' && behind && s.digitAt(next), r == '/' && s.behindNumber() && s.digitAt(next):
@@ -170,6 +176,19 @@ func (s *scanner) mark(r rune, next int) (lexer.TokenType, int) {
 		return lexer.EOF, next
 	}
 	return tokOther, next
+}
+
+// writtenAt says whether a letter or a digit starts at i, so that a mark before it is a
+// part of that.
+func (s *scanner) writtenAt(i int) bool { return s.digitAt(i) || LetterAt(s.text, i) }
+
+// standsAlone says whether no letter, digit or other sign stands right beside the mark at
+// hand: "+/-" and "14+" are none.
+func (s *scanner) standsAlone(next int) bool {
+	before, n := utf8.DecodeLastRuneInString(s.text[:s.at])
+	after, m := utf8.DecodeRuneInString(s.text[next:])
+	parts := func(r rune, size int) bool { return size == 0 || Blank(r) || strings.ContainsRune(",.;:?!", r) }
+	return parts(before, n) && parts(after, m)
 }
 
 func (s *scanner) digitAt(i int) bool { return i < len(s.text) && IsDigit(s.text[i]) }

@@ -35,7 +35,7 @@ func (s *scanner) special(i, end int) (lexer.TokenType, int) {
 	case i == s.at && s.behindNumber() && s.joins(run) && (s.numberAhead(end) || s.toOne(run, end)):
 		return TokJoin, end
 	}
-	if n := s.tongue.numberWordsIn(s.text[i:]); n > 0 && !s.blocksMeet(i, n) {
+	if n := s.tongue.numberWordsIn(s.text[i:]); n > 0 && !s.blocksMeet(i, n) && !s.countless(i, n) {
 		return tokNumber, i + n
 	}
 	if n := s.tongue.oneUnit(s.text[i:]); n > 0 && !(i == s.at && s.behindNumber()) { // "$5 a foot"

@@ -54,6 +54,8 @@ type Term struct {
 	Blocks     bool          // counted in a tackle
 	RopeEnd    bool          // who has the rope in hand
 	Hung       bool          // before how far below its block a load hangs: "hanging"
+	Adds       bool          // before how many wraps are to go on beside those told; elsewhere it is asked about
+	Negative   bool          // in a breath of its own, negative rigging; elsewhere it is asked about
 	BelowBlock bool          // behind it; elsewhere it is asked about
 	OffPlumb   bool          // behind how far a cut is to the side; elsewhere it is asked about
 	Roved      bool          // of legs, that a tackle can have as well: "ramales"

@@ -46,7 +46,7 @@ func Versus(rd *reading.Reading, both parser.Said[string], asked bool) (out [][2
 		n += letters
 		for k := max(0, len(words)-most); k < len(words); k++ {
 			j, join := rd.In.Joins[words[k]]
-			if one := asked && k == len(words)-1 && (join && j == scan.Or || rd.In.Cues[lexicon.CueBothOf][words[k]]); one || rd.In.Cues[lexicon.CueVersus][strings.Join(words[k:], " ")] {
+			if one := asked && k == len(words)-1 && (join && j == scan.Or || rd.In.Cued(words[k], lexicon.CueBothOf)); one || rd.In.Cued(strings.Join(words[k:], " "), lexicon.CueVersus) {
 				out = append(out, [2]int{starts[k], n})
 				break
 			}

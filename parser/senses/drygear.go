@@ -18,16 +18,57 @@ func DryGear(rd *reading.Reading) {
 		if rd.TermAt(i).Condition != parser.Dead || !rd.Cued(e, lexicon.CueDryToo) {
 			continue
 		}
+		if ropeAfter(rd, i) && itIs(rd, i-1) {
+			rd.Pass(i, i+1, reading.Element{Start: e.Start, End: e.End, Term: &scan.Term{Chatter: true}})
+			continue
+		}
 		before := rd.Past(i-1, -1, lexicon.MarkIs|lexicon.MarkArticle)
-		gear := ropeOrDrum(rd, i+1) || before >= 0 && ropeOrDrum(rd, before)
+		if gearAlone(rd) {
+			rd.Alter(i, func(t *scan.Term) { t.Condition = "" })
+			continue
+		}
+		gear := ropeOrDrum(rd, i+1) || thinRope(rd, i+1) || before >= 0 && ropeOrDrum(rd, before)
 		if gear || wetAt(rd, i-1) || wetAt(rd, i-2) || wetAt(rd, i+1) || wetAt(rd, i+2) {
 			rd.Alter(i, func(t *scan.Term) { t.Condition = "" })
 		}
 	}
 }
 
+// gearAlone says whether a message tells of gear and of no wood: "steel drum,
+// dry".
+func gearAlone(rd *reading.Reading) bool {
+	wood := func(i int) bool { return rd.TermAt(i).Tree != nil || rd.TermAt(i).Shape != "" || rd.TermAt(i).Unnamed }
+	named := func(i int) bool { return stops.Kit(rd, i) }
+	return rd.AnyAt(named) && !rd.AnyAt(wood)
+}
+
 func ropeOrDrum(rd *reading.Reading, i int) bool {
 	return rd.At(i).Pause == 0 && (stops.Rope(rd, i) || gear.Part(rd.At(i)) == lexicon.PartDrum)
+}
+
+// thinRope reads "dry half inch double braid" and, where wraps are asked for and no
+// wood is told of, "dry 16 mm": the number at i is how thick a rope is.
+func thinRope(rd *reading.Reading, i int) bool {
+	fig := rd.At(i).Fig
+	if fig == nil || !rd.Fraction(fig) && !(fig.Short() && fig.High <= reading.ThickestRope) || rd.At(i+1).Cross {
+		return false
+	}
+	return stops.Rope(rd, i+1) || gear.ThinAmongWraps(rd, i)
+}
+
+// ropeAfter reads "its dry and the rope's new": what is said of the rope goes on from
+// what "it" is, be it the rope, the day or the wood. The word is said back.
+func ropeAfter(rd *reading.Reading, i int) bool {
+	j := i + 1
+	for rd.At(j).Marked(lexicon.MarkAnd|lexicon.MarkArticle) || rd.At(j).Pause == 2 {
+		j++
+	}
+	return j > i+1 && (rd.At(i+1).Marked(lexicon.MarkAnd) || rd.At(i+2).Marked(lexicon.MarkAnd)) && stops.Rope(rd, j)
+}
+
+// itIs says whether the word at i speaks of nothing that is named: "its", "all".
+func itIs(rd *reading.Reading, i int) bool {
+	return rd.Cued(rd.At(i), lexicon.CueItIs) || rd.At(i).Marked(lexicon.MarkIs) && rd.At(i-1).Marked(lexicon.MarkPronoun)
 }
 
 // wetAt says whether the element at i tells of what is wet.

@@ -61,7 +61,7 @@ func EitherWords(rd *reading.Reading, i int) bool {
 		return false
 	}
 	next, _ := scan.NextWord(rd.Text[rd.Elems[i].End:])
-	if _, _, ok := EitherTrees(rd); !ok || rd.In.Cues[lexicon.CueThan][next] || rd.At(i+1).Fig != nil {
+	if _, _, ok := EitherTrees(rd); !ok || rd.In.Cued(next, lexicon.CueThan) || rd.At(i+1).Fig != nil {
 		return false
 	}
 	end := i + 1

@@ -7,6 +7,7 @@ import (
 	"heft/parser/places"
 	"heft/parser/reading"
 	"heft/parser/scan"
+	"heft/parser/sizes"
 	"heft/parser/turning"
 )
 
@@ -22,7 +23,13 @@ func BothEnds(rd *reading.Reading) {
 		}
 	}
 	if len(at) == 1 {
-		at = firstEnd(rd, at[0])
+		if other := otherEnd(rd, at[0]); other > 0 {
+			at = append(at, other)
+		} else if first := firstEnd(rd, at[0]); first != nil {
+			at = first
+		} else {
+			at = namedEnd(rd, at[0])
+		}
 	}
 	if len(at) != 2 {
 		return
@@ -30,6 +37,10 @@ func BothEnds(rd *reading.Reading) {
 	a, b := rd.Elems[at[0]].Fig, rd.Elems[at[1]].Fig
 	if b.Unit == nil {
 		b.Lent(a.Unit)
+	}
+	if u := drawnEnds(rd, a, b); u != nil {
+		a.Lent(u)
+		b.Lent(u)
 	}
 	if a.Unit != b.Unit || a.Unit != nil && !a.Short() || a.High == b.High || a.Pair || b.Pair {
 		return
@@ -49,6 +60,53 @@ func BothEnds(rd *reading.Reading) {
 		}
 		rd.Alter(rd.Past(i+1, +1, lexicon.MarkAt|lexicon.MarkArticle), func(t *scan.Term) { *t = scan.Term{} })
 	}
+}
+
+// namedEnd finds the thickness that is told of the butt or of the tip by name, where the one
+// at i is told of the other end: "16 in butt, 12 in the other end". It returns both, or none.
+func namedEnd(rd *reading.Reading, i int) []int {
+	for k, e := range rd.Elems {
+		butt, tip := e.Plays(parser.ButtDiameter), e.Plays(parser.TipDiameter)
+		if butt == tip || e.Plays(parser.Diameter) {
+			continue
+		}
+		n := rd.Past(k-1, -1, lexicon.MarkAt|lexicon.MarkArticle)
+		if !rd.At(n).Fig.Short() && rd.At(k+1).Fig.Short() && labels(rd, k) {
+			n = k + 1
+		}
+		named, other := rd.At(n).Fig, rd.Elems[i].Fig
+		if n == i || !named.Short() || named.Told != "" || butt && !over(named, other) || tip && !over(other, named) {
+			continue
+		}
+		rd.Alter(k, func(t *scan.Term) { t.Roles = nil })
+		return []int{n, i}
+	}
+	return nil
+}
+
+// otherEnd finds the thickness behind the one at i that "other" is said of alone: "40 at
+// one end 34 other".
+func otherEnd(rd *reading.Reading, i int) int {
+	k := rd.Past(i+1, +1, lexicon.MarkAt|lexicon.MarkArticle) + 1
+	for rd.At(k).Pause > 0 && rd.At(k).Pause < 4 || rd.At(k).Marked(lexicon.MarkAnd|lexicon.MarkIs) {
+		k++
+	}
+	fig, n := rd.At(k).Fig, rd.Past(k+1, +1, lexicon.MarkAt|lexicon.MarkArticle)
+	if fig == nil || fig.Told != "" || !fig.Short() && (fig.Dim != parser.DimCount || fig.Unit != nil) || !rd.Cued(rd.At(n), lexicon.CueOther) || !rd.EndsBreath(n+1) {
+		return -1
+	}
+	rd.Elems[n].Term = &scan.Term{}
+	return k
+}
+
+// drawnEnds is the millimetre for two bare ends that are more than any centimetres, where
+// all lengths are metric; nil elsewhere.
+func drawnEnds(rd *reading.Reading, a, b *reading.Figure) *scan.UnitWord {
+	const least, most = 200, 2000
+	if a.Unit != nil || b.Unit != nil || min(a.Low, b.Low) < least || max(a.High, b.High) > most || !sizes.Only(rd, parser.Metric, parser.DimLength) {
+		return nil
+	}
+	return scan.Millimetre
 }
 
 // firstEnd finds the thickness before the one at i that is told of the other end,

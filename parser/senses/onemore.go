@@ -24,7 +24,7 @@ func oneMore(rd *reading.Reading, i int) {
 	case off && (told < 0 || rd.Elems[told].Fig.Low-fig.Low < 1):
 		rd.Alter(i-1, func(t *scan.Term) { t.Ask = parser.Twist })
 	case told < 0:
-		return
+		turning.LessThanMeant(rd, i)
 	case rd.Cued(rd.At(end), lexicon.CueMore) && tries:
 		turning.Blank(rd, i, end+1)
 	case (off || rd.Cued(rd.At(end), lexicon.CueFewer)) && rd.Elems[told].Fig.Low-fig.Low >= 1:

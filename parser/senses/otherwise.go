@@ -22,7 +22,7 @@ func SettleMarked(rd *reading.Reading, i int) bool {
 	switch {
 	case e.Fig != nil:
 		oneMore(rd, i)
-	case turning.Adds(rd, i) && turning.PeopleSum(rd, i):
+	case turning.Adds(rd, i) && turning.PeopleSum(rd, i), turning.MassSum(rd, i):
 	case e.Marked(lexicon.MarkAttribute):
 		attribute(rd, i)
 	case e.Marked(lexicon.MarkUpends):
@@ -56,7 +56,7 @@ func SettleInDoubt(rd *reading.Reading, i int) bool {
 		turning.SelfToo(rd, i)
 	case t.Ask == parser.Twist && rd.Cued(e, lexicon.CueEvery):
 		turning.Every(rd, i)
-	case t.Ask == parser.Twist && e.Marked(lexicon.MarkHalf):
+	case t.Ask == parser.Twist && rd.Half(i):
 		turning.Somewhat(rd, i)
 	case t.Jams && stops.WrapsTold(rd):
 		turning.LeaveOut(rd, i, i+1)
@@ -183,6 +183,7 @@ func contrast(rd *reading.Reading, i int) {
 	}
 	out := rd.TermAt(i + 1).Intent
 	if out == "" || rd.TermAt(i+1).Besides {
+		turning.ThingPutAside(rd, i)
 		return
 	}
 	for k := i + 2; rd.At(k).Term != nil || rd.At(k).Fig != nil; k++ {

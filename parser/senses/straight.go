@@ -21,25 +21,81 @@ import (
 // StraightLift reads such words as one part of line or two, where a lift is told of
 // and the parts are not.
 func StraightLift(rd *reading.Reading) {
-	if !gear.AsksFor(rd, parser.AskLift) && !pulls.Picks(rd) && !pulledBy(rd) && !raisesLoad(rd) || partsTold(rd) || pulledAside(rd) {
+	if !gear.AsksFor(rd, parser.AskLift) && !liftsNow(rd) && !pulls.Picks(rd) && !pulledBy(rd) && !raisesLoad(rd) || partsTold(rd) || pulledAside(rd) && !straightSaid(rd) {
 		return
 	}
 	several := rd.AnyAt(rd.Is(moreBlocks))
 	for i, e := range rd.Elems {
 		t, parts := rd.TermAt(i), 1.0
 		at, over := overBlock(rd, i)
-		over = over && !several
+		over = over && !several && !pulledAside(rd)
 		switch {
+		case overWood(rd, i+1):
+			continue // "direct over a limb": wood rubs more than a block
+		case redirectOnly(rd, i):
+			at = i + 1 // the redirect stays what it is: it costs its share
 		case t.Doubles:
 			parts = 2
+		case !over && !t.Straight && !several && singleBlock(rd, i):
+			at = i
+			rd.Fixes = append(rd.Fixes, parser.Fix{Words: rd.Text[rd.Elems[i-1].Start:e.End], As: "1:1"})
 		case !over && !t.Straight && !(t.Single && gear.Part(rd.At(i+1)) == lexicon.PartRope):
 			continue
 		}
 		rd.Alter(i, func(t *scan.Term) { t.Ask = "" })
+		if k := rd.Past(i-1, -1, lexicon.MarkArticle); over && places.Bare(rd.At(k).Fig, 1) {
+			rd.Elems[k] = reading.Element{Start: rd.Elems[k].Start, End: rd.Elems[k].End, Term: &scan.Term{}} // "1 pulley at the top"
+		}
 		fig := &reading.Figure{Low: parts, High: parts, Dim: parser.DimRatio, Told: parser.Parts, Start: e.Start, End: e.End}
 		rd.Elems = slices.Insert(rd.Elems, at, reading.Element{Start: e.Start, End: e.End, Fig: fig})
 		return
 	}
+}
+
+// liftsNow says whether a talk stands at a lift whose parts of line nobody has told, and a
+// message asks for nothing else.
+func liftsNow(rd *reading.Reading) bool {
+	asked, _, _ := Intents(rd)
+	return rd.Before.Intent == parser.AskLift && !rd.Before.Has(parser.Parts) && len(asked) == 0
+}
+
+// singleBlock reads "single block" and "un solo block" of a lift, where no other block is
+// told: it only turns the rope, which takes the most pull. The answer says so.
+func singleBlock(rd *reading.Reading, i int) bool {
+	one := rd.Cued(rd.At(i-1), lexicon.CueOneSheave) || rd.Cued(rd.At(i-1), lexicon.CueLone) || places.Bare(rd.At(i-1).Fig, 1) && rd.Cued(rd.At(i-2), lexicon.CueOnly)
+	if !one || !blockNamed(rd, i) {
+		return false
+	}
+	behind := rd.At(rd.Past(i+1, +1, lexicon.MarkArticle|lexicon.MarkWhere|lexicon.MarkIn))
+	return !behind.Piece() && !rd.Cued(behind, lexicon.CueLoad) && !rd.AnyAt(func(k int) bool { return k != i && blockNamed(rd, k) })
+}
+
+// straightSaid says whether words say that a rope goes straight, whatever it or the load
+// passes over: "limb up over a gutter, single line, no purchase".
+func straightSaid(rd *reading.Reading) bool {
+	aside := rd.AnyAt(func(i int) bool { return rd.Elems[i].Plays(parser.Sideways) })
+	return !aside && rd.AnyAt(func(i int) bool {
+		return rd.TermAt(i).Straight || rd.TermAt(i).Single && gear.Part(rd.At(i+1)) == lexicon.PartRope
+	})
+}
+
+// overWood says whether a rope is told from i on to run over wood.
+func overWood(rd *reading.Reading, i int) bool {
+	if !rd.Cued(rd.At(i), lexicon.CueOverBlock) && !rd.Cued(rd.At(i), lexicon.CueOver) {
+		return false
+	}
+	j := rd.Past(i+1, +1, lexicon.MarkArticle)
+	return rd.At(j).Piece() || rd.TermAt(j).Note == parser.NaturalCrotch || rd.TermAt(j).Block == parser.NaturalCrotch
+}
+
+// redirectOnly says whether the element at i is the one block that there is, and it leads
+// the rope: "just one redirect".
+func redirectOnly(rd *reading.Reading, i int) bool {
+	if !parser.Redirecting(rd.TermAt(i).Block) && !rd.Elems[i].Plays(parser.Redirects) || rd.AnyAt(func(k int) bool { return k != i && blockNamed(rd, k) }) {
+		return false
+	}
+	one := places.Bare(rd.At(i-1).Fig, 1) || rd.In.Numbers[rd.Word(rd.At(i-1))].Value == 1
+	return one && (i < 2 || rd.At(i-2).Pause > 0 || rd.Cued(rd.At(i-2), lexicon.CueOnly) || rd.Cued(rd.At(i-2), lexicon.CueOwns) || rd.At(i-2).Marked(lexicon.MarkWhere) || rd.Cued(rd.At(i-2), lexicon.CueOverBlock))
 }
 
 // overBlock reads "over the top block", "through one block" and "just one block up

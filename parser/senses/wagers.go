@@ -33,6 +33,32 @@ func Wagers(rd *reading.Reading) {
 	}
 }
 
+// MadeIt reads "I make the first log 640 lb, agree?" as what somebody says that a piece
+// weighs whose sizes are told: the answer holds it against them.
+func MadeIt(rd *reading.Reading) {
+	if !sizesTold(rd) {
+		return
+	}
+	for i := range rd.Elems {
+		if !gear.Heavy(rd, i) || rd.Elems[i].Fig.Told != "" || !rd.EndsBreath(i+1) {
+			continue
+		}
+		k := i
+		for k > 0 && !rd.TypedBefore(k, lexicon.CueMakesIt) && ofPieceOrTalk(rd, k-1) {
+			k--
+		}
+		if rd.TypedBefore(k, lexicon.CueMakesIt) {
+			rd.Elems[i].Fig.Told = parser.Weight
+		}
+	}
+}
+
+// ofPieceOrTalk says whether the element at i only names a piece, or says nothing.
+func ofPieceOrTalk(rd *reading.Reading, i int) bool {
+	e := rd.Elems[i]
+	return e.Pause == 0 && (e.Piece() || rd.TermAt(i).Unnamed || e.Marked(lexicon.MarkArticle|lexicon.MarkPronoun|lexicon.MarkIs|lexicon.MarkAdjective) || e.Polite() || rd.TermAt(i).Note == "about")
+}
+
 // sizesTold says whether the message tells a tree, a thickness and one length, and
 // nothing but the weight is asked for.
 func sizesTold(rd *reading.Reading) bool {

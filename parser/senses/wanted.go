@@ -15,8 +15,10 @@ import (
 func Wanted(rd *reading.Reading) {
 	for i := range rd.Elems {
 		switch {
-		case heights.BlocksAt(rd, i):
+		case heights.BlocksAt(rd, i), rd.Cued(rd.Elems[i], lexicon.CueSoThey) && blocksBefore(rd, i):
 			blocksMeet(rd, i)
+		case rd.Cued(rd.Elems[i], lexicon.CueMeets):
+			meetBlocks(rd, i)
 		case rd.Cued(rd.Elems[i], lexicon.CueWhere):
 			whereTied(rd, i)
 		case rd.Cued(rd.Elems[i], lexicon.CueLevel):
@@ -57,6 +59,25 @@ func blocksMeet(rd *reading.Reading, i int) {
 	rd.Elems[j].Term = &scan.Term{Intent: parser.AskRaise, Note: parser.BlocksMeet}
 }
 
+// blocksBefore says whether blocks are told before the word at i that stands for them: "where
+// do i put the moving block so they dont slam together".
+func blocksBefore(rd *reading.Reading, i int) bool {
+	for k := i - 1; k >= 0 && rd.Elems[k].Pause < 4; k-- {
+		if heights.BlocksAt(rd, k) || gear.Part(rd.Elems[k]) == lexicon.PartBlock || rd.TermAt(k).Note == parser.MovingBlock {
+			return true
+		}
+	}
+	return false
+}
+
+// meetBlocks reads "para que no se junten los blocks", where the blocks stand behind the
+// verb.
+func meetBlocks(rd *reading.Reading, i int) {
+	if j := rd.Past(i+1, +1, lexicon.MarkArticle); rd.Cued(rd.At(j), lexicon.CueBlocks) || rd.TermAt(j).Blocks {
+		rd.Elems[i].Term, rd.Elems[j].Term = &scan.Term{Intent: parser.AskRaise, Note: parser.BlocksMeet}, &scan.Term{Blocks: true}
+	}
+}
+
 // StandingUp reads what is told and asked of a limb that is stood up, once its verbs
 // are known.
 func StandingUp(rd *reading.Reading) {
@@ -94,9 +115,21 @@ func whereTied(rd *reading.Reading, i int) {
 	if !rd.Cued(rd.At(j), lexicon.CueSling) {
 		j = slungBefore(rd, i)
 	}
-	if rd.Cued(rd.At(j), lexicon.CueSling) {
+	switch {
+	case rd.Cued(rd.At(j), lexicon.CueSling):
 		rd.Elems[j].Term = &scan.Term{Intent: parser.AskBalance, Note: parser.TieWanted}
+	case loadBlock(rd, i):
+		rd.Elems[i].Term = &scan.Term{Intent: parser.AskBalance, Note: parser.TieWanted} // the block stays: it tells of two parts
 	}
+}
+
+// loadBlock says whether "where do i put" at i asks for the block that goes up with the load.
+func loadBlock(rd *reading.Reading, i int) bool {
+	j := i + 1
+	for j-i <= stops.Few && rd.At(j).Pause == 0 && (rd.At(j).Polite() || rd.At(j).Marked(lexicon.MarkArticle|lexicon.MarkPronoun|lexicon.MarkIs)) && rd.TermAt(j).Note != parser.MovingBlock {
+		j++
+	}
+	return rd.TermAt(j).Note == parser.MovingBlock
 }
 
 // slungBefore is where "tie it off" stands before "how far out" at i, or what is no

@@ -17,7 +17,7 @@ import (
 // other masses, or else the pound beside inches and feet. Some crews measure in feet
 // and weigh in kilograms; of the two the pound keeps the loads lighter.
 func CapacityUnit(rd *reading.Reading, i int) *scan.UnitWord {
-	if !MassTold(rd, i) && Only(rd, parser.Imperial, parser.DimLength) {
+	if !MassTold(rd, i) && (Only(rd, parser.Imperial, parser.DimLength) || gear.InchRope(rd)) {
 		return scan.Pound
 	}
 	return massUnit(rd, i)
@@ -206,6 +206,9 @@ func RatingAsk(rd *reading.Reading, i int) *parser.Ask {
 	fields := []parser.Field{fig.Sure}
 	if fig.Sure == "" {
 		p := gear.PartBeside(rd, i-1, i+1)
+		if p == "" && strings.HasPrefix(rd.TermAt(i-1).Note, "rope-") {
+			p = lexicon.PartRope // "9/16 double braid 13k"
+		}
 		if p == "" {
 			return nil
 		}

@@ -9,6 +9,7 @@ import (
 	"heft/parser/places"
 	"heft/parser/reading"
 	"heft/parser/scan"
+	"heft/parser/stops"
 )
 
 // BelowCut finds how far a block is below the cut: "block 40 cm below the cut".
@@ -16,7 +17,7 @@ func BelowCut(rd *reading.Reading) {
 	belowBare(rd)
 	climberAtCut(rd)
 	for i := 0; i < len(rd.Elems); i++ {
-		if !rd.TermAt(i).BelowCut || !gear.BlockBefore(rd, i+1) && !BlockAt(rd, i-2) {
+		if !rd.TermAt(i).BelowCut || !gear.BlockBefore(rd, i+1) && !BlockAt(rd, i-2) && !belowAlone(rd, i) {
 			continue
 		}
 		rd.Alter(i, func(t *scan.Term) { t.Intent, t.Besides = parser.AskDrop, false })
@@ -28,19 +29,66 @@ func BelowCut(rd *reading.Reading) {
 			rd.Elems[at].Fig.Told = parser.BlockBelow
 		}
 	}
+	saidNegative(rd)
+}
+
+// saidNegative reads "negative, block 50 cm under the cut": by itself in its breath it says
+// what the place of the block does.
+func saidNegative(rd *reading.Reading) {
+	if !rd.AnyAt(func(i int) bool { return below(rd.Elems[i].Fig) }) {
+		return
+	}
+	for i, e := range rd.Elems {
+		alone := (i == 0 || rd.At(i-1).Pause > 0) && rd.EndsBreath(i+1)
+		if alone && e.Term != nil && e.Term.Intent == "" && rd.In.Cued(rd.Word(e), lexicon.CueNegative) {
+			rd.Elems[i].Term = &scan.Term{Intent: parser.AskDrop}
+		}
+	}
+}
+
+// belowAlone reads "400 lb walnut, 2 ft below the cut" where a block is spoken of before, and
+// nobody whose place it could be: in a breath of its own it is how far the block is.
+func belowAlone(rd *reading.Reading, i int) bool {
+	from := i - 2
+	for rd.TermAt(from).Note == "about" {
+		from--
+	}
+	end := rd.Past(i+1, +1, lexicon.MarkRelation|lexicon.MarkAt|lexicon.MarkArticle)
+	if gear.Part(rd.At(end)) == lexicon.PartBlock {
+		return gear.Far(rd, i-1) && rd.At(from).Pause > 0 && end > i+1 // "a metre below the cut to the block"
+	}
+	alone := gear.Far(rd, i-1) && rd.At(from).Pause > 0 && rd.EndsBreath(i+1)
+	block := func(k int) bool {
+		return k < i && (gear.Part(rd.Elems[k]) == lexicon.PartBlock || rd.TermAt(k).Block != "")
+	}
+	other := func(k int) bool {
+		e, t := rd.Elems[k], rd.TermAt(k)
+		return k != i && (e.Marked(lexicon.MarkPerson) || t.Someone || t.Tied || t.Anchors || t.BelowCut)
+	}
+	return alone && rd.AnyAt(block) && !rd.AnyAt(other)
 }
 
 // belowBare reads "negative rig, block a foot under": below what needs no saying
-// where something falls onto its rope.
+// where something falls onto its rope, or is tied so far above the cut.
 func belowBare(rd *reading.Reading) {
-	if !gear.AsksFor(rd, parser.AskDrop) {
+	above := func(i int) bool { return rd.Elems[i].Fig != nil && tiedAbove(rd, i) }
+	if !gear.AsksFor(rd, parser.AskDrop) && !rd.AnyAt(above) {
 		return
 	}
 	for i := range rd.Elems {
-		if rd.Cued(rd.Elems[i], lexicon.CueBelow) && places.LengthAt(rd, i-1) && gear.BlockBefore(rd, i-1) && rd.EndsBreath(i+1) && !rd.TermAt(rd.Back(i-2)).Hung {
+		end := i + 1
+		if rd.At(end).Marked(lexicon.MarkPronoun) {
+			end++ // "2 ft under it"
+		}
+		if rd.Cued(rd.Elems[i], lexicon.CueBelow) && places.LengthAt(rd, i-1) && gear.BlockBefore(rd, i-1) && rd.EndsBreath(end) && !rd.TermAt(rd.Back(i-2)).Hung {
 			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{BelowCut: true} })
 		}
 	}
+}
+
+// tiedAbove says whether the number at i tells how far above the cut the piece is tied.
+func tiedAbove(rd *reading.Reading, i int) bool {
+	return places.LengthAt(rd, i) && rd.Elems[i].Fig.Told == "" && rd.At(i+1).LooksBack(parser.BlockHeight) && hitchBefore(rd, i)
 }
 
 // climberAtCut reads "i'm at 48 ft, block right under the cut": who cuts is as high
@@ -106,6 +154,21 @@ func RunsInstead(rd *reading.Reading, i int) bool {
 	return true
 }
 
+// RunOrSnub reads "do i let it run or snub it" as asked of both ways to take a fall.
+func RunOrSnub(rd *reading.Reading) {
+	const most = 2 // elements from one to the other
+	for i, e := range rd.Elems {
+		if rd.TermAt(i).Note != "" || !e.LeadsTo(parser.RunLength) {
+			continue
+		}
+		for j := i + 1; j <= i+most; j++ {
+			if rd.At(j-1).Fig == nil && rd.TermAt(j).Note == parser.Snubbed {
+				rd.Alter(i, func(t *scan.Term) { t.Note = parser.LetRun })
+			}
+		}
+	}
+}
+
 // DropTold reads "only 6 ft, drop 3 ft, rope breaks at 9,000 lb": what stands
 // between the word for a fall and the end of a breath is the fall, whatever else
 // is told around it.
@@ -115,6 +178,125 @@ func DropTold(rd *reading.Reading) {
 		if apart && places.LengthAt(rd, i) && gear.Far(rd, i) && rd.At(i+1).Pause > 0 && lead.Term != nil && lead.LeadsTo(parser.DropHeight) && !lead.LeadsTo(parser.RunLength) {
 			rd.Elems[i].Fig.Told = parser.DropHeight
 			rd.Alter(i-1, func(t *scan.Term) { t.Roles = nil }) // it has its number
+		}
+		if places.LengthAt(rd, i) && gear.Far(rd, i) && fallBack(rd, i+1) && !places.LengthAt(rd, i+2) && ropeTold(rd, i-1) {
+			rd.Elems[i].Fig.Told = parser.DropHeight
+			rd.Alter(i+1, func(t *scan.Term) { t.Roles = nil })
+		}
+	}
+}
+
+// fallBack says whether the word at i may tell that the number before it is the fall.
+func fallBack(rd *reading.Reading, i int) bool {
+	return slices.ContainsFunc(reading.RolesOf(rd.TermAt(i), parser.DropHeight), func(r scan.Role) bool { return r.Side&lexicon.Before != 0 })
+}
+
+// WoodFell reads "the log fell 4 ft before the rope caught" as how far a piece falls.
+func WoodFell(rd *reading.Reading) {
+	for i := range rd.Elems {
+		far := stops.FellSoFar(rd, i)
+		if far < 0 {
+			continue
+		}
+		rd.Elems[i].Term = &scan.Term{Intent: parser.AskDrop}
+		rd.Elems[far].Fig.Told = parser.DropHeight
+		for j := i + 1; j < len(rd.Elems) && rd.Elems[j].Pause == 0; j++ {
+			if rd.TermAt(j).Harms && gear.Part(rd.At(rd.Past(j-1, -1, lexicon.MarkArticle))) == lexicon.PartRope {
+				rope := rd.Past(j-1, -1, lexicon.MarkArticle)
+				rd.Elems[rope].Term, rd.Elems[j].Term = &scan.Term{}, &scan.Term{} // what ends the fall
+			}
+		}
+	}
+}
+
+// ropeTold says whether the word at i is a rope that has its number before it: "1/2 inch
+// rope 5 ft drop".
+func ropeTold(rd *reading.Reading, i int) bool {
+	fig := rd.At(i - 1).Fig
+	return gear.Part(rd.At(i)) == lexicon.PartRope && fig != nil && fig.Dim == parser.DimLength
+}
+
+// SlackFalls takes the slack before a line is stopped for how far the piece falls, where no
+// other fall is told: "la para en seco, 4 pies de holgura". Where the block is below the
+// cut the piece falls further, and the slack stays in doubt.
+func SlackFalls(rd *reading.Reading) {
+	slack := func(i int) bool { return rd.TermAt(i).Turning == parser.TurnsSlack }
+	falls := func(i int) bool {
+		negative := slices.ContainsFunc(scan.SplitWords(rd.Word(rd.Elems[i])), func(w string) bool { return rd.In.Cued(w, lexicon.CueNegative) })
+		return negative || rd.TermAt(i).BelowCut || rd.Elems[i].Plays(parser.DropHeight)
+	}
+	snubs := func(i int) bool {
+		return rd.TermAt(i).Note == parser.Snubbed || rd.TermAt(i).Intent == parser.AskDrop
+	}
+	if !rd.AnyAt(slack) || rd.AnyAt(falls) || !rd.AnyAt(snubs) {
+		return
+	}
+	for i := range rd.Elems {
+		if slack(i) && places.LengthAt(rd, i-1) && rd.Elems[i-1].Fig.Told == "" {
+			rd.Elems[i-1].Fig.Told = parser.DropHeight
+			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
+			return
+		}
+	}
+}
+
+// AboveBlock finds how far a hitch is above the cut, where a block is below it, or above
+// the block that the piece falls past: "hitch 1 ft above the cut and block 1 ft under
+// the cut", "tied off 3 ft above the block and he snubs it".
+func AboveBlock(rd *reading.Reading) {
+	belowBare(rd)
+	if !gear.AsksFor(rd, parser.AskDrop) && !rd.AnyAt(func(i int) bool { return rd.TermAt(i).BelowCut }) {
+		return
+	}
+	for i := range rd.Elems {
+		if !places.LengthAt(rd, i) || rd.Elems[i].Fig.Told != "" || !hitchBefore(rd, i) {
+			continue
+		}
+		block := rd.Past(i+2, +1, lexicon.MarkArticle)
+		switch next := rd.At(i + 1); {
+		case next.LooksBack(parser.BlockHeight):
+			rd.Elems[i].Fig.Told = parser.HitchAbove
+			rd.Alter(i+1, func(t *scan.Term) { t.Roles = nil })
+		case (rd.Cued(next, lexicon.CueHigher) || rd.Cued(next, lexicon.CueAbove)) && rd.EndsBreath(i+2):
+			rd.Elems[i].Fig.Told = parser.HitchAbove // "block under the cut, tied a metre above"
+			rd.Elems[i+1].Term = &scan.Term{}
+		case (rd.Cued(next, lexicon.CueHigher) || rd.Cued(next, lexicon.CueOver)) && gear.Part(rd.At(block)) == lexicon.PartBlock:
+			rd.Elems[i].Fig.Told = parser.HitchToBlock
+			rd.Elems[i+1].Term, rd.Elems[block].Term = &scan.Term{}, &scan.Term{}
+		}
+	}
+}
+
+// hitchBefore says whether what stands before the number at i, in its clause, ties the
+// piece, and hangs no block.
+func hitchBefore(rd *reading.Reading, i int) bool {
+	for k := i - 1; k >= 0 && rd.Elems[k].Pause == 0 && !rd.Elems[k].Marked(lexicon.MarkAnd); k-- {
+		switch e := rd.Elems[k]; {
+		case gear.Part(e) != "":
+			return false
+		case rd.TermAt(k).Tied, rd.TermAt(k).Anchors, e.Plays(parser.HitchHeight):
+			return true
+		}
+	}
+	return false
+}
+
+// DroppedOn reads "we drop 200 kg on it from 1.5 m": how far what weighs so much falls.
+func DroppedOn(rd *reading.Reading) {
+	const most = 5 // words: "on it here from"
+	for i := range rd.Elems {
+		if !gear.Heavy(rd, i) || !rd.At(i-1).LeadsTo(parser.DropHeight) || !rd.At(i+1).Marked(lexicon.MarkIn|lexicon.MarkRelation|lexicon.MarkWhere) {
+			continue
+		}
+		for k := i + 2; k < i+most; k++ {
+			from := rd.In.Leads[rd.Word(rd.At(k-1))] && !rd.At(k-1).Marked(lexicon.MarkAt)
+			if gear.Far(rd, k) && from && k > i+2 && rd.EndsBreath(k+1) {
+				rd.Elems[k].Fig.Told, rd.Elems[i].Fig.Told = parser.DropHeight, parser.Weight
+				rd.Alter(i-1, func(t *scan.Term) { t.Roles = nil }) // it has its number
+			}
+			if rd.At(k).Fig != nil || rd.At(k).Pause > 0 {
+				break
+			}
 		}
 	}
 }
@@ -145,6 +327,8 @@ func OfPlace(rd *reading.Reading, i int) bool {
 	}
 	e := rd.At(j)
 	switch {
+	case rd.At(i+1).Plays(parser.Length) && j == i+2 && (e.Marked(lexicon.MarkPerson) || rd.TermAt(j).Human):
+		return false // "18 ft long im gonna tip tie it" without the comma
 	case e.Marked(lexicon.MarkPlace) && j == i+1 && !rd.At(i-1).Marked(lexicon.MarkArticle|lexicon.MarkRelation) && rd.At(rd.Past(j+1, +1, lexicon.MarkIs)).Fig.Far():
 		return false // "22 ft, roof 12 ft" without the comma
 	case e.Marked(lexicon.MarkPlace|lexicon.MarkPart) || gear.OfTree(rd, i, j):
@@ -156,4 +340,26 @@ func OfPlace(rd *reading.Reading, i int) bool {
 		return small || gear.Gearly(fig) || e.Marked(lexicon.MarkLoaded) && !e.Plays(parser.HitchHeight)
 	}
 	return false
+}
+
+// FallAsk is an ask about a length that may be how long the piece is or how far it falls:
+// nothing else is told of it, and the words before speak of dropping. "We're dropping it on
+// the block, 3 ft or so."
+func FallAsk(rd *reading.Reading, q parser.Question) *parser.Ask {
+	x, ok := q.Get(parser.Length)
+	if !ok || len(q.Quantities) != 1 || q.Species != nil || q.Shape != nil {
+		return nil
+	}
+	falls := false
+	for i, e := range rd.Elems {
+		switch {
+		case e.Term != nil && e.LeadsTo(parser.DropHeight):
+			falls = true
+		case e.Start == x.Start && falls && gear.Far(rd, i) && !rd.At(i+1).Plays(parser.Length) && !rd.At(i-1).Plays(parser.Length):
+			a := reading.AskAt(parser.Loose, rd.Text, x.Start, x.End-x.Start)
+			a.Fields, a.Metres = []parser.Field{parser.DropHeight, parser.Length}, x.High
+			return a
+		}
+	}
+	return nil
 }

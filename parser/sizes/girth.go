@@ -23,6 +23,16 @@ func GirthWord(rd *reading.Reading, i int) bool {
 	return rd.TermAt(i).Ask == parser.Girth || rd.At(i).Marked(lexicon.MarkAround) && rd.At(i-1).Fig != nil
 }
 
+// LongRound makes "de vuelta" behind a length the girth that it tells: turns of a rope
+// are counted, and have no length.
+func LongRound(rd *reading.Reading) {
+	for i := range rd.Elems {
+		if rd.Cued(rd.Elems[i], lexicon.CueRoundIt) && fits(rd, i-1) && rd.Elems[i-1].Fig.High >= leastAround {
+			rd.Elems[i].Term = &scan.Term{Ask: parser.Girth, GirthBehind: true}
+		}
+	}
+}
+
 // PairsUp says whether two words tell of the same girth: "girth 44 in around", "tape
 // round it says 1.9 m, thats girth".
 func PairsUp(rd *reading.Reading, a, b, fig int) bool {
@@ -60,11 +70,23 @@ func GirthAt(rd *reading.Reading, i int) int {
 // tell of a girth: not of what is about so thick, of a limb's trunk, or of a
 // rope that goes round the stem.
 func plainlyAround(rd *reading.Reading, i int) bool {
-	fig := rd.Elems[i-1].Fig
-	if fig.High < leastAround || !rd.EndsBreath(i+1) && !rd.At(i+1).Polite() || rd.Has(lexicon.MarkCord) {
+	fig, end := rd.Elems[i-1].Fig, i+1
+	if bark := rd.Past(end, +1, lexicon.MarkArticle); rd.Cued(rd.At(bark), lexicon.CueBark) {
+		end = bark + 1 // "76 in around the bark"
+	}
+	if fig.High < leastAround || !rd.EndsBreath(end) && !rd.At(end).Polite() || rd.Has(lexicon.MarkCord) {
 		return false
 	}
-	return !rd.TermAt(i).GirthAround || fig.Unit.Fine && !gear.ShapedFrom(rd, 0, parser.Limb)
+	kit := func(k int) bool { return gear.Part(rd.Elems[k]) != "" || rd.TermAt(k).Block != "" }
+	inMetres := LengthTold(rd, i-1) && !rd.AnyAt(kit) // "log 2 m long, 1.6 m round the trunk"
+	return !rd.TermAt(i).GirthAround || (fig.Unit.Fine || inMetres) && !gear.ShapedFrom(rd, 0, parser.Limb)
+}
+
+// GirthAgain says whether the word at i only says again that a girth is one: "not
+// diameter, girth". No number stands beside it.
+func GirthAgain(rd *reading.Reading, i int) bool {
+	t := rd.TermAt(i)
+	return t.Ask == parser.Girth && !t.GirthAround && rd.At(i-1).Fig == nil && rd.At(toGirth(rd, i)).Fig == nil
 }
 
 // toGirth passes over what stands between the word at i and its number:
@@ -118,16 +140,29 @@ func OtherAcross(rd *reading.Reading, but int) bool {
 	return rd.AnyAt(func(i int) bool {
 		e := rd.Elems[i]
 		if e.Fig != nil {
-			return i != but && e.Fig.Dim == parser.DimLength && (e.Fig.Pair || e.Fig.Unit.Fine && !e.Fig.Rope && !rd.At(i+1).Plays(parser.Length) && !rd.At(i-1).Plays(parser.Length))
+			return i != but && e.Fig.Dim == parser.DimLength && (e.Fig.Pair || e.Fig.Unit.Fine && !e.Fig.Rope && !rd.At(i+1).Plays(parser.Length) && !rd.At(i-1).Plays(parser.Length) && !piecesLong(rd, i))
 		}
 		return e.Plays(parser.Diameter) || e.Plays(parser.ButtDiameter) || e.Plays(parser.MidDiameter) || e.Plays(parser.TipDiameter)
 	})
 }
 
-// Divide makes the girth at i the thickness that it goes with.
+// piecesLong says whether the number at i is how long the pieces are that a stem is cut
+// into, whose girth tells how thick they are: "1.5 m girth, 80 cm pieces".
+func piecesLong(rd *reading.Reading, i int) bool {
+	before := rd.Past(i-1, -1, lexicon.MarkMade|lexicon.MarkIs)
+	return rd.TermAt(before).Unnamed || rd.TermAt(i+1).Unnamed
+}
+
+// Divide makes the girth at i the thickness that it goes with. What is told of the pieces
+// besides is how long they are.
 func Divide(rd *reading.Reading, i int) {
 	fig := rd.Elems[i].Fig
 	fig.Low, fig.High, fig.Sure, fig.Girth = fig.Low/math.Pi, fig.High/math.Pi, parser.Diameter, true
+	for k, e := range rd.Elems {
+		if k != i && e.Fig.Short() && !e.Fig.Pair && piecesLong(rd, k) {
+			e.Fig.Sure = parser.Length
+		}
+	}
 }
 
 // TurnsAround takes "90 degrees around it" for how far a rope goes round a stem,
@@ -150,6 +185,36 @@ func BareGirth(rd *reading.Reading) {
 		}
 		if (GirthWord(rd, i+1) || GirthWord(rd, rd.Past(i-1, -1, lexicon.MarkIs))) && Only(rd, parser.Metric, parser.DimLength) {
 			e.Fig.Lent(scan.Centimetre)
+		}
+	}
+}
+
+// RoundAfterAll passes over a thickness that is told again as a girth, the same number
+// with or without its unit: "i put 18 in for diameter but its 18 circumference".
+func RoundAfterAll(rd *reading.Reading) {
+	for g := 1; g < len(rd.Elems); g++ {
+		around := rd.Elems[g-1].Fig
+		if rd.TermAt(g).Ask != parser.Girth || around == nil || around.Pair || around.Low != around.High {
+			continue
+		}
+		for k := g - 2; k >= 0; k-- {
+			across := rd.Elems[k].Fig
+			word := rd.Past(k+1, +1, lexicon.MarkIs|lexicon.MarkIn)
+			if rd.Cued(rd.At(word), lexicon.CueFor) {
+				word++
+			}
+			if !across.Short() || across.Pair || !rd.At(word).Plays(parser.Diameter) {
+				continue
+			}
+			same := *around
+			if same.Unit == nil {
+				same.Lent(across.Unit)
+			}
+			if same.Unit == across.Unit && same.Low == across.Low && across.Low == across.High {
+				around.Low, around.High, around.Unit, around.Dim = same.Low, same.High, same.Unit, same.Dim
+				rd.Pass(k, word+1)
+				return
+			}
 		}
 	}
 }

@@ -31,6 +31,18 @@ func Drawn(rd *reading.Reading, i int) (u *scan.UnitWord) {
 	return u
 }
 
+// MillimetresAcross reads "spar 600 dia 1.2 long": so many of anything else are across no
+// piece, and no other system is spoken.
+func MillimetresAcross(rd *reading.Reading, i int) bool {
+	const least, most = 400, 2000
+	fig := rd.Elems[i].Fig
+	told := func(k int) bool {
+		return k != i && rd.Elems[k].Fig != nil && rd.Elems[k].Fig.Unit != nil && rd.Elems[k].Fig.Unit.System != parser.Metric
+	}
+	across := rd.At(i + 1)
+	return fig.Low >= least && fig.High <= most && across.Pause == 0 && (across.Plays(parser.Diameter) || across.Plays(parser.ButtDiameter)) && rd.At(i+2).Fig != nil && !rd.AnyAt(told)
+}
+
 // Angled says whether the words of an element stand behind an angle and
 // nothing else.
 func Angled(e reading.Element) bool {

@@ -5,11 +5,11 @@ import (
 	"heft/parser/gear"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
+	"heft/parser/scan"
 )
 
 // How high a load is brought up is no size of it: "bring the butt up 6 ft", "ten feet
-// of lift". No force comes from it, so it is passed over and said back. "Pick the log
-// 2 m" could be a log of 2 m as well, and is asked about.
+// of lift". "Pick the log 2 m" could be a log of 2 m as well, and is asked about.
 
 // Lifted takes the heights that a load is lifted by from what the piece measures.
 // Where something falls as well, the height may be the fall.
@@ -17,36 +17,124 @@ func Lifted(rd *reading.Reading) {
 	if gear.AsksFor(rd, parser.AskDrop) {
 		return
 	}
-	for i := 0; i < len(rd.Elems); i++ {
-		if !gear.Far(rd, i) || rd.Elems[i].Fig.Told != "" || rd.Elems[i].Fig.Sure != "" {
+	for i := range rd.Elems {
+		fig := rd.Elems[i].Fig
+		if fig == nil || fig.Told != "" || fig.Sure != "" || fig.Falling || fig.Pair {
+			continue
+		}
+		rises := risesBy(rd, i)
+		if bare := fig.Dim == parser.DimCount && fig.Unit == nil; rises || bare && travelAsked(rd) && raisedBare(rd, i) {
+			rises = true
+			LendLength(rd, i)
+		}
+		if rises && fig.Dim == parser.DimCount && fig.Unit == nil {
+			fig.Sure = parser.Rise // its unit is asked for
+		}
+		if !fig.Far() {
 			continue
 		}
 		switch high, sure := liftedBy(rd, i); {
-		case rd.Cued(rd.At(i+1), lexicon.CueRise), sure:
-			rd.Pass(i, i+1)
-			i--
-		case high && !rd.ThicknessBeside(rd.Elems[i].Fig):
-			rd.Elems[i].Fig.Elsewhere = true
+		case rises, rd.Cued(rd.At(i+1), lexicon.CueRise), sure:
+			fig.Told = parser.Rise
+			upAlone(rd, i)
+			overWhat(rd, i+1)
+		case high && !rd.ThicknessBeside(fig):
+			fig.Elsewhere = true
 		}
 	}
+}
+
+// raisedBare says whether the bare number at i stands right behind a verb of lifting what
+// was told of, and counts nothing: "need to lift it 8".
+func raisedBare(rd *reading.Reading, i int) bool {
+	next := rd.At(i + 1)
+	return rd.Cued(rd.At(i-1), lexicon.CueRaises) && rd.TermAt(i-1).Marks&lexicon.MarkGear == 0 && (rd.EndsBreath(i+1) || next.Marked(lexicon.MarkWhere|lexicon.MarkAt|lexicon.MarkUpward))
+}
+
+// loadRises says whether what comes up at i is the load: "it has to come up 12 ft". A
+// climber and a block do too.
+func loadRises(rd *reading.Reading, i int) bool {
+	const words = 4 // between it and its verb
+	for k := i - 1; k >= 0 && i-k <= words && rd.Elems[k].Pause == 0; k-- {
+		e := rd.Elems[k]
+		switch {
+		case e.Piece(), rd.TermAt(k).Unnamed, rd.Cued(e, lexicon.CueLoad):
+			return true
+		case e.Fig != nil, gear.Part(e) != "", e.Marked(lexicon.MarkPerson | lexicon.MarkSelf), rd.TermAt(k).Someone, rd.Cued(e, lexicon.CueWho), rd.Cued(e, lexicon.CueUs):
+			return false
+		}
+	}
+	return false
+}
+
+// upAlone takes from the "up" before such a height that it tells how high something is:
+// "12 ft, lift it up 6 ft".
+func upAlone(rd *reading.Reading, i int) {
+	if k := i - 1; rd.At(k).Marked(lexicon.MarkUpward) {
+		rd.Alter(k, func(t *scan.Term) { t.Roles = nil })
+	}
+}
+
+// MaybeRise says whether the number at i may be how high a load is lifted.
+func MaybeRise(rd *reading.Reading, i int) bool {
+	high, _ := liftedBy(rd, i)
+	return high && gear.Far(rd, i)
+}
+
+// risesBy says whether the number at i is how far a load comes up, and can be nothing
+// else: "it has to come up 10", "18 ft lift".
+func risesBy(rd *reading.Reading, i int) bool {
+	const words = 3 // between the verb and the number
+	next := rd.At(i + 1)
+	if next.Piece() || next.Fig != nil || next.Cross || next.Looks(lexicon.Before) && !next.Marked(lexicon.MarkUpward) {
+		return false
+	}
+	sized := rd.At(i - 1).Fig.Short() // "limb 10 in 20 ft lift with a 2:1": how long it is
+	if rd.Elems[i].Fig.Far() && !sized && rd.Cued(next, lexicon.CueLiftNoun) && liftTold(rd) && (rd.EndsBreath(i+2) || rd.At(i+2).Marked(lexicon.MarkWhere|lexicon.MarkAt) || rd.Cued(rd.At(i+2), lexicon.CueStarts)) {
+		return true
+	}
+	for k := i - 1; k >= i-words && k >= 0; k-- {
+		e := rd.Elems[k]
+		if rd.Cued(e, lexicon.CueGoesUp) && rd.At(k+1).Marked(lexicon.MarkUpward) && liftTold(rd) {
+			return true // "needs to go up 12"
+		}
+		if rd.Cued(e, lexicon.CueRises) {
+			return liftTold(rd) || rd.Cued(e, lexicon.CueRaises) || loadRises(rd, k)
+		}
+		if !e.Polite() && rd.TermAt(k).Note != "about" && !rd.Cued(e, lexicon.CueMerely) && !e.Marked(lexicon.MarkUpward|lexicon.MarkErect|lexicon.MarkBound) {
+			return false
+		}
+	}
+	return false
+}
+
+// liftTold says whether a message tells of a lift, or asks about one.
+func liftTold(rd *reading.Reading) bool {
+	return tackleTold(rd) || gear.AsksFor(rd, parser.AskLift) || rd.Has(lexicon.MarkHoists) || rd.LiftsOn()
 }
 
 // liftedBy says whether the number at i stands behind a verb of lifting and what is
 // lifted, and whether nothing else can be meant: "up" stands between, or the piece is
 // not named.
 func liftedBy(rd *reading.Reading, i int) (high, sure bool) {
-	const words = 4 // between the verb and the number
+	const words = 6 // between the verb and the number
 	next := rd.At(i + 1)
+	if liftTold(rd) && clearedAt(rd, purposeAt(rd, i+1)) >= 0 {
+		next = reading.Element{}
+	}
 	if next.Piece() || next.Fig != nil || next.Cross || next.Looks(lexicon.Before) && !next.Marked(lexicon.MarkUpward) || next.Marked(lexicon.MarkRelation|lexicon.MarkOutward|lexicon.MarkAside) && !next.Marked(lexicon.MarkUpward) {
 		return false, false // "raise it 6 ft from the butt"
 	}
 	up, named, the := next.Marked(lexicon.MarkUpward), false, false
 	for k := i - 1; k >= i-words && k >= 0; k-- {
 		e := rd.Elems[k]
-		if rd.Cued(e, lexicon.CueRaises) {
-			return up || !named || the, up || !named && toldLoad(rd)
+		if rd.Cued(e, lexicon.CueRaises) || rd.Cued(e, lexicon.CueMovesLoad) && travelAsked(rd) {
+			return up || !named || the, up || !named && (toldLoad(rd) || tackleTold(rd) || rd.LiftsOn() && !rd.Has(lexicon.MarkFollow)) || travelAsked(rd) && !rd.ThicknessBeside(rd.Elems[i].Fig)
 		}
-		if e.Pause > 0 || e.Fig != nil || gear.Part(e) != "" || rd.TermAt(k).Tree != nil || e.Plays(parser.HitchHeight) || e.Plays(parser.Length) {
+		if e.Fig != nil && gear.Heavy(rd, k) && (up || travelAsked(rd)) {
+			continue // "raising a 500 lb log 12 ft", "get the 300 lb log up 12 ft"
+		}
+		if e.Pause > 0 || e.Fig != nil || gear.Part(e) != "" || rd.TermAt(k).Tree != nil || (e.Plays(parser.HitchHeight) || e.Plays(parser.Length)) && !e.Marked(lexicon.MarkUpward) {
 			return false, false
 		}
 		up = up || e.Marked(lexicon.MarkUpward|lexicon.MarkErect)
@@ -54,6 +142,15 @@ func liftedBy(rd *reading.Reading, i int) (high, sure bool) {
 		the = the || e.Marked(lexicon.MarkArticle)
 	}
 	return false, false
+}
+
+// travelAsked says whether it is asked how far a lift goes, or told how far apart its
+// blocks are: nobody tells how long a piece is for that.
+func travelAsked(rd *reading.Reading) bool {
+	return rd.AnyAt(func(i int) bool {
+		fig := rd.Elems[i].Fig
+		return rd.TermAt(i).Note == parser.TravelWanted || fig != nil && fig.Told == parser.Apart
+	})
 }
 
 // toldLoad says whether a message tells what is lifted.

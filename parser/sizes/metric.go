@@ -10,7 +10,8 @@ import (
 
 // Who measures in metres weighs in kilograms, and who weighs in kilograms
 // measures in centimetres: a bare number of such a message is told in them too,
-// in a language of the decimal comma. English mixes inches with kilograms.
+// in a language of the decimal comma. English mixes inches with kilograms, but no crew
+// sets its limit in pounds that measures in nothing but metres.
 
 // Kilograms is the kilogram for a bare mass at i where all lengths are metric and
 // nothing else tells of a unit, nil elsewhere. A weight has its word before it:
@@ -19,7 +20,7 @@ func Kilograms(rd *reading.Reading, i int, f parser.Field) *scan.UnitWord {
 	const least, most = 20, 20000 // less may be tonnes or people
 	n := rd.Elems[i].Fig.High
 	told := f == parser.Limit || f == parser.Weight && (rd.At(rd.Back(i-1)).Plays(parser.Weight) || rd.At(rd.WordsBefore(i)).Plays(parser.Weight))
-	if !rd.In.Comma || !told || n < least || n > most || !Only(rd, parser.Metric, parser.DimLength) {
+	if !rd.In.Comma && (f != parser.Limit || !rd.First) || !told || n < least || n > most || !Only(rd, parser.Metric, parser.DimLength) {
 		return nil
 	}
 	return scan.UnitNamed["kilogram"]

@@ -97,7 +97,20 @@ func AnothersWords(rd *reading.Reading, i int) bool {
 	}
 	left, right := rd.WordsBefore(i), rd.Past(i+2, +1, lexicon.MarkIs|lexicon.MarkBound|lexicon.MarkAt)
 	own := rd.At(i + 1).Looks(lexicon.Before)
+	if own && acrossFirst(rd, i, right) {
+		return false
+	}
 	return !own && rd.At(left).Looks(lexicon.Before) && told(left-1) || own && rd.At(i+1).Looks(lexicon.After) && told(right)
+}
+
+// acrossFirst reads "70 dia 1m" as how thick and how long: the bare number at i would be
+// longer than any log in the unit of that at k, or that thicker than any.
+func acrossFirst(rd *reading.Reading, i, k int) bool {
+	fig, long := rd.Elems[i].Fig, rd.At(k).Fig
+	if k != i+2 || !places.OnlyPlays(rd.At(i+1), parser.Diameter) || !long.Far() || rd.At(k+1).Looks(lexicon.Before) && !rd.At(k+1).Plays(parser.Length) {
+		return false
+	}
+	return fig.Low >= ShortestCut && long.Unit == scan.Metre || long.Low > reading.Roundest
 }
 
 // sizedBy says whether the number at k is a length crossed with another, and that

@@ -47,7 +47,7 @@ func labelledGear(rd *reading.Reading, i int) int {
 		if rd.At(k).Pause > 0 && rd.At(k+1).Marked(lexicon.MarkPronoun) {
 			continue
 		}
-		if !says && !rd.At(k).Marked(lexicon.MarkIs|lexicon.MarkArticle|lexicon.MarkPronoun|lexicon.MarkWhere) && !(rd.At(k).Polite() && gear.Part(rd.At(k)) == "") && rd.TermAt(k).Note != "about" {
+		if !says && !rd.At(k).Marked(lexicon.MarkIs|lexicon.MarkArticle|lexicon.MarkPronoun|lexicon.MarkWhere) && !(rd.At(k).Polite() && gear.Part(rd.At(k)) == "") && rd.TermAt(k).Note != "about" && !(told && thickOf(rd, k)) {
 			break
 		}
 	}
@@ -57,11 +57,22 @@ func labelledGear(rd *reading.Reading, i int) int {
 		return -1
 	}
 	for n := k - 1; n >= 0 && rd.Elems[n].Pause == 0; n-- {
+		if n == k-1 && rd.At(n).Marked(lexicon.MarkArticle) {
+			continue // "el" is who says it, and an article as well
+		}
 		if stops.Person(rd, n) || rd.At(n).Plays(parser.People) {
 			return -1
 		}
 	}
 	return k
+}
+
+// thickOf says whether the element at k stands between gear and what it is marked with
+// as how thick it is: "cuerda de 1/2 que dice 8,000 lb".
+func thickOf(rd *reading.Reading, k int) bool {
+	e := rd.At(k)
+	small := e.Fig.Short() || e.Fig != nil && (e.Fig.Rope || e.Fig.Dim == parser.DimCount && e.Fig.Low < 1)
+	return small || e.Marked(lexicon.MarkMade) || rd.TermAt(k).HowMuch && rd.TermAt(k).Intent == ""
 }
 
 // Metered leaves to be asked what a load cell read: a force, or a mass where a fall is

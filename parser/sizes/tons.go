@@ -5,7 +5,6 @@ import (
 	"heft/parser/gear"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
-	"heft/parser/scan"
 )
 
 // TonsOfGear tells the asks about a "ton" that it is of gear: no "3 ton
@@ -53,13 +52,5 @@ func MassBeside(rd *reading.Reading, left, right int) parser.Field {
 
 // truck says whether an element is what the wood goes away on.
 func truck(rd *reading.Reading, i int) bool {
-	e := rd.At(i)
-	if e.Term == nil {
-		return false
-	}
-	switch scan.Fold(rd.Text[e.Start:e.End]) {
-	case "truck", "trucks", "trailer", "trailers", "chip truck", "loads", "camion", "camiones", "troca", "camioneta", "remolque", "traila":
-		return true
-	}
-	return false
+	return rd.At(i).Term != nil && rd.Cued(rd.At(i), lexicon.CueTruck)
 }

@@ -15,7 +15,9 @@ import (
 
 // Bodies passes over such a number where it is asked whether that person holds.
 func Bodies(rd *reading.Reading) {
+	othersBodies(rd)
 	bareBodies(rd)
+	ownBody(rd)
 	if !rd.AnyAt(func(i int) bool { return rd.Elems[i].Piece() }) {
 		return
 	}
@@ -29,15 +31,43 @@ func Bodies(rd *reading.Reading) {
 	}
 }
 
+// ownBody passes over what who speaks weighs, "i'm not big, 55 kilos", where a load is
+// told besides or how that person is built: no piece is "i". Likewise of somebody who is
+// called one of the people. Who is to be lifted is left for the stops.
+func ownBody(rd *reading.Reading) {
+	for i := range rd.Elems {
+		fig := rd.Elems[i].Fig
+		if fig == nil || fig.Dim != parser.DimMass || fig.Low != fig.High || fig.Low < Lightest || fig.High > heaviest || !rd.SaidOut(i+1) && rd.TermAt(i+1).Note != wetRope || Hangs(rd, i) {
+			continue
+		}
+		k, built, person := i-1, false, false
+		for k >= 0 && (rd.At(k).Pause == 2 || rd.At(k).Pause == 0 && howBuilt(rd, k)) {
+			built, person = built || rd.Cued(rd.At(k), lexicon.CueBuilt), person || rd.At(k).Plays(parser.People)
+			k--
+		}
+		loaded := rd.AnyAt(func(j int) bool { return j != i && gear.Heavy(rd, j) })
+		own := rd.Cued(rd.At(k), lexicon.CueOwnWeight) && (built || loaded)
+		if !own && !(person && loaded && rd.Cued(rd.At(k), lexicon.CueItself)) {
+			continue // "he's a small lad, 60 kg"
+		}
+		rd.Pass(k+1, i+1)
+		return
+	}
+}
+
+// howBuilt says whether the element at i only tells of somebody's build, "a small lad".
+func howBuilt(rd *reading.Reading, i int) bool {
+	e := rd.At(i)
+	return !rd.Cued(e, lexicon.CueOwnWeight) && (saysWeight(rd, i) || rd.Cued(e, lexicon.CueBuilt) || e.Marked(lexicon.MarkArticle) || e.Plays(parser.People))
+}
+
 // bareBodies passes over what somebody weighs by a bare number where a load is told
 // with its unit: "groundie is maybe 140 soaking wet, 2 wraps, 500 lb". Of who is told
 // to be "at" so much, it is how high he is.
 func bareBodies(rd *reading.Reading) {
 	for i := 0; i < len(rd.Elems); i++ {
 		k := bareBody(rd, i)
-		if k < 0 || !rd.AnyAt(func(j int) bool {
-			return gear.Heavy(rd, j) && !rd.At(rd.Back(j-1)).Marked(lexicon.MarkBound|lexicon.MarkRating)
-		}) {
+		if k < 0 || !loadBesides(rd, i) {
 			continue
 		}
 		end := i + 1

@@ -24,7 +24,7 @@ func Colours(rd *reading.Reading) {
 	}
 	rd.Asks = slices.DeleteFunc(rd.Asks, func(a *parser.Ask) bool {
 		prev, next, _ := Around(rd, a)
-		colour := a.Kind == parser.Unknown && rd.In.Cues[lexicon.CueColour][scan.Fold(a.Words)] && ofKitAlone(rd, prev, next)
+		colour := a.Kind == parser.Unknown && rd.In.Cued(scan.Fold(a.Words), lexicon.CueColour) && ofKitAlone(rd, prev, next)
 		if colour {
 			gear.Said(rd, a.Start, a.End)
 		}

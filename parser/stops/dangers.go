@@ -24,9 +24,9 @@ func Dangers(rd *reading.Reading) (stops []reading.Element, none []dangerAt) {
 	var found []dangerAt
 	tokens := rd.Tokens
 	for i := range tokens {
-		for _, n := range beginsAt(rd, tokens[i]) {
+		for _, n := range BeginsAt(rd.In.Dangers.Begins, tokens[i]) {
 			line := rd.In.Dangers.Lines[n]
-			end := matches(line, tokens, i)
+			end := Matches(line.Slots, tokens, i)
 			if end <= i {
 				continue
 			}
@@ -47,10 +47,8 @@ func Dangers(rd *reading.Reading) (stops []reading.Element, none []dangerAt) {
 	return stops, none
 }
 
-// beginsAt are the lines that may begin at a token, in their order.
-func beginsAt(rd *reading.Reading, t reading.DangerToken) []int {
-	begins := rd.In.Dangers.Begins
-	lines := slices.Clone(begins["="+t.Word])
+// BeginsAt are the lines that may begin at a token, in their order.
+func BeginsAt(begins map[string][]int, t reading.DangerToken) (lines []int) {
 	for _, k := range t.Kinds {
 		lines = append(lines, begins[k.Kind]...)
 	}
@@ -65,6 +63,12 @@ func (at dangerAt) within(none dangerAt) bool {
 
 // What a line "none" may hold besides: it spares only where no wood is told of.
 const woodless = "woodless"
+
+// reason names the lines of somebody's old hurt, told as why fewer hands pull.
+const reason = "reason"
+
+// spanned names the lines of what a line carries that is a speed line's where one is told.
+const spanned = "span"
 
 // spares says whether what a line tells is none of another's dangers.
 func spares(l *scan.DangerLine, danger *scan.DangerLine) bool {
@@ -83,10 +87,12 @@ func ofPeople(k parser.Kind) bool {
 func Harmless(rd *reading.Reading, kind parser.Kind, e reading.Element, none []dangerAt) bool {
 	return slices.ContainsFunc(none, func(at dangerAt) bool {
 		switch {
-		case at.line.Kind != kind || e.Start < at.start || at.end < e.End:
+		case at.line.Kind != kind || e.Start < at.start || at.end < e.End || !names(at.line, rd.Tokens, e):
 			return false
-		case kind == parser.Emergency:
+		case kind == parser.Emergency && at.line.Name != reason:
 			return !rd.AnyAt(func(i int) bool { return Present(rd, i) && !rd.Elems[i].Marked(lexicon.MarkArticle) }) // "el" is no "él"
+		case at.line.Name == spanned:
+			return rd.AnyAt(func(i int) bool { return rd.TermAt(i).Stop == parser.SpanLine })
 		case at.line.Name == woodless:
 			return !rd.AnyAt(func(i int) bool { return Wooden(rd, i) || rd.TermAt(i).Tree != nil })
 		}
@@ -94,61 +100,68 @@ func Harmless(rd *reading.Reading, kind parser.Kind, e reading.Element, none []d
 	})
 }
 
-// matches returns the token behind the words of a line that begin at i, -1 where they
-// do not.
-func matches(l *scan.DangerLine, tokens []reading.DangerToken, i int) int {
-	here := []int{i}
-	for n, slot := range l.Slots {
-		over := n > 0 && (slot.Over || l.Slots[n-1].Over)
-		next := step(slot, tokens, here, n == 0, over)
-		if len(next) == 0 {
-			return -1
-		}
-		here = next
+// names says whether a line speaks of a word that stops: what only stands in one of its
+// gaps is not spared by it, "rotten" in "half a rotten log split down the middle".
+func names(l *scan.DangerLine, tokens []reading.DangerToken, e reading.Element) bool {
+	named := func(kind string) bool {
+		return slices.ContainsFunc(l.Slots, func(s scan.DangerSlot) bool { return s.Kind == kind })
 	}
-	return slices.Max(here)
+	for _, t := range tokens {
+		for _, k := range t.Kinds {
+			if t.Start < e.End && e.Start < tokens[k.End-1].End && named(k.Kind) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
-// step returns where a part of a line may end that begins at any of the tokens given.
-func step(s scan.DangerSlot, tokens []reading.DangerToken, from []int, first, over bool) (ends []int) {
-	if s.Least == 0 {
-		ends = append(ends, from...)
-	}
-	for n := 1; n <= s.Most && len(from) > 0; n++ {
-		var behind []int
-		for _, i := range from {
-			if s.Kind == "end" && (i >= len(tokens) || tokens[i].Pause > 0) {
-				behind = append(behind, i)
-				continue
-			}
-			if i >= len(tokens) || !first && (tokens[i].Pause > 2 || tokens[i].Pause > 0 && !over) {
-				continue
-			}
-			for _, end := range at(s, tokens, i) {
-				if !slices.Contains(behind, end) {
-					behind = append(behind, end)
-				}
-			}
-		}
-		if n >= s.Least {
-			ends = append(ends, behind...)
-		}
-		from = behind
-	}
-	return ends
+// Matches returns the token behind the words of a line that begin at i, the furthest of
+// them where there are several, -1 where they do not.
+func Matches(slots []scan.DangerSlot, tokens []reading.DangerToken, i int) int {
+	return furthest(slots, tokens, 0, i)
 }
 
-// at returns where a part of a line ends that begins at a token.
-func at(s scan.DangerSlot, tokens []reading.DangerToken, i int) (ends []int) {
-	if s.Kind == "" && !Is(tokens[i], "denial") || s.Kind == "="+tokens[i].Word {
-		return []int{i + 1}
+// furthest is how far the parts of a line from one on reach that begin at a token.
+func furthest(slots []scan.DangerSlot, tokens []reading.DangerToken, part, i int) int {
+	if part == len(slots) {
+		return i
+	}
+	best := -1
+	if slots[part].Least == 0 {
+		best = furthest(slots, tokens, part+1, i)
+	}
+	return max(best, again(slots, tokens, part, i, 1))
+}
+
+// again is the same where a part is there once more, for a time given.
+func again(slots []scan.DangerSlot, tokens []reading.DangerToken, part, i, times int) int {
+	s := slots[part]
+	if s.Kind == "end" && (i >= len(tokens) || tokens[i].Pause > 0) {
+		return furthest(slots, tokens, part+1, i)
+	}
+	over := part > 0 && (s.Over || slots[part-1].Over)
+	if i >= len(tokens) || part > 0 && (tokens[i].Pause > 2 || tokens[i].Pause > 0 && !over) {
+		return -1
+	}
+	best := -1
+	on := func(end int) {
+		if times >= s.Least {
+			best = max(best, furthest(slots, tokens, part+1, end))
+		}
+		if times < s.Most {
+			best = max(best, again(slots, tokens, part, end, times+1))
+		}
+	}
+	if s.Kind == "" && !Is(tokens[i], "denial") {
+		on(i + 1)
 	}
 	for _, k := range tokens[i].Kinds {
 		if k.Kind == s.Kind {
-			ends = append(ends, k.End)
+			on(k.End)
 		}
 	}
-	return ends
+	return best
 }
 
 // Is says whether a kind of words begins at the token.

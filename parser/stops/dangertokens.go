@@ -76,6 +76,7 @@ func pauseOf(r rune) int {
 func dangerKinds(rd *reading.Reading, tokens []reading.DangerToken, i int) {
 	const longest = 4
 	t := &tokens[i]
+	t.Kinds = append(t.Kinds, reading.Seen{Kind: "=" + t.Word, End: i + 1}) // a word as it stands is a kind of its own
 	if t.Word[0] >= '0' && t.Word[0] <= '9' {
 		t.Kinds = append(t.Kinds, reading.Seen{Kind: "number", End: i + 1})
 	}

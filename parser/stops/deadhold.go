@@ -93,3 +93,20 @@ func blockOnSame(rd *reading.Reading, i int) bool {
 	}
 	return false
 }
+
+// DeadAnchor stops where what is to hold as an anchor is told to be dead, or to have lost
+// its bark, as only dead wood does.
+func DeadAnchor(rd *reading.Reading, q parser.Question) *parser.Ask {
+	if q.Intent != parser.AskAnchor {
+		return nil
+	}
+	if d := q.Condition; d != nil && d.Value == parser.Dead {
+		return reading.AskAt(parser.Unsound, rd.Text, d.Start, d.End-d.Start)
+	}
+	for i, e := range rd.Elems {
+		if rd.TermAt(i).Note == parser.NoBark {
+			return reading.AskAt(parser.Unsound, rd.Text, e.Start, e.End-e.Start)
+		}
+	}
+	return nil
+}

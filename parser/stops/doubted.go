@@ -44,7 +44,7 @@ func Doubts(rd *reading.Reading, i int) int {
 			break
 		}
 		n += letters
-		if words = strings.TrimSpace(words + " " + word); rd.In.Cues[lexicon.CueDoubts][words] {
+		if words = strings.TrimSpace(words + " " + word); rd.In.Cued(words, lexicon.CueDoubts) {
 			return n
 		}
 	}

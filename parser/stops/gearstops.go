@@ -1,10 +1,13 @@
 package stops
 
 import (
+	"slices"
+
 	"heft/parser"
 	"heft/parser/gear"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
+	"heft/parser/scan"
 )
 
 // Unlabelled says whether the word at i tells that the label of gear is missing or
@@ -71,6 +74,24 @@ func nearKit(rd *reading.Reading, i int, orLabel bool) bool {
 		}
 	}
 	return false
+}
+
+// BreaksAt takes "rota a 16 mil" for what a rope breaks at, where a load stands behind it:
+// who types the one for the other has a label before them. Broken gear is broken so far
+// from something, or at nothing.
+func BreaksAt(rd *reading.Reading) {
+	const least = 1000 // of a load without its unit
+	for i := 0; i+2 < len(rd.Elems); i++ {
+		fig := rd.Elems[i+2].Fig
+		if fig == nil || !rd.Cued(rd.Elems[i], lexicon.CueBreaksAt) || !rd.At(i+1).Marked(lexicon.MarkAt) {
+			continue
+		}
+		if load := fig.Dim == parser.DimMass || fig.Dim == parser.DimForce || fig.Unit == nil && fig.Low >= least; load {
+			to := rd.Elems[i+1].End
+			rd.Elems[i] = reading.Element{Start: rd.Elems[i].Start, End: to, Term: &scan.Term{Strength: lexicon.Breaking, Leads: true}}
+			rd.Elems = slices.Delete(rd.Elems, i+1, i+2)
+		}
+	}
 }
 
 // Personal says whether the word at i puts climbing gear into the rigging: "my

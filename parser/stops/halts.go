@@ -37,8 +37,11 @@ func Soundness(rd *reading.Reading) {
 	}
 }
 
-// seenUntil is where "that i can find" behind the element at i ends.
+// seenUntil is where "that i can find" or "in it" behind the element at i ends.
 func seenUntil(rd *reading.Reading, i int) int {
+	if next(rd, i) && rd.At(i+1).Marked(lexicon.MarkIn) && next(rd, i+1) && rd.At(i+2).Marked(lexicon.MarkPronoun) {
+		return i + 2 // "in it"
+	}
 	for next(rd, i) && rd.At(i+1).Pause == 0 && rd.Cued(rd.At(i+1), lexicon.CueSeen) {
 		i++
 	}
@@ -153,9 +156,10 @@ func Aside(rd *reading.Reading, i int) bool {
 	return rd.At(rd.Past(i+1, +1, lexicon.MarkArticle|lexicon.MarkAdjective)).Marked(lexicon.MarkPlace | lexicon.MarkObstacle | lexicon.MarkStation | lexicon.MarkStanding)
 }
 
-// Felled reads "pull a 60 ft poplar over": a tree that no piece is told of.
+// Felled reads "pull a 60 ft poplar over", a tree that no piece is told of, and "pull the
+// top over with a line from the ground", a piece that stands.
 func Felled(rd *reading.Reading, i int) bool {
-	if gear.Shaped(rd) || Aside(rd, i) {
+	if gear.Shaped(rd) && !byLine(rd, i+1) || Aside(rd, i) {
 		return false
 	}
 	from, to := i, i
@@ -170,7 +174,14 @@ func Felled(rd *reading.Reading, i int) bool {
 		tree = tree || rd.TermAt(k).Tree != nil
 		pulls = pulls || rd.TermAt(k).Lifts
 	}
-	return tree && pulls
+	return (tree || byLine(rd, i+1)) && pulls
+}
+
+// byLine reads "with a line from the ground" and "from the ground": how what stands is
+// pulled, where nothing is told that it is pulled over.
+func byLine(rd *reading.Reading, i int) bool {
+	j := rd.Past(i+1, +1, lexicon.MarkArticle)
+	return rd.At(i).Marked(lexicon.MarkWhere) && Rope(rd, j) || rd.Cued(rd.At(i), lexicon.CueGround)
 }
 
 // Burdened says whether it is asked what the machine at i takes, and not what a
@@ -277,7 +288,7 @@ func OfBadGear(rd *reading.Reading, i int) bool {
 // tells says whether the element at i stands between a thing and how it is.
 func tells(rd *reading.Reading, i int) bool {
 	e, t := rd.Elems[i], rd.TermAt(i)
-	return !e.Marked(lexicon.MarkAt) && (e.Marked(lexicon.MarkIs|lexicon.MarkArticle|lexicon.MarkAdjective|lexicon.MarkTrailing|lexicon.MarkWhere) || t.State || t.Damaged || e.Polite())
+	return !e.Marked(lexicon.MarkAt) && (e.Marked(lexicon.MarkIs|lexicon.MarkArticle|lexicon.MarkAdjective|lexicon.MarkTrailing|lexicon.MarkWhere) || rd.Half(i) || t.State || t.Damaged || e.Polite())
 }
 
 // Kit says whether the element at i is gear, and no wood.

@@ -3,6 +3,7 @@ package stops
 import (
 	"strings"
 
+	"heft/parser"
 	"heft/parser/lexicon"
 	"heft/parser/scan"
 )
@@ -43,4 +44,4 @@ func harmLike(lx *lexicon.Lexicon, word string, t *scan.Tongue) string {
 }
 
 // NoteWorn is the note of gear that no figure holds for.
-const NoteWorn = "worn"
+const NoteWorn = parser.Worn

@@ -8,8 +8,8 @@ import (
 	"heft/parser/scan"
 )
 
-// "La línea" is the rope where it runs to a block or a drum, carries so much or is so
-// thick. Anywhere else, and wherever a wire is told of, it may be a power line.
+// "La línea" is the rope where it runs to a block or a drum, carries so much, is so
+// thick or where a speed line is told of. Anywhere else, and wherever a wire is told of, it may be a power line.
 
 // RopeLines takes such words for the rope.
 func RopeLines(rd *reading.Reading) {
@@ -19,8 +19,9 @@ func RopeLines(rd *reading.Reading) {
 	if rd.AnyAt(wire) {
 		return
 	}
+	span := rd.AnyAt(func(i int) bool { return rd.TermAt(i).Stop == parser.SpanLine })
 	for i := range rd.Elems {
-		if rd.Cued(rd.Elems[i], lexicon.CueLine) && (rd.TermAt(i).Stop == parser.PowerLine || rd.TermAt(i).Own) && isRope(rd, i) {
+		if rd.Cued(rd.Elems[i], lexicon.CueLine) && (rd.TermAt(i).Stop == parser.PowerLine || rd.TermAt(i).Own) && (span || isRope(rd, i)) {
 			rd.Elems[i].Term = &scan.Term{Part: lexicon.PartRope, Marks: lexicon.MarkCord | lexicon.MarkGear}
 		}
 	}

@@ -19,43 +19,71 @@ func AsksUs(rd *reading.Reading) (parser.Question, bool) {
 	q := parser.Question{Language: rd.Language, Units: turning.Units(rd), Notes: heights.Notes(rd), Passed: rd.Passed, Asks: true}
 	asked, _, _ := senses.Intents(rd)
 	helps := slices.Contains(asked, parser.AskHelp)
-	if slices.Contains(asked, parser.AskLog) && fewUnknown(rd) && !Typed(rd, lexicon.CueAskedBy) {
+	switch {
+	case Typed(rd, lexicon.CueInLog) && Typed(rd, lexicon.CueConfirmed) && !rd.AnyAt(rd.Is(ofPiece)):
+		q.Intent = parser.AskLog // "what's in the log over 400 lb that nobody confirmed"
+		return q, true
+	case slices.Contains(asked, parser.AskLog) && fewUnknown(rd) && !Typed(rd, lexicon.CueAskedBy):
 		return q, false // what is not known is said with it
-	}
-	if slices.Contains(asked, parser.AskJob) || helps && !Typed(rd, lexicon.CueCapable) {
+	case slices.Contains(asked, parser.AskJob), helps && !Typed(rd, lexicon.CueCapable):
 		return q, false // its own words ask for it
-	}
-	if !helps && onlyFactor(rd) {
-		q.Intent, q.Topic, q.Notes = parser.AskHelp, parser.TopicFactor, nil
+	case asksWithFigures(rd, asked, helps, &q):
 		return q, true
-	}
-	if (logNamed(rd) || Typed(rd, lexicon.CueInLog)) && !rd.AnyAt(func(i int) bool { return rd.Elems[i].Fig != nil && rd.Elems[i].Fig.Unit != nil }) {
-		q.Intent = parser.AskLog // whatever the hour, and whoever wants it
-		return q, true
-	}
-	if !helps && tooFar(rd) {
-		q.Intent, q.Topic, q.Notes, q.Passed = parser.AskHelp, parser.TopicTooFar, nil, rd.Passed
-		return q, true
-	}
-	if !helps && turning.WrapRule(rd) {
-		q.Intent, q.Topic, q.Notes = parser.AskHelp, parser.TopicWrapRule, nil
-		return q, true
-	}
-	if asksRecord(rd) {
-		q.Intent = parser.AskLog
-		return q, true
-	}
-	if !helps && deadOrGreen(rd) {
-		q.Intent, q.Topic, q.Notes, q.Passed = parser.AskHelp, parser.TopicGreen, nil, rd.Passed
-		return q, true
-	}
-	if people, ok := handsAsked(rd); ok && !helps {
-		q.Intent, q.Topic, q.Quantities = parser.AskHelp, parser.TopicHands, []parser.Quantity{people}
-		return q, true
-	}
-	if rd.AnyAt(func(i int) bool { fig := rd.Elems[i].Fig; return fig != nil && !places.Bare(fig, 1) }) {
+	case rd.AnyAt(func(i int) bool { fig := rd.Elems[i].Fig; return fig != nil && !places.Bare(fig, 1) }):
 		return q, false // "what is one wrap" counts none
 	}
+	return q, asksWithout(rd, asked, helps, &q)
+}
+
+// asksWithFigures puts into the question what is asked about no piece, whatever figures
+// the message holds: they are in the question itself, or passed over.
+func asksWithFigures(rd *reading.Reading, asked []parser.Intent, helps bool, q *parser.Question) bool {
+	united := func(i int) bool { return rd.Elems[i].Fig != nil && rd.Elems[i].Fig.Unit != nil }
+	switch topic, figures := topicWithFigures(rd, helps); {
+	case !helps && onlyFactor(rd):
+		q.Intent, q.Topic, q.Notes = parser.AskHelp, parser.TopicFactor, nil
+	case (logNamed(rd) || Typed(rd, lexicon.CueInLog)) && !rd.AnyAt(united):
+		q.Intent = parser.AskLog // whatever the hour, and whoever wants it
+	case topic == parser.TopicTooFar, topic == parser.TopicWrapRule:
+		q.Intent, q.Topic, q.Notes, q.Passed = parser.AskHelp, topic, nil, rd.Passed
+	case !helps && !slices.Contains(asked, parser.AskLog) && asksLimit(rd):
+		q.Intent, q.Notes = parser.AskJob, nil
+	case asksRecord(rd):
+		q.Intent = parser.AskLog
+	case topic != "":
+		q.Intent, q.Topic, q.Notes, q.Passed, q.Quantities = parser.AskHelp, topic, nil, rd.Passed, figures
+	default:
+		return false
+	}
+	return true
+}
+
+// topicWithFigures is what is asked of the trade beside figures, and those of them that
+// the answer rests on; "" for nothing.
+func topicWithFigures(rd *reading.Reading, helps bool) (parser.Intent, []parser.Quantity) {
+	if helps {
+		return "", nil
+	}
+	if tooFar(rd) {
+		return parser.TopicTooFar, nil
+	}
+	if turning.WrapRule(rd) {
+		return parser.TopicWrapRule, nil
+	}
+	if deadOrGreen(rd) {
+		return parser.TopicGreen, nil
+	}
+	if people, ok := handsAsked(rd); ok {
+		return parser.TopicHands, []parser.Quantity{people}
+	}
+	if same, ok := converted(rd); ok {
+		return parser.TopicConvert, []parser.Quantity{same}
+	}
+	return "", nil
+}
+
+// asksWithout puts into the question what is asked about no piece, and with no figure.
+func asksWithout(rd *reading.Reading, asked []parser.Intent, helps bool, q *parser.Question) bool {
 	tree := rd.AnyAt(func(i int) bool { return rd.TermAt(i).Tree != nil })
 	switch topic := topic(rd); {
 	case !helps && !tree && tradeTopic(rd) == "" && AsksKept(rd):
@@ -63,13 +91,13 @@ func AsksUs(rd *reading.Reading) (parser.Question, bool) {
 	case !helps && asksLog(rd), !helps && !tree && slices.Contains(asked, parser.AskLog):
 		q.Intent = parser.AskLog
 	case tree:
-		return q, false
+		return false
 	case topic != "", Typed(rd, lexicon.CueHelps):
 		q.Intent, q.Topic, q.Notes = parser.AskHelp, topic, nil
 	default:
-		return q, false
+		return false
 	}
-	return q, true
+	return true
 }
 
 // fewUnknown says whether a message holds some words that are not known, and not
@@ -105,15 +133,15 @@ func logNamed(rd *reading.Reading) bool {
 	words := plainWords(rd)
 	for i := range words {
 		for n := min(reading.LongestCue, len(words)-i); n >= 1; n-- {
-			if !rd.In.Cues[lexicon.CueOfLog][strings.Join(words[i:i+n], " ")] {
+			if !rd.In.Cued(strings.Join(words[i:i+n], " "), lexicon.CueOfLog) {
 				continue
 			}
 			before := i - 1
-			for before >= 0 && rd.In.Cues[lexicon.CueForWhom][words[before]] {
+			for before >= 0 && rd.In.Cued(words[before], lexicon.CueForWhom) {
 				before--
 			}
-			moved := i+n < len(words) && rd.In.Cues[lexicon.CueMoves][words[i+n]]
-			return before >= 0 && rd.In.Cues[lexicon.CueGives][words[before]] && !moved
+			moved := i+n < len(words) && rd.In.Cued(words[i+n], lexicon.CueMoves)
+			return before >= 0 && rd.In.Cued(words[before], lexicon.CueGives) && !moved
 		}
 	}
 	return false
@@ -126,15 +154,21 @@ func AsksKept(rd *reading.Reading) bool {
 	piece := rd.AnyAt(func(i int) bool {
 		return rd.TermAt(i).Shape != "" || rd.TermAt(i).Unnamed || rd.Elems[i].Plays(parser.Wraps)
 	})
+	if !strings.Contains(rd.Text, "?") && rd.AnyAt(func(i int) bool { return rd.TermAt(i).Units != "" }) {
+		return false // "change the units to metric, we have a new lad" tells
+	}
 	return questioned(rd) && (Typed(rd, lexicon.CueKept) || (Typed(rd, lexicon.CueHaveWe) && Typed(rd, lexicon.CueOfJob) || Typed(rd, lexicon.CueWhoIs) && Typed(rd, lexicon.CueArborist)) && !piece)
 }
 
 // questioned says whether a message asks for something.
 func questioned(rd *reading.Reading) bool {
 	words := plainWords(rd)
-	asks := func(w string) bool { return rd.In.Cues[lexicon.CueQuery][w] }
-	return slices.ContainsFunc(words, asks) || len(words) > 0 && (rd.In.Cues[lexicon.CueQueryFirst][words[0]] || rd.In.Cues[lexicon.CueAsking][words[0]]) || Typed(rd, lexicon.CueGives)
+	asks := func(w string) bool { return rd.In.Cued(w, lexicon.CueQuery) }
+	return slices.ContainsFunc(words, asks) || len(words) > 0 && (rd.In.Cued(words[0], lexicon.CueQueryFirst) || rd.In.Cued(words[0], lexicon.CueAsking)) || Typed(rd, lexicon.CueGives)
 }
+
+// fewWords are no more than name what is wanted, and ask for it.
+const fewWords = 4
 
 // topic is what is asked of the trade as a whole, "" for nothing.
 func topic(rd *reading.Reading) parser.Intent {
@@ -144,14 +178,18 @@ func topic(rd *reading.Reading) parser.Intent {
 	switch asks := questioned(rd) || strings.Contains(rd.Text, "?"); {
 	case Typed(rd, lexicon.CueCapable) && Typed(rd, lexicon.CueToo) && capableOf(rd) != "":
 		return capableOf(rd)
-	case Typed(rd, lexicon.CueCapable) && Typed(rd, lexicon.CueLanguage):
-		return parser.TopicLanguage
+	case Typed(rd, lexicon.CueLanguage) && (Typed(rd, lexicon.CueCapable) || len(plainWords(rd)) <= fewWords):
+		return parser.TopicLanguage // "en español por favor"
 	case Typed(rd, lexicon.CueCapable) && !rd.AnyAt(func(i int) bool { return rd.TermAt(i).Day }) && (turning.BareUnits(rd) != "" || unitsNamed(rd)):
 		return parser.TopicUnits
+	case asks && !wood && Typed(rd, lexicon.CueUnitsFine) && unitsNamed(rd):
+		return parser.TopicUnits // "are lb and feet ok"
 	case Typed(rd, lexicon.CueHeavyEnd) && (Typed(rd, lexicon.CueMeaning) || Typed(rd, lexicon.CueWhy)):
 		return parser.TopicHeavyEnd
 	case Typed(rd, lexicon.CueMeaning) && Typed(rd, lexicon.CueRating):
 		return parser.TopicRating
+	case !wood && allTyped(rd, []scan.Cue{lexicon.CueRopeDry, lexicon.CueChanges}): // "what does a wet rope do to the wraps" asks for no meaning
+		return parser.TopicWet
 	case Typed(rd, lexicon.CueMeaning) && rd.AnyAt(func(i int) bool { return rd.Elems[i].Plays(parser.Wraps) }):
 		return parser.TopicWrap
 	case Typed(rd, lexicon.CueDouble) && Typed(rd, lexicon.CueSeesLoad):

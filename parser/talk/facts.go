@@ -24,10 +24,14 @@ func TellsFacts(rd *reading.Reading, q *parser.Question, asks []*parser.Ask) {
 	whole := *q
 	whole.Quantities = told
 	held := rd.AnyAt(func(i int) bool { return rd.TermAt(i).Day }) || keeps(rd) || rd.Changed
+	if held && !Queries(rd) && !q.Asks && tellsTree(rd, whole) {
+		q.Facts = true
+		return
+	}
 	switch {
 	case !Jobs(whole) && !keptBeside(rd, whole), q.Asks, q.FollowUp && !rd.Changed, q.Clear, q.Explain != "", q.Noted(parser.PeopleBelow), Queries(rd) && !(held && len(told) == 0), !slices.Contains(ofFacts, q.Intent):
 		return
-	case strings.ContainsAny(rd.Text, "?¿") && !keeps(rd) && !(held && len(told) == 1 && q.Has(parser.People)):
+	case strings.ContainsAny(rd.Text, "?¿") && !keeps(rd) && !treeToday(rd, whole) && !(held && len(told) == 1 && q.Has(parser.People)):
 		return
 	case !held && len(told) > 0 && !whole.Has(parser.Limit, parser.People):
 		return
@@ -39,10 +43,30 @@ func TellsFacts(rd *reading.Reading, q *parser.Question, asks []*parser.Ask) {
 	}
 }
 
+// tellsTree says whether a message tells which the tree is, or how high the block, and
+// nothing else: "the tree is ash now", "hitch is 45 ft now".
+func tellsTree(rd *reading.Reading, q parser.Question) bool {
+	tree := q.Species != nil || slices.ContainsFunc(q.Quantities, func(x parser.Quantity) bool { return x.Field == parser.SpeciesField })
+	other := func(x parser.Quantity) bool { return x.Field != parser.HitchHeight && x.Field != parser.SpeciesField }
+	switch {
+	case q.Shape != nil, q.Condition != nil, slices.ContainsFunc(q.Quantities, other), strings.ContainsAny(rd.Text, "?¿"):
+		return false
+	case tree && !Typed(rd, lexicon.CueTheTree):
+		return false
+	}
+	return tree || q.Has(parser.HitchHeight)
+}
+
+// treeToday says whether a message that begins a talk tells what can hold for a job, its
+// tree or its hitch among it, and that it holds today.
+func treeToday(rd *reading.Reading, q parser.Question) bool {
+	return rd.First && !Jobs(q) && q.Has(OfJob...) && OfJobsTree(q) && rd.AnyAt(func(i int) bool { return rd.TermAt(i).Day })
+}
+
 // keptBeside says whether something is to be kept that can hold for a job, and a
-// tree is named beside it of which no piece is told.
+// tree is named beside it of which no piece is told. So is what begins a talk and holds today.
 func keptBeside(rd *reading.Reading, q parser.Question) bool {
-	return keeps(rd) && q.Shape == nil && q.Has(OfJob...) && !q.Has(parser.Across...) && !q.Has(parser.Weight)
+	return treeToday(rd, q) || keeps(rd) && q.Shape == nil && q.Has(OfJob...) && !q.Has(parser.Across...) && !q.Has(parser.Weight)
 }
 
 // ofFacts are what a message seems to ask for that only tells of the job.
@@ -56,7 +80,7 @@ func keeps(rd *reading.Reading) bool {
 // Queries says whether a message asks something rather than tells it: with a word
 // that asks or supposes.
 func Queries(rd *reading.Reading) bool {
-	if words := plainWords(rd); len(words) > 0 && (rd.In.Cues[lexicon.CueQueryFirst][words[0]] || rd.In.Cues[lexicon.CueAsking][words[0]]) {
+	if words := plainWords(rd); len(words) > 0 && (rd.In.Cued(words[0], lexicon.CueQueryFirst) || rd.In.Cued(words[0], lexicon.CueAsking)) {
 		return true
 	}
 	return !rd.Changed && Typed(rd, lexicon.CueQuery) || rd.AnyAt(func(i int) bool { return rd.TermAt(i).Supposes })

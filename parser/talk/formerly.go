@@ -91,7 +91,7 @@ func loadTold(rd *reading.Reading, i int) bool {
 // piece.
 func besideLimit(rd *reading.Reading, a, b int) bool {
 	between := newPlainText(rd.Text[rd.Elems[a].End:rd.Elems[b].Start]).Text
-	return between == "" || rd.In.Cues[lexicon.CueLeading][between]
+	return between == "" || rd.In.Cued(between, lexicon.CueLeading)
 }
 
 // NotHere passes over how many of the crew have gone or climb, where it is told how
@@ -164,7 +164,7 @@ func saidTo(rd *reading.Reading, c scan.Cue, from int) int {
 			break
 		}
 		words = len(strings.Fields(said))
-		if rd.In.Cues[c][scan.Fold(said)] {
+		if rd.In.Cued(scan.Fold(said), c) {
 			found = end
 		}
 	}

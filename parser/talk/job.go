@@ -21,6 +21,10 @@ func Names(j lexicon.JobWords, text string) (rest string, arborist, site *parser
 // nextLabel is what a name ends at: "arborist Dana and site Birch Lane".
 var nextLabel = regexp.MustCompile(`(?i) (?:and|y) `)
 
+// sentenceEnd is a full stop behind a word that is none shortened: "12 Birch Lane. red oak",
+// not "St. Mary's".
+var sentenceEnd = regexp.MustCompile(`\pL{4}\. `)
+
 // cutName finds a label with its name, and blanks both.
 func cutName(label *regexp.Regexp, text, blanked string) (*parser.Said[string], string) {
 	m := label.FindStringSubmatchIndex(text)
@@ -30,6 +34,9 @@ func cutName(label *regexp.Regexp, text, blanked string) (*parser.Said[string], 
 	words := text[m[2]:m[3]]
 	if and := nextLabel.FindStringIndex(words); and != nil {
 		words = words[:and[0]]
+	}
+	if end := sentenceEnd.FindStringIndex(words); end != nil {
+		words = words[:end[1]]
 	}
 	words = strings.TrimRight(words, " .-")
 	end := m[2] + len(words)
@@ -68,4 +75,17 @@ func Jobs(q parser.Question) bool {
 	alien := slices.ContainsFunc(q.Quantities, func(x parser.Quantity) bool { return !slices.Contains(OfJob, x.Field) })
 	return !alien && q.Species == nil && q.Shape == nil && q.Condition == nil &&
 		(len(q.Quantities) > 0 || q.SaysUnits || q.Arborist != nil || q.Site != nil)
+}
+
+// OfJobsTree says whether a question tells what can hold for a job, its tree and how high its
+// block is among it: how long a tree is that is named so is the tree's, not a piece's.
+func OfJobsTree(q parser.Question) bool {
+	if Jobs(q) {
+		return true
+	}
+	ofPiece := func(x parser.Quantity) bool {
+		return !slices.Contains(OfJob, x.Field) && x.Field != parser.HitchHeight && x.Field != parser.SpeciesField && (x.Field != parser.Length || q.Species == nil)
+	}
+	piece := q.Shape != nil || q.Condition != nil || slices.ContainsFunc(q.Quantities, ofPiece)
+	return !piece && (q.Has(OfJob...) || q.Has(parser.HitchHeight) || q.Arborist != nil || q.Site != nil)
 }

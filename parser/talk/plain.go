@@ -1,6 +1,7 @@
 package talk
 
 import (
+	"regexp"
 	"strings"
 	"unicode"
 
@@ -31,19 +32,35 @@ func plainWords(rd *reading.Reading) []string { return plainText(rd).Words }
 func plainText(rd *reading.Reading) *reading.PlainText {
 	if rd.Plain == nil {
 		rd.Plain = newPlainText(rd.Text)
+		rd.Plain.Cues = cuesIn(rd.Plain, rd.In)
 	}
 	return rd.Plain
 }
 
-// Typed says whether the words of a cue stand anywhere in the message.
-func Typed(rd *reading.Reading, c scan.Cue) bool {
-	p, cues := plainText(rd), rd.In.Cues[c]
+// cuesIn are the cues whose words stand anywhere in a message.
+func cuesIn(p *reading.PlainText, in *scan.Tongue) scan.CueSet {
+	var found scan.CueSet
 	for i := range p.Words {
 		for n := 1; n <= min(reading.LongestCue, len(p.Words)-i); n++ {
-			if cues[run(p, i, n)] {
-				return true
-			}
+			found = append(found, in.Cues[run(p, i, n)]...)
 		}
 	}
-	return false
+	return found
+}
+
+// Typed says whether the words of a cue stand anywhere in the message.
+func Typed(rd *reading.Reading, c scan.Cue) bool { return plainText(rd).Cues.Has(c) }
+
+// AfterGreeting are the words of a message behind what only greets or agrees, folded, without
+// what stands between them, from where a pattern holds; "" where it holds nowhere.
+func AfterGreeting(rd *reading.Reading, holds *regexp.Regexp) string {
+	for _, e := range rd.Elems {
+		if words := newPlainText(rd.Text[e.Start:]).Text; holds.MatchString(words) {
+			return words
+		}
+		if e.Pause == 0 && !e.Polite() && !(e.Term != nil && e.Term.Chatter) {
+			return ""
+		}
+	}
+	return ""
 }

@@ -39,7 +39,7 @@ func noName(rd *reading.Reading, i int, led map[string]bool) bool {
 		return true
 	}
 	words := newPlainText(rd.Text[e.Start:e.End]).Words
-	named := e.Term == nil || rd.TermAt(i).Someone || rd.TermAt(i).Chatter || rd.In.Cues[lexicon.CuePeople][strings.Join(words, " ")]
+	named := e.Term == nil || rd.TermAt(i).Someone || rd.TermAt(i).Chatter || rd.In.Cued(strings.Join(words, " "), lexicon.CuePeople)
 	return !named && slices.ContainsFunc(words, func(w string) bool { return !led[w] })
 }
 
@@ -65,10 +65,10 @@ func postsIn(rd *reading.Reading, words []string, led map[string]bool) (posts, b
 func cueAt(rd *reading.Reading, words []string) (n int, post bool) {
 	for n := min(reading.LongestCue, len(words)); n >= 1; n-- {
 		said := strings.Join(words[:n], " ")
-		if rd.In.Cues[lexicon.CuePost][said] {
+		if rd.In.Cued(said, lexicon.CuePost) {
 			return n, true
 		}
-		if rd.In.Cues[lexicon.CueAtPost][said] || rd.In.Cues[lexicon.CueRoster][said] {
+		if rd.In.Cued(said, lexicon.CueAtPost) || rd.In.Cued(said, lexicon.CueRoster) {
 			return n, false
 		}
 	}

@@ -30,6 +30,7 @@ var ofTrade = []struct {
 	{parser.TopicHeavyEnd, []scan.Cue{lexicon.CueSure, lexicon.CueFigures}, false},
 	{parser.TopicOldRope, []scan.Cue{lexicon.CueOldRope, lexicon.CueWeaker}, false},
 	{parser.TopicDrumSize, []scan.Cue{lexicon.CueDrumSize, lexicon.CueWeaker}, false},
+	{parser.TopicDrumSize, []scan.Cue{lexicon.CueDrumSize, lexicon.CueChanges}, false},
 	{parser.TopicAnyTree, []scan.Cue{lexicon.CueNoTree}, true},
 	{parser.TopicUnits, []scan.Cue{lexicon.CueWhichUnits}, false},
 	{parser.TopicGentle, []scan.Cue{lexicon.CueSameAs, lexicon.CueGently}, false},
@@ -86,7 +87,8 @@ func deadOrGreen(rd *reading.Reading) bool {
 		e := rd.Elems[i]
 		return e.Fig != nil && e.Fig.Dim != parser.DimLength || e.Plays(parser.HitchHeight) || gear.Part(e) != "" || rd.TermAt(i).Stop != ""
 	}
-	if asksBut(rd, parser.AskWeight) || gear.AsksFor(rd, parser.AskWeight) && turning.Measured(rd) || rd.AnyAt(other) {
+	both := rd.AnyAt(func(i int) bool { return rd.TermAt(i).Condition == parser.Dead }) && rd.AnyAt(func(i int) bool { return rd.TermAt(i).Condition == parser.Green })
+	if asksBut(rd, parser.AskWeight) || gear.AsksFor(rd, parser.AskWeight) && turning.Measured(rd) && !both || rd.AnyAt(other) {
 		return false
 	}
 	for i, e := range rd.Elems {

@@ -17,7 +17,7 @@ import (
 // said before. So is "y otra de 35 cm" where no number stands before it, and another
 // rope is the only one that is told of.
 func Another(rd *reading.Reading, i int) {
-	if ropeAlone(rd, i+1) || firstSizes(rd, i) {
+	if ropeAlone(rd, i+1) || firstSizes(rd, i) || likeBefore(rd, i) {
 		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Marks: lexicon.MarkArticle} })
 		return
 	}
@@ -56,12 +56,35 @@ func firstSizes(rd *reading.Reading, i int) bool {
 	return j > i+1 && (rd.TermAt(j).Tree != nil || places.FineAt(rd, j)) && rd.AnyAt(rd.Is(places.FineAt))
 }
 
+// likeBefore says whether "otra igual pero de 7 m" is all that is told: a piece by itself,
+// as the one that was spoken of, but for a size.
+func likeBefore(rd *reading.Reading, i int) bool {
+	if rd.First || !begins(rd, i) && !(i == 1 && rd.At(0).Marked(lexicon.MarkAnd)) {
+		return false
+	}
+	k := i + 1
+	for rd.At(k).Piece() || rd.TermAt(k).Unnamed || rd.Cued(rd.At(k), lexicon.CueMore) || rd.Cued(rd.At(k), lexicon.CueItself) {
+		k++
+	}
+	if !rd.At(k).Marked(lexicon.MarkFollow) {
+		return false
+	}
+	for k++; k < len(rd.Elems); k++ {
+		e := rd.Elems[k]
+		size := e.Fig != nil && e.Fig.Dim == parser.DimLength || e.Plays(parser.Length) || e.Plays(parser.Diameter) || rd.TermAt(k).Intent == parser.AskWeight
+		if !size && e.Pause == 0 && !e.Polite() && !e.Marked(lexicon.MarkMade|lexicon.MarkFollow|lexicon.MarkIs) {
+			return false
+		}
+	}
+	return true
+}
+
 // secondAtBase reads "a second one at the base" behind the word at i, where a block is
 // named before it: a block that turns the rope there.
 func secondAtBase(rd *reading.Reading, i int) bool {
 	for k := i + 1; k-i <= stops.Few && rd.At(k).Pause == 0 && rd.At(k).Fig == nil; k++ {
 		words := strings.Join(scan.SplitWords(rd.Text[rd.Elems[i].End:startOf(rd, k)]), " ")
-		if atBase(rd, k) && rd.In.Cues[lexicon.CueSecondOne][words] {
+		if atBase(rd, k) && rd.In.Cued(words, lexicon.CueSecondOne) {
 			rd.Elems[k].Term = &scan.Term{Block: parser.BaseBlock}
 			return true
 		}

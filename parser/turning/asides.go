@@ -19,21 +19,44 @@ import (
 // Asides leaves out all such clauses.
 func Asides(rd *reading.Reading) {
 	for i := range rd.Elems {
-		if !sizes.Denial(rd, i) {
+		if idleFrom(rd, i) || !sizes.Denial(rd, i) {
 			continue
 		}
 		from, to := clause(rd, i)
 		switch {
 		case asksAgreement(rd, i, to):
 			LeaveOut(rd, i, to)
-		case asksNegated(rd, i):
+		case asksNegated(rd, i), notEnough(rd, i):
 			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Chatter: true} })
 		case contraryEnd(rd, i) > 0:
 			LeaveOut(rd, i, contraryEnd(rd, i))
 		case onlySaid(rd, i, from, to) && allWeightless(rd, i+1, to) && !direAt(rd, from, to):
 			LeaveOut(rd, from, to)
+		default:
+			if start, end := foregone(rd, i, from, to); end > 0 {
+				LeaveOut(rd, start, end)
+			}
 		}
 	}
+}
+
+// idleFrom settles a denial whose clause begins with it, "no me fío", "no hay dónde poner
+// otra arriba", and a "no?" that only asks whether it is so; it says whether it did.
+func idleFrom(rd *reading.Reading, i int) bool {
+	if rd.TermAt(i).Ask != parser.Twist {
+		return false
+	}
+	if tagged(rd, i) {
+		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
+		return true
+	}
+	end := clauseEnd(rd, i+1)
+	if !rd.Cued(rd.Elems[i], lexicon.CueDenying) || !idleClause(rd, i, end) {
+		return false
+	}
+	forget(rd, i, end)
+	LeaveOut(rd, i, end)
+	return true
 }
 
 // asksAgreement says whether the word at i and all that stands behind it only ask
@@ -50,22 +73,34 @@ func asksAgreement(rd *reading.Reading, i, to int) bool {
 func onlySaid(rd *reading.Reading, i, from, to int) bool {
 	head, end := headOf(rd, i, to)
 	no := rd.TermAt(i).Corrects && !rd.Cued(rd.Elems[i], lexicon.CueNot)
-	switch cues := rd.In.Cues; {
+	switch in := rd.In; {
 	case rd.Cued(rd.Elems[i], lexicon.CueIgnores):
 		return anyWho(rd, i+1, to) && !aloftOrUnder(rd, i+1, to) // "ignore what the boss says"
-	case cues[lexicon.CueLacking][head]:
+	case in.Cued(head, lexicon.CueMood):
+		more, _ := scan.NextWord(rd.Text[end:startOf(rd, to)]) // "not happy with that union" is a doubt
+		return more == "" && anyWho(rd, from, i) && !ofCrew(rd, from, to)
+	case in.Cued(head, lexicon.CueLacking):
 		return !ofCrew(rd, from, to)
+	case in.Cued(head, lexicon.CueAbsent), in.Cued(head, lexicon.CueIdleThing) && machineBefore(rd, i):
+		return machineBefore(rd, i) && !ofCrew(rd, from, to)
 	case no, from == i && about(rd, i-1):
 		return false // "no" before a verb takes back, "the rope dont" tells of the rope
-	case cues[lexicon.CueIdleIt][head]:
+	case in.Cued(head, lexicon.CueIdleIt):
 		return true
 	case from < i && !anyWho(rd, from, i):
 		return false // "it doesnt want"
-	case cues[lexicon.CueIdleThing][head]:
+	case in.Cued(head, lexicon.CueIdleThing):
 		return !rd.AnyAt(func(k int) bool { return k > i && k < to && rd.Elems[k].Start >= end && ofOthers(rd, k) })
 	default:
-		return cues[lexicon.CueIdleVerb][head] || head != "" && rd.TermAt(i).Denies // "not the supervisor"
+		return in.Cued(head, lexicon.CueIdleVerb) || head != "" && rd.TermAt(i).Denies // "not the supervisor"
 	}
+}
+
+// machineBefore says whether a machine or a car stands right before the denial at i, "crane's not
+// coming": what is not there lifts nothing. What hangs on one is told of otherwise.
+func machineBefore(rd *reading.Reading, i int) bool {
+	k := rd.Past(i-1, -1, lexicon.MarkIs|lexicon.MarkArticle)
+	return rd.TermAt(k).Machine || rd.Cued(rd.At(k), lexicon.CueTruck) || rd.Cued(rd.At(k), lexicon.CueCar)
 }
 
 // ofCrew says whether somebody who does not speak stands in a clause: what they lack
@@ -96,7 +131,7 @@ func headOf(rd *reading.Reading, i, to int) (head string, n int) {
 			return "", n
 		case ofTalk(rd, word), rd.AnyAt(who):
 			return word, n
-		case !rd.In.Cues[lexicon.CueIdleLead][word]:
+		case !rd.In.Cued(word, lexicon.CueIdleLead):
 			return "", n
 		}
 	}
@@ -105,8 +140,8 @@ func headOf(rd *reading.Reading, i, to int) (head string, n int) {
 
 // ofTalk says whether a word is one that a denial makes talk.
 func ofTalk(rd *reading.Reading, word string) bool {
-	cues := rd.In.Cues
-	return cues[lexicon.CueLacking][word] || cues[lexicon.CueIdleVerb][word] || cues[lexicon.CueIdleIt][word] || cues[lexicon.CueIdleThing][word]
+	in := rd.In
+	return in.Cued(word, lexicon.CueMood) || in.Cued(word, lexicon.CueLacking) || in.Cued(word, lexicon.CueIdleVerb) || in.Cued(word, lexicon.CueIdleIt) || in.Cued(word, lexicon.CueIdleThing) || in.Cued(word, lexicon.CueAbsent)
 }
 
 // about says whether what stands at i is a thing that something can be said of.
@@ -131,10 +166,11 @@ func aloftOrUnder(rd *reading.Reading, from, to int) bool {
 // What nobody has weighed or measured is told of no weight.
 func allWeightless(rd *reading.Reading, from, to int) bool {
 	weighs := func(k int) bool {
-		return rd.TermAt(k).Intent == parser.AskWeight && rd.In.Cues[lexicon.CueIdleVerb][rd.Word(rd.Elems[k])]
+		return rd.TermAt(k).Intent == parser.AskWeight && rd.In.Cued(rd.Word(rd.Elems[k]), lexicon.CueIdleVerb)
 	}
+	turnsUp := func(k int) bool { return rd.Cued(rd.Elems[k], lexicon.CueAbsent) && rd.Elems[k].Fig == nil }
 	return !rd.AnyAt(func(k int) bool {
-		return k >= from && k < to && !Weightless(rd, k) && !sizes.Denial(rd, k) && !weighs(k)
+		return k >= from && k < to && !Weightless(rd, k) && !sizes.Denial(rd, k) && !weighs(k) && !turnsUp(k)
 	})
 }
 

@@ -48,16 +48,32 @@ func TurnedClause(rd *reading.Reading, a *parser.Ask) (place [2]int) {
 	return [2]int{rd.Elems[from].Start, rd.Elems[to-1].End}
 }
 
+// DeniedClause is the place in the text of the clause that a denial turns: what stands
+// outside it is told all the same. None where a number stands in it, which it may take back.
+func DeniedClause(rd *reading.Reading, a *parser.Ask) (place [2]int) {
+	i := slices.IndexFunc(rd.Elems, func(e reading.Element) bool { return e.Start >= a.Start && e.End <= a.End })
+	if a.Kind != parser.Twist || a.Turning != parser.TurnsDenied || i < 0 {
+		return place
+	}
+	from, to := clause(rd, i)
+	for k := from; k < to; k++ {
+		if rd.Elems[k].Fig != nil {
+			return place
+		}
+	}
+	return [2]int{rd.Elems[from].Start, rd.Elems[to-1].End}
+}
+
 // parts says whether another clause begins at i.
 func parts(rd *reading.Reading, i int) bool {
 	e := rd.Elems[i]
 	first, _, _ := strings.Cut(rd.Word(e), " ")
 	switch {
-	case e.Pause > 0, rd.Cued(e, lexicon.CueClause), rd.In.Cues[lexicon.CueAsks][first]:
+	case e.Pause > 0, rd.Cued(e, lexicon.CueClause), rd.In.Cued(first, lexicon.CueAsks):
 		return true
 	case e.Marked(lexicon.MarkAnd):
 		next, _, _ := strings.Cut(rd.Word(rd.At(i+1)), " ")
-		return Who(rd, i+1) || rd.In.Cues[lexicon.CueAsks][next]
+		return Who(rd, i+1) || rd.In.Cued(next, lexicon.CueAsks)
 	}
 	return false
 }

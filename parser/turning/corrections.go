@@ -2,6 +2,7 @@ package turning
 
 import (
 	"slices"
+	"strings"
 
 	"heft/parser"
 	"heft/parser/gear"
@@ -17,7 +18,7 @@ import (
 // Corrected reads the word at i, "no" or "make that", as taking back the fact
 // before it, where the one behind it is of the same kind.
 func Corrected(rd *reading.Reading, i int) {
-	if rd.TermAt(i).Apology && begins(rd, i) {
+	if rd.TermAt(i).Apology && (begins(rd, i) || onlySorry(rd, i)) {
 		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
 		return
 	}
@@ -25,12 +26,20 @@ func Corrected(rd *reading.Reading, i int) {
 		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Chatter: true} }) // "what may i hang on it"
 		return
 	}
+	if awaits(rd, i) {
+		LeaveOut(rd, i, i+1)
+		return
+	}
 	if rightShape(rd, i) {
 		return
 	}
 	n := nextFact(rd, i+1)
 	if putsRight(rd, i, n) {
-		clearDoubt(rd, i, max(n, i+1))
+		goesOn := rd.Cued(rd.Elems[i], lexicon.CueAmends)
+		rd.PutRight = true
+		if clearDoubt(rd, i, max(n, i+1)); goesOn {
+			rd.Alter(i, func(t *scan.Term) { t.Marks |= lexicon.MarkFollow })
+		}
 		return
 	}
 	if n < 0 {
@@ -49,12 +58,49 @@ func Corrected(rd *reading.Reading, i int) {
 		if fig != nil && fig.Unit == nil && fig.Dim == parser.DimCount {
 			fig.Lent(rd.Elems[p].Fig.Unit)
 		}
+		if rd.TermAt(p).Tree != nil {
+			misnamed(rd, rd.Elems[p].Start)
+		}
 		clearDoubt(rd, i, n)
 		rd.Pass(p, p+1)
 	case deniedTree(rd, n):
 		clearDoubt(rd, i, n)
 		passTree(rd, n)
+	case rd.TermAt(n).Tree != nil && !rd.TermAt(i).Denies && misnamed(rd, rd.Elems[i].Start):
+		clearDoubt(rd, i, n)
 	}
+}
+
+// misnamed leaves out the unknown words right before a place in the text, where a tree is
+// put right that they were to name, "redrock i mean red cedar", and says whether there
+// were any.
+func misnamed(rd *reading.Reading, start int) bool {
+	const most = 2
+	found := false
+	for range most {
+		at := slices.IndexFunc(rd.Asks, func(a *parser.Ask) bool {
+			return a.Kind == parser.Unknown && a.End <= start && strings.TrimSpace(rd.Text[a.End:start]) == "" && LikeStop(rd, a) == ""
+		})
+		if at < 0 {
+			return found
+		}
+		a := rd.Asks[at]
+		rd.Passed = append(rd.Passed, parser.Said[string]{Value: a.Words, Words: a.Words, Start: a.Start, End: a.End})
+		rd.Asks = slices.Delete(rd.Asks, at, at+1)
+		start, found = a.Start, true
+	}
+	return found
+}
+
+// awaits says whether the word at i only tells that somebody or a machine is waited for:
+// "or wait on the loader".
+func awaits(rd *reading.Reading, i int) bool {
+	word, _ := scan.NextWord(rd.Text[rd.Elems[i].End:])
+	k := rd.Past(i+1, +1, lexicon.MarkArticle|lexicon.MarkWhere|lexicon.MarkAt|lexicon.MarkRelation|lexicon.MarkIn)
+	for rd.Cued(rd.At(k), lexicon.CueFor) || rd.At(k).Marked(lexicon.MarkArticle) {
+		k++
+	}
+	return rd.Cued(rd.Elems[i], lexicon.CueHangsOn) && rd.In.Cued(word, lexicon.CueAwaited) && rd.At(k).Fig == nil && (rd.TermAt(k).Machine || Who(rd, k) || rd.At(k).Marked(lexicon.MarkPlace))
 }
 
 // putsRight says whether the word at i only tells that what goes with it, the fact at n
@@ -63,20 +109,47 @@ func Corrected(rd *reading.Reading, i int) {
 func putsRight(rd *reading.Reading, i, n int) bool {
 	t, next := rd.TermAt(i), rd.At(i+1)
 	switch {
-	case rd.First:
+	case rd.First, deniesBehind(rd, i, n):
 		return false
+	case (rd.Cued(rd.Elems[i], lexicon.CueAmends) || rd.Cued(rd.Elems[i], lexicon.CueHangsOn)) && begins(rd, i) && toldBehind(rd, i):
+		return true // "correction the log is 600 lb", "wait i measured it wrong its 52"
 	case n < 0:
 		return t.Apology && i+1 == len(rd.Elems)
 	case !begins(rd, i):
 		return false
 	}
-	return !t.Denies && !t.Lacks || next.Pause > 0 || next.Marked(lexicon.MarkPronoun|lexicon.MarkIs) || gear.Heavy(rd, i+1)
+	bare := len(rd.Elems) == 2 && next.Fig != nil && next.Fig.Unit == nil // "no 12": what it is, is asked
+	return bare || !t.Denies && !t.Lacks || next.Pause > 0 || rd.TermAt(i+1).Corrects || next.Marked(lexicon.MarkPronoun|lexicon.MarkIs) || gear.Heavy(rd, i+1)
+}
+
+// deniesBehind says whether a word between i and the fact at n denies that: "correction
+// it's not 500".
+func deniesBehind(rd *reading.Reading, i, n int) bool {
+	for k := i + 1; k < n; k++ {
+		if t := rd.TermAt(k); t.Denies && !t.Corrects {
+			return true
+		}
+	}
+	return false
+}
+
+// toldBehind says whether a number is told behind the word at i, and nothing that denies
+// or takes back besides.
+func toldBehind(rd *reading.Reading, i int) bool {
+	told := false
+	for k := i + 1; k < len(rd.Elems); k++ {
+		if t := rd.TermAt(k); t.Denies || t.Corrects || t.Lacks {
+			return false
+		}
+		told = told || rd.Elems[k].Fig != nil
+	}
+	return told
 }
 
 // rightShape passes over the shape before the words at i where they put it right: "oak
-// limb no wait its a log". A "no" by itself may deny what stands behind it.
+// limb no wait its a log", or the whole message is the right one. A "no" by itself may deny what stands behind it.
 func rightShape(rd *reading.Reading, i int) bool {
-	if rd.TermAt(i).Lacks {
+	if rd.TermAt(i).Lacks && rd.At(i+1).Pause == 0 {
 		return false
 	}
 	k, p := rd.Past(i+1, +1, lexicon.MarkArticle|lexicon.MarkPronoun|lexicon.MarkIs), i-1
@@ -84,6 +157,11 @@ func rightShape(rd *reading.Reading, i int) bool {
 		p--
 	}
 	is, was := rd.TermAt(k), rd.TermAt(p)
+	if !rd.First && k > i+1 && is.Shape != "" && begins(rd, i) && k == len(rd.Elems)-1 {
+		rd.PutRight = true // "no its a log", of the piece that was spoken of
+		clearDoubt(rd, i, k)
+		return true
+	}
 	if is.Shape == "" || was.Shape == "" || is.Tree != nil || was.Tree != nil {
 		return false
 	}
@@ -92,10 +170,11 @@ func rightShape(rd *reading.Reading, i int) bool {
 	return true
 }
 
-// begins says whether nothing but courtesy is said before the word at i.
+// begins says whether nothing but courtesy is said before the word at i, or what stands
+// for what was told: "that was wrong".
 func begins(rd *reading.Reading, i int) bool {
 	for i--; i >= 0; i-- {
-		if e := rd.Elems[i]; e.Pause == 0 && !e.Polite() {
+		if e := rd.Elems[i]; e.Pause == 0 && !e.Polite() && !e.Marked(lexicon.MarkPronoun|lexicon.MarkArticle) {
 			return false
 		}
 	}
@@ -247,7 +326,11 @@ func sameWords(rd *reading.Reading, i, n int) int {
 	return -1
 }
 
-// Narrows says whether a is one of the trees that b could be.
+// Narrows says whether a is one of the trees that b could be: one of those that share
+// its name, "oak, red oak", one that is called by it and a word more, "gum, blue gum", or
+// one of the genus that it is alone, "euc, blue gum".
 func Narrows(a, b *parser.Tree) bool {
-	return len(a.Others) == 0 && slices.Contains(b.Others, a.Sci)
+	genus, whole := strings.CutSuffix(b.Sci, "spp.")
+	longer := len(b.Others) > 0 && strings.HasSuffix(a.Name, " "+b.Name)
+	return len(a.Others) == 0 && (slices.Contains(b.Others, a.Sci) || longer || whole && len(b.Others) == 0 && a.Sci != b.Sci && strings.HasPrefix(a.Sci, genus))
 }

@@ -18,13 +18,23 @@ import (
 // Denials takes out what such a word puts aside, and says so of a number.
 func Denials(rd *reading.Reading) {
 	for i := 0; i < len(rd.Elems); i++ {
+		if interjected(rd, i) {
+			rd.Elems[i].Term = &scan.Term{}
+			continue
+		}
 		if !rd.TermAt(i).Denies {
 			deniedKind(rd, i)
 			continue
 		}
 		j, is := rd.Past(i+1, +1, lexicon.MarkArticle), i-1
+		if rd.At(i+1).Marked(lexicon.MarkMade) && rd.At(i+2).Fig != nil {
+			j = i + 2 // "6 pies no de 4"
+		}
 		if rd.At(is).Pause == 2 {
 			is-- // "let it run, not snubbed"
+		}
+		if toldWith := asideBack(rd, is); rd.At(toldWith).Fig != nil {
+			is = toldWith // "we're 4 today, not 5"
 		}
 		switch {
 		case rd.At(i+1).Pause == 2:
@@ -33,16 +43,29 @@ func Denials(rd *reading.Reading) {
 			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
 			rd.Alter(j, func(t *scan.Term) { *t = scan.Term{} })
 		case otherNumber(rd, i-1, j), is < i-1 && otherNumber(rd, is, j) && rd.SaidOut(j+1), rd.Cued(rd.At(i-1), lexicon.CueNow) && otherNumber(rd, i-2, j):
-			rd.Pass(i, j+1) // "max 180 now not 250"
-		case deniedTree(rd, j), OtherTree(rd, i-1, j):
-			rd.Pass(i, j+1)
+			notSo(rd, i, j+1) // "max 180 now not 250"
+		case farNumber(rd, i, j):
+			notSo(rd, i, j+1)
+		case otherWork(rd, is, j):
+			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
+			rd.Alter(j, func(t *scan.Term) { *t = scan.Term{} })
+		case deniedTree(rd, j), OtherTree(rd, i-1, j), OtherTree(rd, is, j) && rd.EndsBreath(j+1):
+			rd.Pass(i, j+1) // "thats the walnut, not cottonwood"
 		case deniedNumber(rd, i+1):
-			rd.Pass(i, rd.Past(i+1, +1, lexicon.MarkIs|lexicon.MarkArticle)+1)
+			rd.Pass(i, pastWas(rd, i+1)+1)
+		case chokePutAside(rd, j):
+			rd.Pass(i, j+1)
 		case otherJob(rd, i+1):
 			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
 			rd.Alter(i+1, func(t *scan.Term) { *t = scan.Term{} })
 		}
 	}
+}
+
+// interjected says whether the "no" at i only begins what somebody says, "no we got 2
+// blocks": it denies nothing that stands behind it, and answers what was asked.
+func interjected(rd *reading.Reading, i int) bool {
+	return !rd.First && begins(rd, i) && rd.Word(rd.Elems[i]) == "no" && rd.Cued(rd.At(i+1), lexicon.CueInterjects)
 }
 
 // deniedKind takes out what "aint" and "isnt" put aside for what is so: "it isnt a limb
@@ -62,6 +85,13 @@ func deniedKind(rd *reading.Reading, i int) {
 	case deniedTree(rd, j):
 		rd.Pass(i, j+1)
 	}
+}
+
+// chokePutAside says whether it is denied at j that a sling is choked, "straight, not
+// choked": what it hangs in then is as strong or stronger.
+func chokePutAside(rd *reading.Reading, j int) bool {
+	next := rd.At(j + 1)
+	return rd.TermAt(j).Note == parser.NoteChoker && next.Fig == nil && (next.Term == nil || rd.EndsBreath(j+1) || next.Polite())
 }
 
 // workings are what can be done with a piece.
@@ -89,6 +119,15 @@ func otherJob(rd *reading.Reading, i int) bool {
 	return false
 }
 
+// otherWork says whether a way of working is told at i and another that it is not at j:
+// "its a lift not a lower".
+func otherWork(rd *reading.Reading, i, j int) bool {
+	is, not := rd.TermAt(i), rd.TermAt(j)
+	ways := slices.Contains(workings, is.Intent) && slices.Contains(workings, not.Intent) && is.Intent != not.Intent
+	plain := !is.Besides && !not.Besides && not.Stop == "" && not.Note == "" && not.Shape == "" && rd.EndsBreath(j+1)
+	return ways && plain && !rd.At(i).Plays(parser.Wraps) && !rd.At(j).Plays(parser.Wraps) && nowhereElse(rd, j, not.Intent)
+}
+
 // nowhereElse says whether no other words ask for what is put aside at i.
 func nowhereElse(rd *reading.Reading, i int, in parser.Intent) bool {
 	return !rd.AnyAt(func(k int) bool { return k != i && rd.TermAt(k).Intent == in })
@@ -105,8 +144,11 @@ func otherUnit(rd *reading.Reading, i, j int) bool {
 // girthNotAcross says whether a girth is told, and then that it is no thickness:
 // "75 in circumference, not diameter".
 func girthNotAcross(rd *reading.Reading, i, j int) bool {
-	girth := rd.TermAt(i).Ask == parser.Girth || rd.TermAt(i).GirthAround || rd.TermAt(i).GirthBehind
-	return girth && places.OnlyPlays(rd.At(j), parser.Diameter) && rd.At(j+1).Fig == nil
+	tells := func(k int) bool {
+		t := rd.TermAt(k)
+		return k <= i && (t.Ask == parser.Girth && (k == i || rd.EndsBreath(j+1)) || k == i && (t.GirthAround || t.GirthBehind))
+	}
+	return rd.AnyAt(tells) && places.OnlyPlays(rd.At(j), parser.Diameter) && rd.At(j+1).Fig == nil
 }
 
 // unitPutAside says whether a message without a number names a unit, and then one of
@@ -157,6 +199,26 @@ func kindAhead(rd *reading.Reading, j int) int {
 	return k
 }
 
+// asideBack is what is told before the talk that stands at i and before it, "4 today",
+// "3 y".
+func asideBack(rd *reading.Reading, i int) int {
+	for rd.At(i).Pause == 0 && rd.At(i).Fig == nil && (rd.At(i).Polite() || rd.At(i).Marked(lexicon.MarkAnd)) {
+		i--
+	}
+	return i
+}
+
+// lessServes says whether the number at i, or what it counts, is one of which the lesser
+// is on the safe side: how many pull, what a piece may weigh, what gear bears. What is
+// denied behind it stays denied, "somos 4 no 5".
+func lessServes(rd *reading.Reading, i int) bool {
+	if rd.At(i).Fig == nil {
+		return rd.At(i).Plays(parser.People)
+	}
+	by := rd.At(rd.Back(i - 1))
+	return by.Plays(parser.People) || by.Marked(lexicon.MarkBound|lexicon.MarkRating)
+}
+
 // otherNumber says whether a number is told, alone or with what it counts,
 // and then another of its kind that has no place of its own: "3 wraps not 4".
 func otherNumber(rd *reading.Reading, i, j int) bool {
@@ -169,7 +231,7 @@ func otherNumber(rd *reading.Reading, i, j int) bool {
 	switch {
 	case is == nil || not == nil || is.Pair || not.Pair:
 		return false
-	case rd.TermAt(j-1).Corrects && not.In(is) > is.High:
+	case rd.TermAt(rd.Past(j-1, -1, lexicon.MarkMade)).Corrects && not.In(is) > is.High && !lessServes(rd, i) && !setsRight(rd, i):
 		return false // "14 pulgadas no 16" may put it right
 	case counts && rd.At(i).Plays(parser.People) && rd.At(j+1).Plays(parser.People) && not.Unit == nil && not.Dim == parser.DimCount:
 		return true // "two guys not one on the rope"
@@ -179,16 +241,46 @@ func otherNumber(rd *reading.Reading, i, j int) bool {
 	return not.Unit == nil && not.Dim == parser.DimCount || not.Unit == is.Unit
 }
 
+// setsRight says whether the number at i is what puts another right that was told before in
+// the talk, "perdón, eran 30 no 35": what is denied behind it is what it was.
+func setsRight(rd *reading.Reading, i int) bool {
+	k := rd.Past(i-1, -1, lexicon.MarkMade|lexicon.MarkArticle)
+	was := rd.Cued(rd.At(k), lexicon.CueWas)
+	if was && rd.TermAt(k-1).Apology {
+		k--
+	}
+	return !rd.First && (was || rd.TermAt(k).Apology) && begins(rd, k)
+}
+
+// pastWas is where what a number was meant to be stands from i on, behind "eran" and "it's".
+func pastWas(rd *reading.Reading, i int) int {
+	i = rd.Past(i, +1, lexicon.MarkIs|lexicon.MarkArticle)
+	if rd.At(i).Polite() && rd.Cued(rd.At(i), lexicon.CueWas) {
+		return rd.Past(i+1, +1, lexicon.MarkIs|lexicon.MarkArticle)
+	}
+	return i
+}
+
 // deniedNumber reads "no son 3, son 4 vueltas" and "it's not 14, it's 16 in" at the
 // word behind "not": the number right behind the next such word is what is so.
 func deniedNumber(rd *reading.Reading, i int) bool {
-	j := rd.Past(i, +1, lexicon.MarkIs|lexicon.MarkArticle)
+	j := pastWas(rd, i)
 	k := j + 1
 	for rd.At(k).Pause == 2 || rd.At(k).Marked(lexicon.MarkPronoun) {
 		k++
 	}
-	told := rd.Past(k, +1, lexicon.MarkIs)
+	it := rd.Cued(rd.At(k), lexicon.CueItIs) // "not 14 in, its 16 in"
+	if it {
+		k++
+	}
+	if rd.Cued(rd.At(k), lexicon.CueMore) && rd.At(k+1).Marked(lexicon.MarkIs) {
+		k++ // "not 600 lb more like 700 lb"
+	}
+	told := pastWas(rd, k)
 	not, is := rd.At(j).Fig, rd.At(told).Fig
-	return told > k && not != nil && is != nil && !not.Pair && not.Unit == nil && not.Dim == parser.DimCount && not.Low != is.Low &&
-		(is.Unit != nil || len(rd.TermAt(told+1).Roles) > 0)
+	if told == k && !it || not == nil || is == nil || not.Pair || not.Low == is.Low {
+		return false
+	}
+	plain := is.Unit != nil || len(rd.TermAt(told+1).Roles) > 0 || !rd.First && rd.SaidOut(told+1) // "no eran 200, eran 250"
+	return (not.Unit == nil && not.Dim == parser.DimCount || not.Unit != nil && not.Unit == is.Unit) && plain
 }

@@ -55,5 +55,5 @@ func NeedMore(rd *reading.Reading) {
 // with a question: "will 600 lb need".
 func asksNeed(rd *reading.Reading, i int) bool {
 	word, _ := scan.NextWord(rd.Text)
-	return rd.In.Cues[lexicon.CueAsking][word] && rd.Cued(rd.At(i), lexicon.CueNeeds)
+	return rd.In.Cued(word, lexicon.CueAsking) && rd.Cued(rd.At(i), lexicon.CueNeeds)
 }

@@ -18,7 +18,7 @@ import (
 // Thither says whether the first of some words is "more" before a way, and what
 // stands behind it is spelled out by itself: "más arriba del corte".
 func Thither(lx *lexicon.Lexicon, words []string, found int, t *scan.Tongue) bool {
-	if len(words) < 2 || !t.Cues[lexicon.CueMore][words[0]] || !t.Cues[lexicon.CueThither][words[1]] {
+	if len(words) < 2 || !t.Cued(words[0], lexicon.CueMore) || !t.Cued(words[1], lexicon.CueThither) {
 		return false
 	}
 	_, n := lx.Find(words[1:], t)
@@ -66,4 +66,25 @@ func addsOther(rd *reading.Reading, i int) bool {
 		}
 	}
 	return i == 0 || rd.Elems[i-1].Fig == nil
+}
+
+// LessThanMeant reads "half a wrap less than planned" at the number before the wraps: no
+// count is told, and how many it takes answers it. Behind another message the count of
+// that one may be meant.
+func LessThanMeant(rd *reading.Reading, i int) {
+	by := rd.At(i + 2)
+	if !rd.Cued(by, lexicon.CueMore) && !rd.Cued(by, lexicon.CueFewer) && !by.Marked(lexicon.MarkBound) {
+		return
+	}
+	end := clauseEnd(rd, i+3)
+	plain := by.Marked(lexicon.MarkBound) || rd.EndsBreath(i+3)
+	for k := i + 3; k < end; k++ {
+		plain = plain && rd.Elems[k].Fig == nil && smallTalk(rd, k)
+	}
+	if !plain || !rd.First {
+		rd.Alter(i+2, func(t *scan.Term) { t.Ask, t.Turning = parser.Twist, parser.TurnsCompared })
+		return
+	}
+	LeaveOut(rd, i, end)
+	rd.Elems[i+1].Term = &scan.Term{Intent: parser.AskLower}
 }

@@ -6,6 +6,7 @@ import (
 	"heft/parser/gear"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
+	"heft/parser/scan"
 )
 
 // "Isnt that too much for 2 wraps" and "wont it be over 500 lb" ask, and deny nothing:
@@ -19,13 +20,14 @@ func asksNegated(rd *reading.Reading, i int) bool {
 	if !rd.Cued(e, lexicon.CueNot) || rd.TermAt(i).Denies || rd.TermAt(i).Purpose || i > 0 && rd.At(i-1).Pause == 0 && !rd.Cued(rd.At(i-1), lexicon.CueClause) {
 		return false
 	}
-	if !rd.Cued(next, lexicon.CueUs) && !next.Marked(lexicon.MarkPronoun|lexicon.MarkArticle) || next.Fig != nil {
+	wraps := next.Fig != nil && rd.At(i+2).Plays(parser.Wraps) // "isnt 3 wraps too much"
+	if !wraps && (!rd.Cued(next, lexicon.CueUs) && !next.Marked(lexicon.MarkPronoun|lexicon.MarkArticle) || next.Fig != nil) {
 		return false
 	}
 	asks := false
 	for k := i + 1; k < len(rd.Elems) && rd.Elems[k].Pause == 0; k++ {
 		el, t := rd.Elems[k], rd.TermAt(k)
-		counted := CountedBy(rd, k+1) || bounds.Mass(rd, k) && (rd.At(k-1).Plays(parser.Limit) || rd.At(k-1).Marked(lexicon.MarkBound))
+		counted := CountedBy(rd, k+1) || bounds.Mass(rd, k) && (rd.At(k-1).Plays(parser.Limit) || rd.At(k-1).Marked(lexicon.MarkBound)) || wraps && bounds.Mass(rd, k)
 		switch {
 		case el.Fig != nil && !counted, el.Fig == nil && (t.Tree != nil || t.Condition != "" || t.Note != "" && t.Note != "about" || t.Damaged || t.Frail || t.Ask != "" || gear.Strength(el) != ""):
 			return false
@@ -33,4 +35,13 @@ func asksNegated(rd *reading.Reading, i int) bool {
 		asks = asks || el.Fig != nil
 	}
 	return asks
+}
+
+// notEnough says whether the denial at i only asks whether the wraps that are told right
+// before it are enough: "is 3 wraps not enough for 900 lb".
+func notEnough(rd *reading.Reading, i int) bool {
+	word, _ := scan.NextWord(rd.Text)
+	next := rd.At(rd.Past(i+1, +1, lexicon.MarkIs))
+	wraps := rd.At(i-1).Plays(parser.Wraps) && rd.At(i-1).Fig == nil && rd.At(i-2).Fig != nil
+	return wraps && rd.TermAt(i).Denies && rd.Cued(next, lexicon.CueEnough) && rd.In.Cued(word, lexicon.CueAsking)
 }

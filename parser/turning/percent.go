@@ -31,6 +31,11 @@ func Percents(rd *reading.Reading) {
 			percentIs(rd, i, i+1, parser.Efficiency, fig.Low/100, fig.High/100)
 		case lost > 0:
 			percentIs(rd, i, lost, parser.Efficiency, 1-fig.High/100, 1-fig.Low/100)
+		case underShare(rd, i) >= 0 && fig.High <= mostOfBreak:
+			at := underShare(rd, i)
+			fig.Dim = parser.DimRatio
+			percentIs(rd, i, max(broken, i+1), parser.DesignFactor, 100/fig.High, 100/fig.Low)
+			rd.Elems[at].Term = &scan.Term{}
 		case broken > 0 && fig.High <= mostOfBreak: // more of it may be what a load comes to
 			fig.Dim = parser.DimRatio
 			percentIs(rd, i, broken, parser.DesignFactor, 100/fig.High, 100/fig.Low)
@@ -48,7 +53,7 @@ func percentIs(rd *reading.Reading, i, to int, f parser.Field, low, high float64
 		rd.Elems[k].Term = &scan.Term{}
 	}
 	rd.Asks = slices.DeleteFunc(rd.Asks, func(a *parser.Ask) bool {
-		return f == parser.Efficiency && a.Kind == parser.Unknown && a.End <= fig.End && rd.In.Cues[lexicon.CueLoses][scan.Fold(a.Words)]
+		return f == parser.Efficiency && a.Kind == parser.Unknown && a.End <= fig.End && rd.In.Cued(scan.Fold(a.Words), lexicon.CueLoses)
 	})
 }
 
@@ -64,7 +69,7 @@ func efficient(rd *reading.Reading, i int) bool {
 func lostAt(rd *reading.Reading, i int) int {
 	before := scan.SplitWords(rd.Text[:rd.Elems[i-1].Start])
 	behind, _ := scan.NextWord(rd.Text[rd.Elems[i].End:])
-	loses := func(w string) bool { return rd.In.Cues[lexicon.CueLoses][w] }
+	loses := func(w string) bool { return rd.In.Cued(w, lexicon.CueLoses) }
 	k := i + 1
 	if loses(rd.Word(rd.At(k))) {
 		k++
@@ -96,4 +101,23 @@ func ofBreak(rd *reading.Reading, i int) int {
 		return 0
 	}
 	return k + 1
+}
+
+// underShare finds the bound of "rope stays under 10%" before the percentage at i, where a
+// rope and nothing else could be kept under it, -1 for none: gear is loaded to a share of
+// what it breaks at.
+func underShare(rd *reading.Reading, i int) int {
+	at := i - 2
+	if !rd.At(at).Marked(lexicon.MarkBound) && !rd.At(at).LeadsTo(parser.Limit) || rd.At(i+1).Fig != nil || rd.At(i+1).Marked(lexicon.MarkRelation) && ofBreak(rd, i+1) == 0 {
+		return -1
+	}
+	if ofBreak(rd, i+1) > 0 {
+		return at
+	}
+	for k := at - 1; k >= 0 && at-k <= reading.WordsApart/2 && rd.Elems[k].Fig == nil; k-- {
+		if gear.Part(rd.Elems[k]) == lexicon.PartRope {
+			return at
+		}
+	}
+	return -1
 }

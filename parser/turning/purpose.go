@@ -24,7 +24,7 @@ func Purpose(rd *reading.Reading, i int) {
 		}
 	}
 	for k := i + 1; k < end; k++ {
-		if t := rd.TermAt(k); t.Stop == "" && t.Ask == "" && t.Intent != parser.AskRaise {
+		if t := rd.TermAt(k); t.Stop == "" && t.Ask == "" && t.Intent != parser.AskRaise && !t.Perhaps {
 			rd.Alter(k, func(t *scan.Term) { *t = scan.Term{} })
 		}
 	}

@@ -19,11 +19,17 @@ import (
 // PutAside leaves out the number or the tree behind the words at i.
 func PutAside(rd *reading.Reading, i int) bool {
 	j := rd.Past(i+1, +1, lexicon.MarkArticle)
+	if rd.Cued(rd.At(j), lexicon.CueUsual) && rd.At(j+1).Fig != nil {
+		j++ // "instead of the usual 2"
+	}
 	end := j + 1
 	switch fig := rd.At(j).Fig; {
 	case fig != nil:
 		if CountedBy(rd, end) {
 			end++
+		}
+		if rightBefore(rd, i, j) && !toNumber(rd, end) {
+			break // "3 ft instead of 4"
 		}
 		if k := toldInstead(rd, i, j); k < 0 || toNumber(rd, end) {
 			return false
@@ -36,11 +42,39 @@ func PutAside(rd *reading.Reading, i int) bool {
 		if toNumber(rd, end) || rd.At(end).Piece() || !rd.AnyAt(func(k int) bool { return k != j && OtherTree(rd, k, j) }) {
 			return false
 		}
-	case !crotchOrBlock(rd, j) || toNumber(rd, end):
+	case !crotchOrBlock(rd, j) && !drumForDrum(rd, i, j) || toNumber(rd, end):
 		return false
 	}
 	Blank(rd, i, end)
 	return true
+}
+
+// ThingPutAside leaves out a thing behind the words at i that has no number and asks for
+// nothing: "instead of using a crane", "instead of the chain". It says whether it did.
+// How the rope is let run or caught is no thing, nor is what comes before all arithmetic,
+// and which way something goes, "up instead of out", stays in doubt, as do blocks and drums.
+func ThingPutAside(rd *reading.Reading, i int) bool {
+	end := i + 1
+	if rd.At(i - 1).Marked(lexicon.MarkErect) {
+		return false
+	}
+	for ; !rd.EndsBreath(end); end++ {
+		e, t := rd.Elems[end], rd.TermAt(end)
+		if e.Fig != nil || len(t.Roles) > 0 || gear.Part(e) != "" || e.Marked(lexicon.MarkErect|lexicon.MarkOutward) || e.Piece() || t.Tree != nil || t.Condition != "" || t.Note != "" || t.Stop != "" || t.Ask != "" || t.Denies || t.Damaged || t.Frail || t.Intent != "" && !t.Besides {
+			return false
+		}
+	}
+	if end == i+1 || rd.At(end).Marked(lexicon.MarkAnd) {
+		return false
+	}
+	LeaveOut(rd, i, end)
+	return true
+}
+
+// drumForDrum says whether one drum is told right before the words at i and another at j:
+// the wraps are those of any.
+func drumForDrum(rd *reading.Reading, i, j int) bool {
+	return gear.Part(rd.At(i-1)) == lexicon.PartDrum && gear.Part(rd.At(j)) == lexicon.PartDrum && rd.At(j).Fig == nil
 }
 
 // crotchOrBlock says whether a block stands at i and a natural crotch is told of
@@ -77,6 +111,25 @@ func CountedBy(rd *reading.Reading, i int) bool {
 func toNumber(rd *reading.Reading, i int) bool {
 	e := rd.At(i)
 	return e.Fig != nil || e.Cross || e.Marked(lexicon.MarkBy|lexicon.MarkTaper) || e.Marked(lexicon.MarkAnd|lexicon.MarkMade) && rd.At(rd.Past(i+1, +1, lexicon.MarkArticle)).Fig != nil
+}
+
+// rightBefore says whether the number right before the words at i is told in place of
+// that at j, whatever else is told: both have one unit, or that at j has none.
+func rightBefore(rd *reading.Reading, i, j int) bool {
+	const most = 4
+	is, not := rd.At(i-1).Fig, rd.Elems[j].Fig
+	if is == nil || is.Pair || not.Pair || is.Unit == nil && is.Dim != parser.DimRatio {
+		return false
+	}
+	bare := not.Unit == nil && not.Dim == parser.DimCount && is.Unit != nil
+	if !bare && (is.Dim != not.Dim || is.Unit != not.Unit) || bare && (CountedBy(rd, j+1) || len(rd.TermAt(j+1).Roles) > 0 && !rd.At(j+1).Marked(lexicon.MarkIn|lexicon.MarkWhere)) {
+		return false
+	}
+	x, y := is.High, not.High
+	if bare {
+		y *= is.Unit.Factor
+	}
+	return x <= most*y && y <= most*x
 }
 
 // toldInstead finds the one number that is told in place of that at j, -1 for none

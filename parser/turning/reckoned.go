@@ -2,6 +2,7 @@ package turning
 
 import (
 	"heft/parser"
+	"heft/parser/bounds"
 	"heft/parser/gear"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
@@ -59,7 +60,7 @@ func OffBys(rd *reading.Reading) {
 		if e.Fig == nil || n < 2 || e.Fig.Dim != parser.DimLength || !e.Fig.Unit.Fine || e.Fig.High > most || !rd.EndsBreath(i+1) {
 			continue
 		}
-		if rd.In.Cues[lexicon.CueOffBy][before[n-2]+" "+before[n-1]] {
+		if rd.In.Cued(before[n-2]+" "+before[n-1], lexicon.CueOffBy) {
 			Blank(rd, i, i+1)
 		}
 	}
@@ -72,4 +73,29 @@ func Lifting(rd *reading.Reading) bool {
 		fig := rd.Elems[i].Fig
 		return fig != nil && (fig.Dim == parser.DimRatio || fig.Dim == parser.DimCount && rd.At(i+1).Plays(parser.Parts))
 	})
+}
+
+// GuessTimes leaves out what somebody makes of another's guess, "i'd have said double
+// that", where the sizes tell the weight; it says whether it did.
+func GuessTimes(rd *reading.Reading, i int) bool {
+	from, _ := clause(rd, i)
+	that := rd.At(i + 1)
+	guess := (that.Marked(lexicon.MarkArticle) || that.Marked(lexicon.MarkPronoun)) && rd.Cued(that, lexicon.CueThat)
+	next := rd.At(i + 2)
+	if !rd.Cued(rd.Elems[i], lexicon.CueTwofold) || !guess || next.Fig != nil || next.Piece() || stops.Kit(rd, i+2) || len(rd.TermAt(i+2).Roles) > 0 || !tellsPiece(rd) || rd.At(i-1).Fig != nil {
+		return false
+	}
+	if said := rd.TermAt(i - 1).Wagers; !said && (!anyWho(rd, from, i) || bounds.AnyWithin(rd, from-1, i, func(k int) bool { return !smallTalk(rd, k) })) {
+		return false
+	}
+	last := i - 1
+	for last >= 0 && !gear.Heavy(rd, last) {
+		last--
+	}
+	rates := stops.Kit(rd, last-1) || stops.Kit(rd, last+1) || gear.Strength(rd.At(last+1)) != "" // "block 4000 lb, i reckon double that"
+	weighed := last >= 0 && !rates
+	if weighed {
+		LeaveOut(rd, from, i+2)
+	}
+	return weighed
 }

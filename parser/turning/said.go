@@ -18,7 +18,7 @@ func Nonsense(rd *reading.Reading, q parser.Question, asks []*parser.Ask) bool {
 	}
 	for _, e := range rd.Elems {
 		t := e.Term
-		if e.Fig != nil || t != nil && (t.Intent != "" || t.Units != "" || t.Tree != nil || t.Marks&lexicon.MarkFollow != 0) {
+		if e.Fig != nil || t != nil && (t.Intent != "" || t.Note == parser.Snubbed || t.Note == parser.LetRun || t.Units != "" || t.Tree != nil || t.Marks&lexicon.MarkFollow != 0) {
 			return false
 		}
 	}
@@ -124,15 +124,17 @@ func AsksHow(rd *reading.Reading, q parser.Question) bool {
 
 // Units is the system asked for, or else that of most numbers.
 func Units(rd *reading.Reading) parser.System {
+	for _, e := range rd.Elems {
+		if e.Term != nil && e.Term.Units != "" {
+			return e.Term.Units
+		}
+	}
 	if bare := BareUnits(rd); bare != "" {
 		return bare
 	}
 	count := map[parser.System]int{}
 	for _, e := range rd.Elems {
-		switch {
-		case e.Term != nil && e.Term.Units != "":
-			return e.Term.Units
-		case e.Fig != nil && e.Fig.Unit != nil:
+		if e.Fig != nil && e.Fig.Unit != nil {
 			count[e.Fig.Unit.System]++
 		}
 	}
@@ -146,9 +148,10 @@ func Units(rd *reading.Reading) parser.System {
 }
 
 // Leafed notes it of a piece of which it is not said whether it is a log or a
-// limb: of a limb it goes without saying.
+// limb: of a limb it goes without saying. A message that tells nothing else, "its got all
+// its leaf on", says it of the piece before.
 func Leafed(rd *reading.Reading, q *parser.Question) {
-	if q.Shape == nil && !q.Pieceless() && rd.AnyAt(func(i int) bool { return rd.TermAt(i).Leafed }) {
+	if q.Shape == nil && (!q.Pieceless() || q.Empty()) && rd.AnyAt(func(i int) bool { return rd.TermAt(i).Leafed }) {
 		q.Notes = append(q.Notes, parser.LeavesOn)
 	}
 }

@@ -68,13 +68,30 @@ func Every(rd *reading.Reading, i int) {
 	}
 }
 
-// Somewhat reads "medio inclinada": no half of anything.
+// atMiddle reads "va a media rama" where it is asked how a piece hangs or is tied: its
+// middle, and no half of it.
+func atMiddle(rd *reading.Reading, i int) bool {
+	words := scan.SplitWords(rd.Text[:rd.Elems[i].Start])
+	at := len(words) > 0 && rd.In.Cued(words[len(words)-1], lexicon.CueAtHalf)
+	return at && rd.At(i+1).Piece() && rd.AnyAt(func(k int) bool {
+		in := rd.TermAt(k).Intent
+		return in == parser.AskBalance || in == parser.AskRaise
+	})
+}
+
+// Somewhat reads "medio inclinada" and "va a media rama": no half of anything.
 func Somewhat(rd *reading.Reading, i int) {
 	next := rd.At(i + 1)
+	if atMiddle(rd, i) {
+		rd.Alter(i, func(t *scan.Term) {
+			*t = scan.Term{Roles: []scan.Role{{Field: parser.MidDiameter, Side: lexicon.After | lexicon.Before}}}
+		})
+		return
+	}
 	if rd.At(i-1).Fig != nil || next.Term == nil || next.Piece() || len(next.Term.Roles) > 0 {
 		return
 	}
-	if next.Term.Note == "lean" || next.Term.Level {
+	if next.Term.Note == "lean" || next.Term.Level || next.Term.Note == stops.NoteWorn || next.Term.Damaged {
 		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
 	}
 }

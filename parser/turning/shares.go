@@ -22,6 +22,15 @@ func PeopleShare(rd *reading.Reading, i int) bool {
 	if t := TurnedBy(rd, i); t != parser.TurnsPart && t != parser.TurnsSeveral && t != parser.TurnsPeople || rd.At(i-1).Fig != nil {
 		return false
 	}
+	if rd.TermAt(i).Marks&lexicon.MarkHalf != 0 && rd.At(i-1).Plays(parser.Wraps) && rd.At(i-2).Fig != nil {
+		return false // "two wraps and a half": likewise, typed in one breath
+	}
+	if rd.TermAt(i).Marks&lexicon.MarkHalf != 0 && rd.At(i-1).Marked(lexicon.MarkAnd) && (rd.At(i-2).Fig != nil || rd.At(i-2).Plays(parser.Wraps) && rd.At(i-3).Fig != nil) {
+		return false // "22 pies y medio, muchachos", "2 vueltas y media muchachos": the half is the number's
+	}
+	if rd.TermAt(i).Marks&lexicon.MarkHalf != 0 && rd.At(i-1).Plays(parser.Wraps) && rd.At(i-2).Fig != nil {
+		return false // "two wraps and a half mate" likewise
+	}
 	who := rd.Past(i+1, +1, lexicon.MarkArticle|lexicon.MarkRelation)
 	_, to := clause(rd, i)
 	switch folk := ofPeople(rd, i); {
@@ -62,7 +71,7 @@ func opines(rd *reading.Reading, i int) bool {
 		return false
 	}
 	word, _ := scan.NextWord(rd.Text[rd.Elems[i].End:])
-	return rd.In.Cues[lexicon.CueOpines][word]
+	return rd.In.Cued(word, lexicon.CueOpines)
 }
 
 // sizedBehind says whether a number stands right behind the word that follows the
@@ -83,7 +92,7 @@ func peopleBefore(rd *reading.Reading, i int) bool {
 // atRope says whether the people at i, or what stands behind them up to another element,
 // tell of who holds or pulls: "guys on the rope".
 func atRope(rd *reading.Reading, i, to int) bool {
-	holds := func(w string) bool { return rd.In.Cues[lexicon.CueAtRope][w] }
+	holds := func(w string) bool { return rd.In.Cued(w, lexicon.CueAtRope) }
 	return slices.ContainsFunc(scan.SplitWords(rd.Word(rd.At(i))), holds) || bounds.AnyWithin(rd, i, to, func(k int) bool {
 		e, t := rd.Elems[k], rd.TermAt(k)
 		return e.Plays(parser.People) || e.Plays(parser.PersonPull) || e.Plays(parser.WinchPull) || holds(rd.Word(e)) || stops.Kit(rd, k) || t.RopeEnd || t.Others || e.Marked(lexicon.MarkGear|lexicon.MarkTug)
@@ -103,10 +112,10 @@ func PairOf(rd *reading.Reading, i int) {
 	changed := rd.Cued(rd.At(of+1), lexicon.CueFewer) || rd.Cued(rd.At(of+1), lexicon.CueMore)
 	words := scan.SplitWords(rd.Word(next))
 	spelled := func(w string) bool {
-		return rd.In.Cues[lexicon.CueLine][w] || rd.In.Cues[lexicon.CuePulling][w] || rd.In.Cues[lexicon.CueHolds][w]
+		return rd.In.Cued(w, lexicon.CueLine) || rd.In.Cued(w, lexicon.CuePulling) || rd.In.Cued(w, lexicon.CueHolds)
 	}
 	held := rd.Cued(prev, lexicon.CueOwns) || atRope(rd, of, clauseEnd(rd, of+1)) || slices.ContainsFunc(words, spelled)
-	if counts(parser.Wraps) && had && !changed || counts(parser.People) && held && !rd.In.Cues[lexicon.CueHands][words[0]] {
+	if counts(parser.Wraps) && had && !changed || counts(parser.People) && held && !rd.In.Cued(words[0], lexicon.CueHands) {
 		rd.Join(i, of, &reading.Figure{Low: 2, High: 2, Start: rd.Elems[i].Start, End: rd.Elems[of-1].End})
 	}
 }
@@ -124,7 +133,7 @@ func BothAnswers(rd *reading.Reading, i int) bool {
 		return false
 	}
 	before := scan.SplitWords(rd.Text[:rd.Elems[i].Start])
-	asked := len(before) > 0 && rd.In.Cues[lexicon.CueGivesBoth][before[len(before)-1]]
+	asked := len(before) > 0 && rd.In.Cued(before[len(before)-1], lexicon.CueGivesBoth)
 	if !way && (!asked || rd.TermAt(i).Each) || way && (prev.Marked(lexicon.MarkMoving|lexicon.MarkTug|lexicon.MarkCord) || stops.Kit(rd, i-1) || gear.AsksFor(rd, parser.AskSwing)) {
 		return false
 	}

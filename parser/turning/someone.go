@@ -75,8 +75,21 @@ func OfSomeone(rd *reading.Reading, i int) bool {
 	for rd.At(k).Marked(lexicon.MarkIs | lexicon.MarkTrailing | lexicon.MarkAdverb | lexicon.MarkErect) {
 		k--
 	}
-	if !rd.TermAt(k).Someone || fig.Dim == parser.DimCount || rd.At(i+1).Piece() || rd.At(i+1).Fig != nil {
+	if !rd.TermAt(k).Someone || fig.Dim == parser.DimCount || rd.At(i+1).Piece() || rd.At(i+1).Fig != nil || cutBy(rd, k) {
 		return false
 	}
 	return k < i-1 || fig.Far()
+}
+
+// cutBy reads "el tramo que va a cortar Iván mide 2,20 m": whoever stands at i only cuts
+// what is told of.
+func cutBy(rd *reading.Reading, i int) bool {
+	cuts := false
+	for n := i - 1; n > 0 && rd.Elems[n].Pause == 0; n-- {
+		cuts = cuts || rd.Cued(rd.Elems[n], lexicon.CueCutting)
+		if cuts && rd.TermAt(n).HowMuch {
+			return true
+		}
+	}
+	return false
 }

@@ -10,35 +10,45 @@ import (
 	"heft/parser/places"
 	"heft/parser/reading"
 	"heft/parser/scan"
+	"heft/parser/sizes"
 	"heft/parser/stops"
 )
 
 // What is supposed of a weight is no weight: "if it weighs over 1000 lb we split
-// it". And what a cut is planned for is what each piece may weigh: "longest 60 cm
-// ash for 250 kg".
+// it" tells the most that it may weigh. And what a cut is planned for is what each piece
+// may weigh: "longest 60 cm ash for 250 kg".
 
-// Supposed passes over a bound that the weight is only to be held against, where
-// the sizes tell the weight and nothing but that is asked for.
+// Supposed reads a bound that the weight is only to be held against as the limit, where
+// the sizes tell the weight and nothing but that, or where to cut, is asked for.
 func Supposed(rd *reading.Reading) {
-	const least = 100 // what is less is rather no weight
-	for i := 0; i < len(rd.Elems); i++ {
-		if !rd.TermAt(i).Supposes || !rd.At(i+1).Marked(lexicon.MarkBound) || !SizedWhole(rd) {
+	for i := range rd.Elems {
+		if !rd.TermAt(i).Supposes {
 			continue
 		}
-		fig := rd.At(i + 2).Fig
-		if fig == nil || fig.Dim != parser.DimMass && (fig.Dim != parser.DimCount || fig.Unit != nil || fig.Low < least) {
-			continue
+		at := rd.Past(i, +1, lexicon.MarkBound) // "if it's over", "if it weighs"
+		if at == i && rd.At(i+1).Marked(lexicon.MarkBound) {
+			at = i + 2
 		}
-		rd.Pass(i, i+3)
+		if at > i && heavyOrBare(rd, at) && (SizedWhole(rd) || gear.AsksFor(rd, parser.AskCutPlan)) {
+			rd.Elems[i].Term, rd.Elems[at-1].Term = &scan.Term{}, &scan.Term{}
+			sizes.Limited(rd, at)
+		}
 	}
+}
+
+// heavyOrBare says whether the number at i is a mass, or may be one without its unit.
+func heavyOrBare(rd *reading.Reading, i int) bool {
+	const least = 100 // what is less is rather no weight
+	fig := rd.At(i).Fig
+	return fig != nil && (fig.Dim == parser.DimMass || fig.Dim == parser.DimCount && fig.Unit == nil && fig.Low >= least)
 }
 
 // AsksOfPiece says whether what stands before i asks for a yes or a no, in one breath
 // with the tree: "is a white ash log …", not "is dave …".
 func AsksOfPiece(rd *reading.Reading, i int) bool {
 	word, _ := scan.NextWord(rd.Text)
-	apart := func(e reading.Element) bool { return e.Pause > 1 || rd.In.Cues[lexicon.CueItself][rd.Word(e)] }
-	return rd.In.Cues[lexicon.CueAsking][word] && len(places.TreesIn(rd, 0, i)) == 1 && !slices.ContainsFunc(rd.Elems[:i], apart)
+	apart := func(e reading.Element) bool { return e.Pause > 1 || rd.In.Cued(rd.Word(e), lexicon.CueItself) }
+	return rd.In.Cued(word, lexicon.CueAsking) && len(places.TreesIn(rd, 0, i)) == 1 && !slices.ContainsFunc(rd.Elems[:i], apart)
 }
 
 // AsksOver says whether the clause that ends in the bound at i asks it of the piece, "is
@@ -47,7 +57,7 @@ func AsksOfPiece(rd *reading.Reading, i int) bool {
 func AsksOver(rd *reading.Reading, i int) bool {
 	asks := func(k int) bool {
 		first, _, _ := strings.Cut(rd.Word(rd.Elems[k]), " ")
-		return rd.In.Cues[lexicon.CueAsking][first]
+		return rd.In.Cued(first, lexicon.CueAsking)
 	}
 	k := i - 1
 	for ; k >= 0 && i-k <= stops.Few && rd.Elems[k].Pause == 0 && !asks(k); k-- {
@@ -93,16 +103,7 @@ func BesidesWeight(rd *reading.Reading, i int) bool {
 
 // CutFor reads the only mass of a cut plan as its limit where "for" leads to it.
 func CutFor(rd *reading.Reading) {
-	at := -1
-	for i := range rd.Elems {
-		if !gear.Heavy(rd, i) {
-			continue
-		}
-		if at >= 0 {
-			return
-		}
-		at = i
-	}
+	at := rd.Only(rd.Is(gear.Heavy))
 	if at < 0 || !gear.AsksFor(rd, parser.AskCutPlan) || !rd.SaidOut(at+1) || !rd.Cued(rd.At(at-1), lexicon.CueFor) {
 		return
 	}

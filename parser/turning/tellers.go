@@ -6,6 +6,7 @@ import (
 	"heft/parser/lexicon"
 	"heft/parser/reading"
 	"heft/parser/scan"
+	"heft/parser/stops"
 )
 
 // How high somebody is who tells of a piece, "im 15 ft up in it", has no part in
@@ -24,6 +25,26 @@ func TellersHeight(rd *reading.Reading) {
 		}
 		rd.Pass(from, to)
 		i = from
+	}
+}
+
+// MovedGear keeps how far gear was moved, "someone moved the anchor 2 m down", from
+// being how high it is now, or how long anything is.
+func MovedGear(rd *reading.Reading) {
+	for i, e := range rd.Elems {
+		if !e.Fig.Far() || e.Fig.Told != "" {
+			continue
+		}
+		k := rd.Past(i-1, -1, lexicon.MarkArticle|lexicon.MarkRelation|lexicon.MarkErect)
+		gearAt := stops.Kit(rd, k) || rd.TermAt(k).Anchors || rd.Cued(rd.At(k), lexicon.CueAnchor)
+		moved := rd.TermAt(rd.Past(k-1, -1, lexicon.MarkArticle)).Stirs
+		if gearAt && moved && !rd.At(i-1).Marked(lexicon.MarkAt) {
+			e.Fig.Elsewhere = true
+			rd.Alter(k, func(t *scan.Term) { t.Roles = nil })
+			if rd.At(i + 1).LooksBack(parser.HitchHeight) {
+				rd.Alter(i+1, func(t *scan.Term) { t.Roles = nil }) // "2 m up"
+			}
+		}
 	}
 }
 
@@ -61,7 +82,7 @@ func selfUp(rd *reading.Reading, i int) (from, to int) {
 // nowhere.
 func wordsOf(rd *reading.Reading, i int, c scan.Cue) int {
 	for k := i; k >= 0 && k > i-reading.LongestCue && rd.Elems[k].Pause == 0; k-- {
-		if rd.In.Cues[c][scan.Fold(rd.Text[rd.Elems[k].Start:rd.Elems[i].End])] {
+		if rd.In.Cued(scan.Fold(rd.Text[rd.Elems[k].Start:rd.Elems[i].End]), c) {
 			return k
 		}
 	}

@@ -38,8 +38,8 @@ func Times(rd *reading.Reading) {
 		case rd.At(i + 1).Marked(lexicon.MarkClock):
 			rd.Pass(from, i+2)
 			i = from
-		case from < i && rd.EndsBreath(i+1):
-			rd.Pass(from, i+1)
+		case from < i && (rd.EndsBreath(i+1) || rd.Cued(rd.At(i+1), lexicon.CueClause)):
+			rd.Pass(from, i+1) // "booked till 2 so i need to know"
 			i = from
 		}
 	}
@@ -49,10 +49,15 @@ func Times(rd *reading.Reading) {
 			i = passCold(rd, i)
 			continue
 		}
+		if hot(rd, i) {
+			rd.Pass(i, i+1)
+			i--
+			continue
+		}
 		if fig == nil || fig.Dim != parser.DimCount || fig.Unit != nil {
 			continue
 		}
-		if rd.TermAt(i + 1).Foreign {
+		if rd.TermAt(i+1).Foreign || inMinutes(rd, i) {
 			rd.Pass(i, i+2)
 			i--
 			continue
@@ -68,10 +73,34 @@ func Times(rd *reading.Reading) {
 	}
 }
 
+// inMinutes reads "got 5 min" and "back in 10 min", where "min" may be the least as well:
+// behind what somebody has, or "in", a small number of nothing else ends what is said.
+func inMinutes(rd *reading.Reading, i int) bool {
+	before := rd.At(rd.Past(i-1, -1, lexicon.MarkArticle))
+	led := rd.Cued(before, lexicon.CueOwns) || before.Marked(lexicon.MarkIn) || rd.Cued(before, lexicon.CueBackIn)
+	return minutes(rd.Elems[i].Fig) && led && rd.Cued(rd.At(i+1), lexicon.CueMinute) && rd.EndsBreath(i+2)
+}
+
 // cold says whether the number at i is how warm it is outside: "minus 10 celsius".
 func cold(rd *reading.Reading, i int) bool {
 	fig := rd.Elems[i].Fig
 	return fig != nil && (fig.Dim == parser.DimCount && fig.Unit == nil || fig.Dim == parser.DimAngle) && rd.TermAt(i+1).Foreign && rd.Cued(rd.At(i+1), lexicon.CueWarmth)
+}
+
+// hot says whether the number at i, in degrees, is how hot it is: "its 96 degrees out",
+// which begins a message and ends with where, or what begins with that it is of the day:
+// "estamos a 38 grados".
+func hot(rd *reading.Reading, i int) bool {
+	const least, most, leastCelsius, mostCelsius = 80, 120, 33, 44 // no angle that is commonly told
+	fig := rd.Elems[i].Fig
+	if fig == nil || fig.Dim != parser.DimAngle || fig.Low != fig.High {
+		return false
+	}
+	warm := fig.Low >= least && fig.Low <= most || fig.Low >= leastCelsius && fig.Low <= mostCelsius
+	if rd.Cued(rd.At(rd.Past(i-1, -1, lexicon.MarkAt|lexicon.MarkIs|lexicon.MarkMade|lexicon.MarkArticle)), lexicon.CueHeatOf) {
+		return warm && rd.EndsBreath(i+1)
+	}
+	return i > 0 && begins(rd, i-1) && fig.Low != 90 && warm && fig.Low >= least && rd.Cued(rd.At(i-1), lexicon.CueWas) && rd.Cued(rd.At(i+1), lexicon.CueOutdoors) && (rd.EndsBreath(i+2) || rd.At(i+2).Marked(lexicon.MarkAnd))
 }
 
 // passCold passes over it with the "minus" before it, and returns what stands before.

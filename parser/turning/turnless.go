@@ -1,7 +1,6 @@
 package turning
 
 import (
-	"reflect"
 	"slices"
 	"strings"
 	"unicode"
@@ -15,26 +14,8 @@ import (
 	"heft/parser/stops"
 )
 
-// Much that crews deny turns nothing round: "no me fío", "the boss doesn't want a
-// mess", "no hay dónde poner otra arriba". Where all that a denial leads to, up to
-// the end of its clause, is nothing that an answer hangs on, it is left out with its
-// clause, and said back.
-
-// IdleDenials leaves out such clauses, and takes the doubt from a "no?" that only
-// asks whether it is so.
-func IdleDenials(rd *reading.Reading) {
-	for i := 0; i < len(rd.Elems); i++ {
-		if rd.TermAt(i).Ask != parser.Twist {
-			continue
-		}
-		if tagged(rd, i) {
-			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
-		} else if end := clauseEnd(rd, i+1); rd.Cued(rd.Elems[i], lexicon.CueDenying) && idleClause(rd, i, end) {
-			forget(rd, i, end)
-			LeaveOut(rd, i, end)
-		}
-	}
-}
+// Of a clause that is denied from its beginning, each word must be nothing that an answer
+// hangs on, but for what is told elsewhere as well.
 
 // forget drops the unknown words of a clause that says what somebody wants or can,
 // "no quiere que caiga nada en el agua": all of it is said back.
@@ -42,7 +23,11 @@ func forget(rd *reading.Reading, from, to int) {
 	if !rd.Cued(rd.At(rd.Past(from+1, +1, lexicon.MarkPronoun|lexicon.MarkArticle)), lexicon.CueWilling) {
 		return
 	}
-	start, end := rd.Elems[from].Start, startOf(rd, to)
+	forgetIn(rd, rd.Elems[from].Start, startOf(rd, to))
+}
+
+// forgetIn drops the unknown words from one place in the text to another.
+func forgetIn(rd *reading.Reading, start, end int) {
 	rd.Asks = slices.DeleteFunc(rd.Asks, func(a *parser.Ask) bool {
 		return a.Kind == parser.Unknown && a.Start >= start && a.End <= end && LikeStop(rd, a) == ""
 	})
@@ -114,19 +99,28 @@ func turnless(rd *reading.Reading, k, i, end int) bool {
 	if e.Term.Intent == "" && slices.ContainsFunc(e.Term.Roles, func(r scan.Role) bool { return binding(rd, r) }) {
 		return false
 	}
-	const talk = lexicon.MarkHello | lexicon.MarkArticle | lexicon.MarkIs | lexicon.MarkAt | lexicon.MarkPronoun | lexicon.MarkRelation | lexicon.MarkWhere | lexicon.MarkIn | lexicon.MarkAdverb | lexicon.MarkAdjective | lexicon.MarkMade |
-		lexicon.MarkTrailing | lexicon.MarkTall | lexicon.MarkOffTree | lexicon.MarkPlace | lexicon.MarkObstacle | lexicon.MarkStanding | lexicon.MarkPerson | lexicon.MarkMoving | lexicon.MarkTug | lexicon.MarkErect | lexicon.MarkUpends | lexicon.MarkHigh | lexicon.MarkUpward | lexicon.MarkOutward | lexicon.MarkAside
 	t := *e.Term
-	if t.Tree == nil && (stops.WrapsTold(rd) || !bounds.AnyWithin(rd, i, end, func(n int) bool { return rd.TermAt(n).Intent == parser.AskLower })) && rd.AnyAt(func(n int) bool {
-		return (n < i || n >= end) && (gear.Heavy(rd, n) || t.Shape != "" && rd.TermAt(n).Shape == t.Shape)
-	}) {
-		t.Shape, t.Unnamed, t.Marks = "", false, t.Marks&^lexicon.MarkRound // told elsewhere, or weighed
+	if t.Tree == nil && toldOutside(rd, k, i, end) {
+		t.Shape, t.Unnamed, t.Marks = "", false, t.Marks&^lexicon.MarkRound
 	}
-	t.Marks &^= talk
-	t.Roles, t.Intent, t.Besides, t.Ask, t.Leads, t.Turning = nil, "", false, "", false, ""
-	t.Employs, t.Hung, t.Hangs, t.Chatter, t.Overlook, t.Perhaps, t.Idle, t.Someone, t.Human, t.Another, t.Order = false, false, false, false, false, false, false, false, false, false, ""
-	t.Lifts, t.State, t.Straight, t.Beneath, t.Strays, t.Stays, t.ComesDown, t.HighEnd, t.LowEnd, t.TopEnd = false, false, false, false, false, false, false, false, false, false
-	return reflect.DeepEqual(t, scan.Term{})
+	t.Intent, t.Ask = "", ""
+	rd.Elems[k].Term = &t
+	idle := Weightless(rd, k)
+	rd.Elems[k] = e
+	return idle && !t.Unnamed
+}
+
+// toldOutside says whether the piece at k, of a clause from i to end, is told or weighed
+// elsewhere.
+func toldOutside(rd *reading.Reading, k, i, end int) bool {
+	lowers := func(n int) bool { return rd.TermAt(n).Intent == parser.AskLower }
+	if !stops.WrapsTold(rd) && bounds.AnyWithin(rd, i, end, lowers) {
+		return false
+	}
+	shape := rd.TermAt(k).Shape
+	return rd.AnyAt(func(n int) bool {
+		return (n < i || n >= end) && (gear.Heavy(rd, n) || shape != "" && rd.TermAt(n).Shape == shape)
+	})
 }
 
 // placing are the fields whose words behind a number tell where it is, and tell
@@ -195,6 +189,6 @@ func WontLeave(rd *reading.Reading, i int) bool {
 		end++
 	}
 	words := scan.SplitWords(rd.Text[rd.Elems[i].End:startOf(rd, end)])
-	at := slices.IndexFunc(words, func(w string) bool { return rd.In.Cues[lexicon.CueLeaves][w] })
-	return at >= 0 && !(at+1 < len(words) && rd.In.Cues[lexicon.CueOurs][words[at+1]])
+	at := slices.IndexFunc(words, func(w string) bool { return rd.In.Cued(w, lexicon.CueLeaves) })
+	return at >= 0 && !(at+1 < len(words) && rd.In.Cued(words[at+1], lexicon.CueOurs))
 }

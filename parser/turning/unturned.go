@@ -22,6 +22,16 @@ func Degree(rd *reading.Reading, i int) {
 	}
 }
 
+// LeansBack takes the doubt from "it leans 4 ft the wrong way": which way it leans is told.
+func LeansBack(rd *reading.Reading, i int) {
+	for k := i - 1; k >= 0 && rd.Elems[k].Pause == 0; k-- {
+		if rd.TermAt(k).Note == "lean" {
+			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
+			return
+		}
+	}
+}
+
 // Indeed leaves out "actually" in the middle of what is asked or said, where it
 // takes nothing back: no fact stands behind it, or none of its kind before it.
 func Indeed(rd *reading.Reading, i int) {
@@ -63,6 +73,10 @@ func Plus(rd *reading.Reading, i int) {
 		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Marks: lexicon.MarkAnd} }) // blocks in a rope's path
 		return
 	}
+	if leavesToo(rd, i) || plusAsk(rd, i) || plusTold(rd, i) {
+		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Marks: lexicon.MarkAnd} })
+		return
+	}
 	n := i + 1
 	for n < len(rd.Elems) && rd.Elems[n].Pause == 0 && rd.Elems[n].Fig == nil && (rd.Elems[n].Polite() || rd.Elems[n].Marked(lexicon.MarkPronoun) || rd.TermAt(n).Note == "about") {
 		n++
@@ -74,11 +88,20 @@ func Plus(rd *reading.Reading, i int) {
 	}
 }
 
+// leavesToo reads "a 13 in limb, 22 ft, plus leaves": what a limb weighs is told with
+// its leaves. Behind a weight they may come on top of it.
+func leavesToo(rd *reading.Reading, i int) bool {
+	j := rd.Past(i+1, +1, lexicon.MarkArticle|lexicon.MarkPronoun)
+	limb := rd.AnyAt(func(k int) bool { return rd.TermAt(k).Shape == parser.Limb })
+	weighed := rd.AnyAt(func(k int) bool { return k < i && gear.Heavy(rd, k) })
+	return limb && !weighed && rd.Cued(rd.At(j), lexicon.CueLeafy) && rd.EndsBreath(j+1)
+}
+
 // Lengthening leaves out "do they get longer going up" of pieces that a cut is asked
 // for: the answer tells how long those from either end are.
 func Lengthening(rd *reading.Reading, i int) {
 	word, _ := scan.NextWord(rd.Text[rd.Elems[i].End:])
-	if gear.AsksFor(rd, parser.AskCutPlan) && !bounds.Turnable(rd, i-1) && !bounds.Turnable(rd, i+1) && !rd.At(i+1).Marked(lexicon.MarkPronoun) && !rd.In.Cues[lexicon.CueThan][word] {
+	if gear.AsksFor(rd, parser.AskCutPlan) && !bounds.Turnable(rd, i-1) && !bounds.Turnable(rd, i+1) && !rd.At(i+1).Marked(lexicon.MarkPronoun) && !rd.In.Cued(word, lexicon.CueThan) {
 		LeaveOut(rd, i, i+1)
 	}
 }
@@ -90,7 +113,7 @@ func LessWraps(rd *reading.Reading, i int) {
 	told := rd.AnyAt(func(k int) bool {
 		return rd.Elems[k].Plays(parser.Wraps) && (rd.At(k-1).Fig != nil || rd.At(k+1).Fig != nil)
 	})
-	if rd.TermAt(i+1).Intent == parser.AskLower && !told && rd.At(i-1).Pause > 0 && rd.At(i+2).Fig == nil && !rd.In.Cues[lexicon.CueThan][word] {
+	if rd.TermAt(i+1).Intent == parser.AskLower && !told && rd.At(i-1).Pause > 0 && rd.At(i+2).Fig == nil && !rd.In.Cued(word, lexicon.CueThan) {
 		LeaveOut(rd, i, i+1)
 	}
 }
@@ -141,10 +164,28 @@ func Several(rd *reading.Reading, i int) {
 		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Marks: lexicon.MarkArticle} }) // "both legs at 45°"
 		return
 	}
+	if bothLines(rd, i) {
+		rd.Elems[i].Term = &scan.Term{} // "lifting line and lowering line both on one lead"
+		return
+	}
 	talk := TalkBehind(rd, i) || rd.At(next).Pause == 0 && rd.TermAt(next).Chatter && !Who(rd, next)
 	if few := rd.Cued(rd.Elems[i], lexicon.CueFew) && gear.AsksFor(rd, parser.AskCutPlan) && !bounds.Turnable(rd, next); talk && !bounds.Turnable(rd, i-1) || few {
 		LeaveOut(rd, i, i+1)
 	}
+}
+
+// bothLines says whether the word at i speaks of the two lines right before it.
+func bothLines(rd *reading.Reading, i int) bool {
+	k := i - 1
+	if gear.Part(rd.At(k)) != lexicon.PartRope || rd.At(i+1).Fig != nil || rd.At(i+1).Piece() {
+		return false
+	}
+	for k--; k >= 0 && !rd.At(k).Marked(lexicon.MarkAnd); k-- {
+		if rd.At(k).Pause > 0 || rd.At(k).Fig != nil {
+			return false
+		}
+	}
+	return gear.Part(rd.At(k-1)) == lexicon.PartRope
 }
 
 // RopeLegs reads the legs that are told with a redirect as those of the rope

@@ -59,6 +59,7 @@ func blows(rd *reading.Reading, i int) bool {
 // method here has wind in it, and the words themselves are noted.
 func Winds(rd *reading.Reading) {
 	for i := 0; i < len(rd.Elems); i++ {
+		fast(rd, i)
 		if !rd.TermAt(i).Weather {
 			continue
 		}
@@ -77,5 +78,26 @@ func Winds(rd *reading.Reading) {
 			k++ // "30 mph"
 		}
 		rd.Pass(i+1, k)
+	}
+}
+
+// fast reads "wind 25 mph": by itself the word is how a rope goes round a drum as well.
+func fast(rd *reading.Reading, i int) {
+	fig, unit := rd.Elems[i].Fig, rd.At(i+1)
+	if fig == nil || fig.Unit != nil || fig.Dim != parser.DimCount || !rd.Cued(unit, lexicon.CueSpeed) {
+		return
+	}
+	k := slices.IndexFunc(rd.Tokens, func(t reading.DangerToken) bool { return t.Start >= fig.Start }) - 1
+	if k < 0 || !stops.Is(rd.Tokens[k], "gusts") {
+		return
+	}
+	wind := rd.Tokens[k]
+	before := len(rd.Asks)
+	rd.Asks = slices.DeleteFunc(rd.Asks, func(a *parser.Ask) bool {
+		return a.Kind == parser.Unknown && a.Start == wind.Start && a.End == wind.End
+	})
+	if len(rd.Asks) < before {
+		blows := reading.Element{Start: wind.Start, End: wind.End, Term: &scan.Term{Note: "gusty", Weather: true}}
+		rd.Elems = slices.Insert(rd.Elems, i, blows)
 	}
 }

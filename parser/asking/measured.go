@@ -1,0 +1,51 @@
+package asking
+
+import (
+	"slices"
+	"strings"
+	"unicode"
+
+	"heft/parser"
+	"heft/parser/lexicon"
+	"heft/parser/reading"
+	"heft/parser/stops"
+	"heft/parser/turning"
+)
+
+// An unknown word right behind a length names what is so long: "4 wraps on an 8 in
+// whatsit". Without the word the number would be the piece's, so both are asked about as
+// one, and left out as one.
+
+// MeasuredUnknown takes such lengths with their unknown words.
+func MeasuredUnknown(rd *reading.Reading, asks []*parser.Ask) {
+	for _, a := range asks {
+		if i := measuredBy(rd, a); i >= 0 {
+			a.Start = rd.Elems[i].Start
+			a.Words, a.Measured = rd.Text[a.Start:a.End], true
+			rd.Elems = slices.Delete(rd.Elems, i, i+1)
+		}
+	}
+}
+
+// measuredBy is the place of the length right before an unknown word that names no piece
+// and stands before none, -1 for none.
+func measuredBy(rd *reading.Reading, a *parser.Ask) int {
+	if a.Kind != parser.Unknown || strings.ContainsAny(a.Words, "0123456789") || !strings.ContainsFunc(a.Words, unicode.IsLetter) {
+		return -1
+	}
+	i, next, _ := stops.Around(rd, a)
+	fig := rd.At(i).Fig
+	if fig == nil || fig.Dim != parser.DimLength || fig.Told != "" || fig.Sure != "" || fig.Claimed != "" || strings.TrimSpace(rd.Text[fig.End:a.Start]) != "" {
+		return -1
+	}
+	if rd.At(i-1).Looks(lexicon.After) || rd.At(i-1).Cross || rd.At(i-1).Marked(lexicon.MarkAt) || rd.At(i-1).Fig != nil || rd.At(next).Looks(lexicon.Before) {
+		return -1 // it has words of its own: "hitched at 30 ft …"
+	}
+	if rd.At(next).Fig != nil && !rd.AnyAt(func(k int) bool { return rd.TermAt(k).Tree != nil }) || turning.LikeStop(rd, a) != "" {
+		return -1 // it may be the tree, "16 in … 10 ft", or a danger
+	}
+	if k := rd.Past(next, +1, lexicon.MarkMade|lexicon.MarkRelation|lexicon.MarkArticle|lexicon.MarkAdjective); rd.At(k).Piece() || rd.TermAt(k).Tree != nil {
+		return -1 // "a 14 in … limb", "8 ft … of red oak"
+	}
+	return i
+}

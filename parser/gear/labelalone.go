@@ -1,0 +1,59 @@
+package gear
+
+import (
+	"strings"
+
+	"heft/parser"
+	"heft/parser/lexicon"
+	"heft/parser/reading"
+	"heft/parser/scan"
+)
+
+// LabelAlone asks which gear's a figure is that stands on a label, where the message names no
+// gear at all: "it says 9000 on the tag". It is what no piece weighs.
+func LabelAlone(rd *reading.Reading) {
+	const least = 100
+	ofOther := func(i int) bool {
+		weighs := rd.Elems[i].Plays(parser.Weight) && rd.TermAt(i).Note != "about" // "says" plays it as well
+		return Part(rd.Elems[i]) != "" || Strength(rd.Elems[i]) != "" || rd.Elems[i].Piece() || weighs
+	}
+	if rd.AnyAt(ofOther) {
+		return
+	}
+	for i, e := range rd.Elems {
+		fig := e.Fig
+		bare := fig != nil && fig.Dim == parser.DimCount && fig.Unit == nil
+		if fig == nil || fig.Sure != "" || !bare && !Heavy(rd, i) || bare && fig.Low < least || !onLabel(rd, i) {
+			continue
+		}
+		a := fig.Ask(parser.WhichGear, rd.Text)
+		a.Fields = []parser.Field{parser.RopeWorking, parser.BlockWorking, parser.SlingWorking, parser.ConnectorWorking}
+		rd.Asks = append(rd.Asks, a)
+		fig.Elsewhere = true
+	}
+}
+
+// onLabel says whether a number is what a label says: "the tag says 9000", "9000 on the tag".
+func onLabel(rd *reading.Reading, i int) bool {
+	small := lexicon.MarkArticle | lexicon.MarkWhere | lexicon.MarkAt | lexicon.MarkMade | lexicon.MarkIs
+	if rd.TermAt(rd.Past(i+1, 1, small)).Label || rd.TypedAfter(i, lexicon.CueOnTag) && !tagLine(rd) {
+		return true
+	}
+	from, _ := rd.Span(rd.Elems[i].Start, func(e reading.Element) bool { return e.Pause > 0 })
+	words := scan.SplitWords(rd.Text[from:rd.Elems[i].Start])
+	for n := 2; n <= min(reading.LongestCue, len(words)); n++ { // "says" alone is what somebody does
+		if rd.In.Cued(strings.Join(words[len(words)-n:], " "), lexicon.CueStamped) {
+			return true
+		}
+	}
+	k := i - 1
+	for k >= 0 && !rd.TermAt(k).Label && between(rd, k) {
+		k--
+	}
+	return rd.TermAt(k).Label
+}
+
+// tagLine says whether one is named: a pull on it stands on no label.
+func tagLine(rd *reading.Reading) bool {
+	return rd.AnyAt(func(i int) bool { return rd.Elems[i].Marked(lexicon.MarkTug) && !rd.TermAt(i).Label })
+}

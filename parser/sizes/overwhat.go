@@ -1,0 +1,73 @@
+package sizes
+
+import (
+	"heft/parser"
+	"heft/parser/gear"
+	"heft/parser/lexicon"
+	"heft/parser/reading"
+	"heft/parser/scan"
+)
+
+// overWhat passes over what a load comes up for, "come up 4 ft to clear the fence", where
+// a tackle lifts it: the height is told, and nothing swings.
+func overWhat(rd *reading.Reading, i int) {
+	thing := clearedAt(rd, purposeAt(rd, i))
+	if thing < 0 || !rd.EndsBreath(thing+1) || !tackleTold(rd) && !rd.LiftsOn() {
+		return
+	}
+	passOver(rd, i, thing)
+}
+
+// BeforeClear passes over when the load of a lift would come clear, "the blocks meet before
+// the limb clears the gutter": nothing swings there either.
+func BeforeClear(rd *reading.Reading) {
+	rises := rd.AnyAt(func(k int) bool { return rd.Elems[k].Fig != nil && rd.Elems[k].Fig.Told == parser.Rise })
+	for i := range rd.Elems {
+		if !rd.Cued(rd.Elems[i], lexicon.CueClause) || !rises && !tackleTold(rd) && !rd.LiftsOn() {
+			continue
+		}
+		load := rd.Past(i+1, +1, lexicon.MarkArticle)
+		if !rd.At(load).Piece() && !rd.Cued(rd.At(load), lexicon.CueLoad) {
+			load-- // "antes de que libre el techo"
+		}
+		if thing := clearedAt(rd, load+1); thing >= 0 && rd.EndsBreath(thing+1) {
+			passOver(rd, i, thing)
+		}
+	}
+}
+
+// passOver leaves out the elements of a stretch, and says them back.
+func passOver(rd *reading.Reading, from, to int) {
+	kept := make([]reading.Element, 0, to+1-from)
+	for k := from; k <= to; k++ {
+		kept = append(kept, reading.Element{Start: rd.Elems[k].Start, End: rd.Elems[k].End, Term: &scan.Term{Chatter: true}})
+	}
+	rd.Pass(from, to+1, kept...)
+}
+
+// purposeAt is what stands behind "to", "so", "so that it" at i, or -1: a load comes up
+// for something.
+func purposeAt(rd *reading.Reading, i int) int {
+	switch {
+	case rd.TermAt(i).Serves:
+		return i + 1
+	case rd.Cued(rd.At(i), lexicon.CueSoThat):
+		return rd.Past(i+1, +1, lexicon.MarkArticle|lexicon.MarkPronoun)
+	}
+	return -1
+}
+
+// clearedAt is the thing that the verb at i has to come clear of, or -1: what stands
+// there, or the wood that is left.
+func clearedAt(rd *reading.Reading, i int) int {
+	if clears := rd.TermAt(i); i < 0 || clears.Intent != parser.AskSwing || !clears.Besides {
+		return -1
+	}
+	thing := rd.Past(i+1, +1, lexicon.MarkArticle|lexicon.MarkMade)
+	e := rd.At(thing)
+	wood := rd.Cued(e, lexicon.CueWood) || rd.Cued(e, lexicon.CueHinge)
+	if !wood && gear.Obstacle(e) == "" && !e.Marked(lexicon.MarkPlace) {
+		return -1
+	}
+	return thing
+}

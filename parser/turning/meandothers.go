@@ -1,0 +1,46 @@
+package turning
+
+import (
+	"heft/parser"
+	"heft/parser/lexicon"
+	"heft/parser/reading"
+	"heft/parser/scan"
+)
+
+// MeAndOthers counts who speaks and those beside: "me n 1 other", "me and 2 more on the
+// rope". Who is counted by a word of their own, "me and 2 guys", may be all of them.
+func MeAndOthers(rd *reading.Reading) {
+	for i := range rd.Elems {
+		n, to := othersBeside(rd, i)
+		ends := to > i && rd.EndsBreath(to+1) // "me and one other" may go on to anything
+		if n == 0 || !ends && !OnTackle(rd, to+1) && !(to+1 < len(rd.Elems) && pullsToo(rd, to+1)) {
+			continue
+		}
+		start, end := rd.Elems[i].Start, rd.Elems[to].End
+		rd.Elems[i] = reading.Element{Start: start, End: end, Fig: &reading.Figure{Low: n + 1, High: n + 1, Sure: parser.People, Start: start, End: end}}
+		for k := i + 1; k <= to; k++ {
+			rd.Elems[k] = reading.Element{Start: rd.Elems[k].Start, End: rd.Elems[k].End, Term: &scan.Term{Chatter: true}}
+		}
+		return
+	}
+}
+
+// othersBeside are how many stand beside who speaks in the words from i on, and the last of
+// them; 0 where none do.
+func othersBeside(rd *reading.Reading, i int) (n float64, to int) {
+	if !rd.Cued(rd.Elems[i], lexicon.CueSelfAnd) {
+		return 0, 0
+	}
+	j := i + 1
+	if rd.At(j).Marked(lexicon.MarkAnd) || rd.Cued(rd.At(j), lexicon.CueAndShort) {
+		j++
+	}
+	fig := rd.At(j).Fig
+	switch {
+	case rd.Cued(rd.Elems[i], lexicon.CueSelfAndOne):
+		return 1, i
+	case fig != nil && fig.Between(1, 6) && (rd.Cued(rd.At(j+1), lexicon.CueOther) || rd.Cued(rd.At(j+1), lexicon.CueMore)):
+		return fig.Low, j + 1
+	}
+	return 0, 0
+}

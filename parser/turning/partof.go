@@ -1,0 +1,74 @@
+package turning
+
+import (
+	"slices"
+	"strings"
+	"unicode"
+
+	"heft/parser"
+	"heft/parser/gear"
+	"heft/parser/lexicon"
+	"heft/parser/reading"
+	"heft/parser/scan"
+)
+
+// A share of a piece is no size, and asked about. It is talk where the part is told by its
+// own sizes, "the top third, 9 m of it, 45 cm at the cut". A log that somebody split
+// lengthwise is half a log: it is planned as the whole one.
+
+// OwnSizes leaves out the share at i where the sizes behind it are those of the part, and
+// says whether it did: so much "of it", so thick "at the cut", and nothing else is long.
+func OwnSizes(rd *reading.Reading, i int) bool {
+	if TurnedBy(rd, i) != parser.TurnsPart || rd.At(i-1).Fig != nil {
+		return false
+	}
+	thick, long, own := 0, 0, false
+	for k, e := range rd.Elems {
+		switch {
+		case e.Fig == nil:
+			continue
+		case k < i, e.Fig.Dim != parser.DimLength, e.Fig.Pair, rd.At(k + 1).Piece():
+			return false // "half the 600 lb log", "a third of a 60 ft cedar"
+		case e.Fig.Unit.Fine:
+			thick++
+		default:
+			long++
+		}
+		own = own || rd.TermAt(k+1).OfIt || e.Fig.Unit.Fine && rd.TypedAfter(k, lexicon.CueAtCut)
+	}
+	if !own || thick != 1 || long != 1 {
+		return false
+	}
+	LeaveOut(rd, i, i+1)
+	return true
+}
+
+// HalfLog notes half a log at i, where it is told that a log was split lengthwise, and
+// says whether it did. Wood that split by itself is stopped at before.
+func HalfLog(rd *reading.Reading, i int) bool {
+	if TurnedBy(rd, i) != parser.TurnsPart || !rd.Cued(rd.Elems[i], lexicon.CueHalved) || !gear.ShapedFrom(rd, 0, parser.Log) || !typedIn(rd, lexicon.CueLengthwise) {
+		return false
+	}
+	rd.Elems[i].Term = &scan.Term{Note: parser.HalfLog}
+	for k, e := range rd.Elems {
+		before := scan.SplitWords(rd.Text[:e.Start])
+		down := func(w string) bool { return rd.In.Cued(w, lexicon.CueDown) }
+		if e.Plays(parser.MidDiameter) && slices.ContainsFunc(before[max(0, len(before)-2):], down) {
+			rd.Alter(k, func(t *scan.Term) { *t = scan.Term{} }) // "down the middle, 20 in": no size was taken there
+		}
+	}
+	return true
+}
+
+// typedIn says whether the words of a cue are typed anywhere in the message.
+func typedIn(rd *reading.Reading, c scan.Cue) bool {
+	words := strings.FieldsFunc(scan.Fold(rd.Text), func(r rune) bool { return !unicode.IsLetter(r) && r != '\'' })
+	for i := range words {
+		for n := 1; n <= min(reading.LongestCue, len(words)-i); n++ {
+			if rd.In.Cued(strings.Join(words[i:i+n], " "), c) {
+				return true
+			}
+		}
+	}
+	return false
+}
