@@ -174,6 +174,40 @@ func TestConfirmingByHand(t *testing.T) {
 	c.leave()
 }
 
+// A confirmation that shows before its form is gone leaves the focus with the
+// answer, also where the page does not know any more what opened the form.
+func TestAnswerThatOvertakesItsForm(t *testing.T) {
+	c := atPhone(t)
+	c.as("supervisor")
+	c.asks("job: limit 2000 lb, arborist @Inge", "arborist @Inge")
+	c.asks("red oak limb 10 in 20 ft, stand it up on a 2:1, tied 12 ft from the cut, block 20 ft above the cut, 20° above horizontal", "pull")
+	c.as("arborist")
+	c.taps("#tickets button", "Confirmed on site")
+	c.holds(`document.querySelector("#modal dialog")?.matches(":modal")`)
+	c.do(chromedp.Reload())
+	c.live()
+	c.do(chromedp.Evaluate[chromedp.Void](`void (() => {
+		const ask = window.fetch;
+		const asked = document.querySelector("#modal").innerHTML;
+		const taken = new Promise((go) => { window.taken = go; });
+		window.fetch = async (to, how) => {
+			if (how?.method !== "post") await taken;
+			const answer = await ask(to, how);
+			if (how?.method !== "post") return answer;
+			let page = await answer.text();
+			while (!page.includes("Confirmed on site by") || page.includes("<dialog")) page = await (await ask(location.href)).text();
+			setTimeout(window.taken, 50);
+			return { ok: true, url: answer.url, text: async () => page.replace('<div id="modal">', '<div id="modal">' + asked) };
+		};
+	})()`))
+	c.taps("#modal button", "Confirm")
+	c.holds(`document.querySelector("#modal dialog") && document.querySelector("#tickets .desk .context .name")`)
+	c.holds(`!document.querySelector("#modal dialog")`)
+	c.holds(`document.activeElement.matches("#tickets .thread > li:has(.context .name)")`)
+	c.holds(inView(found(newest + ".desk .context:has(.name)")))
+	c.leave()
+}
+
 // What somebody else writes meanwhile does not move what one is at: not over
 // it, where a new ticket comes, nor by what an answer brings below it.
 func TestWhatOneIsAtStaysWhereItIs(t *testing.T) {

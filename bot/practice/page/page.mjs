@@ -14,6 +14,7 @@ let again = false; // and has changed since
 let held = false; // something newer waits until nobody types in its place
 let pressed = ""; // the button that was used last
 let awaited = ""; // where the answer to what was done last will show
+let done = ""; // where that was done
 const news = new Set(); // what the desk said since, by the keys of its lines
 
 document.querySelector(".again")?.remove();
@@ -112,7 +113,7 @@ function modal(page) {
   if (page) take(document.getElementById("modal"), page.getElementById("modal"));
   const asked = document.querySelector("#modal dialog[open]");
   for (const e of document.querySelectorAll("body > [inert]")) e.inert = false;
-  if (over) settle(document.getElementById(pressed) ?? document.getElementById(awaited));
+  if (over) settle(document.getElementById(pressed) ?? document.getElementById(done));
   if (!asked || asked.matches(":modal")) return;
   asked.open = false;
   asked.showModal();
@@ -176,6 +177,7 @@ function sent(form, action, page, at, opener) {
   for (const tick of form.querySelectorAll("input[type=checkbox][name=desk]")) tick.checked = tick.defaultChecked;
   const folded = form.closest("details:not(#older)");
   if (folded) folded.open = false;
+  done = at;
   awaited = action === "/say" ? "" : at; // a ticket first has the focus
   show(page);
   const place = at === "tickets" ? document.getElementById("list") : document.getElementById(at);
