@@ -143,8 +143,12 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 // that answers or changes one thing, a stop, the channel's job; false where it is none.
 func (d *Desk) atOnce(q parser.Question, ask *parser.Ask, ev Event, before Turn, text string) (answer, Turn, bool) {
 	a := answer{question: q, tree: before.tree, voice: voiceFor(ev, q)}
-	if before.refusesAgain(q, ask, ev.Job) {
+	switch {
+	case before.refusesAgain(q, ask, ev.Job):
 		a.refuseAgain(before.refused, text)
+		return a, before, true
+	case before.callsWiresDead(q, ask):
+		a.refuseAgain(before.stopped, text)
 		return a, before, true
 	}
 	if out, turn, ok := d.asBefore(q, ask, ev, before, text); ok {

@@ -36,8 +36,8 @@ func (t Turn) refusing(ask *parser.Ask) Turn {
 	if holdsOn[ask.Kind] {
 		t.refused = ask
 	}
-	if mended[ask.Kind] {
-		t.stopped = ask
+	if again := t.stopped != nil && t.stopped.Kind == ask.Kind; mended[ask.Kind] && !again {
+		t.stopped = ask // the first words of it say best what is to be put right
 	}
 	return t
 }
@@ -70,6 +70,14 @@ func (t Turn) refusesAgain(q parser.Question, ask *parser.Ask, job Job) bool {
 		return false // what a piece weighs, of which something is missing
 	}
 	return len(whole.Missing()) > 0 || q.FollowUp && len(whole.MissingPiece()) > 0
+}
+
+// callsWiresDead says whether a message behind a power line only says that something is
+// dead: the wires, for all that anybody can tell from here, and who rigs by that dies.
+func (t Turn) callsWiresDead(q parser.Question, ask *parser.Ask) bool {
+	wires := t.stopped != nil && t.stopped.Kind == parser.PowerLine
+	dead := q.Condition != nil && q.Condition.Value == parser.Dead
+	return wires && dead && (ask == nil || !ask.Final()) && q.Species == nil && q.Shape == nil && len(q.Quantities) == 0
 }
 
 // refuseAgain refuses a message with what was refused before.
