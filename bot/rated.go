@@ -174,7 +174,7 @@ func (r *rated) spread(a *answer) (err error) {
 	if basket {
 		carries = func(at unit.Angle) (unit.Force, error) { return gear.Basket(vertical, at) }
 	}
-	angle, said := angleOf(a.question, parser.LegAngle, gear.LegAngles.Low)
+	angle, said := a.legsFromLevel()
 	if r.limit, err = carries(angle); err != nil {
 		return err
 	}
@@ -189,6 +189,23 @@ func (r *rated) spread(a *answer) (err error) {
 	steep, err := carries(steepLegs)
 	r.assumed = append(r.assumed, v.say("the legs' angle not said, %s from level taken; at %s it may carry %s", degrees(angle), degrees(steepLegs), v.pullHad(steep)))
 	return err
+}
+
+// legsFromLevel is the angle of a sling's legs above level: as told, or half of what is left
+// of 180° where the angle between them is told.
+func (a *answer) legsFromLevel() (unit.Angle, bool) {
+	q := a.question
+	if x, ok := q.Get(parser.BlockAngle); ok && !q.Has(parser.LegAngle) && betweenLegs(q) {
+		return 90*unit.Degree - unit.Angle(x.High)*unit.Degree/2, true
+	}
+	return angleOf(q, parser.LegAngle, gear.LegAngles.Low)
+}
+
+// betweenLegs says whether an angle between legs is that of a sling's, and of no rope at a
+// block: of those nothing is told.
+func betweenLegs(q parser.Question) bool {
+	slung := slices.Contains(q.Notes, noteBasket) || q.Count(parser.Legs) >= 2
+	return slung && !q.Has(parser.RopeBreak, parser.RopeWorking, parser.BlockBreak, parser.BlockWorking, parser.Turn) && !slices.ContainsFunc(q.Notes, parser.Redirecting) && !q.Noted(parser.NoteHoldsBlock)
 }
 
 // angleOf is the angle of a field, or the one that is taken where none was

@@ -57,6 +57,9 @@ func (a *answer) tellUnused() {
 		if q.Intent == parser.AskAnchor && (x.Field == parser.Turn || x.Field == parser.BlockAngle) && slices.ContainsFunc(q.Notes, parser.Redirecting) {
 			continue // how the redirect pulls on its anchor
 		}
+		if x.Field == parser.BlockAngle && q.Intent == parser.AskGear && betweenLegs(q) {
+			continue // of the sling's legs
+		}
 		if x.Field == parser.Sideways && q.Intent == parser.AskBalance && q.Noted(parser.NoteEitherEnd) {
 			left = append(left, x.Field)
 			continue

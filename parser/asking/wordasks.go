@@ -157,6 +157,9 @@ func BoundAsk(rd *reading.Reading, full places.Bound, limb bool) *parser.Ask {
 		if e.Term.Intent == parser.AskCutPlan && parser.Thickness(full[j]) || full[j] == parser.PersonPull && rd.TermAt(j+1).InHand {
 			continue // "max length of a 20 in log", "under 40 lb in the hand"
 		}
+		if full[j] == parser.BlockAngle && rd.Cued(e, lexicon.CueUpTo) && rd.Has(lexicon.MarkBridle) {
+			continue // legs pull hardest where they open widest
+		}
 		a := reading.AskAt(parser.Twist, rd.Text, e.Start, fig.End-e.Start)
 		a.Turning = parser.TurnsBound
 		switch f := full[j]; f {

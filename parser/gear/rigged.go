@@ -17,10 +17,23 @@ func SlingAngles(rd *reading.Reading) {
 		if e.Fig == nil || e.Fig.Dim != parser.DimAngle || rd.At(i+1).Plays(parser.BlockAngle) || rd.At(i+1).Plays(parser.StartAngle) {
 			continue
 		}
+		if rd.At(ledFrom(rd, i)).Plays(parser.BlockAngle) {
+			continue // "the angle between them is 80°" is of no leg by itself
+		}
 		if f := riggedAt(rd, i); f != "" {
 			e.Fig.Sure = f
 		}
 	}
+}
+
+// ledFrom is the element that leads to the number at i, over what only links the two:
+// "between them opens up to".
+func ledFrom(rd *reading.Reading, i int) int {
+	k := rd.Back(i - 1)
+	for rd.At(k).Pause == 0 && (rd.At(k).Marked(lexicon.MarkBound|lexicon.MarkMade) || rd.At(k).Polite() || rd.Colon(k)) {
+		k = rd.Back(k - 1)
+	}
+	return k
 }
 
 // riggedAt is the field of an angle by the nearest words, before it or else
