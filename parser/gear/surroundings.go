@@ -75,7 +75,7 @@ func OfRope(rd *reading.Reading, i int) bool {
 	case fig.Dim == parser.DimLength:
 		return fig.Unit.Fine && fig.High <= reading.ThickestRope
 	}
-	return fig.Dim == parser.DimCount && fig.High < 1 && strings.ContainsAny(fig.Words(rd.Text), "/½¼¾⅛⅜⅝⅞")
+	return fig.Dim == parser.DimCount && fig.High < 1 && (strings.ContainsAny(fig.Words(rd.Text), "/½¼¾⅛⅜⅝⅞") || rd.SpokenParts(fig))
 }
 
 // thinHolds reads "will half inch hold it" beside how thick the piece is: what is asked

@@ -48,6 +48,9 @@ func Hanging(rd *reading.Reading) {
 			rd.Elems[i].Fig.Told = parser.LineOut // "3 m de lado, cuelga 10 m"
 		case tuggedSo(rd, i):
 			rd.Elems[i].Fig.Told = parser.Sideways
+		case gotOver(rd, i):
+			rd.Elems[i].Fig.Told = parser.Sideways
+			rd.Elems[rd.Back(i-1)].Term = &scan.Term{} // no bound
 		case movedOver(rd, i):
 			rd.Elems[i].Fig.Told = parser.Sideways
 			rd.Elems[i+1].Term = &scan.Term{}
@@ -102,6 +105,22 @@ func movedOver(rd *reading.Reading, i int) bool {
 	}
 	after := rd.At(i + 2)
 	return !after.Marked(lexicon.MarkArticle|lexicon.MarkPlace) && after.Fig == nil && !after.Piece()
+}
+
+// gotOver reads "get a 200 lb limb over about 5 ft" of a tag line: the load stands before
+// the word and how far it goes behind, and no thing that it would go over.
+func gotOver(rd *reading.Reading, i int) bool {
+	over := rd.Back(i - 1)
+	if !rd.Cued(rd.At(over), lexicon.CueMoved) || !TagsAlone(rd) {
+		return false
+	}
+	j := over - 1
+	for rd.At(j).Marked(lexicon.MarkPronoun|lexicon.MarkArticle) || rd.At(j).Piece() || rd.TermAt(j).Unnamed || gear.Heavy(rd, j) {
+		j--
+	}
+	moves := rd.At(j).Marked(lexicon.MarkTug|lexicon.MarkMoving) || rd.Cued(rd.At(j), lexicon.CueShifts)
+	after := rd.At(i + 1)
+	return moves && j < over-1 && !after.Marked(lexicon.MarkRelation|lexicon.MarkMade|lexicon.MarkPlace) && !after.Piece() && len(rd.TermAt(i+1).Roles) == 0
 }
 
 // tuggedSo reads "jalarlo 7 pies" where a tag line is asked about, which moves

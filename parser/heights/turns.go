@@ -151,6 +151,33 @@ func ropeGoes(rd *reading.Reading, i, at int) bool {
 	return fig.Dim == parser.DimAngle || there && Degrees(fig)
 }
 
+// bareRight says whether the number at i is a right angle without its unit that a rope
+// leaves a redirect at: "comes in and goes out at a ninety". At 90 the turn and the angle
+// between the legs are the same; of no other number could it be told which it is.
+func bareRight(rd *reading.Reading, i int) bool {
+	fig := rd.Elems[i].Fig
+	if fig.Dim != parser.DimCount || fig.Unit != nil || fig.Low != 90 || fig.High != 90 || !turning.Redirected(rd) {
+		return false
+	}
+	k := rd.Past(rd.Back(rd.Past(i-1, -1, lexicon.MarkArticle)), -1, lexicon.MarkArticle)
+	for rd.At(k).Marked(lexicon.MarkAt|lexicon.MarkIs) || rd.TermAt(k).Note == "about" {
+		k--
+	}
+	course := false
+	for ; k >= 0 && rd.At(k).Pause == 0 && rd.At(k).Fig == nil; k-- {
+		e := rd.At(k)
+		switch {
+		case gear.Part(e) == lexicon.PartRope:
+			return course
+		case rd.TermAt(k).Course || rd.Cued(e, lexicon.CueAngle):
+			course = true
+		case !e.Marked(lexicon.MarkIn|lexicon.MarkAnd|lexicon.MarkIs) && !rd.Cued(e, lexicon.CueOut) && !e.Polite():
+			return false
+		}
+	}
+	return false
+}
+
 // Degrees says whether a bare number can be how far a rope turns at a redirect,
 // and no count of wraps.
 func Degrees(f *reading.Figure) bool {
@@ -186,6 +213,9 @@ func passable(rd *reading.Reading, e reading.Element) bool {
 // the angle between the legs are the same: right beside it, or the only angle.
 func rightAngle(rd *reading.Reading, i int) bool {
 	fig := rd.Elems[i].Fig
+	if bareRight(rd, i) {
+		return true
+	}
 	beside := parser.RedirectsOn[rd.TermAt(i+1).Block] != "" || parser.RedirectsOn[rd.TermAt(gear.PastIs(rd, i-1)).Block] != ""
 	alone := rd.EndsBreath(i+1) && (i == 0 || rd.Elems[i-1].Pause > 0) // "500 lb on the line, 90 degrees"
 	lone := turning.Redirected(rd) && (alone || RopeBeside(rd, i)) && !gear.SlingNamed(rd) && !gear.AsksFor(rd, parser.AskRaise) && !rd.AnyAt(func(k int) bool {

@@ -117,7 +117,7 @@ func chop(d *scan.Dialect, cut, put string) {
 	d.Chopped = append(d.Chopped, scan.Ending{Cut: cut, Put: put})
 }
 
-// readNumberWord reads "22", "x100", "+", ".", "1/2" and "1/4".
+// readNumberWord reads "22", "x100", "+", ".", and the parts from "1/2" to "1/16".
 func readNumberWord(s string) (scan.NumberWord, error) {
 	times, scale := strings.CutPrefix(s, "x")
 	switch s {
@@ -127,6 +127,10 @@ func readNumberWord(s string) (scan.NumberWord, error) {
 		return scan.NumberWord{Value: scan.Half}, nil
 	case "1/4":
 		return scan.NumberWord{Value: scan.Quarter}, nil
+	case "1/8":
+		return scan.NumberWord{Value: scan.Eighth}, nil
+	case "1/16":
+		return scan.NumberWord{Value: scan.Sixteenth}, nil
 	case ".":
 		return scan.NumberWord{Point: true}, nil
 	}

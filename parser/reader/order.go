@@ -41,6 +41,7 @@ func settle(rd *reading.Reading, steps []step) {
 // numberSteps settle which words are none of the question, and how large each number is.
 var numberSteps = []step{
 	sizes.SingleUnits,
+	(*reading.Reading).SpokenInches,
 	gear.Picks,
 	pulls.LedOffDown,
 	senses.Slips,
@@ -79,6 +80,7 @@ var numberSteps = []step{
 	heights.CutPlaces,
 	lend,
 	senses.Wagers,
+	senses.BiggestTold,
 	senses.TopsLowered,
 	senses.MadeIt,
 	turning.Supposed,

@@ -69,5 +69,11 @@ func (rd *Reading) CrossedCompound(i int) bool {
 
 // Fraction says whether a bare number is told as only inches are: "5/8 rope".
 func (rd *Reading) Fraction(f *Figure) bool {
-	return f != nil && f.Dim == parser.DimCount && f.Low < 2 && strings.Contains(f.Words(rd.Text), "/")
+	return f != nil && f.Dim == parser.DimCount && f.Low < 2 && (strings.Contains(f.Words(rd.Text), "/") || rd.SpokenParts(f))
+}
+
+// SpokenParts says whether a bare number is told in words as only inches are: "five eighths".
+func (rd *Reading) SpokenParts(f *Figure) bool {
+	words := f.Words(rd.Text)
+	return f.Dim == parser.DimCount && f.Unit == nil && f.Low == f.High && f.Low > 0 && f.Low < 1 && f.Low != scan.Half && !scan.IsDigit(words[0]) && !strings.ContainsAny(words, "/.,½¼¾⅛⅜⅝⅞")
 }

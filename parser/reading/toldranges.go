@@ -52,10 +52,12 @@ func (rd *Reading) EitherWraps(i int) {
 	}
 }
 
-// onMass says whether the words at i lead to a mass: "3 wraps or 4 on 700 lb".
+// onMass says whether the words at i lead to a mass: "3 wraps or 4 on 700 lb", "for 1200",
+// which counts nothing and is asked for its unit.
 func (rd *Reading) onMass(i int) bool {
+	const leastBare = 100
 	fig := rd.At(i + 1).Fig
-	return rd.At(i).Marked(lexicon.MarkIn|lexicon.MarkWhere) && fig != nil && fig.Dim == parser.DimMass
+	return rd.At(i).Marked(lexicon.MarkIn|lexicon.MarkWhere) && fig != nil && (fig.Dim == parser.DimMass || fig.Dim == parser.DimCount && fig.Unit == nil && fig.Low >= leastBare)
 }
 
 // wound says whether a bare number can count wraps.

@@ -7,10 +7,12 @@ import (
 )
 
 // Half and Quarter are the numbers that "and a half" and "and a quarter" add. A quarter
-// is no number by itself.
+// is no number by itself, nor is an eighth or a sixteenth: "five eighths" is one.
 const (
-	Half    = 0.5
-	Quarter = 0.25
+	Half      = 0.5
+	Quarter   = 0.25
+	Eighth    = 0.125
+	Sixteenth = 0.0625
 )
 
 // CuePartOf leads from a part to what it is of: "a quarter of the log".
@@ -23,6 +25,9 @@ func (t *Tongue) numberWordsIn(s string) int {
 	v, n := t.NumberWords(s)
 	if _, more := t.SpokenDecimals(s[n:], false); n > 0 && more > 0 && v != Half && !t.Optional[Fold(s[:n])] {
 		return n + more
+	}
+	if n > 0 && v < 1 && v != Half {
+		return n // "five eighths"
 	}
 	if n == 0 || v <= 1 && !t.countsOne(v, s[:n], s[n:]) || v == 2 && twoBlock(s[n:]) {
 		return 0
@@ -115,6 +120,8 @@ func (t *Tongue) NumberWords(s string) (sum float64, n int) {
 			open = 100 // "six hundred and fifty"
 		case v == Half && n == 0:
 			return Half, end + t.articleOfUnit(s[end:])
+		case sum == 0 && t.inchParts(part, v, s[n+end:]):
+			return part * v, n + end // "five eighths"
 		default:
 			if more, size := t.AndPart(s[n:]); n > 0 && size > 0 {
 				return sum + part + more, n + size
@@ -123,6 +130,14 @@ func (t *Tongue) NumberWords(s string) (sum float64, n int) {
 		}
 		n += end
 	}
+}
+
+// inchParts says whether so many parts are one fraction as a rule is marked in, and rest
+// names nothing that they are of: "five eighths", "three quarter inch", and not "three
+// quarters of the log".
+func (t *Tongue) inchParts(many, part float64, rest string) bool {
+	whole := many * part
+	return part > 0 && part < Half && whole > part && whole < 1 && int(many)%2 == 1 && !t.ofThing(rest)
 }
 
 // below100 says whether a number word below so much, a hundred at the most,

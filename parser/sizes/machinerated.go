@@ -53,8 +53,8 @@ func ratedMachine(rd *reading.Reading, i int) int {
 	k, rated := i-1, false
 	for ; k >= 0 && rd.Elems[k].Fig == nil && rd.Elems[k].Pause == 0 && !rd.TermAt(k).Machine && !truck(rd, k); k-- {
 		e, t := rd.Elems[k], rd.TermAt(k)
-		rated = rated || t.Rated || t.Bears
-		if !t.Rated && !t.Bears && !e.Polite() && t.Note != "about" && !e.Marked(lexicon.MarkIs|lexicon.MarkArticle|lexicon.MarkAt|lexicon.MarkBound|lexicon.MarkRating|lexicon.MarkPronoun|lexicon.MarkAdverb) {
+		rated = rated || t.Rated || t.Bears || rd.Cued(e, lexicon.CueManages)
+		if !t.Rated && !t.Bears && !rd.Cued(e, lexicon.CueManages) && !armOf(rd, k) && !e.Polite() && t.Note != "about" && !e.Marked(lexicon.MarkIs|lexicon.MarkArticle|lexicon.MarkAt|lexicon.MarkBound|lexicon.MarkRating|lexicon.MarkPronoun|lexicon.MarkAdverb) {
 			return -1
 		}
 	}
@@ -70,6 +70,12 @@ func ratedMachine(rd *reading.Reading, i int) int {
 		return at
 	}
 	return -1
+}
+
+// armOf says whether the word at i is the arm of a machine, which it stands right behind:
+// "loader arm", "brazo del cargador".
+func armOf(rd *reading.Reading, i int) bool {
+	return rd.Cued(rd.At(i), lexicon.CueArm) && rd.TermAt(i-1).Machine
 }
 
 // atReach passes over how far out a machine takes so much, "at the reach we got", "at 60
