@@ -103,6 +103,9 @@ var hangs = map[string]balance.Hang{
 func (a *answer) tellBalance(o *balanceObject, head string) error {
 	v := a.voice
 	likely, at := a.points(o)
+	if a.question.Noted(parser.TipHeavy) {
+		likely = at.High
+	}
 	length := a.question.Length(parser.Length).High
 	a.lines = []string{v.say("%s, balances about %s from the cut.", head, v.alongDown(likely))}
 	asked := balance.Hang("")
@@ -132,7 +135,11 @@ func (a *answer) tellBalance(o *balanceObject, head string) error {
 	} else if a.question.Noted(parser.NoteEitherEnd) {
 		a.tellEitherEnd(head, at, length)
 	}
-	a.lines = append(a.lines, v.say("It balances between %s and %s. If heavy toward the tip, not tapered: %s.", v.alongDown(at.Low), v.alongUp(at.High), v.alongUp(at.High)))
+	if a.question.Noted(parser.TipHeavy) {
+		a.lines = append(a.lines, v.say("It balances between %s and %s. Brush toward the tip, you say: planned on %s.", v.alongDown(at.Low), v.alongUp(at.High), v.alongUp(at.High)))
+	} else {
+		a.lines = append(a.lines, v.say("It balances between %s and %s. If heavy toward the tip, not tapered: %s.", v.alongDown(at.Low), v.alongUp(at.High), v.alongUp(at.High)))
+	}
 	if a.question.Shape == nil {
 		a.lines = append(a.lines, v.word("Log or limb? A log balances nearer its middle."))
 	}

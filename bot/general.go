@@ -111,7 +111,7 @@ func (a *answer) tellFiguresPassed() {
 // false where it was something else.
 func (a *answer) inFigures() bool {
 	v := a.voice
-	left := func(k gear.Knot) string { return trimmed(100*gear.Keeps(k).Kept.Low, 0) }
+	lost := func(k gear.Knot) string { return trimmed(100-100*gear.Keeps(k).Kept.Low, 0) }
 	switch a.question.Topic {
 	case parser.TopicWoods:
 		if err := a.compareWoods(); err != nil {
@@ -128,7 +128,7 @@ func (a *answer) inFigures() bool {
 		a.lines = []string{v.say("%s, gloves on: I plan on a pull of %s in all, hauled steady on a dry rope with firm footing. On a wet rope or wet ground less: test with a small piece first.", v.people(n), v.pullHad(unit.Force(n)*rope.PerPerson)),
 			v.word("For a figure: “two of us on a 3:1, can we lift 300 lb”.")}
 	case parser.TopicKnot:
-		a.lines = []string{v.say("I take it off the breaking strength: %s%% is left with a knot that you do not name, %s%% with a bowline, %s%% with an eye splice. The weakest on the rope counts.", left(gear.AnyOtherKnot), left(gear.Bowline), left(gear.EyeSplice)),
+		a.lines = []string{v.say("I take it off the breaking strength: you lose %s%% with a bowline, %s%% with an eye splice, %s%% with a knot that you do not name. The weakest on the rope counts.", lost(gear.Bowline), lost(gear.EyeSplice), lost(gear.AnyOtherKnot)),
 			v.word("For a figure: “600 lb limb, is my rope strong enough, it breaks at 16,000 lb, bowline”.")}
 	case parser.TopicFriction:
 		a.lines = []string{v.say("Drum: I plan the hold on a friction of %s, and expect anything up to %s. Wet, worn or glazed rope is not covered: test with a small piece first.", trimmed(float64(rope.Slick), 2), trimmed(float64(rope.Grippy), 2)),

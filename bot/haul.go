@@ -148,4 +148,7 @@ func (a *answer) tellWorse(l tackle.Lift) {
 		return
 	}
 	a.lines = append(a.lines, a.voice.say("If only %s%% passes: a pull of %s.", trimmed(100*l.Efficiency, 0), a.voice.pull(worse.Haul)))
+	if a.question.Noted(parser.WinchWanted) && !a.question.Has(parser.WinchPull) {
+		a.problems = append(a.problems, a.voice.say("A winch: rated for at least %s of pull with its drum full, where it pulls least.", a.voice.pull(worse.Haul))) // common practice, no source
+	}
 }

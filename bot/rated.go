@@ -74,7 +74,7 @@ func (a *answer) partName(p gear.Part) string {
 // are not accurately known.
 func factorOf(q parser.Question) float64 {
 	if x, ok := q.Get(parser.DesignFactor); ok {
-		return x.Low
+		return x.High // of two, the safer
 	}
 	return gear.Planning
 }
@@ -90,7 +90,7 @@ func (a *answer) rated(factor float64) ([]rated, error) {
 		}
 		l := gear.Link{Part: k.part, Break: unit.Force(low(q, k.breaks)), Working: unit.Force(low(q, k.marked)), Factor: factor}
 		r := rated{part: k.part, carries: 1, words: []string{a.strengthWords(l)}}
-		if k.part == gear.Rope && (namesKnot(q) || l.Break > 0 && q.Intent != parser.AskDrop) {
+		if k.part == gear.Rope && (namesKnot(q) || l.Break > 0 && q.Intent != parser.AskDrop) || k.part == gear.Sling && knotInSling(q) {
 			l.Knot = knotOf(q)
 			r.words = append(r.words, withKnot(a.voice, l.Knot))
 		}
@@ -246,11 +246,17 @@ func (a *answer) shares(all []rated) error {
 var knots = map[string]gear.Knot{
 	"bowline": gear.Bowline, "clove-hitch": gear.CloveHitch, "timber-hitch": gear.TimberHitch,
 	"two-half-hitches": gear.TwoHalfHitches, "eye-splice": gear.EyeSplice, "square-knot": gear.SquareKnot,
-	"overhand-knot": gear.OverhandKnot, "figure-eight": gear.FigureEight,
+	"overhand-knot": gear.OverhandKnot, "figure-eight": gear.FigureEight, "unlisted-hitch": gear.UnlistedHitch,
 }
 
 func namesKnot(q parser.Question) bool {
 	return slices.ContainsFunc(q.Notes, func(n string) bool { return knots[n] != gear.None })
+}
+
+// knotInSling says whether the knot that is named can only be tied in the sling: no rope is
+// told of. A splice is part of what the sling's label says.
+func knotInSling(q parser.Question) bool {
+	return namesKnot(q) && knotOf(q) != gear.EyeSplice && !q.Has(parser.RopeBreak, parser.RopeWorking)
 }
 
 // knotOf is the weakest knot that was named; where none was, any may be tied.
@@ -278,4 +284,5 @@ var knotNames = map[gear.Knot]string{
 	gear.Bowline: "the bowline", gear.CloveHitch: "the clove hitch", gear.TimberHitch: "the timber hitch",
 	gear.TwoHalfHitches: "the two half hitches", gear.EyeSplice: "the eye splice", gear.SquareKnot: "the square knot",
 	gear.OverhandKnot: "the overhand knot", gear.FigureEight: "the figure eight", gear.AnyOtherKnot: "a knot you did not name",
+	gear.UnlistedHitch: "a hitch with no printed figure",
 }

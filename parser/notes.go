@@ -72,6 +72,9 @@ const (
 	NoteTop       = "top-upright"
 )
 
+// WinchWanted is the note that it is asked how strong a winch must be.
+const WinchWanted = "winch-wanted"
+
 // HangWanted is the note that it is asked how high a piece ends up hanging.
 const HangWanted = "hang-wanted"
 
@@ -80,6 +83,9 @@ const NoteEitherEnd = "either-end"
 
 // NoteStartSide is the note of what stands on the side that a swing starts from.
 const NoteStartSide = "start-side"
+
+// TipHeavy is the note of a limb whose brush is told to be in its outer part.
+const TipHeavy = "tip-heavy"
 
 // LeavesOn is the note of a piece that has its branches or leaves on.
 const LeavesOn = "leafed"

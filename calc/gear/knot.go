@@ -21,6 +21,7 @@ const (
 	OverhandKnot   Knot = "overhand-knot"
 	FigureEight    Knot = "figure-eight"
 	AnyOtherKnot   Knot = "any-other"
+	UnlistedHitch  Knot = "unlisted" // named, and printed nowhere by itself: see Keeps
 )
 
 // Where the shares were published. The climbing notes are weak.

@@ -217,6 +217,7 @@ func pieceless(rd *reading.Reading) bool {
 // Factors reads "at 5:1" beside a strength as a design factor. A ratio that
 // could be parts of line as well is asked about.
 func Factors(rd *reading.Reading) {
+	eitherFactor(rd)
 	for i, e := range rd.Elems {
 		if e.Fig == nil || e.Fig.Dim != parser.DimRatio {
 			continue
@@ -236,6 +237,30 @@ func Factors(rd *reading.Reading) {
 			e.Fig.Sure = parser.DesignFactor
 		}
 	}
+}
+
+// eitherFactor makes a range of "5 to 1 or 10 to 1" where what gear breaks at is told and
+// nothing is lifted: of parts of line nobody has two at once.
+func eitherFactor(rd *reading.Reading) {
+	breaks := func(i int) bool { return rd.TermAt(i).Strength == lexicon.Breaking }
+	if lifts(rd) || !rd.AnyAt(breaks) {
+		return
+	}
+	for i := 0; i+2 < len(rd.Elems); i++ {
+		a, b, or := rd.Elems[i].Fig, rd.Elems[i+2].Fig, rd.Elems[i+1]
+		if !ratio(a) || !ratio(b) || rd.In.Joins[scan.Fold(rd.Text[or.Start:or.End])] != scan.Or {
+			continue
+		}
+		both := *a
+		both.Low, both.High, both.End, both.Sure, both.Elsewhere = min(a.Low, b.Low), max(a.High, b.High), b.End, parser.DesignFactor, false
+		rd.Join(i, i+3, &both)
+	}
+}
+
+// ratio says whether a number is a ratio as design factors are.
+func ratio(f *reading.Figure) bool {
+	const least = 5
+	return f != nil && f.Dim == parser.DimRatio && f.Low >= least
 }
 
 // lifts says whether the message speaks of lifting or of people on the rope.

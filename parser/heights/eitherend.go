@@ -45,6 +45,9 @@ func belowPiece(rd *reading.Reading, i int) (from, to int) {
 		}
 		return i, to
 	}
+	if under && rd.At(i+2).Marked(lexicon.MarkPronoun) && (rd.EndsBreath(i+3) || i+3 >= len(rd.Elems)) {
+		return i, i + 3 // "there's only 4 m under it"
+	}
 	j := rd.Past(i+2, +1, lexicon.MarkArticle)
 	if (rd.Cued(next, lexicon.CueAbove) || rd.Cued(next, lexicon.CueOver)) && gear.Obstacle(rd.At(j)) == parser.Thing {
 		return i, j + 1

@@ -104,6 +104,14 @@ func drumAside(rd *reading.Reading, l *lexicon.Layout) {
 		for leadsOn(rd, j) {
 			j++
 		}
+		if at := treeAway(rd, l, i); at > 0 {
+			for k := i + 1; k < at; k++ {
+				rd.Alter(k, func(t *scan.Term) { t.Roles = nil }) // "from the base of this one to"
+			}
+			rd.Elems[at].Term = &scan.Term{Note: parser.DrumAside}
+			Tell(rd, at+1, parser.DrumAway, AwayFromTree(l, rd.Text[rd.Elems[at+1].Fig.End:]))
+			continue
+		}
 		if j > i+1 && rd.TermAt(j).Tree != nil && onTree(rd, l, j) {
 			rd.Elems[j].Term = &scan.Term{Marks: lexicon.MarkOffTree} // no piece of that tree
 		}
@@ -128,6 +136,18 @@ func drumAside(rd *reading.Reading, l *lexicon.Layout) {
 			rd.Elems[k].Fig.Told = parser.DrumAway // "tambor en otro árbol a 8 m"
 		}
 	}
+}
+
+// treeAway finds the tree behind the drum at i that is told to be so far away, "move the drum
+// to a tree 40 ft away"; 0 where none is.
+func treeAway(rd *reading.Reading, l *lexicon.Layout, i int) int {
+	const within = 10
+	for j := i + 1; j < i+within && rd.At(j).Term != nil && rd.At(j).Pause == 0; j++ {
+		if (rd.Cued(rd.At(j), lexicon.CueTree) || rd.Cued(rd.At(j), lexicon.CueTheTree)) && gear.Far(rd, j+1) && rd.Elems[j+1].Fig.Told == "" && AwayFromTree(l, rd.Text[rd.Elems[j+1].Fig.End:]) != "" {
+			return j
+		}
+	}
+	return 0
 }
 
 // onTree says whether the tree at i is what a drum stands at, and not the one that

@@ -48,6 +48,10 @@ func tiedAtEnds(rd *reading.Reading) {
 			at, several = i, at >= 0
 		}
 	}
+	if tie := eitherTie(rd); tie > 0 {
+		eitherEnd(rd, tie)
+		return
+	}
 	if several && at >= 0 {
 		eitherEnd(rd, at)
 		return
@@ -66,6 +70,24 @@ func tiedAtEnds(rd *reading.Reading) {
 		s.Of, s.AtEnd = scan.Half, false
 	}
 	rd.Share = s
+}
+
+// eitherTie is the last element of "butt tie or tip tie", 0 where nobody asks that. Neither
+// end has a number there.
+func eitherTie(rd *reading.Reading) int {
+	end := func(k int, f parser.Field) bool { return rd.At(k).Plays(f) && rd.TermAt(k+1).Tied }
+	for i := range rd.Elems {
+		or := rd.TermAt(i+2).ISay || rd.At(i+2).Pause > 0 && rd.In.Joins[rd.Word(rd.At(i+2))] == scan.Or
+		both := end(i, parser.ButtDiameter) && end(i+3, parser.TipDiameter) || end(i, parser.TipDiameter) && end(i+3, parser.ButtDiameter)
+		if !or || !both {
+			continue
+		}
+		for k := i; k <= i+4; k++ {
+			rd.Elems[k].Term = &scan.Term{}
+		}
+		return i + 4
+	}
+	return 0
 }
 
 // tiedJustBefore says whether the words of a tie lead to the element at i.

@@ -195,6 +195,25 @@ func BothSizes(rd *reading.Reading) {
 	}
 }
 
+// ThickBehindLong claims how thick a log is, told right behind how long: "log four foot long
+// fourteen inch block right under it". No block is so large; it begins what follows.
+func ThickBehindLong(rd *reading.Reading) {
+	const least = 8 * 0.0254
+	for i, e := range rd.Elems {
+		if !e.Fig.Short() || e.Fig.Low < least || e.Fig.High > reading.Roundest || e.Fig.Told != "" || gear.Part(rd.At(i+1)) != lexicon.PartBlock {
+			continue
+		}
+		other := func(k int) bool {
+			return k != i && rd.Elems[k].Fig.Short() && rd.Elems[k].Fig.High > reading.ThickestRope
+		}
+		if rd.At(i-1).Plays(parser.Length) && gear.Far(rd, i-2) && rd.TermAt(i-3).Shape == parser.Log && !rd.AnyAt(other) {
+			e.Fig.Elsewhere = false
+			Claim(rd, i, parser.Diameter)
+			return
+		}
+	}
+}
+
 // thickPieceBefore says whether a piece is named before the length at i, in its breath, with
 // how thick it is, and nothing but these stands between.
 func thickPieceBefore(rd *reading.Reading, i int) bool {

@@ -19,6 +19,7 @@ import (
 // TruckTakes passes over such a size, and makes the load the payload.
 func TruckTakes(rd *reading.Reading) {
 	boxSizes(rd)
+	bedSizes(rd)
 	v := rd.Only(func(i int) bool {
 		return rd.Elems[i].Fig == nil && (rd.Cued(rd.Elems[i], lexicon.CueVehicle) || rd.Elems[i].Plays(parser.Payload))
 	})
@@ -65,6 +66,27 @@ func bearsBefore(rd *reading.Reading, i int) bool {
 		k--
 	}
 	return rd.TermAt(k).Bears || rd.Cued(rd.At(k), lexicon.CueTakesLoad) || rd.At(k).Plays(parser.Payload)
+}
+
+// bedSizes passes over how long a truck or its bed is, "truck deck is 12 ft", where no piece
+// is named before it that lies there and it is asked how to cut one.
+func bedSizes(rd *reading.Reading) {
+	if !gear.AsksFor(rd, parser.AskCutPlan) {
+		return
+	}
+	for i := len(rd.Elems) - 1; i > 0; i-- {
+		k := rd.Back(i - 1)
+		if !gear.Far(rd, i) || rd.Elems[i].Fig.Told != "" || k == i-1 || rd.At(i-1).Marked(lexicon.MarkAt) || !rd.EndsBreath(i+1) {
+			continue
+		}
+		if !rd.Cued(rd.At(k), lexicon.CueVehicle) || rd.Cued(rd.At(k-1), lexicon.CueVehicle) {
+			k-- // "truck deck"
+		}
+		first := rd.Past(k-1, -1, lexicon.MarkArticle)
+		if rd.Cued(rd.At(k), lexicon.CueVehicle) && (first < 0 || rd.At(first).Pause > 0 || rd.At(first).Marked(lexicon.MarkAnd)) {
+			rd.Pass(i, i+1)
+		}
+	}
 }
 
 // boxSizes passes over how roomy a box of chips is: "the chip box is sixteen yards".

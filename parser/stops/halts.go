@@ -301,6 +301,9 @@ func Kit(rd *reading.Reading, i int) bool {
 // FellingHinge takes a hinge or a notch that is asked about with a thickness, and
 // no angle that a limb is stood up from, for that of a tree that is felled.
 func FellingHinge(rd *reading.Reading, q parser.Question) *parser.Ask {
+	if a := hingeThickness(rd); a != nil {
+		return a
+	}
 	thick := q.Has(parser.Across...) || rd.AnyAt(func(i int) bool { return rd.Elems[i].Fig.Short() && !gear.OfRope(rd, i) })
 	if q.Intent != parser.AskNotch && q.Intent != parser.AskCutPlan || q.Has(parser.LimbAngle) || !thick && !hingeFor(rd) || q.Limb() {
 		return nil
@@ -308,6 +311,20 @@ func FellingHinge(rd *reading.Reading, q parser.Question) *parser.Ask {
 	for _, e := range rd.Elems {
 		if e.Term != nil && e.Term.Intent == parser.AskNotch {
 			return reading.AskAt(parser.Felling, rd.Text, e.Start, e.End-e.Start)
+		}
+	}
+	return nil
+}
+
+// hingeThickness takes "hinge for a 12 in top, how thick" for the same, whatever it is for:
+// how thick a hinge is left no method here says.
+func hingeThickness(rd *reading.Reading) *parser.Ask {
+	asked := func(i int) bool {
+		return rd.TermAt(i).Turning == parser.TurnsMeasure && rd.Cued(rd.Elems[i], lexicon.CueHowThick)
+	}
+	for i, e := range rd.Elems {
+		if e.Term != nil && e.Term.Intent == parser.AskNotch && e.Term.Stop == "" && rd.Cued(e, lexicon.CueHinge) && rd.AnyAt(asked) {
+			return reading.AskAt(parser.Felling, rd.Text, rd.Elems[i].Start, e.End-e.Start)
 		}
 	}
 	return nil
