@@ -69,7 +69,8 @@ func ofSide(rd *reading.Reading, i int) (weight, out int) {
 func BetweenTwo(rd *reading.Reading) {
 	for i, e := range rd.Elems {
 		j := rd.Past(i-2, -1, lexicon.MarkArticle)
-		if !e.Marked(lexicon.MarkTwins|lexicon.MarkBridle|lexicon.MarkCord) && !e.Plays(parser.Legs) || !Bare(rd.At(i-1).Fig, 2) || !rd.At(j).Marked(lexicon.MarkBetween) {
+		leg := e.Marked(lexicon.MarkTwins|lexicon.MarkBridle|lexicon.MarkCord) || e.Plays(parser.Legs) || rd.Cued(e, lexicon.CueBothLegs)
+		if !leg || !Bare(rd.At(i-1).Fig, 2) || !rd.At(j).Marked(lexicon.MarkBetween) {
 			continue
 		}
 		angle := rd.At(j - 1).Fig
