@@ -18,6 +18,10 @@ const noteFromTip = "from-tip"
 // of known length is divided.
 func (a *answer) workCutPlan() error {
 	q := a.question
+	if q.CutForFall() {
+		a.refuse(a.voice.word("How long for what the block may see of a drop I do not work out: it hangs on the fall. Tell me one length, the fall and the rope's strength, and I say what the block sees."))
+		return nil
+	}
 	limit, err := a.cutLimit()
 	if err != nil {
 		return err

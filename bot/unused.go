@@ -70,7 +70,7 @@ func (a *answer) tellUnused() {
 		if x.Field == parser.People && q.Noted(movedByHand) {
 			continue // who rolls or carries it, which is said by itself
 		}
-		if q.LimitedByGear() && slices.Contains(gearFacts, x.Field) {
+		if (q.LimitedByGear() || q.CutForFall()) && slices.Contains(gearFacts, x.Field) {
 			continue // it sets the limit
 		}
 		if a.question.OfTravel() && (x.Field == parser.RopeLength && a.question.Has(parser.Parts) || slices.Contains(ofHauling, x.Field)) {
@@ -90,7 +90,7 @@ func (a *answer) tellUnused() {
 	if q.Intent == parser.AskLower && q.Noted("snubbed") {
 		a.problems = append(a.problems, a.voice.word("Held fast is NOT in these figures, which are for lowering steady."))
 	}
-	if len(left) > 0 {
+	if len(left) > 0 && !q.CutForFall() {
 		v := a.voice
 		a.lines = append(a.lines, v.say("NOT taken into account: %s. Ask for that by itself.", v.and(nouns(v, left))))
 	}

@@ -78,6 +78,9 @@ func (q Question) missingAlways(fields []Field) []Field {
 
 // missingCutPlan is what a cutting plan misses: its limit may be the gear's.
 func (q Question) missingCutPlan() []Field {
+	if q.CutForFall() {
+		return nil
+	}
 	out := q.missingOf(SpeciesField, AcrossField(q.Limb()))
 	if q.LimitedByGear() {
 		return out

@@ -53,7 +53,13 @@ func (q Question) Slipped() bool { return q.Noted(Slipped) && q.Has(Wraps) }
 // carry, and the gear told beside it, and from no limit: the gear is in order, nothing
 // falls, and nothing is snubbed. A rope alone says nothing of its block.
 func (q Question) LimitedByGear() bool {
-	return q.Intent == AskCutPlan && q.Has(BlockWorking, BlockBreak) && !q.Has(Limit, DropHeight, RunLength) && !q.Noted(Snubbed) && !q.Noted(Worn)
+	return q.Intent == AskCutPlan && q.Has(BlockWorking, BlockBreak) && !q.Has(Limit, DropHeight, RunLength) && !q.Noted(Snubbed) && !q.Noted(CutFalls) && !q.Noted(Worn)
+}
+
+// CutForFall says whether how long a piece may be is asked by what the block may see of
+// its fall.
+func (q Question) CutForFall() bool {
+	return q.Intent == AskCutPlan && q.Noted(CutFalls) && q.Has(BlockWorking, BlockBreak) && !q.Has(Limit)
 }
 
 // neededForMost is what holds the load, or lifts it.

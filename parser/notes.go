@@ -96,6 +96,9 @@ const NoBark = "no-bark"
 // MachineLimit is the note of a limit that is what a crane or a loader takes.
 const MachineLimit = "machine-limit"
 
+// CutFalls is the note that what is cut falls past its block, or onto its rope.
+const CutFalls = "cut-falls"
+
 // HalfLog is the note of a log that was split lengthwise.
 const HalfLog = "half-log"
 

@@ -156,7 +156,7 @@ var noted = map[string]string{
 	"carabiner":  "carabiner", "connector": "connector", "swivel": "swivel", "screw-link": "screw link", "load-hook": "load hook", "ball-bearing": "ball bearing", "worn": "used rope", "bowline": "bowline",
 	"second-stem": "second stem",
 	"clove-hitch": "clove hitch", "timber-hitch": "timber hitch", "two-half-hitches": "half hitches",
-	"snubbed": "snubbed", "let-run": "let it run", "bridle": "bridle", "hang-level": "hang level", "hang-butt": "butt down", "hang-tip": "tip down",
+	"snubbed": "snubbed", "let-run": "let it run", CutFalls: "negative rigging", "bridle": "bridle", "hang-level": "hang level", "hang-butt": "butt down", "hang-tip": "tip down",
 	"rope-static": "static", "rope-low-stretch": "low stretch", "rope-stretchy": "stretchy", "rope-double-braid": "double braid",
 	"rope-three-strand": "laid rope", "rope-kernmantle": "kernmantle", "rope-no-stretch": "no stretch",
 	"eye-splice": "eye splice", "square-knot": "square knot", "overhand-knot": "overhand knot", "unlisted-hitch": "cow hitch",

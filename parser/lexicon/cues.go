@@ -165,6 +165,7 @@ const (
 	CueOffTrunk     scan.Cue = "off-trunk"     // behind how far a leg of the rope is off plumb
 	CueLeg          scan.Cue = "leg"           // beside the load, the leg of the rope that goes to it
 	CueBothLegs     scan.Cue = "both-legs"     // behind "two", the legs of a rope that an angle lies between
+	CueLetsFall     scan.Cue = "lets-fall"     // lets a piece fall
 	CueLoaded       scan.Cue = "loaded"        // before such a leg
 	CueGoesDown     scan.Cue = "goes-down"     // of a rope, before the block that it comes to
 	CueOtherSide    scan.Cue = "other-side"    // of a block, where the other leg of the rope is
@@ -307,7 +308,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueOutcome: true, CueRecorded: true, CueRequired: true, CueShares: true, CueUtmost: true, CueWhose: true,
 	CueHigher: true, CueShifts: true, CueStamped: true, CueEnough: true, CueHighest: true,
 	CueStandsHigh: true, CueAbove: true, CueOnto: true, CueAlong: true, CueAnchor: true, CueAnchorIn: true, CueAngle: true, CueAside: true, CueBelow: true,
-	CueAims: true, CueBlocks: true, CueHangs: true, CueHowHigh: true, CueStraight: true, CueOffTrunk: true, CueLeg: true, CueBothLegs: true, CueLoaded: true, CueGoesDown: true, CueEachOne: true, CueOtherSide: true, CueThird: true, CueOverBlock: true, CueLevel: true, CueMeets: true, CueNot: true, CueSling: true, CueSoThat: true, CueWhere: true,
+	CueAims: true, CueBlocks: true, CueHangs: true, CueHowHigh: true, CueStraight: true, CueOffTrunk: true, CueLeg: true, CueBothLegs: true, CueLetsFall: true, CueLoaded: true, CueGoesDown: true, CueEachOne: true, CueOtherSide: true, CueThird: true, CueOverBlock: true, CueLevel: true, CueMeets: true, CueNot: true, CueSling: true, CueSoThat: true, CueWhere: true,
 	CueClause: true, CueWhichRope: true, CueDownLimb: true, CueLands: true, CueClosed: true, CueHinge: true, CueHalf: true, CueIf: true, CueLoad: true, CueMeasures: true, CueBalances: true, CueMeter: true, CueRaises: true, CueRise: true, CueRises: true, CueFastened: true, CueSoThey: true, CueOneMore: true, CueOffFrom: true, CueStraightDown: true, CueLead: true, CueSelfAnd: true, CueSelfAndOne: true, CueAndShort: true, CueLone: true, CueJoins: true, CueJoinsToo: true, CueMakes: true, CueABlock: true, CueInterjects: true, CueTheCut: true, CueLiftNoun: true, CueApart: true, CueHaulsWith: true, CueOnly: true, CueGoesUp: true, CueDoes: true, CueAnchorPoint: true, CueTakesLoad: true, CueOneSheave: true, CueTwoSheaves: true, CueThreeSheaves: true, CueRopeOf: true, CueTakenIn: true, CueMe: true, CueOverHinge: true, CueTakesUp: true,
 	CueCutting: true, CueDown: true, CueEach: true, CueFor: true, CueFrom: true, CueHolds: true, CueApproves: true, CueItself: true, CueMoved: true, CueNow: true,
 	CueOffset: true, CueOther: true, CueOut: true, CueOver: true, CueOwned: true, CueRopeLong: true, CueBiggest: true, CueBiggestOne: true, CueManages: true, CueHowThick: true, CueOuter: true, CueArm: true, CueAged: true, CuePiece: true, CuePull: true, CueStrength: true, CueThere: true,

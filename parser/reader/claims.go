@@ -42,6 +42,7 @@ func claims(rd *reading.Reading) {
 	lines.WithRope(rd)
 	places.LineOn(rd)
 	turning.CutFor(rd)
+	bounds.AtBlock(rd)
 	bounds.TooMuch(rd)
 	sizes.TruckTakes(rd)
 	sizes.NeverOver(rd)

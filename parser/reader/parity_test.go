@@ -39,6 +39,7 @@ var unsaid = map[string]map[string]string{
 		"tall":          "“de alto” stands behind its number: it is a “high”",
 
 		"cue absent":     "see “reckons”",
+		"kind not-him":   "“encima de la barda del compañero” names first what it lies on",
 		"cue idle-it":    "see “reckons”: what a denial may turn is named, not what it may not",
 		"cue idle-lead":  "see “reckons”",
 		"cue idle-thing": "see “reckons”",

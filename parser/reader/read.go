@@ -206,6 +206,7 @@ func (r *Reader) question(rd *reading.Reading) (parser.Question, error) {
 		return parser.Question{Intent: parser.AskNotch, Language: q.Language, Units: q.Units}, a
 	}
 	talk.MostAsked(rd, &q)
+	cutFalls(rd, &q)
 	if turning.AsksHow(rd, q) {
 		q.Topic, q.Intent = senses.KindAsked(rd, q.Intent), parser.AskHelp
 	}
@@ -266,6 +267,15 @@ func ofGear(rd *reading.Reading, q *parser.Question) {
 	}
 	q.Unrated = gear.Unrated(rd, *q)
 	q.OfGear, q.Held = gear.GearAsked(rd, *q), q.Pieceless() && gear.WhetherHolds(rd, *q)
+}
+
+// cutFalls notes that the pieces of a cut plan fall: what the block sees of them is more
+// than they weigh.
+func cutFalls(rd *reading.Reading, q *parser.Question) {
+	falls := gear.AsksFor(rd, parser.AskDrop) || q.Has(parser.DropHeight, parser.RunLength, parser.BlockBelow, parser.HitchAbove, parser.HitchToBlock, parser.MiddleAbove)
+	if q.Intent == parser.AskCutPlan && falls {
+		q.Notes = append(slices.Clip(q.Notes), parser.CutFalls)
+	}
 }
 
 // snubOrRun notes that it is asked whether to stop a piece dead or to let it run; where

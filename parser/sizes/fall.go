@@ -245,6 +245,7 @@ func SlackFalls(rd *reading.Reading) {
 // the cut", "tied off 3 ft above the block and he snubs it".
 func AboveBlock(rd *reading.Reading) {
 	belowBare(rd)
+	cutAboveBlock(rd)
 	if !gear.AsksFor(rd, parser.AskDrop) && !rd.AnyAt(func(i int) bool { return rd.TermAt(i).BelowCut }) {
 		return
 	}
@@ -265,6 +266,45 @@ func AboveBlock(rd *reading.Reading) {
 			rd.Elems[i+1].Term, rd.Elems[block].Term = &scan.Term{}, &scan.Term{}
 		}
 	}
+}
+
+// cutAboveBlock reads "dropping a log from 3 ft above the block" and "the piece is 3 ft above
+// the block" as how far the block is below the cut: of all that it may be it falls furthest
+// so.
+func cutAboveBlock(rd *reading.Reading) {
+	lets := func(i int) bool {
+		return rd.TermAt(i).Intent == parser.AskDrop || rd.Elems[i].LeadsTo(parser.DropHeight) || rd.Cued(rd.Elems[i], lexicon.CueLetsFall)
+	}
+	if !rd.AnyAt(lets) {
+		return
+	}
+	for i := range rd.Elems {
+		next, block := rd.At(i+1), rd.Past(i+2, +1, lexicon.MarkArticle)
+		over := rd.Cued(next, lexicon.CueHigher) || rd.Cued(next, lexicon.CueOver) || rd.Cued(next, lexicon.CueAbove)
+		if !places.LengthAt(rd, i) || rd.Elems[i].Fig.Told != "" || rd.Elems[i].Fig.High > farthestBelow || !over || gear.Part(rd.At(block)) != lexicon.PartBlock || !fallsFrom(rd, i) {
+			continue
+		}
+		rd.Elems[i].Fig.Told = parser.BlockBelow
+		rd.Elems[i+1].Term, rd.Elems[block].Term = &scan.Term{Intent: parser.AskDrop}, &scan.Term{}
+	}
+}
+
+// fallsFrom says whether the words before the number at i lead to it from a piece or a cut,
+// and from nothing that is tied: "from", "the log is".
+func fallsFrom(rd *reading.Reading, i int) bool {
+	from := func(k int) bool {
+		return rd.TermAt(k).Leads && rd.At(k).Plays(parser.HitchHeight) && gear.Part(rd.At(k)) == "" || rd.Cued(rd.At(k), lexicon.CueCutting)
+	}
+	k := i - 1
+	for k >= 0 && !from(k) && (rd.At(k).Marked(lexicon.MarkIs|lexicon.MarkAt) || rd.TermAt(k).Note == "about") {
+		k--
+	}
+	for n := k; n >= 0 && rd.Elems[n].Pause == 0; n-- {
+		if rd.TermAt(n).Tied || rd.TermAt(n).Anchors {
+			return false
+		}
+	}
+	return from(k) || rd.At(k).Piece() || rd.TermAt(k).Unnamed
 }
 
 // hitchBefore says whether what stands before the number at i, in its clause, ties the
