@@ -47,8 +47,8 @@ func (a answer) reply() Reply {
 		lines: a.text(), figures: encode(o), marks: o.marks(), scene: a.scene, named: a.named}
 }
 
-// text is every line but the reminder: the headline, what it kept, what is
-// wrong, the rest.
+// text is every line but the reminder: the headline, what it left out, what
+// it kept, what is wrong, the rest.
 func (a answer) text() []string {
 	lines := slices.Concat(a.lines[:1], a.problems, a.lines[1:], a.cautions)
 	if len(a.problems) > 0 && a.lines[0] == a.problems[0] {
@@ -58,6 +58,9 @@ func (a answer) text() []string {
 		lines = slices.Insert(lines, 1, a.voice.say("From the job: %s.", a.voice.and(a.jobsFacts())))
 	}
 	if said := a.voice.leaning(a.kept, a.changed); said != "" && a.question.Intent != parser.AskJob {
+		lines = slices.Insert(lines, 1, said)
+	}
+	if said := a.leftUnread(); said != "" {
 		lines = slices.Insert(lines, 1, said)
 	}
 	return lines
@@ -70,6 +73,9 @@ func (a answer) object() object {
 		Kept: a.allKept(), Changed: a.changed, Language: a.voice.tag(),
 		Needs: notNil(a.needs), Problems: notNil(a.problems),
 		Cautions: append(notNil(a.cautions), a.voice.word(reminder)),
+	}
+	if said := a.leftUnread(); said != "" {
+		o.Problems = append([]string{said}, o.Problems...)
 	}
 	a.into(&o)
 	o.OverLimit, o.Confirm = a.overSaid(), a.toConfirm()

@@ -212,7 +212,9 @@ func (d *Desk) askAnew(a answer, ev Event, before Turn, said, q parser.Question,
 	}
 	a.offer(text, ask)
 	d.tryReadings(&a, ev, before, text, ask)
-	d.readWithout(&a, ev, before, text, ask)
+	if turn, ok := d.readWithout(&a, ev, before, text, ask); ok {
+		return a, turn
+	}
 	d.offerWithout(&a, ev, before, text, ask)
 	d.askAsBefore(&a, q, ask, ev, before, text)
 	turn := asked(said, ask, text)

@@ -7,9 +7,9 @@ import (
 	"heft/parser"
 )
 
-// A word that is not known is asked about: it may change everything. What the
-// message says without it is said in the same breath, so that a crew whose word
-// changes nothing has its answer at once.
+// A word that is not known may change everything: then it is asked about. Where it
+// stands beside nothing that it could change, the message has its answer without it,
+// which says so, or is asked in the same breath for what it lacks.
 
 // mostUnread is how many such words a message may hold: with more of them it is
 // not understood.
@@ -20,37 +20,38 @@ const mostUnread = 3
 type unread struct {
 	words []string
 	lines []string
-	whole bool // it is answered, not asked back
-	text  string
 }
 
-// readWithout says what the message comes to without a word that is not known.
-func (d *Desk) readWithout(a *answer, ev Event, before Turn, text string, ask *parser.Ask) {
+// readWithout says what the message comes to without a word that is not known; true
+// where that is its answer.
+func (d *Desk) readWithout(a *answer, ev Event, before Turn, text string, ask *parser.Ask) (Turn, bool) {
 	if ev.unread++; ask.Kind != parser.Unknown || ask.Start >= ask.End || ask.End > len(text) || ev.unread > mostUnread {
-		return
+		return Turn{}, false
 	}
 	ev.Text = strings.TrimSpace(text[:ask.Start] + " " + text[ask.End:])
-	rest, _ := d.consider(ev, before)
+	rest, turn := d.consider(ev, before)
 	u := rest.unread
 	if !ask.Spare || rest.asksForWord() {
 		a.leaveAllOut(ask, rest)
 		if a.asksForWord() && a.asked.LikeStop == "" {
 			a.tellSoFar(ask)
 		}
-		return
+		return Turn{}, false
 	}
-	switch {
-	case u.words != nil:
-	case rest.comesToNothing():
-		return
-	case rest.status == Answered:
-		u = unread{lines: append(rest.lines[:1:1], rest.problems...), whole: true, text: ev.Text}
-	default:
-		u = unread{lines: rest.lines}
+	if u.words == nil && rest.comesToNothing() {
+		return Turn{}, false
 	}
-	u.words = append([]string{ask.Words}, u.words...)
+	if u.words = append([]string{ask.Words}, u.words...); rest.status == Answered {
+		*a = rest
+		a.unread = u
+		return turn, true
+	}
+	if u.lines == nil {
+		u.lines = rest.lines
+	}
 	a.unread, a.needs = u, rest.needs
 	a.sayWithout(rest.choices)
+	return Turn{}, false
 }
 
 // offerWithout offers to leave out the clause that a word turns round, where the rest
@@ -120,9 +121,6 @@ func (a *answer) leaveAllOut(ask *parser.Ask, rest answer) {
 // leftOut is the message without all the words that are not known, "" where it is
 // not offered.
 func (a *answer) leftOut() string {
-	if a.unread.whole {
-		return a.unread.text
-	}
 	if a.asksForWord() && len(a.choices) == 1 {
 		return a.choices[0].Message
 	}
@@ -141,16 +139,21 @@ func (u unread) names() []string {
 	return out
 }
 
-// sayWithout words it, with the choices that complete it.
+// sayWithout words what it still lacks, with the choices that complete it.
 func (a *answer) sayWithout(choices []Choice) {
 	v, u := a.voice, a.unread
 	names := u.names()
-	head, leave := v.say("I do not know %s. Without it: %s", v.and(names), u.lines[0]), v.say("leave out “%s”", trimQuote(u.words[0]))
+	head := v.say("I do not know %s. Without it: %s", v.and(names), u.lines[0])
 	if len(names) > 1 {
-		head, leave = v.say("I do not know %s. Without them: %s", v.and(names), u.lines[0]), v.word("leave them out")
+		head = v.say("I do not know %s. Without them: %s", v.and(names), u.lines[0])
 	}
 	a.lines, a.choices = append([]string{head}, u.lines[1:]...), choices
-	if u.whole {
-		a.lines, a.choices = append(a.lines, numbered(0, leave)), []Choice{{leave, u.text}}
+}
+
+// leftUnread says which words an answer was given without.
+func (a *answer) leftUnread() string {
+	if len(a.unread.words) == 0 || a.status != Answered {
+		return ""
 	}
+	return a.voice.say("I do not know %s: left out. If it matters, say it another way.", a.voice.and(a.unread.names()))
 }

@@ -7,9 +7,8 @@ import (
 	"heft/bot"
 )
 
-// What a message comes to without a word that is not known is what it comes to
-// where the word was never typed; one tap gives the whole of it. What ends all
-// arithmetic ends it all the same.
+// A word that changes nothing is left out, and the answer says so: all else is what it
+// is where the word was never typed. What ends all arithmetic ends it all the same.
 func TestWithoutWhatIsNotKnown(t *testing.T) {
 	d := newDesk(t)
 	for _, question := range []string{
@@ -18,19 +17,24 @@ func TestWithoutWhatIsNotKnown(t *testing.T) {
 	} {
 		whole, _ := answer(t, d, question)
 		r, _ := answer(t, d, "about blorf, "+question)
-		head := "I do not know “blorf”. Without it: "
+		said := "I do not know “blorf”: left out. If it matters, say it another way.\n"
 		if strings.HasPrefix(question, "rama") {
-			head = "No conozco “blorf”. Sin eso: "
+			said = "No conozco “blorf”: no se tomó en cuenta. Si importa, dígalo de otra forma.\n"
 		}
-		if r.Status() != bot.Needs || r.Headline() != head+whole.Headline() {
+		if r.Status() != bot.Answered || strings.Replace(r.Text(), said, "", 1) != whole.Text() || !strings.HasPrefix(r.Text(), r.Headline()+"\n"+said) {
 			t.Errorf("%q: %s\n%s", question, r.Status(), r.Text())
 		}
-		if len(r.Choices()) != 1 {
-			t.Fatalf("%q: %d choices", question, len(r.Choices()))
+		if !strings.Contains(string(r.JSON()), `"problems":["`+strings.TrimSuffix(said, "\n")) {
+			t.Errorf("%q: scripts are not told: %s", question, r.JSON())
 		}
-		if tapped, _ := answer(t, d, r.Choices()[0].Message); tapped.Text() != whole.Text() {
-			t.Errorf("%q: the tap gives\n%s\nnot\n%s", question, tapped.Text(), whole.Text())
-		}
+	}
+}
+
+// What it lacks besides is asked in the same breath.
+func TestWithoutWhatIsNotKnownItLacks(t *testing.T) {
+	r, _ := answer(t, newDesk(t), "about blorf, red oak limb 14 in")
+	if r.Status() != bot.Needs || r.Headline() != "I do not know “blorf”. Without it: I still need the length. Type it like “22 ft long”." {
+		t.Error(r.Text())
 	}
 }
 
@@ -39,18 +43,19 @@ func TestWithoutWhatIsNotKnown(t *testing.T) {
 func TestWhatChangesNothing(t *testing.T) {
 	d := newDesk(t)
 	for _, question := range []string{
-		"are we blorf like a 400 lb log on 3 wraps", "the customer is a blorf, a 400 lb log on 3 wraps", "he's blorf, a 400 lb log on 3 wraps",
-		"I'm blorf, a 400 lb log on 3 wraps", "at blorf's, a 400 lb log on 3 wraps", "by the blorf, a 400 lb log on 3 wraps",
+		"are we blorf like a 400 lb log on 3 wraps", "the customer is a blorf, a 400 lb log on 3 wraps", "we are blorf, a 400 lb log on 3 wraps",
+		"at blorf's, a 400 lb log on 3 wraps", "by the blorf, a 400 lb log on 3 wraps",
 		"over the blorf, a 400 lb log on 3 wraps", "a 400 lb log on 3 wraps because the blorf", "blorf neighbour, a 400 lb log on 3 wraps",
-		"a 400 lb log on 3 wraps, the fence is blorf", "a 400 lb log on 3 wraps, blorf drum", "is that blorf, a 400 lb log on 3 wraps",
+		"a 400 lb log on 3 wraps, the fence is blorf", "a 400 lb log on 3 wraps, blorf drum", "a 400 lb log on 3 wraps on the blorf", "400 lb log on the blorf 3 wraps",
+		"un tronco de 400 lb en 3 vueltas en el blorf", "is that blorf, a 400 lb log on 3 wraps",
 		"with the blorf, a 400 lb log on 3 wraps", "bit of a blorf, a 400 lb log on 3 wraps", "to blorf the roof, a 400 lb log on 3 wraps",
 		"we blorf it, a 400 lb log on 3 wraps", "the weather is blorf, a 400 lb log on 3 wraps",
-		"estamos blorf, un tronco de 400 lb en 3 vueltas", "el jefe anda blorf, un tronco de 400 lb en 3 vueltas", "sobre el blorf, un tronco de 400 lb en 3 vueltas",
+		"estamos blorf, un tronco de 400 lb en 3 vueltas", "vamos blorf, un tronco de 400 lb en 3 vueltas", "sobre el blorf, un tronco de 400 lb en 3 vueltas",
 		"con el blorf, un tronco de 400 lb en 3 vueltas", "la barda es blorf, un tronco de 400 lb en 3 vueltas", "porque blorf, un tronco de 400 lb en 3 vueltas",
 	} {
 		without, _ := answer(t, d, strings.ReplaceAll(strings.ReplaceAll(question, "blorf's", ""), "blorf", ""))
 		r, _ := answer(t, d, question)
-		if !strings.HasSuffix(r.Headline(), ": "+without.Headline()) || !strings.Contains(r.Headline(), "“blorf") || r.Status() != bot.Needs {
+		if r.Headline() != without.Headline() || !strings.Contains(r.Text(), " “blorf") || r.Status() != bot.Answered {
 			t.Errorf("%q: %s\n%s", question, r.Status(), r.Text())
 		}
 	}
@@ -64,7 +69,7 @@ func TestAllThatIsNotKnown(t *testing.T) {
 		"we blorf, the limb is zork, red oak limb 14 in, 22 ft":    "I do not know “blorf” and “zork”. Leave them out or say it another way.",
 		"the limb is zork, we blorf, red oak limb 14 in, 22 ft":    "I do not know “zork” and “blorf”. Leave them out or say it another way.",
 		"estamos blorf, la rama está zork, roble rojo 14 pulgadas": "No conozco “blorf” y “zork”. Quítelos o dígalo de otra forma.",
-		"we blorf, send the log of today":                          "I do not know “blorf”. Without it: The log is with the supervisor: on their home tab in the workspace, or “heft log” on the machine.",
+		"we blorf, send the log of today":                          "The log is with the supervisor: on their home tab in the workspace, or “heft log” on the machine.",
 	} {
 		if r, _ := answer(t, d, question); r.Headline() != head {
 			t.Errorf("%q: %s", question, r.Text())
@@ -104,8 +109,10 @@ func TestWhatIsNeverLeftOut(t *testing.T) {
 		"red oak limb 14 in, 22 ft, the sling looks blorf", "red oak limb 14 in, 22 ft on a blorf rope", "red oak limb 14 in, 22 ft, the drum is blorf",
 		"red oak limb 14 in, 22 ft from the blorf", "red oak limb 14 in, the blorf is 22 ft", "red oak limb, 14 in across at the blorf, 22 ft",
 		"blorf on the limb, red oak limb 14 in, 22 ft", "its blorf, red oak limb 14 in, 22 ft", "the red oak limb is dead and blorf, 14 in, 22 ft",
-		"it has a bit of blorf, red oak limb 14 in, 22 ft", "blorf wood, red oak limb 14 in, 22 ft", "red oak limb 14 in, 22 ft, 3 wraps on the blorf",
+		"it has a bit of blorf, red oak limb 14 in, 22 ft", "blorf wood, red oak limb 14 in, 22 ft",
 		"the block's gone blorf, red oak limb 14 in, 22 ft", "his arm is blorf, red oak limb 14 in, 22 ft", "dave blorfed up his elbow, red oak limb 14 in, 22 ft",
+		"he's blorf, red oak limb 14 in, 22 ft", "i'm blorf, red oak limb 14 in, 22 ft", "the climber looks a bit blorf, red oak limb 14 in, 22 ft",
+		"dave blorfed, red oak limb 14 in, 22 ft", "el jefe anda blorf, roble rojo de 14 pulgadas y 22 pies", "the apprentice got blorfed, red oak limb 14 in, 22 ft",
 		"la eslinga quedó blorf, roble rojo de 14 pulgadas y 22 pies", "anchor to the blorf, red oak limb 14 in, 22 ft",
 		"the fork is blorf, red oak limb 14 in, 22 ft", "the blorf weighs 400 lb, 3 wraps", "no blorf, red oak limb 14 in, 22 ft",
 		"la eslinga se ve blorf, roble rojo de 14 pulgadas y 22 pies", "hay blorf en la rama, roble rojo de 14 pulgadas y 22 pies",

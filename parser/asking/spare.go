@@ -54,7 +54,7 @@ func factless(rd *reading.Reading, prev, next int) bool {
 // anybody.
 func changesNothing(rd *reading.Reading, prev, next int) bool {
 	return !tellsOfNumber(rd, prev, next) && !tellsOfWood(rd, prev, next) && !tellsOfGear(rd, prev, next) && !tellsHow(rd, prev) &&
-		!stops.IsLifted(rd, prev) && !rd.TermAt(next).Borne && !harmsBody(rd, next)
+		!ofOthers(rd, prev) && !stops.IsLifted(rd, prev) && !rd.TermAt(next).Borne && !harmsBody(rd, next)
 }
 
 // harmsBody says whether a word before the element at i may say what was done to
@@ -97,7 +97,7 @@ func bareFigure(e reading.Element) bool { return e.Fig != nil && e.Fig.Dim == pa
 // beside one, as what is so and so much ("the shed is 22 ft"), or as what a number
 // is seen from ("30 ft from the shed").
 func tellsOfNumber(rd *reading.Reading, prev, next int) bool {
-	if rd.At(prev).Fig != nil || rd.At(next).Fig != nil {
+	if rd.At(prev).Fig != nil || rd.At(next).Fig != nil && !wraps(rd, next+1) {
 		return true
 	}
 	if k := pastLinks(rd, next); k > next && rd.At(k).Fig != nil && !whoever(rd, prev) {
@@ -114,7 +114,13 @@ func tellsOfNumber(rd *reading.Reading, prev, next int) bool {
 	if gear.Heavy(rd, p-1) {
 		return on // "600 lb by his reckoning"
 	}
-	return rd.At(p-1).Fig != nil || on && rd.At(p-1).Looks(lexicon.Before) && rd.At(p-2).Fig != nil // "3 wraps on the stub"
+	return rd.At(p-1).Fig != nil || on && rd.At(p-1).Looks(lexicon.Before) && rd.At(p-2).Fig != nil && !wraps(rd, p-1)
+}
+
+// wraps says whether the element at i makes the number before it one of wraps. That is
+// all that it can be of: "3 wraps on the …" is whatever the line runs round.
+func wraps(rd *reading.Reading, i int) bool {
+	return rd.At(i).Plays(parser.Wraps) && rd.At(i).Looks(lexicon.Before) && rd.At(i-1).Fig != nil
 }
 
 // pastLinks goes on from i over what leads to a number.

@@ -74,15 +74,16 @@ const (
 
 // The cues of what a word that is not known may belong to.
 const (
-	CueColour scan.Cue = "colour" // of gear, says nothing of it
-	CueHaving scan.Cue = "having" // before what something has, or is done with
-	CueItIs   scan.Cue = "it-is"  // before how the piece is
-	CueMerely scan.Cue = "merely" // says nothing of what stands behind it
-	CueThat   scan.Cue = "that"   // what was spoken of
-	CueThe    scan.Cue = "the"    // before what is there already
-	CueTurns  scan.Cue = "turns"  // before how something has become
-	CueWood   scan.Cue = "wood"   // wood by other words than a piece
-	CuePeople scan.Cue = "people" // who is no wood and no gear
+	CueColour scan.Cue = "colour"    // of gear, says nothing of it
+	CueHaving scan.Cue = "having"    // before what something has, or is done with
+	CueItIs   scan.Cue = "it-is"     // before how the piece is
+	CueMerely scan.Cue = "merely"    // says nothing of what stands behind it
+	CueThat   scan.Cue = "that"      // what was spoken of
+	CueThe    scan.Cue = "the"       // before what is there already
+	CueTurns  scan.Cue = "turns"     // before how something has become
+	CueWood   scan.Cue = "wood"      // wood by other words than a piece
+	CuePeople scan.Cue = "people"    // who is no wood and no gear
+	CueAllOf  scan.Cue = "all-of-us" // of those, the crew as a whole
 )
 
 // The cues of a limb that is stood up, and of a piece that hangs level.
@@ -314,7 +315,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueOffset: true, CueOther: true, CueOut: true, CueOver: true, CueOwned: true, CueRopeLong: true, CueBiggest: true, CueBiggestOne: true, CueManages: true, CueHowThick: true, CueOuter: true, CueArm: true, CueAged: true, CuePiece: true, CuePull: true, CueStrength: true, CueThere: true,
 	CueThings: true, CuePlumb: true, CueOnTag: true, CueMeUp: true, CueLines: true, CueToTip: true, CueTies: true, CueTowards: true, CueTree: true, CueTries: true, CueUnder: true, CueMore: true, CueThither: true, CueFewer: true, CueTakesOff: true, CueUpTo: true, CueWilling: true, CueWeighing: true, CueWorking: true,
 	CueDenying: true, CueReckons: true, CueOurs: true, CueLeaves: true, CueAsking: true, CueNeeds: true, CueOfPull: true, CuePulling: true, CuePullWith: true, CueHandPulls: true, CueMeBack: true, CueBackwards: true, CueEndsIn: true, CueMovesLoad: true, CueStarts: true, CueOwns: true,
-	CueHaving: true, CueItIs: true, CueMerely: true, CuePeople: true, CueThat: true, CueThe: true, CueTurns: true, CueWood: true, CueColour: true,
+	CueHaving: true, CueItIs: true, CueMerely: true, CuePeople: true, CueAllOf: true, CueThat: true, CueThe: true, CueTurns: true, CueWood: true, CueColour: true,
 	CueAsks: true, CueDegree: true, CueFew: true, CueIndeed: true, CueLot: true, CuePast: true, CuePer: true, CuePlus: true, CueSelf: true, CueTwofold: true, CueIdleIt: true, CueAbsent: true, CueIdleLead: true, CueIdleVerb: true, CueIdleThing: true, CueUs: true, CueLacking: true, CueWho: true, CueFolk: true, CueSpeed: true, CueSeen: true, CueDryToo: true, CueHangFrom: true,
 	CueIgnores: true, CueOnIt: true, CueRather: true, CueSaves: true, CueWrongWay: true, CueFormer: true, CueAtOnce: true, CueChanges: true, CueFarOff: true, CueMood: true, CueUsual: true, CueHasty: true, CueEither: true, CueWhichever: true, CueThan: true, CueWarmth: true, CueOutdoors: true, CueHeatOf: true, CueBunch: true, CueTwosome: true, CueAtCut: true, CueMinus: true, CueCar: true, CueTruck: true, CueRowLink: true, CueEveryOne: true, CueForked: true, CueGoesOver: true, CuePicks: true, CueHalved: true, CueLengthwise: true, CueHangsOn: true, CueAwaited: true, CueSecondOne: true, CueVersus: true, CueBothOf: true, CueMayBe: true,
 	CueFromTop: true, CueLength: true, CueAsksPast: true, CueOurLimit: true,
