@@ -47,12 +47,31 @@ func (d *Desk) tryReadings(a *answer, ev Event, before Turn, text string, ask *p
 	}
 	answered := slices.ContainsFunc(all, func(r reading) bool { return r.comes != "" })
 	switch {
+	case !answered && ev.tried > 1:
 	case !answered:
+		d.tellWithout(a, ev, before, text, ask)
 	case choosing[ask.Kind]:
 		a.tellChoices(all)
 	default:
 		a.tellReadings(ask, all[:min(len(all), mostTried)])
 	}
+}
+
+// tellWithout offers to leave a number out that is of nothing told, with what the message
+// comes to then: it may be talk of something else, "a 14 in tree" of an anchor. Only who
+// typed it knows, and says so by a tap.
+func (d *Desk) tellWithout(a *answer, ev Event, before Turn, text string, ask *parser.Ask) {
+	if ask.Kind != parser.Loose || len(a.choices) > 0 || strings.Contains(ask.Words, ":") {
+		return
+	}
+	ev.Text = strings.TrimSpace(text[:ask.Start] + " " + text[ask.End:])
+	rest, _ := d.consider(ev, before)
+	if rest.status != Answered || rest.comesToNothing() || methods[rest.question.Intent] == nil || rest.leaned {
+		return
+	}
+	leave := a.voice.say("leave out “%s”", trimQuote(ask.Words))
+	a.lines = append(a.lines, a.voice.say("%s: %s", numbered(0, leave), rest.lines[0]))
+	a.choices = []Choice{{leave, ev.Text}}
 }
 
 // try reads a message with a number made plain. Where that leaves another number in
