@@ -43,6 +43,7 @@ var numberSteps = []step{
 	sizes.SingleUnits,
 	(*reading.Reading).SpokenInches,
 	gear.Picks,
+	senses.SlingLegs,
 	pulls.LedOffDown,
 	senses.Slips,
 	(*reading.Reading).HalfCounts,

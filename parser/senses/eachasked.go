@@ -26,6 +26,7 @@ func EachAsked(rd *reading.Reading) {
 		case legs && eachLeg(rd, i):
 			rd.Elems[i].Term = &scan.Term{}
 			rd.Elems[i+1].Term = &scan.Term{}
+			ofNoBlock(rd, i)
 		}
 	}
 	barePull(rd)
@@ -74,6 +75,16 @@ func eachLeg(rd *reading.Reading, i int) bool {
 	next := rd.At(i + 1)
 	leg := gear.Part(next) == lexicon.PartSling || gear.Part(next) == lexicon.PartRope || rd.Cued(next, lexicon.CueOneLeg) || rd.Cued(next, lexicon.CueLines) || next.Plays(parser.Legs)
 	return leg && rd.At(i-1).Fig == nil && (rd.EndsBreath(i+2) || rd.Cued(rd.At(i+2), lexicon.CueCarries) || rd.Cued(rd.At(i+2), lexicon.CueTakesLoad))
+}
+
+// ofNoBlock takes from the words right before i that they ask what a block sees: "how
+// much in each sling" asks it of a leg.
+func ofNoBlock(rd *reading.Reading, i int) {
+	for k := i - 1; k >= 0 && rd.Elems[k].Fig == nil && rd.At(k).Pause == 0; k-- {
+		if rd.TermAt(k).Intent == parser.AskBlockLoad {
+			rd.Alter(k, func(t *scan.Term) { t.Intent = "" })
+		}
+	}
 }
 
 // barePull asks what "200 each" is, behind people: what each of them pulls, or weighs.
