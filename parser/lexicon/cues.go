@@ -304,7 +304,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueNoOne: true, CuePost: true, CueRoster: true, CueWhoIs: true, CueAtPost: true, CueInLog: true,
 	CueAssumes: true, CueBehind: true, CueClockwise: true, CueFigures: true, CueGently: true, CueHowMuch: true, CueMoisture: true, CueMoveBlock: true, CueOnePerson: true,
 	CueOfHand: true, CueRopeDry: true, CueSameAs: true, CueTail: true, CueWhat: true, CuePick: true, CueMostVerb: true, CueTooFar: true, CueWear: true, CueWhichOfAll: true, CueUnitsFine: true, CueLaterOn: true, CueSideOf: true, CueTheTree: true, CueLaterDay: true,
-	CueAhead: true, CueByHand: true, CueConfirm: true, CueConfirmed: true, CueEntered: true, CueOwnWeight: true, CueBuilt: true, CueCountOn: true, CueDerates: true, CueFriction: true, CueFrictionOf: true, CueKnot: true, CueMoreBlock: true,
+	CueAhead: true, CueByHand: true, CueMustPull: true, CueConfirm: true, CueConfirmed: true, CueEntered: true, CueOwnWeight: true, CueBuilt: true, CueCountOn: true, CueDerates: true, CueFriction: true, CueFrictionOf: true, CueKnot: true, CueMoreBlock: true,
 	CueAtBlock: true, CueClimber: true, CueCounted: true, CueFormerly: true, CueGone: true, CueOnlyNow: true, CueMissingMan: true, CueLeading: true, CueNewly: true, CueForms: true, CueBark: true, CueCounts: true, CueDrumSize: true, CueNextPiece: true, CueLeafy: true, CueNoTree: true, CueOldRope: true, CueSure: true, CueTellsUs: true, CueWhichUnits: true, CueArborist: true, CueDeadWood: true, CueAgainst: true, CuePounds: true, CueUncounted: true,
 	CueOutcome: true, CueRecorded: true, CueRequired: true, CueShares: true, CueUtmost: true, CueWhose: true,
 	CueHigher: true, CueShifts: true, CueStamped: true, CueEnough: true, CueHighest: true,

@@ -42,8 +42,9 @@ const (
 
 // The cues of such a question.
 const (
-	CueByHand  scan.Cue = "by-hand"  // how people pull, whatever they pull on
-	CueCountOn scan.Cue = "count-on" // asks what is planned for
+	CueByHand   scan.Cue = "by-hand"   // how people pull, whatever they pull on
+	CueMustPull scan.Cue = "must-pull" // before who does, where whom it is done to needs another word
+	CueCountOn  scan.Cue = "count-on"  // asks what is planned for
 )
 
 // Who looks after a crew asks what it was told: "what was our highest load today",

@@ -42,6 +42,7 @@ func settle(rd *reading.Reading, steps []step) {
 var numberSteps = []step{
 	sizes.SingleUnits,
 	(*reading.Reading).SpokenInches,
+	sizes.BetweenBlocks,
 	gear.Picks,
 	senses.SlingLegs,
 	pulls.LedOffDown,

@@ -47,8 +47,11 @@ func Lifted(rd *reading.Reading) {
 // raisedBare says whether the bare number at i stands right behind a verb of lifting what
 // was told of, and counts nothing: "need to lift it 8".
 func raisedBare(rd *reading.Reading, i int) bool {
-	next := rd.At(i + 1)
-	return rd.Cued(rd.At(i-1), lexicon.CueRaises) && rd.TermAt(i-1).Marks&lexicon.MarkGear == 0 && (rd.EndsBreath(i+1) || next.Marked(lexicon.MarkWhere|lexicon.MarkAt|lexicon.MarkUpward))
+	next, verb := rd.At(i+1), i-1
+	if rd.TermAt(verb).Note == "about" {
+		verb-- // "subirla unos 6"
+	}
+	return rd.Cued(rd.At(verb), lexicon.CueRaises) && rd.TermAt(verb).Marks&lexicon.MarkGear == 0 && (rd.EndsBreath(i+1) || next.Marked(lexicon.MarkWhere|lexicon.MarkAt|lexicon.MarkUpward))
 }
 
 // loadRises says whether what comes up at i is the load: "it has to come up 12 ft". A
@@ -149,7 +152,7 @@ func liftedBy(rd *reading.Reading, i int) (high, sure bool) {
 func travelAsked(rd *reading.Reading) bool {
 	return rd.AnyAt(func(i int) bool {
 		fig := rd.Elems[i].Fig
-		return rd.TermAt(i).Note == parser.TravelWanted || fig != nil && fig.Told == parser.Apart
+		return rd.TermAt(i).Note == parser.TravelWanted || rd.Elems[i].Plays(parser.Apart) || fig != nil && fig.Told == parser.Apart
 	})
 }
 

@@ -15,6 +15,8 @@ import (
 
 // Bodies passes over such a number where it is asked whether that person holds.
 func Bodies(rd *reading.Reading) {
+	pullersBodies(rd)
+	namedBodies(rd)
 	othersBodies(rd)
 	bareBodies(rd)
 	ownBody(rd)

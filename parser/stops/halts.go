@@ -63,7 +63,7 @@ func next(rd *reading.Reading, i int) bool {
 // Lifted says whether the word at i lifts or lowers a person: "winch dave up".
 // A bare noun is no such person, "the lowering man", nor is whose piece it is.
 func Lifted(rd *reading.Reading, i int) bool {
-	if !rd.TermAt(i).Lifts {
+	if !rd.TermAt(i).Lifts || pullerBehind(rd, i+1) {
 		return false
 	}
 	j, article := i+1, false
@@ -101,7 +101,7 @@ func Person(rd *reading.Reading, i int) bool { return rd.TermAt(i).Human || rd.T
 // is told that could be lifted: "hes 85kg, 4:1".
 func Hangs(rd *reading.Reading, i int) bool {
 	fig := rd.Elems[i].Fig
-	if fig == nil || fig.Dim != parser.DimMass || !rd.TermAt(gear.PastIs(rd, i-1)).Human && !somebody(rd, fig) {
+	if fig == nil || fig.Dim != parser.DimMass || !rd.TermAt(gear.PastIs(rd, i-1)).Human && !somebody(rd, fig) || someonePulls(rd) {
 		return false
 	}
 	hauls := false
