@@ -41,7 +41,7 @@ func intentOf(rd *reading.Reading, q parser.Question) parser.Intent {
 	if q.Has(parser.Payload) && !q.Has(parser.Limit) && slices.Contains(asked, parser.AskCutPlan) {
 		return parser.AskTree // "how many logs go on a 7k trailer"
 	}
-	if q.Noted(parser.TagPull) && q.Has(parser.Sideways) {
+	if q.Noted(parser.TagPull) && (q.Has(parser.Sideways) || rd.Before.Has(parser.Sideways)) {
 		return parser.AskBalance // "swing a limb, 8 ft to the side, how much pull on the tag line"
 	}
 	if q.Noted(parser.NoteEitherEnd) && !slices.Contains(words, parser.AskRaise) {

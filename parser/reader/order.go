@@ -54,6 +54,7 @@ var numberSteps = []step{
 	otherwise,
 	senses.Loading,
 	senses.StemOfCrown,
+	senses.BlockTrees,
 	places.Already,
 	turning.PerVolume,
 	turning.Winds,

@@ -6,6 +6,7 @@ import (
 	"heft/parser/lexicon"
 	"heft/parser/reading"
 	"heft/parser/scan"
+	"heft/parser/stops"
 )
 
 // Who pulls or cuts tells how far from the tree he stands: "me voy 40 ft pa atrás",
@@ -67,7 +68,7 @@ func selfBack(rd *reading.Reading, i int) (from, to int) {
 	}
 	k := wordsOf(rd, rd.Past(rd.Back(i-1), -1, lexicon.MarkAt), lexicon.CueMeBack)
 	if k < 0 {
-		return -1, -1
+		return othersBack(rd, i)
 	}
 	j := i + 1
 	for rd.TermAt(j).Serves || rd.At(j).Marked(lexicon.MarkArticle) && rd.At(j).Pause == 0 {
@@ -84,4 +85,32 @@ func selfBack(rd *reading.Reading, i int) (from, to int) {
 		return k, j + 1
 	}
 	return -1, -1
+}
+
+// othersBack is the same of somebody who is named: "mike stands 10 m back", "the groundie's
+// stood 30 ft away". A climber is out on the wood.
+func othersBack(rd *reading.Reading, i int) (from, to int) {
+	behind := rd.At(i + 1)
+	if !rd.In.Cued(rd.Word(behind), lexicon.CueBackwards) {
+		return -1, -1
+	}
+	k := i - 1
+	for rd.At(k).Pause == 0 && !stops.Person(rd, k) && (rd.At(k).Marked(lexicon.MarkIs|lexicon.MarkAdverb|lexicon.MarkErect|lexicon.MarkAt) || rd.TermAt(k).Note == "about" || rd.At(k).Polite() || rd.TermAt(k).Stays) {
+		k--
+	}
+	tag := rd.At(k).Marked(lexicon.MarkTug) // "the guy on the tag stands 30 ft out"
+	for tag && rd.At(k).Marked(lexicon.MarkTug|lexicon.MarkIn|lexicon.MarkArticle|lexicon.MarkMade) {
+		k--
+	}
+	if !stops.Person(rd, k) || rd.At(k).Pause > 0 || rd.Cued(rd.At(k), lexicon.CueClimber) || rd.Cued(behind, lexicon.CueOut) && !tag {
+		return -1, -1
+	}
+	to = i + 2
+	if j := rd.Past(to, +1, lexicon.MarkMade|lexicon.MarkRelation|lexicon.MarkArticle); j > to && (rd.Cued(rd.At(j), lexicon.CueWood) || rd.Cued(rd.At(j), lexicon.CueTree)) {
+		to = j + 1
+	}
+	if rd.At(k - 1).Marked(lexicon.MarkArticle) {
+		k--
+	}
+	return k, to
 }
