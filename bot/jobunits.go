@@ -22,6 +22,9 @@ func (d *Desk) inJobUnits(a *answer, ev Event, before Turn, text string, ask *pa
 	if units == "" && carries(ask) {
 		units, reason = oneSystem(slices.Concat(before.question.Quantities, a.question.Quantities)), "Read %s as %s: the units of this talk."
 	}
+	if units == "" && carries(ask) {
+		units, reason = oneSystem(ev.Job.facts.Quantities), "Read %s as %s: the units of this job."
+	}
 	read := ofSystem(a.likely(ask), units)
 	if read == "" {
 		return answer{}, Turn{}, false

@@ -12,6 +12,7 @@ const (
 	CueAils       scan.Cue = "ails"        // behind somebody, that they stay at home
 	CueAloft      scan.Cue = "aloft"       // where who climbs is
 	CueCrew       scan.Cue = "crew"        // beside how many there are in all
+	CueCrewNamed  scan.Cue = "crew-named"  // before the number that a crew is called by
 	CueGround     scan.Cue = "ground"      // behind how many are on the ground
 	CueQuery      scan.Cue = "query"       // in what asks rather than tells
 	CueQueryFirst scan.Cue = "query-first" // likewise, where it stands first

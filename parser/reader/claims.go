@@ -26,6 +26,7 @@ func claims(rd *reading.Reading) {
 	talk.LaterLimit(rd)
 	talk.TwoLimits(rd)
 	talk.BlockLimit(rd)
+	talk.CrewsNamed(rd)
 	talk.Crews(rd)
 	talk.ShortHanded(rd)
 	talk.GearCounts(rd)

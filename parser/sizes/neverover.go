@@ -35,9 +35,17 @@ func NeverOver(rd *reading.Reading) {
 		}
 		Limited(rd, i)
 		if apiece > 0 {
+			rd.Alter(apiece, func(t *scan.Term) { *t = scan.Term{} })
+		}
+		if apiece > 0 && rd.AnyAt(rd.Is(ofWood)) {
 			rd.Alter(apiece, func(t *scan.Term) { *t = scan.Term{Intent: parser.AskCutPlan, Besides: true} })
 		}
 	}
+}
+
+// ofWood says whether something of a piece is told at i: without any of it a limit is the job's.
+func ofWood(rd *reading.Reading, i int) bool {
+	return rd.TermAt(i).Tree != nil || rd.TermAt(i).Shape != "" || gear.Far(rd, i)
 }
 
 // PiecesUnder reads "even pieces under 400" of wood whose length is told, and "piezas

@@ -25,10 +25,14 @@ var nextLabel = regexp.MustCompile(`(?i) (?:and|y) `)
 // not "St. Mary's".
 var sentenceEnd = regexp.MustCompile(`\pL{4}\. `)
 
+// placeAhead is what says before a label which place it is: what stands behind "at the
+// miller place:" is no name of it.
+var placeAhead = regexp.MustCompile(`(?i)(?:^|[^\pL])(?:at|en)(?:\s+[\pL'’]+){1,4}$`)
+
 // cutName finds a label with its name, and blanks both.
 func cutName(label *regexp.Regexp, text, blanked string) (*parser.Said[string], string) {
 	m := label.FindStringSubmatchIndex(text)
-	if m == nil {
+	if m == nil || strings.Contains(text[m[0]:m[2]], ":") && placeAhead.MatchString(text[:m[0]]) {
 		return nil, blanked
 	}
 	words := text[m[2]:m[3]]

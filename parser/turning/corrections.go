@@ -34,6 +34,10 @@ func Corrected(rd *reading.Reading, i int) {
 		return
 	}
 	n := nextFact(rd, i+1)
+	if limitAnew(rd, i) {
+		limitPutRight(rd, i)
+		return
+	}
 	if putsRight(rd, i, n) {
 		goesOn := rd.Cued(rd.Elems[i], lexicon.CueAmends)
 		rd.PutRight = true
