@@ -88,7 +88,7 @@ func TestAJobHoldsInEveryThreadUntilItIsCleared(t *testing.T) {
 func TestAJobTakesNoPiece(t *testing.T) {
 	s := &shelf{}
 	k := &talk{Clerk: newClerk(t, s), t: t}
-	k.say("job: limit 600 lb", "1")
+	k.say("job: limit 600 lb, 60 m of rope", "1")
 	for _, text := range []string{"job: 14 in red oak limb, limit 900 lb", "job: red oak limb 22 ft"} {
 		if r, _ := k.say(text, "2"); r.Status() != bot.Refused {
 			t.Errorf("%q: %s", text, r.Text())
