@@ -34,6 +34,7 @@ type answer struct {
 	goesBy        *parser.Ask // the name of several trees that the piece goes by, where it was not told which
 	unsaid        *parser.Ask // which of some trees it is, that was asked and not said
 	tried         []reading   // what a number in doubt may be
+	cutTo         string      // the longest that it says a piece may be, "" where it says none
 	named         string      // the job's arborist, where the lines name them
 }
 

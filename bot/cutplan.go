@@ -56,6 +56,9 @@ func (a *answer) workCutPlan() error {
 			return err
 		}
 	}
+	if !cut.Uncut && (from == cutplan.Butt || stick.Tip.IsZero()) {
+		a.cutTo = a.voice.taped(cut.Length)
+	}
 	a.tellCutting(stick, from, limit)
 	return nil
 }
@@ -84,6 +87,7 @@ func (a *answer) longestWith(c parser.Choice) string {
 func (a *answer) cutSmaller(limit string) string {
 	if q := a.question; q.Has(parser.Length) && a.result.Weight.Method != piece.ByCrew && !a.result.Disagreement {
 		if cut, err := cutplan.Longest(pieceOf(q), cutplan.Butt, q.Mass(parser.Limit).Low); err == nil && !cut.Uncut {
+			a.cutTo = a.voice.taped(cut.Length)
 			return a.voice.say("Cut a smaller piece: %s at most to stay under %s.", a.voice.taped(cut.Length), limit)
 		}
 	}

@@ -157,14 +157,16 @@ func (d *Desk) atOnce(q parser.Question, ask *parser.Ask, ev Event, before Turn,
 	if out, turn, ok := d.lastPutRight(q, ask, ev, before, text); ok {
 		return out, turn, true
 	}
-	for _, read := range []func(parser.Question, *parser.Ask, Event, Turn, string) (answer, Turn, bool){d.asAsked, d.ropeOfTalk, d.unitTold} {
+	for _, read := range []func(parser.Question, *parser.Ask, Event, Turn, string) (answer, Turn, bool){d.asAsked, d.asCut, d.ropeOfTalk, d.unitTold} {
 		if out, turn, ok := read(q, ask, ev, before, text); ok {
 			return out, turn, true
 		}
 	}
 	switch {
 	case ask != nil && ask.Final():
-		a.stop(ask)
+		if a.stop(ask); !mended[ask.Kind] {
+			a.stillStopped(before.stopped)
+		}
 		return a, before.refusing(ask), true
 	case before.takesJob(q, ev.Job):
 		out, turn := d.takeJob(&a, ev, before, text, ask)
@@ -180,7 +182,7 @@ func (a answer) settled(before Turn, said, q parser.Question) (answer, Turn) {
 	a.leftOpen(open)
 	a.afterStop(before.stopped)
 	a.actions = a.variations(said, q.Explain)
-	turn := Turn{question: said, known: true, pending: a.stillNeeded()}
+	turn := Turn{question: said, known: true, pending: a.stillNeeded(), cutTo: a.cutTo}
 	if a.leaned {
 		turn.open = open
 	}
@@ -217,6 +219,9 @@ func (d *Desk) askAnew(a answer, ev Event, before Turn, said, q parser.Question,
 	}
 	d.offerWithout(&a, ev, before, text, ask)
 	d.askAsBefore(&a, q, ask, ev, before, text)
+	if a.leaned || !tellsPiece(q) {
+		a.stillStopped(before.stopped)
+	}
 	turn := asked(said, ask, text)
 	if a.leaned {
 		turn = turn.withTold(before, q, ask)

@@ -33,8 +33,8 @@ var mended = map[parser.Kind]bool{
 
 // refusing is the talk behind a refusal: it stands where it stood.
 func (t Turn) refusing(ask *parser.Ask) Turn {
-	if holdsOn[ask.Kind] {
-		t.refused = ask
+	if other := besides[ask.Kind] && t.refused != nil && !besides[t.refused.Kind]; holdsOn[ask.Kind] && !other {
+		t.refused = ask // what a machine lifts takes no rot away
 	}
 	if again := t.stopped != nil && t.stopped.Kind == ask.Kind; mended[ask.Kind] && !again {
 		t.stopped = ask // the first words of it say best what is to be put right
@@ -90,7 +90,19 @@ func (a *answer) refuseAgain(refused *parser.Ask, text string) {
 // afterStop reminds of a stop that came before an answer.
 func (a *answer) afterStop(stopped *parser.Ask) {
 	if stopped != nil && a.status == Answered {
-		said := a.voice.say("%s: I stopped for that before. Figures hold only once it is put right.", capital(trimQuote(stopped.Words)))
-		a.problems = slices.Insert(a.problems, 0, said)
+		a.problems = slices.Insert(a.problems, 0, a.voice.stoppedFor(stopped))
 	}
+}
+
+// stillStopped reminds of a stop that came before where something else is asked or refused
+// now: nobody takes it for put right because of that.
+func (a *answer) stillStopped(stopped *parser.Ask) {
+	if stopped != nil {
+		a.lines = slices.Insert(a.lines, 1, a.voice.stoppedFor(stopped))
+	}
+}
+
+// stoppedFor says what was stopped for.
+func (s speaker) stoppedFor(stopped *parser.Ask) string {
+	return s.say("%s: I stopped for that before. Figures hold only once it is put right.", capital(trimQuote(stopped.Words)))
 }

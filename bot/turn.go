@@ -22,6 +22,7 @@ type Turn struct {
 	before   *Turn          // what a choice is read against; there where choices are
 	language string         // that was last spoken
 	tree     tally          // the pieces so far
+	cutTo    string         // how long the last answer said that a piece may be; "" where it said nothing of it
 	ofJob    *parser.Ask    // which tree the job's is, where it was asked by the last message
 }
 

@@ -59,7 +59,7 @@ func (d *Desk) readWithout(a *answer, ev Event, before Turn, text string, ask *p
 // no figures are told before it is out.
 func (d *Desk) offerWithout(a *answer, ev Event, before Turn, text string, ask *parser.Ask) {
 	from, to := ask.Clause[0], ask.Clause[1]
-	if ev.unread++; ask.Kind != parser.Twist || from >= to || to > len(text) || len(a.choices) > 0 || ev.unread > mostUnread {
+	if ev.unread++; ask.Kind != parser.Twist || ask.Turning == parser.TurnsSuch || from >= to || to > len(text) || len(a.choices) > 0 || ev.unread > mostUnread {
 		return
 	}
 	ev.Text = strings.TrimSpace(text[:from] + " " + text[to:])

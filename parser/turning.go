@@ -20,4 +20,5 @@ const (
 	TurnsAnchor   Turning = "anchor"   // "limit on the anchor": twice what a piece may weigh, or more
 	TurnsSlack    Turning = "slack"    // "4 ft of slack": what the fall is longer by
 	TurnsBound    Turning = "bound"    // "over 14 in": no number by itself
+	TurnsSuch     Turning = "such"     // "call it that length": one that was said before
 )

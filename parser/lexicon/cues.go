@@ -298,7 +298,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueMinute: true, CueTops: true, CuePeak: true, CueForce: true,
 	CueEfficient: true, CueOffBy: true, CueLoses: true, CueSheave: true, CueOpines: true, CueCouple: true, CueHands: true, CueOneLeg: true, CueGivesBoth: true, CueWays: true, CueAtRope: true, CueCarries: true, CueBorne: true,
 	CueEvery: true, CueExceeds: true, CueGrips: true, CueLine: true, CueRuns: true, CueThreeTurns: true, CueTwoTurns: true,
-	CueAils: true, CueAloft: true, CueCrew: true, CueCrewNamed: true, CueGround: true, CueQuery: true, CueQueryFirst: true, CueReason: true,
+	CueAils: true, CueAloft: true, CueCrew: true, CueCrewNamed: true, CueSuch: true, CueGround: true, CueQuery: true, CueQueryFirst: true, CueReason: true,
 	CueAskedBy: true, CueBackIn: true, CueBetter: true, CueCapable: true, CueDone: true, CueDouble: true, CueEarlier: true, CueGives: true, CueGreen: true, CueHaveWe: true, CueHeavier: true,
 	CueHeavyEnd: true, CueHelps: true, CueForWhom: true, CueMoves: true, CueWhy: true, CueToo: true, CueKept: true, CueLanguage: true, CueSeesLoad: true, CueOfJob: true, CueOfLog: true, CueRating: true, CueWeaker: true, CueMeaning: true,
 	CueNoOne: true, CuePost: true, CueRoster: true, CueWhoIs: true, CueAtPost: true, CueInLog: true,

@@ -36,6 +36,8 @@ const (
 	CueNewly      scan.Cue = "newly"       // before what holds from now on
 
 	CueUncounted scan.Cue = "uncounted" // behind how many there are, that the climber is none of them
+
+	CueSuch scan.Cue = "such" // in what points to a length that was said before
 )
 
 // How much some people pull is asked before anything is rigged: "5 of us pulling by

@@ -44,6 +44,7 @@ func claims(rd *reading.Reading) {
 	places.LineOn(rd)
 	turning.CutFor(rd)
 	bounds.AtBlock(rd)
+	turning.Such(rd)
 	bounds.TooMuch(rd)
 	sizes.TruckTakes(rd)
 	sizes.NeverOver(rd)

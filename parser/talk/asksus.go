@@ -152,7 +152,7 @@ func logNamed(rd *reading.Reading) bool {
 // rama que está arriba de la casa".
 func AsksKept(rd *reading.Reading) bool {
 	piece := rd.AnyAt(func(i int) bool {
-		return rd.TermAt(i).Shape != "" || rd.TermAt(i).Unnamed || rd.Elems[i].Plays(parser.Wraps)
+		return rd.TermAt(i).Shape != "" || rd.TermAt(i).Unnamed || rd.Elems[i].Plays(parser.Wraps) || rd.TermAt(i).Intent == parser.AskCutPlan
 	})
 	if !strings.Contains(rd.Text, "?") && rd.AnyAt(func(i int) bool { return rd.TermAt(i).Units != "" }) {
 		return false // "change the units to metric, we have a new lad" tells
