@@ -17,7 +17,7 @@ import (
 // Tensions finds the masses and forces that are in the line.
 func Tensions(rd *reading.Reading) {
 	heavyHands(rd)
-	if !RopeTurned(rd) || rd.AnyAt(func(i int) bool { return rd.Elems[i].Plays(parser.WinchPull) }) {
+	if !RopeTurned(rd) || rd.AnyAt(func(i int) bool { return rd.Elems[i].Plays(parser.WinchPull) && !ledTo(rd, i) }) {
 		return
 	}
 	for i, e := range rd.Elems {
@@ -28,6 +28,12 @@ func Tensions(rd *reading.Reading) {
 			e.Fig.Sure = parser.Weight
 		}
 	}
+}
+
+// ledTo says whether the winch at i is only where the rope goes, "off to the winch, with
+// 600 lb on the line": what is in the line is then no rating of it.
+func ledTo(rd *reading.Reading, i int) bool {
+	return rd.Cued(rd.At(rd.Past(i-1, -1, lexicon.MarkArticle)), lexicon.CueTowards) && rd.At(i+1).Pause > 0
 }
 
 // onlyPull reads "force on the redirect, 90°, line 250 kg": what a rope is told by where
@@ -87,6 +93,8 @@ func InLine(rd *reading.Reading, i int) bool {
 	switch {
 	case rd.TermAt(behind).Tension:
 		return rd.TermAt(behind+1).Note == "" && !rd.TermAt(behind+1).Each && !rd.At(behind+1).Plays(parser.PersonPull)
+	case gear.Heavy(rd, i) && next.Plays(parser.People) && namesRope(rd, next):
+		return true // so many are no people
 	case next.Marked(lexicon.MarkIn) && gear.Part(next) == lexicon.PartRope: // "on the line"
 		return true
 	case !next.Marked(lexicon.MarkIn):
@@ -94,6 +102,13 @@ func InLine(rd *reading.Reading, i int) bool {
 	}
 	held := rd.At(rd.Past(behind+1, +1, lexicon.MarkArticle))
 	return gear.Part(held) == lexicon.PartRope || held.Marked(lexicon.MarkPronoun) && gear.Part(rd.At(before)) == lexicon.PartRope
+}
+
+// namesRope says whether a rope is named in words that count people too: "on the line",
+// "en la cuerda".
+func namesRope(rd *reading.Reading, e reading.Element) bool {
+	rope := func(word string) bool { return rd.In.Cued(word, lexicon.CueRopeName) }
+	return gear.Part(e) == lexicon.PartRope || slices.ContainsFunc(scan.SplitWords(rd.Text[e.Start:e.End]), rope)
 }
 
 // PullsAtRedirect says whether "pull" is what a rope has in it at a redirect, and

@@ -11,18 +11,37 @@ import (
 // rope". Who is counted by a word of their own, "me and 2 guys", may be all of them.
 func MeAndOthers(rd *reading.Reading) {
 	for i := range rd.Elems {
+		if n, to := aloneBeside(rd, i); n > 0 {
+			countSelf(rd, i-1, to, n)
+			return
+		}
 		n, to := othersBeside(rd, i)
 		ends := to > i && rd.EndsBreath(to+1) // "me and one other" may go on to anything
 		if n == 0 || !ends && !OnTackle(rd, to+1) && !(to+1 < len(rd.Elems) && pullsToo(rd, to+1)) {
 			continue
 		}
-		start, end := rd.Elems[i].Start, rd.Elems[to].End
-		rd.Elems[i] = reading.Element{Start: start, End: end, Fig: &reading.Figure{Low: n + 1, High: n + 1, Sure: parser.People, Start: start, End: end}}
-		for k := i + 1; k <= to; k++ {
-			rd.Elems[k] = reading.Element{Start: rd.Elems[k].Start, End: rd.Elems[k].End, Term: &scan.Term{Chatter: true}}
-		}
+		countSelf(rd, i, to, n)
 		return
 	}
+}
+
+// countSelf makes who speaks and n others of what stands from one element to another.
+func countSelf(rd *reading.Reading, i, to int, n float64) {
+	start, end := rd.Elems[i].Start, rd.Elems[to].End
+	rd.Elems[i] = reading.Element{Start: start, End: end, Fig: &reading.Figure{Low: n + 1, High: n + 1, Sure: parser.People, Start: start, End: end}}
+	for k := i + 1; k <= to; k++ {
+		rd.Elems[k] = reading.Element{Start: rd.Elems[k].Start, End: rd.Elems[k].End, Term: &scan.Term{Chatter: true}}
+	}
+}
+
+// aloneBeside are how many others stand beside who speaks and is called alone at i, "just
+// me and two other guys", and the last of their words; 0 where none do.
+func aloneBeside(rd *reading.Reading, i int) (n float64, to int) {
+	fig := rd.At(i + 2).Fig
+	if rd.TermAt(i).Count != 1 || rd.At(i-1).Fig == nil || !rd.At(i+1).Marked(lexicon.MarkAnd) || fig == nil || !fig.Between(1, 6) || !rd.TermAt(i+3).Others {
+		return 0, 0
+	}
+	return fig.Low, i + 3
 }
 
 // othersBeside are how many stand beside who speaks in the words from i on, and the last of
