@@ -9,9 +9,25 @@ import (
 // BiggestAsked says whether it is asked how heavy a piece may be, in words that elsewhere
 // ask how to cut one, where the gear is told and nothing of a tree: "rope breaks at 10,400
 // lb, bowline, biggest piece I can lower". The weakest of the gear sets it; what falls or is
-// snubbed is another question.
+// snubbed is another question: see BiggestFalls.
 func BiggestAsked(rd *reading.Reading, q parser.Question) bool {
 	asked := func(i int) bool { return rd.Cued(rd.Elems[i], lexicon.CueBiggest) }
 	moved := q.Has(parser.Limit, parser.DropHeight, parser.RunLength, parser.BlockBelow, parser.Wraps, parser.People, parser.WinchPull)
-	return q.Intent == parser.AskCutPlan && q.Pieceless() && q.Has(parser.Ratings...) && !moved && !q.Noted(parser.Snubbed) && rd.AnyAt(asked)
+	falls := func(i int) bool { return rd.TermAt(i).Intent == parser.AskDrop && !rd.TermAt(i).Besides }
+	return !rd.AnyAt(falls) && q.Intent == parser.AskCutPlan && q.Pieceless() && q.Has(parser.Ratings...) && !moved && !q.Noted(parser.Snubbed) && rd.AnyAt(asked)
+}
+
+// BiggestFalls says whether it is asked how heavy a piece may be that falls onto its rope,
+// "biggest log I can negative rig on it": no figure of one lowered steady answers that. How
+// hard a piece pulls is worked out for one that is told.
+func BiggestFalls(rd *reading.Reading, q parser.Question) bool {
+	falls := func(i int) bool { return rd.TermAt(i).Intent == parser.AskDrop && !rd.TermAt(i).Besides }
+	asked := func(i int) bool { return rd.Cued(rd.Elems[i], lexicon.CueBiggest) }
+	return q.Intent == parser.AskCutPlan && q.Pieceless() && q.Has(parser.Ratings...) && !q.Has(parser.Limit) && rd.AnyAt(falls) && rd.AnyAt(asked)
+}
+
+// SizeOnly says whether it is asked how much a rope may carry of which only its thickness is
+// told: its label has to say what it breaks at.
+func SizeOnly(q parser.Question) bool {
+	return q.Intent == parser.AskWeight && q.Pieceless() && q.Noted(parser.MostWanted) && q.Has(parser.RopeDiameter) && !q.Has(parser.Ratings...)
 }

@@ -4,7 +4,6 @@ import (
 	"heft/parser"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
-	"heft/parser/scan"
 )
 
 // A sling or a shackle is called by its size: "eslinga de 2 pulgadas", "3/4 shackle".
@@ -15,41 +14,12 @@ func GearSizes(rd *reading.Reading) {
 	const widest = 4 * 0.0254
 	for i := 0; i < len(rd.Elems); i++ {
 		fig := rd.Elems[i].Fig
-		if end := twoInOne(rd, i); end > 0 {
-			rd.Pass(i, end)
-			i--
-			continue
-		}
 		small := fig != nil && !fig.Pair && (fig.Unit == nil && rd.Fraction(fig) || fig.Dim == parser.DimLength && fig.Unit.Fine && fig.High <= widest)
 		if (small && (sizesGear(rd, i) || thinHardware(rd, i)) || slingLong(rd, i)) && fig.Told == "" && fig.Claimed == "" {
 			rd.Pass(i, i+1)
 			i--
 		}
 	}
-}
-
-// twoInOne is where "2 in 1" ends that stands beside a rope from the element at i on, 0 where
-// it does not: how a rope is braided, and across nothing.
-func twoInOne(rd *reading.Reading, i int) int {
-	one := func(k int) bool {
-		f := rd.At(k).Fig
-		return f != nil && f.Dim == parser.DimCount && f.Unit == nil && f.Low == 1 && f.High == 1
-	}
-	two, end := rd.Elems[i].Fig, 0
-	switch {
-	case two == nil || two.Low != two.High:
-		return 0
-	case two.Unit == scan.Inch && two.Low == 2*scan.Inch.Factor && one(i+1):
-		end = i + 2
-	case two.Unit == nil && two.Dim == parser.DimCount && two.Low == 2 && rd.At(i+1).Marked(lexicon.MarkIn) && one(i+2):
-		end = i + 3
-	default:
-		return 0
-	}
-	if !rd.At(end).Marked(lexicon.MarkCord) && !rd.At(i-1).Marked(lexicon.MarkCord) && Part(rd.At(end)) != lexicon.PartRope {
-		return 0
-	}
-	return end
 }
 
 // thinHardware says whether the number at i is how thick gear is that goes by its label,

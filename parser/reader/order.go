@@ -124,6 +124,7 @@ var placeSteps = []step{
 	sizes.SlackFalls,
 	sizes.DroppedOn,
 	sizes.Weighed,
+	gear.RopesCalled,
 	gear.GearSizes,
 	gear.DrumSizes,
 	turning.RopeLegs,

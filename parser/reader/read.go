@@ -262,6 +262,12 @@ func ofGear(rd *reading.Reading, q *parser.Question) {
 	if gear.BiggestAsked(rd, *q) {
 		q.Intent, q.Notes = parser.AskGear, append(slices.Clip(q.Notes), parser.MostWanted)
 	}
+	if gear.BiggestFalls(rd, *q) {
+		q.Intent = parser.AskDrop
+	}
+	if gear.SizeOnly(*q) {
+		q.Intent = parser.AskGear
+	}
 	if gear.HoldAsked(rd, *q) {
 		q.Intent = parser.AskGear
 	}
