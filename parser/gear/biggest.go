@@ -19,11 +19,12 @@ func BiggestAsked(rd *reading.Reading, q parser.Question) bool {
 
 // BiggestFalls says whether it is asked how heavy a piece may be that falls onto its rope,
 // "biggest log I can negative rig on it": no figure of one lowered steady answers that. How
-// hard a piece pulls is worked out for one that is told.
+// hard a piece pulls is worked out for one that is told. What a block may see sets how to cut:
+// see parser.Question.CutForFall.
 func BiggestFalls(rd *reading.Reading, q parser.Question) bool {
 	falls := func(i int) bool { return rd.TermAt(i).Intent == parser.AskDrop && !rd.TermAt(i).Besides }
 	asked := func(i int) bool { return rd.Cued(rd.Elems[i], lexicon.CueBiggest) }
-	return q.Intent == parser.AskCutPlan && q.Pieceless() && q.Has(parser.Ratings...) && !q.Has(parser.Limit) && rd.AnyAt(falls) && rd.AnyAt(asked)
+	return q.Intent == parser.AskCutPlan && q.Pieceless() && q.Has(parser.Ratings...) && !q.Has(parser.Limit, parser.BlockBreak, parser.BlockWorking) && rd.AnyAt(falls) && rd.AnyAt(asked)
 }
 
 // SizeOnly says whether it is asked how much a rope may carry of which only its thickness is

@@ -17,6 +17,10 @@ func SlingAngles(rd *reading.Reading) {
 		if e.Fig == nil || e.Fig.Dim != parser.DimAngle || rd.At(i+1).Plays(parser.BlockAngle) || rd.At(i+1).Plays(parser.StartAngle) {
 			continue
 		}
+		if opened(rd, i) {
+			e.Fig.Sure = parser.BlockAngle
+			continue
+		}
 		if rd.At(ledFrom(rd, i)).Plays(parser.BlockAngle) {
 			continue // "the angle between them is 80°" is of no leg by itself
 		}
@@ -34,6 +38,28 @@ func ledFrom(rd *reading.Reading, i int) int {
 		k = rd.Back(k - 1)
 	}
 	return k
+}
+
+// opened says whether the angle at i is how far legs open, "the legs spread to 90°": a notch
+// and a crotch open too.
+func opened(rd *reading.Reading, i int) bool {
+	legs := func(k int) bool {
+		e := rd.Elems[k]
+		return e.Marked(lexicon.MarkBridle) || e.Plays(parser.Legs) || e.Plays(parser.BlockAngle)
+	}
+	led := i - 1
+	for rd.TermAt(led).Note == "about" {
+		led--
+	}
+	if !rd.Cued(rd.At(led), lexicon.CueOpens) {
+		return false
+	}
+	for k := i - 1; k >= 0 && rd.Elems[k].Pause == 0 && rd.Elems[k].Fig == nil; k-- {
+		if legs(k) {
+			return true
+		}
+	}
+	return false
 }
 
 // riggedAt is the field of an angle by the nearest words, before it or else

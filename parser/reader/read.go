@@ -264,6 +264,7 @@ func ofGear(rd *reading.Reading, q *parser.Question) {
 	}
 	if gear.BiggestFalls(rd, *q) {
 		q.Intent = parser.AskDrop
+		q.Notes = slices.DeleteFunc(q.Notes, func(n string) bool { return n == parser.CutFalls })
 	}
 	if gear.SizeOnly(*q) {
 		q.Intent = parser.AskGear
