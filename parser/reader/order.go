@@ -49,6 +49,7 @@ var numberSteps = []step{
 	senses.Slips,
 	(*reading.Reading).HalfCounts,
 	turning.MeAndOthers,
+	turning.MeAndNamed,
 	turning.Joins,
 	turning.PartsMade,
 	otherwise,

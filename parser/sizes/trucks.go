@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"heft/parser"
+	"heft/parser/bounds"
 	"heft/parser/gear"
 	"heft/parser/lexicon"
 	"heft/parser/places"
@@ -20,6 +21,9 @@ import (
 func TruckTakes(rd *reading.Reading) {
 	boxSizes(rd)
 	bedSizes(rd)
+	if takesApiece(rd) {
+		return
+	}
 	v := rd.Only(func(i int) bool {
 		return rd.Elems[i].Fig == nil && (rd.Cued(rd.Elems[i], lexicon.CueVehicle) || rd.Elems[i].Plays(parser.Payload))
 	})
@@ -44,6 +48,25 @@ func TruckTakes(rd *reading.Reading) {
 	if size >= 0 {
 		rd.Pass(size, size+1)
 	}
+}
+
+// takesApiece reads "the truck can only take 1,000 lb a piece", where it is asked how pieces
+// are cut, as what each may weigh: of the load it would say far more.
+func takesApiece(rd *reading.Reading) bool {
+	if !gear.AsksFor(rd, parser.AskCutPlan) {
+		return false
+	}
+	for i, e := range rd.Elems {
+		if !gear.Heavy(rd, i) || e.Fig.Told != parser.Payload && !bearsBefore(rd, i) {
+			continue
+		}
+		if apiece := bounds.Apiece(rd, i+1); apiece > i {
+			e.Fig.Told = parser.Limit
+			rd.Alter(apiece, func(t *scan.Term) { *t = scan.Term{} })
+			return true
+		}
+	}
+	return false
 }
 
 // truckSize is how long or how roomy the truck at v is told to be, right before it or behind:

@@ -63,3 +63,28 @@ func othersBeside(rd *reading.Reading, i int) (n float64, to int) {
 	}
 	return 0, 0
 }
+
+// MeAndNamed counts those who are named beside who speaks: "just me and Dre and Luis" are
+// three. Who is named and goes on to do something else, "just me and Luis says", is not counted.
+func MeAndNamed(rd *reading.Reading) {
+	for i, e := range rd.Elems {
+		if e.Fig == nil || e.Fig.Low != 1 || rd.TermAt(i+1).Count != 1 || !rd.At(i+1).Plays(parser.People) {
+			continue
+		}
+		n, j := namedFrom(rd, i+2)
+		if n > 0 && (rd.EndsBreath(j) || rd.At(j).Plays(parser.People)) {
+			e.Fig.Low, e.Fig.High = 1+n, 1+n
+		}
+		return
+	}
+}
+
+// namedFrom is how many are named from the element at i on, and where that ends: "and Dre
+// and Luis", ", Dre and Luis".
+func namedFrom(rd *reading.Reading, i int) (n float64, end int) {
+	named := func(k int) bool { return rd.TermAt(k).Someone && rd.At(k).Pause == 0 }
+	for named(i+1) && (rd.At(i).Marked(lexicon.MarkAnd) || rd.At(i).Pause == 2 && rd.At(i+2).Marked(lexicon.MarkAnd) && named(i+3)) {
+		n, i = n+1, i+2
+	}
+	return n, i
+}
