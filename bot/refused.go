@@ -60,8 +60,12 @@ func (t Turn) refusesAgain(q parser.Question, ask *parser.Ask, job Job) bool {
 	switch {
 	case t.refused == nil || !holdsOn[t.refused.Kind] || besides[t.refused.Kind] && t.known:
 		return false
+	case q.Explain != "" && !tellsPiece(q) && ask == nil:
+		return true // there is no figure to be shown
 	case methods[q.Intent] == nil || ask != nil && ask.Final() || slices.Contains(q.Notes, noteNewTree):
 		return false
+	case ask != nil && t.refused.Kind == parser.Unsound:
+		return q.Species == nil && ask.Kind != parser.WhichTree // pieces of a weight come off that tree
 	case ask != nil:
 		return !tellsPiece(q) && ask.Kind != parser.WhichTree
 	}

@@ -42,7 +42,7 @@ func (t Turn) leans(q parser.Question, ask *parser.Ask, job Job) bool {
 	case q.FollowUp || t.pending != nil && lacks && !(ofWords(t.pending) && tellsPiece(q)):
 		return true
 	}
-	return lacks && (ask == nil || ask.Kind == parser.WhichTree && q.Shape == nil && len(q.Quantities) == 0)
+	return lacks && (ask == nil || ofTape[ask.Kind] || ask.Kind == parser.WhichTree && q.Shape == nil && len(q.Quantities) == 0)
 }
 
 // swingsPast says whether a message tells only where a thing stands that the piece of
@@ -208,7 +208,7 @@ func replaced(f parser.Field, now parser.Question) bool {
 	case f == parser.RunLength && slices.Contains(now.Notes, "snubbed"):
 		return true
 	case slices.Contains(acrossFields, f) && now.Has(acrossFields...):
-		return true
+		return f == parser.Diameter || now.Has(parser.Diameter, parser.ButtDiameter) // "tip 8 in" goes with the butt of before
 	case f == parser.Length && now.Intent == parser.AskCutPlan && now.Has(acrossFields...):
 		return true // the length is what is asked for
 	case slices.Contains(sizes, f) && now.Has(parser.Weight):

@@ -88,7 +88,7 @@ func doubtful(ask *parser.Ask, text string) string {
 // stood, and waits for what it waited for.
 func (t Turn) unsettled(ask *parser.Ask, text string) Turn {
 	open := t.open
-	if typedNumber.MatchString(text) {
+	if typedNumber.MatchString(text) || ofTape[ask.Kind] || bareNumber(ask) { // in figures or in words
 		open = append(slices.Clone(open), text)
 	}
 	if t.pending != nil && ofWords(ask) {
@@ -149,6 +149,16 @@ func (a *answer) notInFigures(open []string) (lines []string) {
 		lines = append(lines, a.voice.say("%s is NOT in these figures: I did not understand it.", quote(words)))
 	}
 	return lines
+}
+
+// ofTape are asks about how a thickness was measured: the piece is the one of before where a
+// message tells too little of another.
+var ofTape = map[parser.Kind]bool{parser.Girth: true, parser.BreastHigh: true}
+
+// keepsTalk says whether an ask is about words or a number in doubt, so that the talk stands
+// where it stood.
+func keepsTalk(ask *parser.Ask) bool {
+	return ofWords(ask) || bareNumber(ask) || gearAsk(ask) || ofTape[ask.Kind] || ask.Kind == parser.FromWhere
 }
 
 // ofWords says whether an ask is about words in doubt rather than a fact: a message that

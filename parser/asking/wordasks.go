@@ -247,12 +247,14 @@ func Girths(rd *reading.Reading) {
 	if sizes.OtherAcross(rd, fig) {
 		return
 	}
+	middle := false
 	for i := range rd.Elems {
 		if sizes.GirthWord(rd, i) {
+			middle = middle || rd.TermAt(i).GirthMiddle
 			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
 		}
 	}
-	sizes.Divide(rd, fig)
+	sizes.Divide(rd, fig, middle)
 }
 
 // A number can belong to the surroundings: "30 ft from the house", "a 12 ft

@@ -108,6 +108,7 @@ var flags = map[string]func(*scan.Term){
 	"in-hand": func(t *scan.Term) { t.InHand = true },
 
 	"girth-behind": func(t *scan.Term) { t.Ask, t.GirthBehind = parser.Girth, true },
+	"girth-middle": func(t *scan.Term) { t.Ask, t.GirthBehind, t.GirthMiddle = parser.Girth, true, true },
 	"girth-around": func(t *scan.Term) { t.Ask, t.GirthAround = parser.Girth, true },
 	"give-or-take": func(t *scan.Term) { t.Marks, t.GiveTake = t.Marks|MarkBound, true },
 	"percent":      func(t *scan.Term) { t.Ask, t.Turning, t.Percent = parser.Twist, parser.TurnsPercent, true },

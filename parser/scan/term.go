@@ -151,6 +151,7 @@ type Term struct {
 	Slips  bool // of a rope on a drum, that its wraps did not hold: "slipping", "ran away"
 
 	GirthBehind bool // a girth, behind its number alone: "in circumference"
+	GirthMiddle bool // likewise, halfway along the piece: "around the middle"
 	GirthAround bool // likewise, where it may be what a rope goes round: "around it"
 	GiveTake    bool // between a number and how far off it may be: "give or take"
 	Percent     bool // behind a number, a share of what it must be said of

@@ -50,6 +50,9 @@ func GirthAt(rd *reading.Reading, i int) int {
 		return -1
 	}
 	left, word := i-1, rd.Elems[i].Term
+	if word.GirthMiddle && fits(rd, left) && rd.Elems[left].Fig.High < leastAround {
+		return -1 // or so thick, about there
+	}
 	behind := word.GirthBehind && (rd.At(left).Fig != nil || rd.At(left).Pause > 0) // else "de contorno 66 in"
 	if before := fits(rd, left); word.GirthAround || behind || rd.Elems[i].Marked(lexicon.MarkAround) {
 		if before && (word.GirthBehind || plainlyAround(rd, i)) {
@@ -153,11 +156,15 @@ func piecesLong(rd *reading.Reading, i int) bool {
 	return rd.TermAt(before).Unnamed || rd.TermAt(i+1).Unnamed
 }
 
-// Divide makes the girth at i the thickness that it goes with. What is told of the pieces
+// Divide makes the girth at i the thickness that it goes with, of its middle where it was
+// taken there. What is told of the pieces
 // besides is how long they are.
-func Divide(rd *reading.Reading, i int) {
+func Divide(rd *reading.Reading, i int, middle bool) {
 	fig := rd.Elems[i].Fig
 	fig.Low, fig.High, fig.Sure, fig.Girth = fig.Low/math.Pi, fig.High/math.Pi, parser.Diameter, true
+	if middle {
+		fig.Sure = parser.MidDiameter // of a limb any other is its butt's
+	}
 	for k, e := range rd.Elems {
 		if k != i && e.Fig.Short() && !e.Fig.Pair && piecesLong(rd, k) {
 			e.Fig.Sure = parser.Length
