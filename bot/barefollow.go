@@ -25,7 +25,10 @@ func (d *Desk) asBefore(q parser.Question, ask *parser.Ask, ev Event, before Tur
 		return answer{}, Turn{}, false
 	}
 	put := func(phrase string) string { return text[:ask.Start] + phrase + text[ask.End:] }
-	read := d.unitBefore(ask, ev, before, put)
+	read := d.thinAsRope(q, ask, ev, before)
+	if read == "" {
+		read = d.unitBefore(ask, ev, before, put)
+	}
 	if read == "" {
 		read = d.putRight(q, ask, ev, before)
 	}
@@ -50,6 +53,24 @@ func (d *Desk) asBefore(q parser.Question, ask *parser.Ask, ev Event, before Tur
 	out, turn := d.consider(ev, before)
 	out.lines = append(out.lines, out.voice.say("Read %s as “%s”.", quote(ask.Words), read))
 	return out, turn, true
+}
+
+// thinnestPiece is thicker, in metres, than any rope and thinner than any piece.
+const thinnestPiece = 0.03
+
+// thinAsRope is a bare thickness that no piece has, in a message that tells and asks nothing
+// else, as a rope's: "half inch". "" where it may be another.
+func (d *Desk) thinAsRope(q parser.Question, ask *parser.Ask, ev Event, before Turn) string {
+	if ask.Kind != parser.Loose || ask.Metres <= 0 || ask.Metres >= thinnestPiece || q.Asks || tellsPiece(q) || len(q.Quantities) > 0 || before.wants(parser.TipDiameter) {
+		return ""
+	}
+	v := voiceFor(ev, before.question)
+	v.language = q.Language
+	phrase, _, ok := d.readAs(v, before, ask, parser.RopeDiameter)
+	if !ok {
+		return ""
+	}
+	return phrase
 }
 
 // plainBehindAt says whether a number behind "at" can only be what a phrase makes of it: an
@@ -325,7 +346,7 @@ func (d *Desk) readAs(v speaker, before Turn, ask *parser.Ask, f parser.Field) (
 // typedNumber is the number of a phrase, and typedUnit its unit where it has one.
 var (
 	typedNumber = regexp.MustCompile(`\d[\d,.]*`)
-	typedUnit   = regexp.MustCompile(`\d[\d,.]*( ?(?:ft|in|m|cm|lb|kg|kN|°))?`)
+	typedUnit   = regexp.MustCompile(`\d[\d,.]*( ?(?:ft|in|mm|m|cm|lb|kg|kN|°))?`)
 )
 
 // typedAs is how to type a number in doubt as a field, "" where no way is known.

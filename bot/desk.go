@@ -80,6 +80,9 @@ func (d *Desk) heard(ev Event, before Turn) (text string, q parser.Question, ask
 	}
 	q.Language = cmp.Or(ev.Language, q.Language, before.language)
 	q = before.ofLast(q)
+	if q.OnlyLine() {
+		q.Species = nil // "redirect on the ash, 2 kN in the line": what it hangs on
+	}
 	another := q.FollowUp // "what about 16 ft" changes what was told, "16 ft" tells what was asked
 	q.FollowUp = q.FollowUp || q.Bare && before.known || before.weighsAnew(q)
 	ask, _ = errors.AsType[*parser.Ask](err)

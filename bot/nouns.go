@@ -67,7 +67,7 @@ func nouns[F ~string](s speaker, fields []F) []string {
 
 // asTyped is how to type a field that is missing.
 var asTyped = map[parser.Field]string{
-	parser.SpeciesField: "red oak", parser.Diameter: "14 in", parser.ButtDiameter: "14 in", parser.TipDiameter: "tip 8 in",
+	parser.SpeciesField: "red oak", parser.Diameter: "14 in", parser.ButtDiameter: "14 in", parser.TipDiameter: "tip 8 in", parser.RopeDiameter: "0.5 in rope",
 	parser.Length: "22 ft long", parser.HitchHeight: "hitched at 35 ft",
 	parser.Parts: "2:1", parser.Limit: "limit 600 lb", parser.LimbAngle: "20° above level",
 	parser.Tie: "tied 12 ft from the cut", parser.BlockHeight: "block 20 ft above the cut",
@@ -86,7 +86,7 @@ var asTyped = map[parser.Field]string{
 }
 
 var asTypedMetric = map[parser.Field]string{
-	parser.SpeciesField: "red oak", parser.Diameter: "35 cm", parser.ButtDiameter: "35 cm", parser.TipDiameter: "tip 20 cm",
+	parser.SpeciesField: "red oak", parser.Diameter: "35 cm", parser.ButtDiameter: "35 cm", parser.TipDiameter: "tip 20 cm", parser.RopeDiameter: "13 mm rope",
 	parser.Length: "7 m long", parser.HitchHeight: "hitched at 10 m",
 	parser.Parts: "2:1", parser.Limit: "limit 300 kg", parser.LimbAngle: "20° above level",
 	parser.Tie: "tied 4 m from the cut", parser.BlockHeight: "block 6 m above the cut",

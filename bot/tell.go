@@ -20,6 +20,10 @@ func (a *answer) piece() string {
 		w := q.Mass(parser.Weight)
 		return v.say("your peak of %s", v.told(w.Low, w.High))
 	}
+	if a.inLine() {
+		w := q.Mass(parser.Weight)
+		return v.say("%s in the line", v.told(w.Low, w.High))
+	}
 	said := []string{a.kind()}
 	if size := a.size(); size != "" {
 		said = append(said, size)
@@ -29,6 +33,12 @@ func (a *answer) piece() string {
 		said = append(said, v.say("your weight %s", v.told(w.Low, w.High)))
 	}
 	return strings.Join(said, ", ")
+}
+
+// inLine says whether the load told is the pull in a rope that a block turns, and no
+// piece's.
+func (a *answer) inLine() bool {
+	return a.question.OnlyLine()
 }
 
 // kind names the piece by its tree, its condition and its shape.
@@ -101,7 +111,7 @@ func (a *answer) tellWeight() {
 	if limit, over := a.overLimit(); over {
 		a.problems = append(a.problems, a.cutSmaller(limit))
 	}
-	if a.onBlock() || a.linePeak() {
+	if a.onBlock() || a.linePeak() || a.inLine() {
 		return // no piece is told of
 	}
 	if w.Method == piece.ByCrew {

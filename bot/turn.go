@@ -42,7 +42,7 @@ func (t Turn) leans(q parser.Question, ask *parser.Ask, job Job) bool {
 	case q.FollowUp || t.pending != nil && lacks && !(ofWords(t.pending) && tellsPiece(q)):
 		return true
 	}
-	return lacks && (ask == nil || ofTape[ask.Kind] || ask.Kind == parser.WhichTree && q.Shape == nil && len(q.Quantities) == 0)
+	return lacks && (ask == nil || ofTape[ask.Kind] || ask.Kind == parser.FromWhere || ask.Kind == parser.WhichTree && q.Shape == nil && len(q.Quantities) == 0)
 }
 
 // swingsPast says whether a message tells only where a thing stands that the piece of
@@ -134,6 +134,7 @@ func merge(before, now parser.Question) (q parser.Question, kept, changed []stri
 	another := anotherObstacle(before, now)
 	now.Obstacle = cmp.Or(now.Obstacle, before.Obstacle)
 	now.Notes = mergedNotes(withoutItsHitch(withoutCrotch(stillAsked(before, now), now), now), now.Notes)
+	now = lineGoesOn(before, now)
 	now = settle(now) // a thickness takes its name before names are compared
 	said := now       // what is kept must not replace what else is kept
 	for _, x := range before.Quantities {
@@ -154,6 +155,19 @@ func merge(before, now parser.Question) (q parser.Question, kept, changed []stri
 	slices.Sort(changed)
 	kept, changed = slices.Compact(kept), slices.Compact(changed) // a turn is said once for every block
 	return settle(now), kept, changed
+}
+
+// lineGoesOn takes a load that is told anew, and nothing of a piece, for the pull in the line
+// where that was told before: "what about 150 kg".
+func lineGoesOn(before, now parser.Question) parser.Question {
+	if !before.OnlyLine() || !now.Has(parser.Weight) || now.Species != nil || now.Shape != nil || now.Has(acrossFields...) {
+		return now
+	}
+	now.Quantities = slices.Clone(now.Quantities)
+	for i := range now.Quantities {
+		now.Quantities[i].InLine = now.Quantities[i].Field == parser.Weight
+	}
+	return now
 }
 
 // choices are notes of which a new one takes the place of another.

@@ -127,6 +127,13 @@ func (q Question) WeightWanted() bool {
 	return byWeight && q.Species == nil && !q.Has(Across...) && !q.Has(Weight)
 }
 
+// OnlyLine says whether a block is asked about by the pull in its rope, and nothing is told
+// of a piece.
+func (q Question) OnlyLine() bool {
+	w, ok := q.Get(Weight)
+	return ok && w.InLine && q.Intent == AskBlockLoad && q.Shape == nil && !q.Has(Across...) && !q.Has(Length)
+}
+
 // OnlyPlaces says whether a raise asks for no more than where its blocks meet or
 // where to tie, and all that this hangs on is told.
 func (q Question) OnlyPlaces() bool {

@@ -174,6 +174,7 @@ type Quantity struct {
 	Start, End int
 	At         string `json:",omitempty"` // the block that a turn is at, "" where it was not named
 	Girth      bool   `json:",omitempty"` // its words told how far round the piece is
+	InLine     bool   `json:",omitempty"` // a load that is the pull in a rope, and no piece's weight
 	Along      *Along `json:",omitempty"` // of a tie: the part of the length that it was told as
 }
 

@@ -25,7 +25,7 @@ func Tensions(rd *reading.Reading) {
 			continue
 		}
 		if s, _ := gear.StrengthBeside(rd, i-1, i+1); s == "" && (InLine(rd, i) || onlyPull(rd, i)) {
-			e.Fig.Sure = parser.Weight
+			e.Fig.Sure, e.Fig.InLine = parser.Weight, true
 		}
 	}
 }

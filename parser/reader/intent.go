@@ -160,8 +160,13 @@ func asksPounds(rd *reading.Reading, q parser.Question) bool {
 
 // askedByFacts adds what nobody tells without asking for it.
 func askedByFacts(rd *reading.Reading, q parser.Question, asked []parser.Intent) []parser.Intent {
+	words := asked
 	for _, x := range q.Quantities {
-		if in, ok := fieldIntent[x.Field]; ok && !(x.Field == parser.LegAngle && gear.Slung(rd)) && !slices.ContainsFunc(serves[x.Field], func(s parser.Intent) bool { return slices.Contains(asked, s) }) {
+		by := asked
+		if x.Field == parser.Sideways && !hinged(rd, q) {
+			by = words // "block is 20 ft above it and 8 ft to the side", of no limb that is stood up
+		}
+		if in, ok := fieldIntent[x.Field]; ok && !(x.Field == parser.LegAngle && gear.Slung(rd)) && !slices.ContainsFunc(serves[x.Field], func(s parser.Intent) bool { return slices.Contains(by, s) }) {
 			asked = append(asked, in)
 		}
 	}
@@ -194,6 +199,12 @@ func askedByFacts(rd *reading.Reading, q parser.Question, asked []parser.Intent)
 		asked = []parser.Intent{parser.AskLift} // "somos 3 jalando, 450 libras, cuántas líneas necesito"
 	}
 	return asked
+}
+
+// hinged says whether what is told of a block is told of a limb on its hinge: where it is
+// tied, how it slants, or the hinge itself.
+func hinged(rd *reading.Reading, q parser.Question) bool {
+	return q.Has(parser.Tie, parser.TieAlong, parser.LimbAngle, parser.BlockBehind, parser.BlockOut, parser.Closed) || heights.TellsOfHinge(rd)
 }
 
 // ropeToLower says whether it is asked how much rope it takes to lower, with nothing to

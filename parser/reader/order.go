@@ -123,6 +123,7 @@ var placeSteps = []step{
 	sizes.BalancedAt,
 	sizes.FactorTold,
 	heights.HitchBeforeRope,
+	sizes.DropNamed,
 	sizes.DropTold,
 	sizes.SlackFalls,
 	sizes.DroppedOn,

@@ -66,7 +66,7 @@ func add(rd *reading.Reading, q *parser.Question, fig *reading.Figure, f parser.
 	if f == parser.Diameter && limb {
 		f = parser.ButtDiameter
 	}
-	x := parser.Quantity{Field: f, Low: si(f, fig, fig.Low), High: si(f, fig, fig.High), Words: fig.Words(rd.Text), Start: fig.Start, End: fig.End, At: fig.At, Girth: fig.Girth}
+	x := parser.Quantity{Field: f, Low: si(f, fig, fig.Low), High: si(f, fig, fig.High), Words: fig.Words(rd.Text), Start: fig.Start, End: fig.End, At: fig.At, Girth: fig.Girth, InLine: fig.InLine}
 	if fig.Unit != nil {
 		x.System = fig.Unit.System
 	} else if f == parser.RopeDiameter {

@@ -18,6 +18,7 @@ type Figure struct {
 	Falling   bool           // "14 to 10 in": a taper, or a range told backwards
 	Elsewhere bool           // a number of the surroundings: "30 ft from the house"
 	Rope      bool           // how thick a rope is: "5/8 double braid"
+	InLine    bool           // a load that is told as the pull in a rope
 	Girth     bool           // how far round the piece was told, and made its thickness
 	Told      parser.Field   // what its neighbours say that it is, whatever else is near: "turns 30°"
 	Sideless  bool           // how far the top block is off, which way not said

@@ -25,11 +25,17 @@ func BelowCut(rd *reading.Reading) {
 		switch {
 		case places.LengthAt(rd, i-1):
 			rd.Elems[i-1].Fig.Told = parser.BlockBelow
-		case places.LengthAt(rd, at) && at > i+1 && rd.EndsBreath(at+1):
-			rd.Elems[at].Fig.Told = parser.BlockBelow
+		case places.LengthAt(rd, at) && at > i+1 && (rd.EndsBreath(at+1) || rd.Cued(rd.At(at+1), lexicon.CueDown) && goesElsewhere(rd, at+2)):
+			rd.Elems[at].Fig.Told = parser.BlockBelow // "under the cut like 2 ft down"
 		}
 	}
 	saidNegative(rd)
+}
+
+// goesElsewhere says whether a breath ends at i, or goes on about something else: "and
+// theres 40 ft of rope".
+func goesElsewhere(rd *reading.Reading, i int) bool {
+	return rd.EndsBreath(i) || rd.At(i).Marked(lexicon.MarkAnd) && rd.At(i+1).Fig == nil
 }
 
 // saidNegative reads "negative, block 50 cm under the cut": by itself in its breath it says
