@@ -27,6 +27,9 @@ func (d *Desk) asBefore(q parser.Question, ask *parser.Ask, ev Event, before Tur
 	put := func(phrase string) string { return text[:ask.Start] + phrase + text[ask.End:] }
 	read := d.thinAsRope(q, ask, ev, before)
 	if read == "" {
+		read = limitAgain(ask, ev, before)
+	}
+	if read == "" {
 		read = d.unitBefore(ask, ev, before, put)
 	}
 	if read == "" {
@@ -71,6 +74,18 @@ func (d *Desk) thinAsRope(q parser.Question, ask *parser.Ask, ev Event, before T
 		return ""
 	}
 	return phrase
+}
+
+// limitAgain is a bare number that is the limit's of the talk or of its job, with the unit
+// that it was told in: "keep it under the 300". "" where it is another.
+func limitAgain(ask *parser.Ask, ev Event, before Turn) string {
+	for _, q := range []parser.Question{before.question, ev.Job.facts} {
+		limit, ok := q.Get(parser.Limit)
+		if ok && ask.Kind == parser.NoUnit && typedNumber.FindString(limit.Words) == inFigures(ask) {
+			return limit.Words
+		}
+	}
+	return ""
 }
 
 // plainBehindAt says whether a number behind "at" can only be what a phrase makes of it: an

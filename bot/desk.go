@@ -263,7 +263,7 @@ func (a *answer) lean(before Turn, q parser.Question, ask *parser.Ask, job Job) 
 	case q.Explain != "" && q.Species == nil && q.Condition == nil && len(q.Quantities) == 0 && before.known:
 		// "why is it more than the log weighs" makes no log of a limb
 		a.question, a.leaned = before.question, true
-		a.question.Passed = slices.DeleteFunc(slices.Clone(q.Passed), func(p parser.Said[string]) bool { return !typedNumber.MatchString(p.Words) })
+		a.question.Passed = slices.DeleteFunc(slices.Clone(q.Passed), func(p parser.Said[string]) bool { return !typedNumber.MatchString(p.Value) })
 	case before.leans(q, ask, job), before.holdsGear(q, ask):
 		if before.answersGear(q) || checked[before.question.Intent] && before.holdsGear(q, ask) {
 			q.Intent = parser.AskWeight // the strength of a rope changes nothing of what was asked

@@ -3,6 +3,7 @@ package bot
 import (
 	"math"
 	"slices"
+	"strconv"
 
 	"heft/calc"
 	"heft/calc/piece"
@@ -35,6 +36,9 @@ func (a *answer) explain(what string) {
 		a.lines = append(a.lines, rest...)
 	case weighed:
 		a.lines = slices.Concat(head, a.working(), a.shown, rest, a.calculator())
+		if rest == nil {
+			a.tellPassed() // its line went with the advice
+		}
 	}
 }
 
@@ -136,11 +140,24 @@ func (s speaker) volumes(low, high float64) string {
 // saysWhy takes a bare number out of a message that asks why the last answer is what it is:
 // "Jim says 3 was plenty, why more" tells no length. It is said to be passed over.
 func (t Turn) saysWhy(q parser.Question, ask *parser.Ask, text string) (parser.Question, *parser.Ask) {
-	if !t.known || q.Explain == "" || !bareNumber(ask) || q.Asks || q.FollowUp || q.BareAt || tellsPiece(q) || len(q.Quantities) > 0 || ask.End > len(text) {
+	if !t.known || q.Explain == "" || !bareNumber(ask) || q.Asks || q.FollowUp && !(q.Bare && t.ofNoSize(ask)) || q.BareAt || tellsPiece(q) || len(q.Quantities) > 0 || ask.End > len(text) {
 		return q, ask
 	}
 	words := text[ask.Start:ask.End]
-	q.Passed = append(slices.Clone(q.Passed), parser.Said[string]{Value: words, Words: words, Start: ask.Start, End: ask.End})
+	q.Passed = append(slices.Clone(q.Passed), parser.Said[string]{Value: inFigures(ask), Words: words, Start: ask.Start, End: ask.End})
 	q.InDoubt = nil
 	return q, nil
+}
+
+// ofNoSize says whether a bare number is of the size of nothing that was told, so that it
+// puts none of it right: "why so many, he only does 2" of a limb 14 in thick.
+func (t Turn) ofNoSize(ask *parser.Ask) bool {
+	now, err := strconv.ParseFloat(inFigures(ask), 64)
+	if err != nil || t.question.Intent != parser.AskLower {
+		return false
+	}
+	return !slices.ContainsFunc(t.question.Quantities, func(x parser.Quantity) bool {
+		was, err := strconv.ParseFloat(typedNumber.FindString(x.Words), 64)
+		return err != nil || now <= nearBefore*was && was <= nearBefore*now
+	})
 }
