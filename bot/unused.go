@@ -24,7 +24,7 @@ var uses = map[parser.Intent][]parser.Field{
 	parser.AskDrop:      {parser.DropHeight, parser.BlockBelow, parser.HitchAbove, parser.HitchToBlock, parser.MiddleAbove, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight, parser.RopeDiameter, parser.Strands},
 	parser.AskGear:      {parser.RopeDiameter, parser.BlockAngle},
 	parser.AskSwing:     {parser.Tie, parser.TieAlong, parser.PieceHeight, parser.LineOut, parser.BlockHeight, parser.Sideways, parser.StartAngle, parser.HitchHeight, parser.ObstacleOut, parser.ObstacleHeight},
-	parser.AskBalance: {parser.LineOut, parser.PieceHeight, parser.Sideways, parser.Tie, parser.TieAlong, parser.SecondTie, parser.LegAngle, parser.SecondLeg,
+	parser.AskBalance: {parser.LineOut, parser.BlockHeight, parser.PieceHeight, parser.Sideways, parser.Tie, parser.TieAlong, parser.SecondTie, parser.LegAngle, parser.SecondLeg,
 		parser.BlockAngle, parser.People, parser.Lines, parser.SideBranch, parser.SideBranchOut},
 	parser.AskTree:   {parser.Payload, parser.Alike},
 	parser.AskAnchor: {parser.Tie, parser.HitchHeight, parser.StartAngle},
@@ -75,6 +75,10 @@ func (a *answer) tellUnused() {
 		}
 		if a.question.OfTravel() && (x.Field == parser.RopeLength && a.question.Has(parser.Parts) || slices.Contains(ofHauling, x.Field)) {
 			continue // it is held against what the tackle takes, or pulls once the weight is asked for
+		}
+		if x.Field == parser.BlockHeight && q.Intent == parser.AskBalance && (!q.Has(parser.Sideways) || q.Has(parser.LineOut)) {
+			left = append(left, x.Field) // only what is pulled aside hangs on its line
+			continue
 		}
 		if a.idlePlace(x.Field) {
 			left = append(left, x.Field)

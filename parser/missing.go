@@ -229,8 +229,8 @@ func (q Question) missingBalance() []Field {
 
 // ofTag is what a tag line hangs on besides the piece.
 func (q Question) ofTag() []Field {
-	if q.ByHeights() {
-		return []Field{Sideways}
+	if q.ByHeights() || q.Has(BlockHeight) {
+		return []Field{Sideways} // it hangs as far below its block as that is above it
 	}
 	return []Field{Sideways, LineOut}
 }
