@@ -13,6 +13,9 @@ import (
 // Some numbers go without a unit because another just told it, or because only
 // one is told there.
 
+// leastTurn is more turns than are on any drum: of a redirect they are degrees.
+const leastTurn = 20
+
 // lend gives such numbers their unit: the tip of "12 in at the butt, 6 at the
 // tip" is in inches, and what is "between the legs" in degrees.
 func lend(rd *reading.Reading) {
@@ -40,6 +43,8 @@ func lend(rd *reading.Reading) {
 			e.Fig.Lent(scan.UnitNamed["millimetre"])
 		case legAngle(rd, i):
 			e.Fig.Unit, e.Fig.Dim = scan.Degree, parser.DimAngle
+		case next.Plays(parser.Wraps) && e.Fig.Low >= leastTurn && e.Fig.High <= 180 && rd.Has(lexicon.MarkDeflects):
+			e.Fig.Unit, e.Fig.Dim = scan.Degree, parser.DimAngle // "redirect at the base 180 turn"
 		case sizes.Angled(next) && e.Fig.Low >= 1 && e.Fig.High <= 180:
 			e.Fig.Unit, e.Fig.Dim = scan.Degree, parser.DimAngle
 		case next.Plays(parser.TipDiameter) || next.Plays(parser.ButtDiameter) || next.Plays(parser.MidDiameter):
