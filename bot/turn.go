@@ -42,7 +42,15 @@ func (t Turn) leans(q parser.Question, ask *parser.Ask, job Job) bool {
 	case q.FollowUp || t.pending != nil && lacks && !(ofWords(t.pending) && tellsPiece(q)):
 		return true
 	}
-	return lacks && (ask == nil || ofTape[ask.Kind] || ask.Kind == parser.FromWhere || ask.Kind == parser.WhichTree && q.Shape == nil && len(q.Quantities) == 0)
+	return lacks && (ask == nil || ofTape[ask.Kind] || ask.Kind == parser.FromWhere || ask.Kind == parser.WhichTree && q.Shape == nil && len(q.Quantities) == 0 || t.tellsBesides(q, ask))
+}
+
+// tellsBesides says whether a message of a talk tells something for sure beside a number
+// that only lacks its unit: "hanging 40 ft under the block, weighs 280". That holds,
+// whatever the number is.
+func (t Turn) tellsBesides(q parser.Question, ask *parser.Ask) bool {
+	sure := func(x parser.Quantity) bool { return !slices.Contains(ask.Fields, x.Field) }
+	return t.known && ask != nil && ask.Kind == parser.NoUnit && !tellsAnew(q) && slices.ContainsFunc(q.Quantities, sure)
 }
 
 // swingsPast says whether a message tells only where a thing stands that the piece of

@@ -55,6 +55,8 @@ func Denials(rd *reading.Reading) {
 			rd.Pass(i, pastWas(rd, i+1)+1)
 		case chokePutAside(rd, j):
 			rd.Pass(i, j+1)
+		case basketPutAside(rd, rd.Past(i+1, +1, lexicon.MarkArticle|lexicon.MarkIn)):
+			rd.Pass(i, rd.Past(i+1, +1, lexicon.MarkArticle|lexicon.MarkIn)+1)
 		case otherJob(rd, i+1):
 			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
 			rd.Alter(i+1, func(t *scan.Term) { *t = scan.Term{} })
@@ -92,6 +94,13 @@ func deniedKind(rd *reading.Reading, i int) {
 func chokePutAside(rd *reading.Reading, j int) bool {
 	next := rd.At(j + 1)
 	return rd.TermAt(j).Note == parser.NoteChoker && next.Fig == nil && (next.Term == nil || rd.EndsBreath(j+1) || next.Polite())
+}
+
+// basketPutAside says whether it is denied at j that a sling hangs in a basket which is
+// told to be choked, "choked, not in a basket": the weaker of the two holds.
+func basketPutAside(rd *reading.Reading, j int) bool {
+	choked := rd.AnyAt(func(k int) bool { return rd.TermAt(k).Note == parser.NoteChoker })
+	return choked && rd.TermAt(j).Note == parser.NoteBasket && (rd.SaidOut(j+1) || rd.At(j+1).Polite())
 }
 
 // workings are what can be done with a piece.
