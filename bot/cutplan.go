@@ -122,7 +122,7 @@ type cutObject struct {
 
 func (a *answer) tellLongest(cut cutplan.Cut, from cutplan.End, most unit.Mass) {
 	v := a.voice
-	heavy, limit := v.within(cut.Heavy, most)
+	heavy, limit := a.inLimitsUnits(cut.Heavy, most).within(cut.Heavy, most)
 	sentence := "%s: %s at most to stay under %s, plan on %s."
 	switch {
 	case cut.Uncut && a.result != nil:
@@ -132,6 +132,17 @@ func (a *answer) tellLongest(cut cutplan.Cut, from cutplan.End, most unit.Mass) 
 		sentence = "%s, from the tip: %s at most to stay under %s, plan on %s."
 	}
 	a.lines = []string{v.say(sentence, capital(a.piece()), v.taped(cut.Length), limit, heavy)}
+}
+
+// inLimitsUnits is the speaker of a limit that a piece reaches to the pound: in other units
+// than it was told in, "181.44 kg" would claim what nobody measured.
+func (a *answer) inLimitsUnits(planned, limit unit.Mass) speaker {
+	const reached = 0.001 // of the limit
+	x, told := a.question.Get(parser.Limit)
+	if other := told && (x.System == parser.Metric) != a.voice.metric && x.System != ""; other && planned >= limit*(1-reached) {
+		return a.voice.other()
+	}
+	return a.voice
 }
 
 // tellPieces says the pieces of a stick from the butt to the tip, and what
