@@ -24,7 +24,7 @@ func Spare(rd *reading.Reading, a *parser.Ask) bool {
 	prev, next, talk := stops.Around(rd, a)
 	switch {
 	case talk == nil, talk.Own, talk.OneEnd:
-		return changesNothing(rd, prev, next)
+		return changesNothing(rd, prev, next) && !afterPiece(rd, a, prev)
 	case talk.AtOnce:
 		return factless(rd, prev, next)
 	case talk.Perhaps: // in doubt beside a number or gear, of which it hardly tells
@@ -55,6 +55,20 @@ func factless(rd *reading.Reading, prev, next int) bool {
 func changesNothing(rd *reading.Reading, prev, next int) bool {
 	return !tellsOfNumber(rd, prev, next) && !tellsOfWood(rd, prev, next) && !tellsOfGear(rd, prev, next) && !tellsHow(rd, prev) &&
 		!ofOthers(rd, prev) && !stops.IsLifted(rd, prev) && !rd.TermAt(next).Borne && !harmsBody(rd, next)
+}
+
+// afterPiece says whether a word begins what is said right behind a piece, "…, anchored
+// to the gate": it may say what holds the piece, or how it is.
+func afterPiece(rd *reading.Reading, a *parser.Ask, prev int) bool {
+	if prev < 0 || rd.At(prev).Pause == 0 || strings.TrimSpace(rd.Text[rd.At(prev).End:a.Start]) != "" {
+		return false
+	}
+	for k := prev - 1; k >= 0 && rd.At(k).Pause == 0; k-- {
+		if stops.Wooden(rd, k) || rd.Elems[k].Fig != nil {
+			return true
+		}
+	}
+	return false
 }
 
 // harmsBody says whether a word before the element at i may say what was done to
