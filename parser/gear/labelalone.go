@@ -53,6 +53,22 @@ func onLabel(rd *reading.Reading, i int) bool {
 	return rd.TermAt(k).Label
 }
 
+// Labelled is the gear that the mass at i is told of as what stands on its label, in whatever
+// words between: "block is a 5/8, 8000 lb on the tag". It is the last that is named before,
+// else the one that the message names; which of the two figures it is stays asked.
+func Labelled(rd *reading.Reading, i int) scan.Part {
+	fig := rd.Elems[i].Fig
+	if fig.Unit == nil || fig.Dim == parser.DimCount || tagLine(rd) || !onLabel(rd, i) {
+		return ""
+	}
+	for k := i - 1; k >= 0 && !Heavy(rd, k); k-- {
+		if p := Part(rd.At(k)); p != "" {
+			return p
+		}
+	}
+	return PartMeant(rd)
+}
+
 // tagLine says whether one is named: a pull on it stands on no label.
 func tagLine(rd *reading.Reading) bool {
 	return rd.AnyAt(func(i int) bool { return rd.Elems[i].Marked(lexicon.MarkTug) && !rd.TermAt(i).Label })

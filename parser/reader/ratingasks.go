@@ -27,6 +27,10 @@ func unsaidStrength(rd *reading.Reading, i int, used map[int]bool) {
 		fig.Sure = parser.RopeBreak
 		return
 	}
+	if p := gear.Labelled(rd, i); p != "" {
+		gear.AsksStrength(rd, fig, p)
+		return
+	}
 	if gear.LoadOnRated(rd, i) || gear.OnLine(rd, i) {
 		fig.Sure = parser.Weight
 		return
