@@ -67,7 +67,7 @@ var halts = map[parser.Kind][]string{
 	parser.LogKept:  {"Nothing is taken out of the log. Ask again with what is right: both stay in it, for the supervisor to see."},
 	parser.Felling:  {"I do not work out felling: no hinge, no pull to bring a tree over, no direction of fall. Ask the qualified arborist."},
 	parser.Machine:  {"What a machine takes is on its own load chart, and how hard it pulls nobody feels: I work out neither. Ask its operator and the qualified arborist."},
-	parser.SpanLine: {"I do not work out speed lines: they pull far harder than the piece weighs. Ask the qualified arborist."},
+	parser.SpanLine: {"I do not work out speed lines or a block hung between two anchors: they pull far harder than the piece weighs. Ask the qualified arborist."},
 }
 
 // weighs are the refusals beside which the weight of a piece can be told.

@@ -283,6 +283,7 @@ const (
 	CueAtHalf          scan.Cue = "at-half"          // before half a piece, that its middle is meant: "va a media rama"
 	CueVehicle         scan.Cue = "vehicle"          // what a piece is loaded on
 	CueTheTrunk        scan.Cue = "the-trunk"        // behind an article, the stem of a crown that is cut whole
+	CueCutOnTrunk      scan.Cue = "cut-on-trunk"     // where the longest piece is cut, that it is a log: "how long on the trunk"
 	CueCrown           scan.Cue = "crown"            // such a crown
 	CueRopeName        scan.Cue = "rope-name"        // a rope, before "of" and a fraction: "soga de 1/2"
 	CueRoundIt         scan.Cue = "round-it"         // behind a length, that it is a girth: "1,5 m de vuelta"
@@ -296,7 +297,7 @@ const (
 )
 
 var cueNamed = map[scan.Cue]bool{
-	scan.CueCountless: true, scan.CuePartOf: true, CueWithCentimetres: true, CueRopeName: true, CueRoundIt: true, CueVehicle: true, CueTheTrunk: true, CueCrown: true, CueAtHalf: true, CueBlockUnder: true, CueDifference: true, CueNegative: true, CueFeels: true, CueWas: true, CueBreaksAt: true,
+	scan.CueCountless: true, scan.CuePartOf: true, CueWithCentimetres: true, CueRopeName: true, CueRoundIt: true, CueVehicle: true, CueTheTrunk: true, CueCutOnTrunk: true, CueCrown: true, CueAtHalf: true, CueBlockUnder: true, CueDifference: true, CueNegative: true, CueFeels: true, CueWas: true, CueBreaksAt: true,
 	CueMinute: true, CueTops: true, CuePeak: true, CueForce: true,
 	CueEfficient: true, CueOffBy: true, CueLoses: true, CueSheave: true, CueOpines: true, CueCouple: true, CueHands: true, CueOneLeg: true, CueGivesBoth: true, CueWays: true, CueAtRope: true, CueCarries: true, CueBorne: true,
 	CueEvery: true, CueExceeds: true, CueGrips: true, CueLine: true, CueRuns: true, CueThreeTurns: true, CueTwoTurns: true,

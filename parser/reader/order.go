@@ -55,6 +55,7 @@ var numberSteps = []step{
 	otherwise,
 	senses.Loading,
 	senses.StemOfCrown,
+	senses.CutOffTrunk,
 	senses.BlockTrees,
 	places.Already,
 	turning.PerVolume,
