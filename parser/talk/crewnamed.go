@@ -14,7 +14,7 @@ import (
 // where how many people there are is told besides.
 func CrewsNamed(rd *reading.Reading) {
 	for i := range rd.Elems {
-		if !rd.Cued(rd.At(i), lexicon.CueCrewNamed) || rd.TypedBefore(i+1, lexicon.CueCrew) && !counts(rd, i) || !called(rd, i+1) {
+		if !rd.Cued(rd.At(i), lexicon.CueCrewNamed) || !called(rd, i+1) || rd.TypedBefore(i+1, lexicon.CueCrew) && !counts(rd, i) {
 			continue
 		}
 		if !rd.TermAt(i-1).Serves && !counts(rd, i) {
