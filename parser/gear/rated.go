@@ -121,7 +121,7 @@ func stampedOn(rd *reading.Reading, i int) int {
 	told := func(k int) bool {
 		return rd.At(k).Pause == 0 && (rd.TermAt(k).Label || rd.Cued(rd.At(k), lexicon.CueStamped))
 	}
-	for told(k) || rd.At(k).Pause == 0 && rd.At(k).Marked(lexicon.MarkIs|lexicon.MarkArticle|lexicon.MarkIn) {
+	for told(k) || rd.At(k).Pause == 0 && rd.At(k).Marked(lexicon.MarkIs|lexicon.MarkArticle|lexicon.MarkIn) || itsSize(rd, k, i) {
 		k--
 	}
 	if Part(rd.At(k)) != lexicon.PartConnector || k == i-1 || !told(k+1) && !told(i-1) {
@@ -133,15 +133,24 @@ func stampedOn(rd *reading.Reading, i int) int {
 	return k + 1
 }
 
-// RatedBesideWorking takes what gear is "rated" at for what it breaks at where its working
-// load is told right behind, and is less: "block is rated 30 kN WLL 10 kN". The answer says so.
+// itsSize says whether the element at k is how thick gear is, or leads to that, between its
+// name and what the number at i is told by: "shackle is 5/8 and says 3.25 t".
+func itsSize(rd *reading.Reading, k, i int) bool {
+	e := rd.At(k)
+	small := e.Fig.Short() || e.Fig != nil && e.Fig.Dim == parser.DimCount && e.Fig.High < 1
+	return k < i-1 && k > 0 && (small || e.Marked(lexicon.MarkMade|lexicon.MarkAnd) || e.Pause == 2)
+}
+
+// RatedBesideWorking takes what gear is "rated" at, or says, for what it breaks at where its
+// working load is told right behind, and is less: "block is rated 30 kN WLL 10 kN". The answer
+// says so.
 func RatedBesideWorking(rd *reading.Reading, i int) scan.Part {
 	fig, j := rd.Elems[i].Fig, i+1
 	for rd.At(j).Pause == 2 || rd.At(j).Marked(lexicon.MarkAnd) {
 		j++
 	}
 	next := rd.At(j + 1).Fig
-	if !rd.TermAt(i-1).Rated || Strength(rd.At(j)) != lexicon.Working || next == nil || next.Dim != fig.Dim || next.Unit == nil || fig.Unit == nil || next.High >= fig.Low {
+	if !rd.TermAt(i-1).Rated && !rd.Cued(rd.At(i-1), lexicon.CueStamped) || Strength(rd.At(j)) != lexicon.Working || next == nil || next.Dim != fig.Dim || next.Unit == nil || fig.Unit == nil || next.High >= fig.Low {
 		return ""
 	}
 	k := i - 2
@@ -154,6 +163,7 @@ func RatedBesideWorking(rd *reading.Reading, i int) scan.Part {
 	}
 	e := rd.Elems[i-1]
 	fig.Sure = Field(p, lexicon.Breaking)
+	rd.Alter(i-1, func(t *scan.Term) { *t = scan.Term{Marks: t.Marks &^ lexicon.MarkBound} }) // what it "says" is no estimate
 	rd.Fixes = append(rd.Fixes, parser.Fix{Words: rd.Text[e.Start:e.End], As: "MBS"})
 	return p
 }

@@ -67,8 +67,8 @@ func ofNext(rd *reading.Reading, left, j int) bool {
 	if fig := rd.At(next).Fig; fig == nil || !Rates(fig) || rd.At(next+1).Piece() {
 		return false
 	}
-	if rd.TermAt(left).Rated && rd.EndsBreath(next+1) {
-		return true // "rated 30 kN WLL 10 kN"
+	if (rd.TermAt(left).Rated || rd.Cued(rd.At(left), lexicon.CueStamped)) && rd.EndsBreath(next+1) {
+		return true // "rated 30 kN WLL 10 kN", "says 30 kN WLL 10 kN"
 	}
 	between := Part(rd.At(j-1)) != "" && rd.At(left+1) != rd.At(j-1)
 	return between || next > j+1 || rd.TermAt(j).Leads || rd.At(left).Looks(lexicon.After) || rd.At(rd.Past(left, -1, lexicon.MarkIs)).Looks(lexicon.After)

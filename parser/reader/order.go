@@ -61,6 +61,7 @@ var numberSteps = []step{
 	turning.PerVolume,
 	turning.Winds,
 	turning.Times,
+	turning.Rainfall,
 	senses.BothEnds,
 	asking.SpokenHundreds,
 	gear.ToldRanges,
@@ -108,6 +109,7 @@ var numberSteps = []step{
 // placeSteps settle whose each number is that a role must not take.
 var placeSteps = []step{
 	heights.HangAsked,
+	heights.NotchOpening,
 	sizes.CrossedLength,
 	turning.MovedGear,
 	gear.GearHolds,

@@ -21,7 +21,7 @@ func Stamped(rd *reading.Reading) {
 			continue
 		}
 		k := labelledGear(rd, i)
-		if k < 0 {
+		if k < 0 || gear.RatedBesideWorking(rd, i) != "" {
 			continue
 		}
 		for n := k + 1; n < i; n++ {
