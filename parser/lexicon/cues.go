@@ -212,6 +212,8 @@ const (
 	CueWarmth     scan.Cue = "warmth"     // behind how warm it is outside
 	CueOutdoors   scan.Cue = "outdoors"   // behind how hot it is, where
 	CueHeatOf     scan.Cue = "heat-of"    // before it, that it is of the day
+	CueWeSaid     scan.Cue = "we-said"    // before a weight, that it is our answer
+	CueWeGave     scan.Cue = "we-gave"    // behind it, likewise
 	CueRainfall   scan.Cue = "rainfall"   // behind a length, that so much rain fell
 	CueRained     scan.Cue = "rained"     // before it, likewise
 	CueMayBe      scan.Cue = "may-be"     // before each of two trees that it could be
@@ -322,7 +324,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueDenying: true, CueReckons: true, CueOurs: true, CueLeaves: true, CueAsking: true, CueNeeds: true, CueOfPull: true, CuePulling: true, CuePullWith: true, CueHandPulls: true, CueMeBack: true, CueBackwards: true, CueEndsIn: true, CueMovesLoad: true, CueStarts: true, CueOwns: true,
 	CueHaving: true, CueItIs: true, CueMerely: true, CuePeople: true, CueAllOf: true, CueThat: true, CueThe: true, CueTurns: true, CueWood: true, CueColour: true,
 	CueAsks: true, CueDegree: true, CueFew: true, CueIndeed: true, CueLot: true, CuePast: true, CuePer: true, CuePlus: true, CueSelf: true, CueTwofold: true, CueIdleIt: true, CueAbsent: true, CueIdleLead: true, CueIdleVerb: true, CueIdleThing: true, CueUs: true, CueLacking: true, CueWho: true, CueFolk: true, CueSpeed: true, CueSeen: true, CueDryToo: true, CueHangFrom: true,
-	CueIgnores: true, CueOnIt: true, CueRather: true, CueSaves: true, CueWrongWay: true, CueFormer: true, CueAtOnce: true, CueChanges: true, CueFarOff: true, CueMood: true, CueUsual: true, CueHasty: true, CueEither: true, CueWhichever: true, CueThan: true, CueWarmth: true, CueOutdoors: true, CueHeatOf: true, CueRainfall: true, CueRained: true, CueBunch: true, CueTwosome: true, CueAtCut: true, CueMinus: true, CueCar: true, CueTruck: true, CueRowLink: true, CueEveryOne: true, CueForked: true, CueGoesOver: true, CuePicks: true, CueHalved: true, CueLengthwise: true, CueHangsOn: true, CueAwaited: true, CueSecondOne: true, CueVersus: true, CueBothOf: true, CueMayBe: true,
+	CueIgnores: true, CueOnIt: true, CueRather: true, CueSaves: true, CueWrongWay: true, CueFormer: true, CueAtOnce: true, CueChanges: true, CueFarOff: true, CueMood: true, CueUsual: true, CueHasty: true, CueEither: true, CueWhichever: true, CueThan: true, CueWarmth: true, CueOutdoors: true, CueHeatOf: true, CueWeSaid: true, CueWeGave: true, CueRainfall: true, CueRained: true, CueBunch: true, CueTwosome: true, CueAtCut: true, CueMinus: true, CueCar: true, CueTruck: true, CueRowLink: true, CueEveryOne: true, CueForked: true, CueGoesOver: true, CuePicks: true, CueHalved: true, CueLengthwise: true, CueHangsOn: true, CueAwaited: true, CueSecondOne: true, CueVersus: true, CueBothOf: true, CueMayBe: true,
 	CueFromTop: true, CueLength: true, CueAsksPast: true, CueOurLimit: true,
 	CueDoubts: true, CueSound: true, CueGoesFar: true, CueMakesIt: true, CueTiedTip: true, CueTiedButt: true, CueTiedMiddle: true, CueFromTip: true, CueOfWay: true, CueInward: true, CueRightOver: true, CueRidge: true, CueHowLow: true, CueEndsUp: true, CueTiePoint: true, CueLeft: true, CueAmends: true, CueMetal: true, CueRight: true,
 }

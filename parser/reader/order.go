@@ -62,6 +62,7 @@ var numberSteps = []step{
 	turning.Winds,
 	turning.Times,
 	turning.Rainfall,
+	turning.OurAnswer,
 	senses.BothEnds,
 	asking.SpokenHundreds,
 	gear.ToldRanges,

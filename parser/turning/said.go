@@ -18,7 +18,7 @@ func Nonsense(rd *reading.Reading, q parser.Question, asks []*parser.Ask) bool {
 	}
 	for _, e := range rd.Elems {
 		t := e.Term
-		if e.Fig != nil || t != nil && (t.Intent != "" || t.Note == parser.Snubbed || t.Note == parser.LetRun || t.Units != "" || t.Tree != nil || t.Marks&lexicon.MarkFollow != 0) {
+		if e.Fig != nil || t != nil && (t.Intent != "" || t.Explain != "" || t.Note == parser.Snubbed || t.Note == parser.LetRun || t.Units != "" || t.Tree != nil || t.Marks&lexicon.MarkFollow != 0) {
 			return false
 		}
 	}
