@@ -110,14 +110,18 @@ func allUsed(in parser.Intent, now parser.Question) bool {
 	return len(now.Quantities) > 0 && !slices.ContainsFunc(now.Quantities, func(x parser.Quantity) bool { return !usedBy(in, x.Field) })
 }
 
+// takesPeak are the questions that, behind a piece that falls or is held fast, are of the
+// peak: figures for lowering it steady would be far too low.
+var takesPeak = map[parser.Intent]bool{parser.AskBlockLoad: true, parser.AskGear: true}
+
 // merge lays a message over what was said before. It names what it kept and
 // what it changed.
 func merge(before, now parser.Question) (q parser.Question, kept, changed []string) {
 	if now.Intent == parser.AskWeight || !now.Asks && (allUsed(before.Intent, now) || len(now.Quantities) == 0 && hauled[before.Intent]) {
 		now.Intent = before.Intent
 	}
-	if now.Intent == parser.AskBlockLoad && before.Intent == parser.AskDrop && before.FallTold() {
-		now.Intent = parser.AskDrop // what the block sees of a piece that falls
+	if before.Intent == parser.AskDrop && takesPeak[now.Intent] && !tellsPiece(now) {
+		now.Intent = parser.AskDrop // what the block sees, and gear takes, of a piece that falls
 	}
 	if now.Units == "" {
 		now.Units = before.Units

@@ -137,6 +137,22 @@ func OnlyRated(rd *reading.Reading, i int, s scan.Strength) scan.Part {
 	return p
 }
 
+// BlockAlone is the block that is named right before a break strength by itself at i, and no
+// other gear: "block ok? 8000 lb break", "está bien la polea, 8000 lb de ruptura". One that
+// only tells where a rope hangs, "on the block", has no strength told.
+func BlockAlone(rd *reading.Reading, i int) scan.Part {
+	k := i - 1
+	for k >= 0 && rd.At(k).Fig == nil && !rd.At(k).Piece() && Part(rd.At(k)) == "" {
+		k--
+	}
+	before := rd.At(rd.Past(k-1, -1, lexicon.MarkArticle))
+	placed := before.Fig == nil && before.Marked(lexicon.MarkIn|lexicon.MarkAt|lexicon.MarkRelation|lexicon.MarkMade)
+	if Part(rd.At(k)) != lexicon.PartBlock || PartMeant(rd) != lexicon.PartBlock || placed {
+		return ""
+	}
+	return lexicon.PartBlock
+}
+
 // behindKind reads the "16000" of "5/8 double braid, 16000": by itself behind how thick a
 // rope is and what kind, and more than any rope so thick may work at.
 func behindKind(rd *reading.Reading, i int) bool {

@@ -77,7 +77,10 @@ func belowAlone(rd *reading.Reading, i int) bool {
 // belowBare reads "negative rig, block a foot under": below what needs no saying
 // where something falls onto its rope, or is tied so far above the cut.
 func belowBare(rd *reading.Reading) {
-	above := func(i int) bool { return rd.Elems[i].Fig != nil && tiedAbove(rd, i) }
+	above := func(i int) bool {
+		peak := rd.TermAt(i).Intent == parser.AskDrop && rd.Cued(rd.Elems[i], lexicon.CuePeak) // that a block sees
+		return rd.Elems[i].Fig != nil && tiedAbove(rd, i) || peak
+	}
 	if !gear.AsksFor(rd, parser.AskDrop) && !rd.AnyAt(above) {
 		return
 	}
