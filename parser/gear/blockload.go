@@ -171,11 +171,13 @@ func ofDrum(rd *reading.Reading, i int) bool {
 // where the strength of what holds it is told or asked about.
 func LoadsTold(rd *reading.Reading) {
 	lowers := func(i int) bool { return rd.TermAt(i).Intent == parser.AskLower && !gearHolds(rd, i) }
-	if rd.AnyAt(lowers) || rd.Worded(parser.Wraps) || AsksFor(rd, parser.AskLift) || AsksFor(rd, parser.AskDrop) || !rd.AnyAt(rd.Is(heldAt)) {
+	if rd.Worded(parser.Wraps) || AsksFor(rd, parser.AskLift) || AsksFor(rd, parser.AskDrop) || !rd.AnyAt(rd.Is(heldAt)) {
 		return
 	}
+	lowered := rd.AnyAt(lowers)
 	for i := range rd.Elems {
-		if !Heavy(rd, i) || rd.Elems[i].Fig.Told != "" || rd.At(i+1).Piece() {
+		// A piece may hang on the block that it is lowered from; nobody weighs it in kN.
+		if !Heavy(rd, i) || lowered && rd.Elems[i].Fig.Dim != parser.DimForce || rd.Elems[i].Fig.Told != "" || rd.At(i+1).Piece() {
 			continue
 		}
 		if s, _ := StrengthBeside(rd, i-1, i+1); s != "" {
@@ -218,7 +220,7 @@ func onBlock(rd *reading.Reading, i int) int {
 		return before
 	case rd.TermAt(before).Receives && Part(rd.At(before-1)) == lexicon.PartBlock:
 		return before
-	case rd.TermAt(i+1).Intent == parser.AskBlockLoad:
+	case rd.TermAt(i+1).Intent == parser.AskBlockLoad, rd.Elems[i].Fig.Dim == parser.DimForce && rd.TermAt(i+1).Block == parser.AnyBlock:
 		return i + 1
 	}
 	if rd.TermAt(i+1).Receives && Part(rd.At(i+2)) == lexicon.PartBlock {
