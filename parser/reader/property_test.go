@@ -48,11 +48,24 @@ func TestDressChangesNothing(t *testing.T) {
 		}
 		want := read(r, p.text)
 		for name, dress := range dresses {
+			if asks[name] && tellsDay(p) {
+				continue
+			}
 			if got := read(r, dress(p.text)); got != want {
 				t.Errorf("%s: with %s, %q\n  got  %s\n  want %s", p.at, name, dress(p.text), got, want)
 			}
 		}
 	}
+}
+
+// asks are the dresses that make a question of what is told.
+var asks = map[string]bool{"question mark": true, "upside down": true}
+
+// tellsDay says whether a phrasing tells what holds today without saying that it is of the
+// job: with a question mark behind, it tells nothing.
+func tellsDay(p phrasing) bool {
+	text := strings.ToLower(p.text)
+	return p.want.facts["intent"] == string(parser.AskJob) && !strings.Contains(text, "job") && !strings.Contains(text, "trabajo") && len(p.want.facts) > 1
 }
 
 // phrases each say one thing by themselves.

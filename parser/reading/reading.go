@@ -235,8 +235,13 @@ func (rd *Reading) Pass(from, to int, instead ...Element) {
 }
 
 // EndsBreath says whether nothing goes on at an element that could be what a
-// number before it counts.
+// number before it counts. Courtesy at the end is nothing.
 func (rd *Reading) EndsBreath(i int) bool {
+	for k := i; rd.At(k).Polite() && rd.At(k).Pause == 0; k++ {
+		if k == len(rd.Elems)-1 {
+			return true
+		}
+	}
 	e := rd.At(i)
 	return i >= len(rd.Elems) || e.Pause > 0 || e.Marked(lexicon.MarkAnd)
 }

@@ -21,7 +21,7 @@ type PlainText struct {
 // at i, however they were read.
 func (rd *Reading) TypedBefore(i int, c scan.Cue) bool {
 	from, _ := rd.Span(rd.Elems[i].Start, func(e Element) bool { return e.Pause > 0 })
-	words := scan.SplitWords(rd.Text[from:rd.Elems[i].Start])
+	words := scan.SplitWords(strings.TrimLeft(rd.Text[from:rd.Elems[i].Start], "¿¡ "))
 	for n := 1; n <= min(LongestCue, len(words)); n++ {
 		if rd.In.Cued(strings.Join(words[len(words)-n:], " "), c) {
 			return true
