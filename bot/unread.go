@@ -1,6 +1,7 @@
 package bot
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -20,6 +21,7 @@ const mostUnread = 3
 type unread struct {
 	words []string
 	lines []string
+	text  string // the message without them, where that has its answer
 }
 
 // readWithout says what the message comes to without a word that is not known; true
@@ -42,7 +44,7 @@ func (d *Desk) readWithout(a *answer, ev Event, before Turn, text string, ask *p
 		return Turn{}, false
 	}
 	if u.words = append([]string{ask.Words}, u.words...); rest.status == Answered {
-		*a = rest
+		*a, u.text = rest, cmp.Or(u.text, ev.Text)
 		a.unread = u
 		return turn, true
 	}
@@ -124,7 +126,7 @@ func (a *answer) leftOut() string {
 	if a.asksForWord() && len(a.choices) == 1 {
 		return a.choices[0].Message
 	}
-	return ""
+	return a.unread.text
 }
 
 // names quotes the words, each of them once.

@@ -77,6 +77,21 @@ func TestAllThatIsNotKnown(t *testing.T) {
 	}
 }
 
+// One tap leaves all of them out.
+func TestLeavingAllOut(t *testing.T) {
+	d := newDesk(t)
+	whole, _ := answer(t, d, "red oak limb 14 in, 22 ft")
+	for _, question := range []string{"we blorf, the limb is zork, red oak limb 14 in, 22 ft", "the limb is zork, we blorf, red oak limb 14 in, 22 ft"} {
+		r, _ := answer(t, d, question)
+		if c := r.Choices(); len(c) != 1 || c[0].Label != "leave them out" {
+			t.Fatalf("%q: %v\n%s", question, c, r.Text())
+		}
+		if tapped, _ := answer(t, d, r.Choices()[0].Message); tapped.Headline() != whole.Headline() {
+			t.Errorf("%q: %s", question, tapped.Text())
+		}
+	}
+}
+
 // A length right before a word that is not known may be of what it names: both are left
 // out together, and the length is never carried on as the piece's.
 func TestLengthOfWhatIsNotKnown(t *testing.T) {
