@@ -20,12 +20,7 @@ func (d *Desk) askBack(a *answer, ask *parser.Ask) {
 
 func (d *Desk) askAbout(a *answer, ask *parser.Ask) {
 	a.status, a.asked = Needs, ask
-	a.needs = slices.Clone(ask.Fields)
-	for _, f := range a.question.Missing() {
-		if methods[a.question.Intent] != nil && (f != parser.Turn || ask.Kind != parser.WhichAngle) && !slices.Contains(a.needs, f) && len(a.needs) < 2 && !(f == parser.SpeciesField && inDoubt(a.question, f)) {
-			a.needs = append(a.needs, f)
-		}
-	}
+	a.needs = a.neededWith(ask)
 	v, words := a.voice, quote(ask.Words)
 	switch ask.Kind {
 	case parser.Missing:
@@ -71,6 +66,22 @@ func (d *Desk) askAbout(a *answer, ask *parser.Ask) {
 		a.lines = []string{plainly(v, ask)}
 	}
 	a.andMissing(ask)
+}
+
+// neededWith are the facts that are in doubt, and of those that are missing besides as many
+// as make two.
+func (a *answer) neededWith(ask *parser.Ask) []parser.Field {
+	needs := slices.Clone(ask.Fields)
+	if methods[a.question.Intent] == nil {
+		return needs
+	}
+	for _, f := range a.question.Missing() {
+		told := f == parser.Turn && ask.Kind == parser.WhichAngle || f == parser.SpeciesField && inDoubt(a.question, f)
+		if !told && !slices.Contains(needs, f) && len(needs) < 2 {
+			needs = append(needs, f)
+		}
+	}
+	return needs
 }
 
 // plainAsks are the ask-backs that need only the words in doubt.
