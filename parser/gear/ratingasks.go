@@ -139,8 +139,15 @@ func OnlyRated(rd *reading.Reading, i int, s scan.Strength) scan.Part {
 
 // BlockAlone is the block that is named right before a break strength by itself at i, and no
 // other gear: "block ok? 8000 lb break", "está bien la polea, 8000 lb de ruptura". One that
-// only tells where a rope hangs, "on the block", has no strength told.
+// only tells where a rope hangs, "on the block", has no strength told. What would tell of
+// something else that it holds the block, "aguanta la polea", asks it of the block where
+// nothing else is named.
 func BlockAlone(rd *reading.Reading, i int) scan.Part {
+	holds := func(k int) bool { return k < i && rd.TermAt(k).Note == parser.NoteHoldsBlock }
+	named := func(k int) bool { return Part(rd.Elems[k]) != "" }
+	if rd.AnyAt(holds) && !rd.AnyAt(named) {
+		return lexicon.PartBlock
+	}
 	k := i - 1
 	for k >= 0 && rd.At(k).Fig == nil && !rd.At(k).Piece() && Part(rd.At(k)) == "" {
 		k--
