@@ -123,10 +123,7 @@ func drumAside(rd *reading.Reading, l *lexicon.Layout) {
 			rd.Alter(k, func(t *scan.Term) { t.Roles = nil }) // "tied to" it
 		}
 		rd.Elems[j].Term = &scan.Term{Note: parser.DrumAside}
-		k := j + 1
-		if rd.At(k).Pause == 2 || rd.At(k).Marked(lexicon.MarkAt) {
-			k++
-		}
+		k := farFrom(rd, j+1)
 		if !gear.Far(rd, k) || rd.Elems[k].Fig.Told != "" {
 			continue
 		}
@@ -136,6 +133,19 @@ func drumAside(rd *reading.Reading, l *lexicon.Layout) {
 			rd.Elems[k].Fig.Told = parser.DrumAway // "tambor en otro árbol a 8 m"
 		}
 	}
+}
+
+// farFrom passes over what only leads from the place of a drum to how far that is: "drum on
+// the next tree, that's about 20 ft away".
+func farFrom(rd *reading.Reading, k int) int {
+	if rd.At(k).Pause == 2 {
+		k++
+	}
+	const small = lexicon.MarkIs | lexicon.MarkPronoun | lexicon.MarkArticle | lexicon.MarkHello | lexicon.MarkWhere | lexicon.MarkRelation
+	for n := 0; n < 5 && rd.At(k).Term != nil && (lexicon.Says(rd.TermAt(k), small) || rd.At(k).Marked(lexicon.MarkAt|lexicon.MarkAnd) || rd.TermAt(k).Note == "about"); n++ {
+		k++
+	}
+	return k
 }
 
 // treeAway finds the tree behind the drum at i that is told to be so far away, "move the drum

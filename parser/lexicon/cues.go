@@ -47,6 +47,7 @@ const (
 	CueManages    scan.Cue = "manages"     // behind a machine, before what it takes
 	CueArm        scan.Cue = "arm"         // behind a machine, its arm
 	CueRopeLong   scan.Cue = "rope-long"   // how long the rope is, told or asked
+	CueAsksLength scan.Cue = "asks-length" // asks how long something is, and of what it does not say
 	CuePiece      scan.Cue = "piece"       // is what is lowered
 	CuePull       scan.Cue = "pull"        // behind what a winch pulls
 	CueOfPull     scan.Cue = "of-pull"     // likewise, and nothing else
@@ -319,7 +320,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueAims: true, CueBlocks: true, CueHangs: true, CueHowHigh: true, CueStraight: true, CueOffTrunk: true, CueLeg: true, CueBothLegs: true, CueLetsFall: true, CueLoaded: true, CueGoesDown: true, CueEachOne: true, CueOtherSide: true, CueThird: true, CueOverBlock: true, CueLevel: true, CueMeets: true, CueNot: true, CueSling: true, CueSoThat: true, CueWhere: true,
 	CueClause: true, CueWhichRope: true, CueDownLimb: true, CueLands: true, CueClosed: true, CueHinge: true, CueHalf: true, CueIf: true, CueLoad: true, CueMeasures: true, CueBalances: true, CueMeter: true, CueRaises: true, CueRise: true, CueRises: true, CueFastened: true, CueSoThey: true, CueOneMore: true, CueOffFrom: true, CueStraightDown: true, CueLead: true, CueSelfAnd: true, CueSelfAndOne: true, CueAndShort: true, CueLone: true, CueJoins: true, CueJoinsToo: true, CueMakes: true, CueABlock: true, CueInterjects: true, CueTheCut: true, CueLiftNoun: true, CueApart: true, CueHaulsWith: true, CueOnly: true, CueGoesUp: true, CueDoes: true, CueAnchorPoint: true, CueTakesLoad: true, CueOneSheave: true, CueTwoSheaves: true, CueThreeSheaves: true, CueRopeOf: true, CueTakenIn: true, CueMe: true, CueOverHinge: true, CueTakesUp: true,
 	CueCutting: true, CueDown: true, CueEach: true, CueFor: true, CueFrom: true, CueHolds: true, CueApproves: true, CueItself: true, CueMoved: true, CueNow: true,
-	CueOffset: true, CueOther: true, CueOut: true, CueOver: true, CueOwned: true, CueRopeLong: true, CueBiggest: true, CueBiggestOne: true, CueManages: true, CueOpens: true, CueSame: true, CueHowThick: true, CueOuter: true, CueArm: true, CueAged: true, CuePiece: true, CuePull: true, CueStrength: true, CueThere: true,
+	CueOffset: true, CueOther: true, CueOut: true, CueOver: true, CueOwned: true, CueRopeLong: true, CueAsksLength: true, CueBiggest: true, CueBiggestOne: true, CueManages: true, CueOpens: true, CueSame: true, CueHowThick: true, CueOuter: true, CueArm: true, CueAged: true, CuePiece: true, CuePull: true, CueStrength: true, CueThere: true,
 	CueThings: true, CuePlumb: true, CueOnTag: true, CueMeUp: true, CueLines: true, CueToTip: true, CueTies: true, CueTowards: true, CueTree: true, CueTries: true, CueUnder: true, CueMore: true, CueThither: true, CueFewer: true, CueTakesOff: true, CueUpTo: true, CueWilling: true, CueWeighing: true, CueWorking: true,
 	CueDenying: true, CueReckons: true, CueOurs: true, CueLeaves: true, CueAsking: true, CueNeeds: true, CueOfPull: true, CuePulling: true, CuePullWith: true, CueHandPulls: true, CueMeBack: true, CueBackwards: true, CueEndsIn: true, CueMovesLoad: true, CueStarts: true, CueOwns: true,
 	CueHaving: true, CueItIs: true, CueMerely: true, CuePeople: true, CueAllOf: true, CueThat: true, CueThe: true, CueTurns: true, CueWood: true, CueColour: true,

@@ -33,3 +33,22 @@ func lengthWanted(rd *reading.Reading) {
 		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Intent: parser.AskRope} })
 	}
 }
+
+// lengthOfRope takes a length that is asked for where the talk is of a rope and of no piece
+// for the rope's: "what length do i need then" is no cut plan.
+func lengthOfRope(rd *reading.Reading) {
+	if rd.Before.Intent != parser.AskRope || !rd.Before.Pieceless() || rd.Before.Has(parser.Limit) {
+		return
+	}
+	other := func(i int) bool {
+		return rd.Elems[i].Piece() || rd.Elems[i].Fig != nil && rd.Elems[i].Fig.Dim != parser.DimLength
+	}
+	if rd.AnyAt(other) {
+		return
+	}
+	for i, e := range rd.Elems {
+		if rd.Cued(e, lexicon.CueAsksLength) && e.Term.Intent == parser.AskCutPlan {
+			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Intent: parser.AskRope} })
+		}
+	}
+}

@@ -135,6 +135,7 @@ func pullAsked(rd *reading.Reading) bool {
 func Reaching(rd *reading.Reading, l *lexicon.Layout) {
 	treeTall(rd)
 	lengthWanted(rd)
+	lengthOfRope(rd)
 	ropeChoice(rd)
 	madeSo(rd)
 	reaches(rd)
