@@ -55,18 +55,25 @@ func (w *Workspace) Reply(ctx context.Context, m Message) (Message, error) {
 
 // Messages are those of a channel, oldest first.
 func (w *Workspace) Messages(channel string) []Message {
-	w.mu.Lock()
-	defer w.mu.Unlock()
-	list := make([]Message, 0, len(w.messages[channel]))
-	for _, m := range w.messages[channel] {
-		list = append(list, *m)
-	}
-	return list
+	return w.which(channel, func(*Message) bool { return true })
 }
 
 // Thread is a message and the replies to it, oldest first.
 func (w *Workspace) Thread(channel, ts string) []Message {
-	return slices.DeleteFunc(w.Messages(channel), func(m Message) bool { return m.Thread() != ts })
+	return w.which(channel, func(m *Message) bool { return m.Thread() == ts })
+}
+
+// which are the messages of a channel that are wanted, oldest first.
+func (w *Workspace) which(channel string, wanted func(*Message) bool) []Message {
+	w.mu.Lock()
+	defer w.mu.Unlock()
+	var list []Message
+	for _, m := range w.messages[channel] {
+		if wanted(m) {
+			list = append(list, *m)
+		}
+	}
+	return list
 }
 
 // Acks are the acknowledgements in the order in which they came.
