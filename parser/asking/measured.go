@@ -8,13 +8,15 @@ import (
 	"heft/parser"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
+	"heft/parser/scan"
 	"heft/parser/stops"
 	"heft/parser/turning"
 )
 
 // An unknown word right behind a length names what is so long: "4 wraps on an 8 in
 // whatsit". Without the word the number would be the piece's, so both are asked about as
-// one, and left out as one.
+// one, and left out as one. So are a length behind that, "half inch whatsit 150 ft", and
+// the wraps of a knot that grips a rope, which are none on the drum.
 
 // MeasuredUnknown takes such lengths with their unknown words.
 func MeasuredUnknown(rd *reading.Reading, asks []*parser.Ask) {
@@ -23,8 +25,42 @@ func MeasuredUnknown(rd *reading.Reading, asks []*parser.Ask) {
 			a.Start = rd.Elems[i].Start
 			a.Words, a.Measured = rd.Text[a.Start:a.End], true
 			rd.Elems = slices.Delete(rd.Elems, i, i+1)
+			if fig := rd.At(i).Fig; fig.Far() && fig.Told == "" && rd.EndsBreath(i+1) && strings.TrimSpace(rd.Text[a.End:fig.Start]) == "" {
+				takeAlong(rd, a, i, i+1)
+			}
+		}
+		if from, to := gripWraps(rd, a); to > from {
+			takeAlong(rd, a, from, to)
 		}
 	}
+}
+
+// takeAlong makes elements part of the unknown words that they tell of.
+func takeAlong(rd *reading.Reading, a *parser.Ask, from, to int) {
+	a.Start, a.End = min(a.Start, rd.Elems[from].Start), max(a.End, rd.Elems[to-1].End)
+	a.Words, a.Measured = rd.Text[a.Start:a.End], true
+	rd.Elems = slices.Delete(rd.Elems, from, to)
+}
+
+// gripWraps is where the wraps of an unknown knot that grips a rope are told, "prusik with
+// 3 wraps", "3 wrap prusik"; nowhere where they go on to the drum.
+func gripWraps(rd *reading.Reading, a *parser.Ask) (from, to int) {
+	if a.Kind != parser.Unknown || !rd.In.Cued(scan.Fold(a.Words), lexicon.CueGripKnot) {
+		return 0, 0
+	}
+	prev, next, _ := stops.Around(rd, a)
+	wraps := func(i int) bool { return rd.At(i).Fig != nil && rd.At(i+1).Plays(parser.Wraps) }
+	if wraps(prev - 1) {
+		return prev - 1, prev + 1
+	}
+	at := rd.Past(next, +1, lexicon.MarkArticle|lexicon.MarkIs|lexicon.MarkMade)
+	if rd.Cued(rd.At(at), lexicon.CueHaving) {
+		at++
+	}
+	if wraps(at) && !rd.At(at+2).Marked(lexicon.MarkPlace|lexicon.MarkRelation|lexicon.MarkStation) {
+		return next, at + 2
+	}
+	return 0, 0
 }
 
 // measuredBy is the place of the length right before an unknown word that names no piece

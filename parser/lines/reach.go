@@ -148,6 +148,7 @@ func Reaching(rd *reading.Reading, l *lexicon.Layout) {
 			rd.Elems[i].Fig.Told = parser.RopeLength
 		}
 	}
+	DrumLeg(rd)
 	if !rd.AnyAt(func(i int) bool { return rd.TermAt(i).Intent == parser.AskRope || rd.Elems[i].Plays(parser.RopeLength) }) {
 		running(rd)
 		return

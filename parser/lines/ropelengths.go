@@ -106,17 +106,25 @@ func LongThin(rd *reading.Reading) {
 }
 
 // WithRope claims "with 60 m" for the rope at hand, where it is asked what rope there is
-// to a height, and no piece is told that could be as long.
+// to a height, and no piece is told that could be as long; right behind what asks,
+// "enough rope with 100 ft", also where one is.
 func WithRope(rd *reading.Reading) {
-	if !places.OnlyRope(rd) || rd.Worded(parser.RopeLength) && rd.AnyAt(func(i int) bool { return gear.Beside(rd, i, parser.RopeLength) }) {
-		return
-	}
+	besides := !places.OnlyRope(rd) || rd.Worded(parser.RopeLength) && rd.AnyAt(func(i int) bool { return gear.Beside(rd, i, parser.RopeLength) })
 	for i := range rd.Elems {
 		fig := rd.Elems[i].Fig
-		if gear.Far(rd, i) && fig.Told == "" && !fig.Elsewhere && rd.Cued(rd.At(i-1), lexicon.CueHaving) && rd.EndsBreath(i+1) && fig.Low >= shortestHand {
-			places.Claim(rd, i, parser.RopeLength)
-			return
+		asks := rd.TermAt(i-2).Intent == parser.AskRope || gear.Part(rd.At(i-2)) == lexicon.PartRope && rd.Cued(rd.At(i-3), lexicon.CueEnough) && gear.AsksFor(rd, parser.AskRope)
+		if fig == nil || besides && !asks || fig.Told != "" || fig.Elsewhere || !rd.Cued(rd.At(i-1), lexicon.CueHaving) || !rd.EndsBreath(i+1) {
+			continue
 		}
+		bare := asks && fig.Dim == parser.DimCount && fig.Unit == nil && shortestRope <= fig.Low && fig.High <= longestRope
+		if !(bare && lentRope(rd, i)) && !(fig.Far() && fig.Low >= shortestHand) {
+			continue
+		}
+		places.Claim(rd, i, parser.RopeLength)
+		if asks && rd.At(i-2).Plays(parser.RopeLength) {
+			rd.Alter(i-2, func(t *scan.Term) { t.Roles = nil }) // they have their number
+		}
+		return
 	}
 }
 

@@ -30,6 +30,8 @@ func place(rd *reading.Reading, claimed Bound) (full Bound, loose []int) {
 			full[i] = parser.Limit // "how long for 150 kg, 40 cm"
 		case f == parser.Weight && !rd.At(i+1).Piece() && namedMass(rd, full, i):
 			loose = append(loose, i)
+		case f == parser.Weight && !full.Has(parser.Limit) && rd.At(i+1).Plays(parser.Limit) && rd.EndsBreath(i+2):
+			loose = append(loose, i) // whatever a piece may weigh, it does not weigh that
 		case f == "" || full.Has(f) || f == parser.Weight && rd.ThicknessBeside(e.Fig) && !rd.At(i+1).Piece() && !handled(rd, i) && !weighedAt(rd, i):
 			loose = append(loose, i)
 		default:

@@ -40,6 +40,7 @@ func claims(rd *reading.Reading) {
 	places.BothSizes(rd)
 	places.ThickBehindLong(rd)
 	lines.LongThin(rd)
+	lines.NamedLong(rd)
 	lines.WithRope(rd)
 	places.LineOn(rd)
 	turning.CutFor(rd)

@@ -81,6 +81,7 @@ var numberSteps = []step{
 	sizes.Lifted,
 	sizes.BeforeClear,
 	turning.CountedThings,
+	turning.GripKnots,
 	turning.TellersHeight,
 	turning.TellersPlace,
 	heights.BareBends,

@@ -230,6 +230,7 @@ func (rd *Reading) Back(i int) int {
 func (rd *Reading) Pass(from, to int, instead ...Element) {
 	start, end := rd.Elems[from].Start, rd.Elems[to-1].End
 	words := rd.Text[start:end]
+	rd.Passed = slices.DeleteFunc(slices.Clip(rd.Passed), func(s parser.Said[string]) bool { return start <= s.Start && s.End <= end })
 	rd.Passed = append(rd.Passed, parser.Said[string]{Value: words, Words: words, Start: start, End: end})
 	rd.Elems = slices.Replace(rd.Elems, from, to, instead...)
 }

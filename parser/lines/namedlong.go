@@ -1,0 +1,57 @@
+package lines
+
+import (
+	"strings"
+
+	"heft/parser"
+	"heft/parser/gear"
+	"heft/parser/lexicon"
+	"heft/parser/places"
+	"heft/parser/reading"
+)
+
+// NamedLong claims how long a rope is, told right behind its name or how thick it is: "half
+// inch line 150 ft, will it lower a 12 in limb". What is told of the piece then is not so
+// long. The line that a load swings on is none that is brought along.
+func NamedLong(rd *reading.Reading) {
+	if swingsOnIt(rd) {
+		return
+	}
+	for i, e := range rd.Elems {
+		if !gear.Far(rd, i) || e.Fig.Low < shortestHand || e.Fig.Told != "" || e.Fig.Elsewhere || e.Fig.Pair || e.Fig.Falling || !rd.EndsBreath(i+1) {
+			continue
+		}
+		if behindName(rd, i) {
+			places.Claim(rd, i, parser.RopeLength)
+			return
+		}
+	}
+}
+
+// swingsOnIt says whether a line may be one that something swings or is steered on.
+func swingsOnIt(rd *reading.Reading) bool {
+	return rd.AnyAt(func(i int) bool {
+		e := rd.Elems[i]
+		return e.Plays(parser.Sideways) || e.Term != nil && (e.Term.Intent == parser.AskBalance || e.Term.Intent == parser.AskSwing)
+	})
+}
+
+// behindName says whether the length at i stands right behind a rope that begins its breath,
+// or that is told to be so thick: behind that, a comma may part them.
+func behindName(rd *reading.Reading, i int) bool {
+	k, apart := rd.Past(i-1, -1, lexicon.MarkIs), false
+	if rd.At(k).Pause == 2 {
+		k, apart = k-1, true
+	}
+	name := rd.At(k)
+	if name.Fig.Short() && (name.Fig.Rope || gear.OfRope(rd, k)) {
+		return true // "soga de 13 mm 45 m"
+	}
+	named := gear.Part(name) == lexicon.PartRope && rd.Cued(name, lexicon.CueRopeName) || strings.HasPrefix(rd.TermAt(k).Note, "rope-")
+	if k < 0 || !named {
+		return false
+	}
+	before := rd.Past(k-1, -1, lexicon.MarkArticle)
+	thick := rd.At(before).Fig
+	return !apart && (before < 0 || rd.At(before).Pause > 0) || thick != nil && (thick.Rope || gear.OfRope(rd, before)) && !gear.Far(rd, before)
+}
