@@ -278,11 +278,35 @@ func OfBadGear(rd *reading.Reading, i int) bool {
 		return true
 	case rd.At(k).Piece(), rd.At(i + 1).Piece():
 		return false // "the limb is cracked on the block", "the rope is on a cracked limb"
-	case Kit(rd, k), Kit(rd, n):
+	case Kit(rd, k), Kit(rd, n), ofGearAlone(rd, i):
 		return true
 	default:
 		return in.Marked(lexicon.MarkIn|lexicon.MarkMade) && Kit(rd, rd.Past(i+2, +1, lexicon.MarkArticle|lexicon.MarkAdjective))
 	}
+}
+
+// ofGearAlone says whether gear is named before the word at i in its clause, every word
+// between them known and none of wood: "one of the biners on the tag line has a crack".
+// A crack beside the block is one of what the block hangs on.
+func ofGearAlone(rd *reading.Reading, i int) bool {
+	const most = 8
+	wood := func(k int) bool { return Wooden(rd, k) || rd.TermAt(k).Tree != nil || rd.TermAt(k).Block != "" }
+	for k := i + 1; k < len(rd.Elems) && rd.Elems[k].Pause == 0; k++ {
+		if wood(k) {
+			return false
+		}
+	}
+	named := false
+	for k := i - 1; k >= max(0, i-most) && rd.Elems[k].Pause == 0; k-- {
+		e := rd.Elems[k]
+		if !next(rd, k) || wood(k) || e.Fig != nil || e.Marked(lexicon.MarkAnd) || e.Marked(lexicon.MarkObstacle|lexicon.MarkStanding) && !Kit(rd, k) {
+			return false
+		}
+		before := rd.At(rd.Past(k-1, -1, lexicon.MarkArticle|lexicon.MarkAdjective))
+		of := before.Marked(lexicon.MarkRelation) && before.Marked(lexicon.MarkIs)
+		named = named || Kit(rd, k) && (of || !before.Marked(lexicon.MarkRelation|lexicon.MarkWhere|lexicon.MarkIn|lexicon.MarkAt))
+	}
+	return named
 }
 
 // tells says whether the element at i stands between a thing and how it is.
