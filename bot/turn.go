@@ -233,6 +233,8 @@ func replaced(f parser.Field, now parser.Question) bool {
 		return true
 	case f == parser.RunLength && slices.Contains(now.Notes, "snubbed"):
 		return true
+	case now.Amends && now.Has(parser.ButtDiameter) && !now.Has(parser.Weight) && (f == parser.Length || f == parser.TipDiameter):
+		return false // "mistake, the butt is 24 in, not 28": the rest of it is as it was
 	case slices.Contains(acrossFields, f) && now.Has(acrossFields...):
 		return f == parser.Diameter || now.Has(parser.Diameter, parser.ButtDiameter) // "tip 8 in" goes with the butt of before
 	case f == parser.Length && now.Intent == parser.AskCutPlan && now.Has(acrossFields...):

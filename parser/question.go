@@ -218,6 +218,7 @@ type Question struct {
 	BareAt     bool           `json:"-"` // such a one behind "at"
 	Next       bool           `json:"-"` // of the piece after this one
 	PutsRight  bool           `json:"-"` // its one number takes the place of another, and no word says of which
+	Amends     bool           `json:"-"` // it puts right what was told before of the same piece
 	Which      *Ask           `json:"-"` // which of some trees it is, to be asked after the ask that came first
 	InDoubt    []Field        // said, but in words that must be asked about too, after the ask that came first
 }

@@ -47,6 +47,7 @@ func Corrected(rd *reading.Reading, i int) {
 		return
 	}
 	if n < 0 {
+		placeAnew(rd, i)
 		return
 	}
 	p := takenBack(rd, i, n)
@@ -65,8 +66,11 @@ func Corrected(rd *reading.Reading, i int) {
 		if rd.TermAt(p).Tree != nil {
 			misnamed(rd, rd.Elems[p].Start)
 		}
+		wrong := retoldToo(rd, i, p, n)
 		clearDoubt(rd, i, n)
-		rd.Pass(p, p+1)
+		for passed, p := range wrong {
+			rd.Pass(p-passed, p-passed+1)
+		}
 	case deniedTree(rd, n):
 		clearDoubt(rd, i, n)
 		passTree(rd, n)
@@ -112,10 +116,15 @@ func awaits(rd *reading.Reading, i int) bool {
 // in", "400 lb sorry". "No 3:1" denies what stands behind it.
 func putsRight(rd *reading.Reading, i, n int) bool {
 	t, next := rd.TermAt(i), rd.At(i+1)
+	amends := rd.Cued(rd.Elems[i], lexicon.CueAmends)
 	switch {
+	case rd.First && amends && i < 2 && begins(rd, i) && toldBehind(rd, i):
+		return true // "typo. red oak log 14 in 8 ft" of a talk that is over
 	case rd.First, deniesBehind(rd, i, n):
 		return false
-	case (rd.Cued(rd.Elems[i], lexicon.CueAmends) || rd.Cued(rd.Elems[i], lexicon.CueHangsOn)) && begins(rd, i) && toldBehind(rd, i):
+	case begins(rd, i) && next.Pause > 0 && n < 0 && toldBehind(rd, i):
+		return true // "no, i asked again, the pulley is at 65"
+	case (amends || rd.Cued(rd.Elems[i], lexicon.CueHangsOn)) && begins(rd, i) && toldBehind(rd, i):
 		return true // "correction the log is 600 lb", "wait i measured it wrong its 52"
 	case n < 0:
 		return t.Apology && i+1 == len(rd.Elems)
@@ -275,6 +284,9 @@ func takenBack(rd *reading.Reading, i, n int) int {
 			return -1
 		}
 		if x, y := a.High, b.In(a); b.Unit != nil && b.Unit != a.Unit || x <= 0 || x > most*y || y > most*x {
+			return onlyOfUnit(rd, i, n)
+		}
+		if b.Unit == nil && nearerThan(rd, i, p, n) {
 			return -1
 		}
 		return p

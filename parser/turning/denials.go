@@ -258,7 +258,18 @@ func setsRight(rd *reading.Reading, i int) bool {
 	if was && rd.TermAt(k-1).Apology {
 		k--
 	}
-	return !rd.First && (was || rd.TermAt(k).Apology) && begins(rd, k)
+	return !rd.First && ((was || rd.TermAt(k).Apology) && begins(rd, k) || amended(rd, i))
+}
+
+// amended says whether the message begins with words that put right what was told before,
+// "error mío: mide 60 cm no 70": what is denied behind the number at i is what it was.
+func amended(rd *reading.Reading, i int) bool {
+	for k := range i {
+		if rd.Cued(rd.Elems[k], lexicon.CueAmends) {
+			return begins(rd, k)
+		}
+	}
+	return false
 }
 
 // pastWas is where what a number was meant to be stands from i on, behind "eran" and "it's".
