@@ -26,6 +26,9 @@ func (d *Desk) asBefore(q parser.Question, ask *parser.Ask, ev Event, before Tur
 	}
 	put := func(phrase string) string { return text[:ask.Start] + phrase + text[ask.End:] }
 	read := d.thinAsRope(q, ask, ev, before)
+	if read == "" && q.Points != "" {
+		read = d.pointedAs(q, ask, ev, before)
+	}
 	if read == "" {
 		read = limitAgain(ask, ev, before)
 	}
@@ -130,12 +133,17 @@ func (d *Desk) sizedAnew(q parser.Question, ask *parser.Ask, ev Event, before Tu
 		if !told || !near(was, now.Quantities[0]) {
 			continue
 		}
-		if read != "" {
+		if read != "" || others(d.phrasesOf(q, ask, ev, before), func(p string) bool { return d.alone(p, before).Has(was.Field) }) {
 			return ""
 		}
 		read = phrase
 	}
 	return read
+}
+
+// others says whether a number may be something that it is not taken for.
+func others(phrases []string, is func(string) bool) bool {
+	return slices.ContainsFunc(phrases, func(p string) bool { return !is(p) })
 }
 
 // justMissing says whether nothing is in doubt but what a message does not tell.
@@ -214,7 +222,7 @@ func (d *Desk) askAsBefore(a *answer, q parser.Question, ask *parser.Ask, ev Eve
 		return
 	}
 	phrases := d.phrasesOf(q, ask, ev, before)
-	if len(phrases) == 0 || len(phrases) > manyChoices || !q.Bare && (len(phrases) == 1 || len(q.Quantities) > 0) || q.Asks {
+	if len(phrases) == 0 || len(phrases) > manyChoices || !q.Bare && (len(phrases) == 1 && !before.plans(phrases[0], d) || len(q.Quantities) > 0) || q.Asks {
 		return
 	}
 	for i, c := range a.choices {
@@ -228,6 +236,12 @@ func (d *Desk) askAsBefore(a *answer, q parser.Question, ask *parser.Ask, ev Eve
 		a.lines = append(a.lines, numbered(i, p))
 		a.choices = append(a.choices, Choice{p, p})
 	}
+}
+
+// plans says whether a talk stands at a cut plan, and a phrase tells its limit: what a crew
+// tries anew there is most often that.
+func (t Turn) plans(phrase string, d *Desk) bool {
+	return t.question.Intent == parser.AskCutPlan && d.alone(phrase, t).Has(parser.Limit)
 }
 
 // changesNumber says whether a number in doubt may change what a talk has established:

@@ -3,7 +3,6 @@ package bot
 import (
 	"math"
 	"slices"
-	"strconv"
 
 	"heft/calc"
 	"heft/calc/piece"
@@ -137,27 +136,29 @@ func (s speaker) volumes(low, high float64) string {
 	return span(trimmed(low/cubicFoot, 1), trimmed(high/cubicFoot, 1)) + " ft³"
 }
 
-// saysWhy takes a bare number out of a message that asks why the last answer is what it is:
-// "Jim says 3 was plenty, why more" tells no length. It is said to be passed over.
+// saysWhy takes a number out of a message that asks why the last answer is what it is: "Jim
+// says 3 was plenty, why more" tells no length, nor does "why do two inches do that" a
+// thickness. It is said to be passed over. What is said to be so, "why, its only 20", or is
+// asked to be changed in so many words, is told.
 func (t Turn) saysWhy(q parser.Question, ask *parser.Ask, text string) (parser.Question, *parser.Ask) {
-	if !t.known || q.Explain == "" || !bareNumber(ask) || q.Asks || q.FollowUp && !(q.Bare && t.ofNoSize(ask)) || q.BareAt || tellsPiece(q) || len(q.Quantities) > 0 || ask.End > len(text) {
+	other := q.Asks && q.Intent != t.question.Intent && q.Intent != parser.AskWeight
+	told := other || q.Stated || q.PutsRight || len(q.NotSo) > 0 || q.BareAt || q.Species != nil || q.Shape != nil
+	if !t.known || q.Explain == "" || told || t.pending != nil && t.pending.Kind == parser.Missing {
 		return q, ask
 	}
-	words := text[ask.Start:ask.End]
-	q.Passed = append(slices.Clone(q.Passed), parser.Said[string]{Value: inFigures(ask), Words: words, Start: ask.Start, End: ask.End})
-	q.InDoubt = nil
-	return q, nil
-}
-
-// ofNoSize says whether a bare number is of the size of nothing that was told, so that it
-// puts none of it right: "why so many, he only does 2" of a limb 14 in thick.
-func (t Turn) ofNoSize(ask *parser.Ask) bool {
-	now, err := strconv.ParseFloat(inFigures(ask), 64)
-	if err != nil || t.question.Intent != parser.AskLower {
-		return false
+	pass := func(value, words string, start, end int) {
+		q.Passed = append(slices.Clone(q.Passed), parser.Said[string]{Value: value, Words: words, Start: start, End: end})
 	}
-	return !slices.ContainsFunc(t.question.Quantities, func(x parser.Quantity) bool {
-		was, err := strconv.ParseFloat(typedNumber.FindString(x.Words), 64)
-		return err != nil || now <= nearBefore*was && was <= nearBefore*now
-	})
+	switch {
+	case bareNumber(ask) && len(q.Quantities) == 0 && ask.End <= len(text):
+		pass(inFigures(ask), text[ask.Start:ask.End], ask.Start, ask.End)
+		q.InDoubt = nil
+		return q, nil
+	case ask == nil && len(q.Quantities) > 0 && !slices.ContainsFunc(q.Quantities, func(x parser.Quantity) bool { return !isSize(x.Field) }):
+		for _, x := range q.Quantities {
+			pass(exact(x), x.Words, x.Start, x.End)
+		}
+		q.Quantities = nil
+	}
+	return q, ask
 }

@@ -147,14 +147,16 @@ func merge(before, now parser.Question) (q parser.Question, kept, changed []stri
 	now.Obstacle = cmp.Or(now.Obstacle, before.Obstacle)
 	now.Notes = mergedNotes(withoutItsHitch(withoutCrotch(stillAsked(before, now), now), now), now.Notes)
 	now = lineGoesOn(before, now)
+	stays := stemStays(before, now)
 	now = settle(now) // a thickness takes its name before names are compared
 	said := now       // what is kept must not replace what else is kept
+	before = thickEnd(before, said)
 	for _, x := range before.Quantities {
 		if slices.Contains(ofRope, x.Field) && (Job{before}).otherRope(said) {
 			continue // another rope is asked what it bears
 		}
 		told := toldOtherwise(x, before, said)
-		if told || replaced(x.Field, said) || another && slices.Contains(ofObstacle, x.Field) {
+		if told || !slices.Contains(stays, x.Field) && replaced(x.Field, said) || another && slices.Contains(ofObstacle, x.Field) {
 			if told || said.Has(x.Field) {
 				changed = append(changed, string(x.Field))
 			}
@@ -167,6 +169,35 @@ func merge(before, now parser.Question) (q parser.Question, kept, changed []stri
 	slices.Sort(changed)
 	kept, changed = slices.Compact(kept), slices.Compact(changed) // a turn is said once for every block
 	return settle(now), kept, changed
+}
+
+// thickEnd takes the one thickness that a talk has told for that of the thick end, where the
+// next message tells the thin one.
+func thickEnd(before, now parser.Question) parser.Question {
+	tip, told := now.Get(parser.TipDiameter)
+	if was, one := before.Get(parser.Diameter); !told || !one || was.Low <= tip.High || now.Has(parser.Diameter, parser.ButtDiameter) || before.Has(parser.ButtDiameter) {
+		return before
+	}
+	before.Quantities = slices.Clone(before.Quantities)
+	for i := range before.Quantities {
+		if before.Quantities[i].Field == parser.Diameter {
+			before.Quantities[i].Field = parser.ButtDiameter
+		}
+	}
+	return before
+}
+
+// stemStays are the sizes of a stem that a cut plan is made for that stay where another of
+// them is told: how long it is, and how thick its top where only the bottom is told anew.
+func stemStays(before, now parser.Question) (stays []parser.Field) {
+	if before.Intent != parser.AskCutPlan || now.Has(parser.Weight, parser.Length) {
+		return nil
+	}
+	butt, low := now.Get(parser.ButtDiameter)
+	if tip, _ := before.Get(parser.TipDiameter); low && !now.Has(parser.TipDiameter) && tip.High < butt.Low {
+		stays = append(stays, parser.TipDiameter)
+	}
+	return append(stays, parser.Length)
 }
 
 // lineGoesOn takes a load that is told anew, and nothing of a piece, for the pull in the line

@@ -217,6 +217,8 @@ type Question struct {
 	Bare       bool           `json:"-"` // one number, and nothing beside it that tells what it is of
 	BareAt     bool           `json:"-"` // such a one behind "at"
 	Next       bool           `json:"-"` // of the piece after this one
+	Stated     bool           `json:"-"` // a number of it is said to be so, or to be made so: "its only 20"
+	Points     Field          `json:"-"` // of what words beside its one bare number say that it is: "fatter, 16"
 	PutsRight  bool           `json:"-"` // its one number takes the place of another, and no word says of which
 	Amends     bool           `json:"-"` // it puts right what was told before of the same piece
 	Which      *Ask           `json:"-"` // which of some trees it is, to be asked after the ask that came first

@@ -99,6 +99,12 @@ const (
 	CueChanges    scan.Cue = "changes"     // asks whether the wraps are others then
 	CueDrumSize   scan.Cue = "drum-size"   // a drum that is thicker or thinner
 	CueNextPiece  scan.Cue = "next-piece"  // of the piece that is cut after this one
+	CueStates     scan.Cue = "states"      // before a number, says that something is so much
+	CueFatter     scan.Cue = "fatter"      // holds a piece against another by how thick it is
+	CueLengthier  scan.Cue = "lengthier"   // by how long it is
+	CueLowEnd     scan.Cue = "low-end"     // the thick end of a stem, beside how thick it is
+	CueUpEnd      scan.Cue = "up-end"      // the thin one
+	CueManyCuts   scan.Cue = "many-cuts"   // of how many pieces a plan cuts
 	CueFriction   scan.Cue = "friction"    // between a rope and what it runs over
 	CueFrictionOf scan.Cue = "friction-of" // asks which friction it is
 	CueGently     scan.Cue = "gently"      // how a piece is lowered that is never stopped short

@@ -118,6 +118,7 @@ func (r *Reader) placed(text string, in *scan.Tongue, language string, before pa
 	if before.Pieceless() {
 		senses.Whole(rd) // behind a limb, "log" makes it one
 	}
+	senses.EndInTalk(rd, before)
 	heights.TagAsked(rd)
 	heights.PieceUp(rd, before)
 	heights.RaisedBlock(rd, before)
@@ -191,7 +192,7 @@ func stopIntent(rd *reading.Reading, a *parser.Ask) parser.Intent {
 func (r *Reader) question(rd *reading.Reading) (parser.Question, error) {
 	q := parser.Question{
 		Language: rd.Language, SaysUnits: turning.SaysUnits(rd), Clear: rd.Has(lexicon.MarkClear), Explain: talk.Explain(rd),
-		Fixes: rd.Fixes, Passed: rd.Passed, NotSo: rd.NotSo, FollowUp: rd.Has(lexicon.MarkFollow), Bare: rd.Bare(), BareAt: rd.Has(lexicon.MarkAt), PutsRight: putsRight(rd), Amends: rd.PutRight, Next: ofNext(rd), Units: turning.Units(rd), Notes: heights.Notes(rd),
+		Fixes: rd.Fixes, Passed: rd.Passed, NotSo: rd.NotSo, FollowUp: rd.Has(lexicon.MarkFollow), Bare: rd.Bare(), BareAt: rd.Has(lexicon.MarkAt), PutsRight: putsRight(rd), Amends: rd.PutRight, Stated: talk.Stated(rd), Points: talk.PointsTo(rd), Next: ofNext(rd), Units: turning.Units(rd), Notes: heights.Notes(rd),
 	}
 	asks := slices.Concat(rd.Asks, asking.WordAsks(rd), asking.ThickTwice(rd))
 	asking.MeasuredUnknown(rd, asks)

@@ -38,6 +38,8 @@ func unturned(rd *reading.Reading) {
 			turning.EachOfAll(rd, i)
 		case rd.TermAt(i).Turning == parser.TurnsCompared && rd.At(i+1).Plays(parser.Wraps):
 			turning.LessWraps(rd, i)
+		case rd.TermAt(i).Turning == parser.TurnsCompared && turning.NextSize(rd, i):
+			turning.LeaveOut(rd, i, i+1)
 		case rd.TermAt(i).Turning == parser.TurnsCompared:
 			turning.Lengthening(rd, i)
 		case rd.Cued(e, lexicon.CueBunch):

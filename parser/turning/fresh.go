@@ -13,13 +13,14 @@ import (
 // elsewhere they could take back what this very message tells, or mean another
 // piece than the one of before, and are asked about.
 
-// FreshPieces passes over such words before a tree and the sizes of a piece.
+// FreshPieces passes over such words before a tree and the sizes of a piece, and "thicker
+// one now" before the thickness that is another.
 func FreshPieces(rd *reading.Reading) {
 	for i, e := range rd.Elems {
 		if e.Fig != nil || rd.TermAt(i).Tree != nil || e.Piece() && !rd.TermAt(i).Fresh {
 			return
 		}
-		if rd.TermAt(i).Fresh && tellsPiece(rd) {
+		if rd.TermAt(i).Fresh && (tellsPiece(rd) || NextSize(rd, i)) {
 			rd.Pass(i, i+1)
 			return
 		}

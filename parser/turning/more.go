@@ -1,6 +1,7 @@
 package turning
 
 import (
+	"slices"
 	"strings"
 
 	"heft/parser"
@@ -88,3 +89,32 @@ func LessThanMeant(rd *reading.Reading, i int) {
 	LeaveOut(rd, i, end)
 	rd.Elems[i+1].Term = &scan.Term{Intent: parser.AskLower}
 }
+
+// NextSize says whether the word at i holds the piece of a talk against the one before by
+// the size that is told behind it, "next one's thicker, 16": the size tells it all. By how
+// much it is thicker is another matter, "thicker by 2", and so is what it is thicker than.
+func NextSize(rd *reading.Reading, i int) bool {
+	of := []parser.Field{parser.Length}
+	says := func(c scan.Cue) bool {
+		return rd.Cued(rd.Elems[i], c) || rd.TermAt(i).Fresh && rd.Begin(c, rd.Word(rd.Elems[i]))
+	}
+	if says(lexicon.CueFatter) {
+		of = parser.Across
+	} else if !says(lexicon.CueLengthier) {
+		return false
+	}
+	at := rd.Only(func(k int) bool { return rd.Elems[k].Fig != nil })
+	word, _ := scan.NextWord(rd.Text[rd.Elems[i].End:])
+	if at <= i || rd.At(i+1).Cross || rd.In.Cued(word, lexicon.CueThan) {
+		return false
+	}
+	fig := rd.Elems[at].Fig
+	return slices.ContainsFunc(of, func(f parser.Field) bool {
+		was, told := rd.Before.Get(f)
+		return told && (fig.Unit == nil && fig.Dim == parser.DimCount || fig.Dim == parser.DimLength && fig.High <= sizeAgain*was.High && was.Low <= sizeAgain*fig.Low)
+	})
+}
+
+// sizeAgain is how much larger or smaller than the one before the next piece is told to be:
+// what is told beyond is rather the difference.
+const sizeAgain = 3
