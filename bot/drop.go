@@ -181,11 +181,19 @@ func (a *answer) tellDrop(s drop.Setup, f drop.Fall) {
 	a.lines = append(a.lines,
 		v.say("A bound, no measurement: the line sees %s to %s, few forces in trees are published.", v.pullHad(f.Peak.Low), v.pull(f.Peak.High)),
 		v.say("That is up to %s%% of the rope's strength, before any knot.", trimmed(100*f.OfBreak+0.5, 0)))
+	a.tellDrumFall(f)
 	if line := a.dropMovedBy(s, f.Peak.High); line != "" {
 		a.lines = append(a.lines, line)
 	}
 	a.lines = append(a.lines, a.ropePlanned(s))
 	a.cautions = append(a.cautions, v.word("A smaller piece is the surest way to less. Negative rigging is the worst case: ask whether it must be."))
+}
+
+// tellDrumFall says what a fall puts on the drum, where that is asked.
+func (a *answer) tellDrumFall(f drop.Fall) {
+	if a.drumAsked() {
+		a.lines = append(a.lines, a.voice.say("Drum, and the sling that holds it: up to the line's %s.", a.voice.load(f.Peak.High)))
+	}
 }
 
 // tellFallFromBlock says how the fall was worked out.

@@ -117,6 +117,7 @@ var placeSteps = []step{
 	gear.GearHolds,
 	gear.HangsOff,
 	gear.LoadsAsked,
+	gear.DrumHeld,
 	sizes.WoodFell,
 	sizes.RunOrSnub,
 	sizes.Negative,
