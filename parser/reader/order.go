@@ -114,6 +114,7 @@ var placeSteps = []step{
 	heights.NotchOpening,
 	sizes.CrossedLength,
 	turning.MovedGear,
+	gear.BlockOf,
 	gear.GearHolds,
 	gear.HangsOff,
 	gear.LoadsAsked,

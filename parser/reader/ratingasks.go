@@ -16,6 +16,10 @@ import (
 // or "5/8 double braid, 16,000 lb" with no piece in sight.
 func unsaidStrength(rd *reading.Reading, i int, used map[int]bool) {
 	fig, before := rd.Elems[i].Fig, rd.At(i-1)
+	if p := gear.StrongWhenNew(rd, i); p != "" {
+		gear.AsksStrength(rd, fig, p)
+		return
+	}
 	if massOfTree(rd, i) {
 		fig.Sure = parser.Weight
 		return
