@@ -38,6 +38,7 @@ var beyond = map[string]string{
 	"health":  "An ache, a burn or an illness is no question for me: ask a first aider or a doctor. Whoever is not fit for it tells the supervisor before going up.",
 	"landing": "How hard a piece that falls free hits the ground I do not work out. Lower it on a rope, or clear the drop zone first. Ask the qualified arborist.",
 	"drag":    "What it takes to drag a piece along the ground I do not work out: ground, slope and what it catches on decide. Ask the qualified arborist.",
+	"notch":   "How deep a notch or a cut goes, and how thick the hinge stays, I do not work out, for a tree or a piece. Ask the qualified arborist.",
 	"box":     "What fits in a truck by its size, and what chips, brush or firewood fill, I do not work out. Loads I count by weight: “truck takes 8,000 lb”.",
 	"rest":    "I take nothing off a piece. What is left type by its own sizes, its cuts measured: “26 in butt, 14 in tip, 30 ft red oak log”.",
 	"roof":    "What a roof or a deck holds I do not work out: set nothing down on it. Ask the qualified arborist.",
@@ -50,6 +51,19 @@ func (a *answer) bars(ask *parser.Ask) {
 		a.lines = append(a.lines, v.word(line))
 	}
 	if ask.Kind == parser.Beyond {
-		a.lines = append(a.lines, v.word(beyond[ask.Danger]), v.say("What a piece weighs I can tell: “%s”.", example(v)))
+		a.lines = append(a.lines, v.word(beyond[ask.Danger]), a.instead(ask.Danger))
 	}
+}
+
+// instead words what can be told beside what is beyond us: the nearest to it that we work
+// out.
+func (a *answer) instead(danger string) string {
+	v := a.voice
+	switch danger {
+	case "notch":
+		return v.say("How wide a notch opens for a limb stood up I can tell: %s.", v.word(asksOf[parser.AskNotch][0]))
+	case "drag":
+		return v.say("What it takes to lift it clear of the ground I can tell: %s.", v.word(asksOf[parser.AskLift][0]))
+	}
+	return v.say("What a piece weighs I can tell: “%s”.", example(v))
 }

@@ -99,6 +99,7 @@ var numberSteps = []step{
 	turning.NeedMore,
 	turning.AddsWraps,
 	sizes.LongRound,
+	sizes.ShortPieces,
 	sizes.AboutMiddle,
 	asking.Girths,
 	(*reading.Reading).Drooping,

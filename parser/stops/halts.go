@@ -322,14 +322,14 @@ func Kit(rd *reading.Reading, i int) bool {
 	return !e.Piece() && (gear.Part(e) != "" || e.Marked(lexicon.MarkCord|lexicon.MarkStation) || worn || rd.TermAt(i).OfKit)
 }
 
-// FellingHinge takes a hinge or a notch that is asked about with a thickness, and
-// no angle that a limb is stood up from, for that of a tree that is felled.
+// FellingHinge takes a hinge or a notch that is asked about with a thickness or with the
+// other, and no angle that a limb is stood up from, for that of a tree that is felled.
 func FellingHinge(rd *reading.Reading, q parser.Question) *parser.Ask {
 	if a := hingeThickness(rd); a != nil {
 		return a
 	}
 	thick := q.Has(parser.Across...) || rd.AnyAt(func(i int) bool { return rd.Elems[i].Fig.Short() && !gear.OfRope(rd, i) })
-	if q.Intent != parser.AskNotch && q.Intent != parser.AskCutPlan || q.Has(parser.LimbAngle) || !thick && !hingeFor(rd) || q.Limb() {
+	if q.Intent != parser.AskNotch && q.Intent != parser.AskCutPlan || q.Has(parser.LimbAngle) || !thick && !hingeFor(rd) && !notchAndHinge(rd) || q.Limb() {
 		return nil
 	}
 	for _, e := range rd.Elems {
@@ -352,6 +352,17 @@ func hingeThickness(rd *reading.Reading) *parser.Ask {
 		}
 	}
 	return nil
+}
+
+// notchAndHinge says whether both are asked about at once, "notch and hinge on the bottom
+// one": how a cut is laid out, and not how wide it opens.
+func notchAndHinge(rd *reading.Reading) bool {
+	asked := func(hinge bool) func(i int) bool {
+		return func(i int) bool {
+			return rd.TermAt(i).Intent == parser.AskNotch && rd.Cued(rd.Elems[i], lexicon.CueHinge) == hinge
+		}
+	}
+	return rd.AnyAt(asked(true)) && rd.AnyAt(asked(false))
 }
 
 // hingeFor says whether a hinge is asked about with no more than what it is for,
