@@ -125,6 +125,7 @@ func (a *answer) tellUse(all []rated, tightest int) {
 	}
 	a.figures = alsoGear(a.figures, o)
 	a.overGear(all)
+	a.withinGear(all[tightest])
 	r := all[tightest]
 	name, how := capital(a.partName(r.part)), strings.Join(r.words, ", ")
 	switch over := r.used() > 1; {
@@ -141,6 +142,19 @@ func (a *answer) tellUse(all []rated, tightest int) {
 			a.lines = append(a.lines, v.say("%s.", capital(strings.Join(r.assumed, "; "))))
 		}
 	}
+}
+
+// withinGear says in the first line that the gear holds which the message tells of: that
+// is what it was told for. Gear of the job is spoken of there only where it does not, and
+// what catches a fall never as holding: its figures are a bound, before any knot.
+func (a *answer) withinGear(tightest rated) {
+	ofJob := func(k kitPart) bool {
+		return k.part == tightest.part && (slices.Contains(a.ofJob, k.breaks) || slices.Contains(a.ofJob, k.marked))
+	}
+	if tightest.used() > 1 || a.question.Intent == parser.AskDrop || slices.ContainsFunc(kit, ofJob) {
+		return
+	}
+	a.lines[0] = a.voice.say("%s %s at %s of its working load.", a.lines[0], capital(a.partName(tightest.part)), percent(tightest.used()))
 }
 
 // alsoGear adds the gear to what an answer already has for scripts.
