@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"heft/calc/gear"
 	"heft/calc/limits"
 	"heft/parser"
 )
@@ -143,7 +144,22 @@ func (j Job) without(fields []parser.Field) (Job, []parser.Field) {
 		f.Species = nil
 	}
 	f.Quantities = slices.DeleteFunc(slices.Clone(f.Quantities), func(x parser.Quantity) bool { return slices.Contains(gone, x.Field) })
+	f.Notes = slices.DeleteFunc(slices.Clone(f.Notes), func(n string) bool { return slices.Contains(fields, noteIsOf(n)) })
 	return Job{f}, gone
+}
+
+// noteIsOf is a fact of the gear that a note of the job goes with: without its rope a job
+// has no wet one.
+func noteIsOf(note string) parser.Field {
+	switch {
+	case note == "wet", note == wornGear, strings.HasPrefix(note, "rope-"), knots[note] != gear.None:
+		return parser.RopeBreak
+	case note == "carabiner":
+		return parser.ConnectorBreak
+	case note == "ball-bearing", note == "rigging-ring", note == naturalCrotch:
+		return parser.BlockBreak
+	}
+	return ""
 }
 
 // treeNamed is what a tree is called, as a crew named it where several share the name.
@@ -158,13 +174,24 @@ func (s speaker) treeNamed(of parser.Species) string {
 func (a *answer) dropOfJob(ev Event, drops []parser.Field) {
 	v := a.voice
 	left, gone := ev.Job.without(drops)
-	if ev.Alone || len(gone) == 0 {
-		a.refuse(v.say("Nothing of that is kept for this job: %s.", v.and(nouns(v, drops))))
+	if ev.Alone || len(gone) == 0 && len(left.facts.Notes) == len(ev.Job.facts.Notes) {
+		const most = 3 // more of them go by one name: "the gear"
+		if len(drops) > most && !ev.Alone && !ev.Job.empty() {
+			a.refuse(v.say("Nothing of that is kept for this job. Kept: %s.", v.and(a.jobWords(ev.Job))))
+			return
+		}
+		a.refuse(v.say("Nothing of that is kept for this job: %s.", v.and(nouns(v, drops[:min(len(drops), most)]))))
 		return
 	}
 	a.status, a.question = Answered, left.facts
 	a.question.Intent, a.question.Language = parser.AskJob, a.voice.language
-	a.lines = []string{v.say("Not kept any more: %s.", v.and(nouns(v, gone)))}
+	lost := nouns(v, gone)
+	for _, n := range ev.Job.facts.Notes {
+		if words := v.jobNote(n); words != "" && !slices.Contains(left.facts.Notes, n) {
+			lost = append(lost, words)
+		}
+	}
+	a.lines = []string{v.say("Not kept any more: %s.", v.and(lost))}
 	if !left.empty() {
 		a.lines = append(a.lines, v.say("Kept for this job: %s.", v.and(a.jobWords(left))))
 	}

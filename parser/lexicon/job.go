@@ -4,8 +4,6 @@ import (
 	"regexp"
 	"slices"
 	"strings"
-
-	"heft/parser"
 )
 
 // JobWords are the labels of a message that tells what holds for a job:
@@ -16,8 +14,8 @@ import (
 // What is said of the next job begins one too, and what is to be forgotten of this one is told
 // by itself: "clear the hitch".
 type JobWords struct {
-	Opening, Start, Next, Note, Arborist, Site, Named, Drop *regexp.Regexp
-	Dropped                                                 map[parser.Field]*regexp.Regexp
+	Opening, Start, Next, Note, Arborist, Site, Named *regexp.Regexp
+	Forget                                            ForgetWords
 }
 
 // Labels of the word file.
@@ -51,14 +49,9 @@ func newJobWords(labels map[string][]string) JobWords {
 	named := func(label, name string) *regexp.Regexp {
 		return regexp.MustCompile(`(?i)(?:^|[,;:.\n]|\s)\s*(?:the\s+|our\s+|el\s+|la\s+)?` + any(label) + `(?:\s*[:=]\s*|\s+(?:is\s+|es\s+)?)(` + name + `)`)
 	}
-	alone := func(label string) *regexp.Regexp {
-		return regexp.MustCompile(`(?i)(?:^|[^\pL\pN])` + any(label) + `(?:[^\pL\pN]|$)`)
-	}
-	things := `(?:(?:\s+|\s*,\s*|\s+(?:and|y)\s+)(?:the\s+|our\s+|el\s+|la\s+)?(?:` + any(labelTree) + "|" + any(labelHitch) + "|" + any(labelLimit) + `))+`
 	return JobWords{
 		Next:     regexp.MustCompile(`(?i)(?:(?:^|[^\pL\pN])` + any(labelNext) + `\s*:|` + strings.TrimPrefix(begins, "(?i)") + any(labelNext) + `(?:[^\pL\pN]|$))`),
-		Drop:     regexp.MustCompile(begins + any(labelDrop) + things + `(?:\s+(?:of|from|for|de|del)\s+.{1,20})?(?:[\s,]+(?:now|please|thanks|ya|por favor|gracias))*[\s.!]*$`),
-		Dropped:  map[parser.Field]*regexp.Regexp{parser.SpeciesField: alone(labelTree), parser.HitchHeight: alone(labelHitch), parser.Limit: alone(labelLimit)},
+		Forget:   newForgetWords(any),
 		Opening:  regexp.MustCompile(`(?i)(?:^|[^\pL\pN])(?:` + any(labelForJob) + `|` + any(labelJob) + `)\s*:`),
 		Start:    regexp.MustCompile(begins + any(labelJob) + `\s+`),
 		Note:     regexp.MustCompile(begins + any(labelNote) + `(?:\s*[:,]\s*|\s+)`),

@@ -153,7 +153,7 @@ func (lx *Lexicon) addLine(line string) error {
 
 // addLabel keeps the spellings of a label, the longest first.
 func (lx *Lexicon) addLabel(label string, spellings []string) error {
-	if !slices.Contains([]string{labelJob, labelNote, labelForJob, labelNext, labelDrop, labelTree, labelHitch, labelLimit, labelArborist, labelSite}, label) {
+	if !slices.Contains([]string{labelJob, labelNote, labelForJob, labelNext, labelArborist, labelSite}, label) && !slices.Contains(forgetLabels, label) {
 		return fmt.Errorf("no such label: %q", label)
 	}
 	for i, s := range spellings {

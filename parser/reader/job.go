@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"heft/parser"
-	"heft/parser/lexicon"
 	"heft/parser/reading"
 	"heft/parser/scan"
 	"heft/parser/talk"
@@ -16,9 +15,10 @@ import (
 // tells none.
 func (r *Reader) tellsJob(rd *reading.Reading, text string, in *scan.Tongue, language string) (parser.Question, error, bool) {
 	words := r.lex.Job
+	if q, ok := talk.Forgets(words.Forget, rd); ok {
+		return q, nil, true
+	}
 	switch {
-	case talk.AfterGreeting(rd, words.Drop) != "":
-		return dropsOfJob(words, talk.AfterGreeting(rd, words.Drop), language), nil, true
 	case strings.Contains(text, ":") && words.Opening.MatchString(text):
 		q, err := r.readJob(text, in, language, words.Opening)
 		return q, err, true
@@ -65,15 +65,4 @@ func (r *Reader) readJob(text string, in *scan.Tongue, language string, label *r
 		err = nil
 	}
 	return q, err
-}
-
-// dropsOfJob is what is no longer to be kept of a job: "clear the hitch".
-func dropsOfJob(words lexicon.JobWords, text, language string) parser.Question {
-	q := parser.Question{Intent: parser.AskJob, Language: language}
-	for _, f := range []parser.Field{parser.SpeciesField, parser.HitchHeight, parser.Limit} {
-		if words.Dropped[f].MatchString(text) {
-			q.Drops = append(q.Drops, f)
-		}
-	}
-	return q
 }
