@@ -147,7 +147,7 @@ func merge(before, now parser.Question) (q parser.Question, kept, changed []stri
 	now.Obstacle = cmp.Or(now.Obstacle, before.Obstacle)
 	now.Notes = mergedNotes(withoutItsHitch(withoutCrotch(stillAsked(before, now), now), now), now.Notes)
 	now = lineGoesOn(before, now)
-	stays := stemStays(before, now)
+	stays := append(stemStays(before, now), weightStays(before, now)...)
 	now = settle(now) // a thickness takes its name before names are compared
 	said := now       // what is kept must not replace what else is kept
 	before = thickEnd(before, said)
@@ -185,6 +185,17 @@ func thickEnd(before, now parser.Question) parser.Question {
 		}
 	}
 	return before
+}
+
+// weightStays is the weight of a piece that falls, where the next message tells its length
+// for the first time: how far it falls hangs on that, and it is no other piece. Another
+// length than was told weighs something else.
+func weightStays(before, now parser.Question) []parser.Field {
+	sizes := append(slices.Clone(acrossFields), parser.Length)
+	if now.Intent != parser.AskDrop || before.Intent != parser.AskDrop || before.Has(sizes...) || now.Has(acrossFields...) || now.Species != nil {
+		return nil
+	}
+	return []parser.Field{parser.Weight}
 }
 
 // stemStays are the sizes of a stem that a cut plan is made for that stay where another of

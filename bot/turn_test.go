@@ -29,6 +29,12 @@ func TestConversations(t *testing.T) {
 			{"its really 16 where he cuts not 20", bot.Answered, map[string]any{"diameter_m": 0.4064, "length_m": 2.1336}, []string{"diameter_m"}},
 			{"9 ft not 16", bot.Needs, nil, nil},
 		},
+		"a falling piece told by its weight keeps it when its length is told first": {
+			{"400 lb log drops into the block, rope breaks at 16,000 lb, 60 ft of rope", bot.Needs, map[string]any{"weight_kg": 181.436948}, nil},
+			{"its a 5 ft log, block right under the cut", bot.Needs, map[string]any{"weight_kg": 181.436948, "length_m": 1.524}, nil},
+			{"1 ft", bot.Answered, map[string]any{"block_below_m": 0.3048, "weight_kg": 181.436948}, nil},
+			{"what if it is 8 ft long", bot.Needs, map[string]any{"weight_kg": nil, "length_m": 2.4384}, []string{"length_m"}},
+		},
 		"a tree that was spoken of": {
 			{"doug fir log 14 in x 10 ft", bot.Answered, nil, nil},
 			{"and wraps for the fir", bot.Answered, map[string]any{"species": "Pseudotsuga menziesii", "length_m": 3.048}, nil},

@@ -125,6 +125,9 @@ func (q Question) missingOfLoad() []Field {
 		if f == Tie && q.Has(TieAlong) {
 			continue // it follows from the length
 		}
+		if f == DropHeight && q.Noted(BlockUnder) && q.Has(Length) && !q.FallTold() {
+			f = BlockBelow // and the fall follows from it
+		}
 		if f == DropHeight && q.Has(HitchToBlock, BlockBelow) && !q.Has(Length, DropHeight) {
 			f = Length // the fall follows from it
 		}

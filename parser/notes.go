@@ -96,6 +96,9 @@ const NoBark = "no-bark"
 // MachineLimit is the note of a limit that is what a crane or a loader takes.
 const MachineLimit = "machine-limit"
 
+// BlockUnder is the note of a block that is below the cut, how far not told.
+const BlockUnder = "block-under"
+
 // CutFalls is the note that what is cut falls past its block, or onto its rope.
 const CutFalls = "cut-falls"
 

@@ -155,6 +155,14 @@ func (q Question) FallTold() bool {
 	return q.Has(DropHeight, BlockBelow, HitchToBlock, MiddleAbove)
 }
 
+// UnderSettled forgets that the block is somewhere below the cut where the fall is told, or
+// how far below it is: nothing is left to ask of it.
+func (q *Question) UnderSettled() {
+	if q.FallTold() {
+		q.Notes = slices.DeleteFunc(slices.Clone(q.Notes), func(n string) bool { return n == BlockUnder })
+	}
+}
+
 // FallByBlock says whether the fall could be worked out if it were told how far the block
 // is below the cut.
 func (q Question) FallByBlock() bool {

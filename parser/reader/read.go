@@ -217,6 +217,7 @@ func (r *Reader) question(rd *reading.Reading) (parser.Question, error) {
 	heights.TillLevel(rd, &q)
 	pulls.OnAnchor(rd, &q)
 	q.PlacesOnly()
+	q.UnderSettled()
 	turning.Leafed(rd, &q)
 	q.KeepUnder()
 	heights.HungOnRope(rd, &q)

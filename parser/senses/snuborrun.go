@@ -1,6 +1,8 @@
 package senses
 
 import (
+	"slices"
+
 	"heft/parser"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
@@ -25,7 +27,7 @@ func SnubOrRun(rd *reading.Reading) bool {
 		return false
 	}
 	first, last := min(snub, run), max(snub, run)
-	for k := first + 1; k < last; k++ {
+	for k := first + 1; k < last && !versusAt(rd, last); k++ {
 		if rd.Elems[k].Pause > 2 || rd.Elems[k].Piece() || rd.Elems[k].Fig != nil && (first != run || k > first+1) {
 			return false
 		}
@@ -38,4 +40,22 @@ func SnubOrRun(rd *reading.Reading) bool {
 		}
 	}
 	return either == 1
+}
+
+// RunVersus takes the word between the two, "let it run 10 ft compared with locking it off",
+// for one that is understood: no wood and no size is compared by it.
+func RunVersus(rd *reading.Reading) {
+	if !SnubOrRun(rd) {
+		return
+	}
+	rd.Asks = slices.DeleteFunc(rd.Asks, func(a *parser.Ask) bool {
+		return a.Kind == parser.Unknown && rd.In.Cued(scan.Fold(a.Words), lexicon.CueVersus)
+	})
+}
+
+// versusAt says whether the words right before i weigh what comes against what was told: a
+// piece may stand before them, "what is the peak for a 700 lb log, compared with locking it
+// off".
+func versusAt(rd *reading.Reading, i int) bool {
+	return rd.TypedBefore(i, lexicon.CueVersus) || i > 1 && rd.At(i-1).Fig == nil && rd.TypedBefore(i-1, lexicon.CueVersus)
 }

@@ -26,6 +26,8 @@ func BelowCut(rd *reading.Reading) {
 			rd.Elems[i-1].Fig.Told = parser.BlockBelow
 		case places.LengthAt(rd, at) && at > i+1 && (rd.EndsBreath(at+1) || rd.Cued(rd.At(at+1), lexicon.CueDown) && goesElsewhere(rd, at+2)):
 			rd.Elems[at].Fig.Told = parser.BlockBelow // "under the cut like 2 ft down"
+		case rd.TermAt(i).Note == "":
+			rd.Alter(i, func(t *scan.Term) { t.Note = parser.BlockUnder }) // "right under the cut"
 		}
 	}
 	saidNegative(rd)
