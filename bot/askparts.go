@@ -1,6 +1,7 @@
 package bot
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -14,6 +15,9 @@ func (a *answer) askParts(ask *parser.Ask) {
 	v, n := a.voice, int(ask.Number)
 	a.lines = []string{v.say("%s: %s sheaves. %s:1 where the rope you pull leaves the top block, %s:1 where it leaves the block on the load. Which?",
 		quote(ask.Words), count(n), count(n), count(n+1))}
+	if n == 1 {
+		a.lines = []string{v.say("%s: 1:1 where it only turns the rope, 2:1 where it rides on the load. Which?", quote(ask.Words))}
+	}
 	for i, up := range []bool{false, true} {
 		parts := n
 		words := "%s:1, haul from the top block"
@@ -23,13 +27,16 @@ func (a *answer) askParts(ask *parser.Ask) {
 		if parts > mostParts {
 			continue
 		}
-		label := v.say(words, count(parts))
+		label, typed := v.say(words, count(parts)), ""
+		if parts == 1 {
+			label, typed = v.word("1:1, blocks only turn the rope"), "1:1"
+		}
 		line := label
 		if gives := a.partsGive(parts, up); gives != "" {
 			line = v.say("%s: %s", label, gives)
 		}
 		a.lines = append(a.lines, numbered(i, line))
-		a.choices = append(a.choices, plain(label))
+		a.choices = append(a.choices, Choice{label, cmp.Or(typed, label)})
 	}
 }
 

@@ -273,6 +273,8 @@ func replaced(f parser.Field, now parser.Question) bool {
 		return false
 	case (f == parser.Tie || f == parser.TieAlong) && now.Has(parser.Tie, parser.TieAlong):
 		return true
+	case f == parser.People && now.Has(parser.WinchPull) && hauled[now.Intent]:
+		return true // the winch pulls in their place
 	case f == parser.RunLength && slices.Contains(now.Notes, "snubbed"):
 		return true
 	case now.Amends && now.Has(parser.ButtDiameter) && !now.Has(parser.Weight) && (f == parser.Length || f == parser.TipDiameter):

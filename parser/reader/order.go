@@ -79,6 +79,7 @@ var numberSteps = []step{
 	sizes.BlocksApart,
 	sizes.RopeHauled,
 	sizes.Lifted,
+	sizes.BlockOverLoad,
 	sizes.BeforeClear,
 	turning.CountedThings,
 	turning.GripKnots,

@@ -25,5 +25,6 @@ func riseOnly(rd *reading.Reading, q *parser.Question) {
 func placesInLift(rd *reading.Reading, q parser.Question) bool {
 	asked := q.Noted(parser.TieWanted) || q.Noted(parser.BlocksMeet)
 	told := q.Has(parser.Rise) || q.Has(parser.LoadHeight) && (turning.Lifting(rd) || rd.LiftsOn())
-	return asked && (told || rd.Before.Intent == parser.AskLift) && !q.Has(parser.Tie, parser.BlockHeight, parser.LimbAngle, parser.BlockBehind, parser.BlockOut)
+	raised := q.Has(parser.BlockHeight, parser.LimbAngle, parser.BlockBehind, parser.BlockOut) || q.Has(parser.Tie) && !q.Has(parser.Apart)
+	return asked && (told || rd.Before.Intent == parser.AskLift) && !raised
 }

@@ -65,7 +65,7 @@ func blocksLead(rd *reading.Reading, i int) bool {
 
 // blockWord says whether the element at i names a block, or blocks.
 func blockWord(rd *reading.Reading, i int) bool {
-	return gear.Part(rd.Elems[i]) == lexicon.PartBlock || rd.TermAt(i).Block == parser.AnyBlock
+	return gear.Part(rd.Elems[i]) == lexicon.PartBlock || rd.TermAt(i).Block == parser.AnyBlock || BlockAt(rd, i)
 }
 
 // cuedPair says whether the element at i and the one behind it are the words of a cue:
