@@ -106,11 +106,11 @@ func (d *Desk) takeJob(a *answer, ev Event, before Turn, text string, ask *parse
 	return *a, before
 }
 
-// keepRest keeps what a message tells of the job besides the one figure of gear that is
+// keepRest keeps what a message tells of the job besides the one figure of the job that is
 // asked about: nobody tells it over again.
 func (a *answer) keepRest(ev Event, said parser.Question, ask *parser.Ask) {
 	of := ofJobAlone(said)
-	if !gearAsk(ask) || ev.Alone || (Job{of}).empty() || len(notOfWork(said)) > 0 {
+	if !gearAsk(ask) && !ofWorkAsk(ask) || ev.Alone || (Job{of}).empty() || len(notOfWork(said)) > 0 {
 		return
 	}
 	asks := a.lines
@@ -122,6 +122,12 @@ func (a *answer) keepRest(ev Event, said parser.Question, ask *parser.Ask) {
 		return
 	}
 	a.lines = append(a.lines[:1:1], asks...)
+}
+
+// ofWorkAsk says whether it is asked only which unit a figure has that can hold for a job.
+func ofWorkAsk(ask *parser.Ask) bool {
+	alien := func(f parser.Field) bool { return !slices.Contains(ofWork, f) && f != parser.Weight } // what a rope is good for may be a weight
+	return (ask.Kind == parser.NoUnit || ask.Kind == parser.WhichTon) && !slices.ContainsFunc(ask.Fields, alien)
 }
 
 // jobTold is the talk after what was told of the job, which may wait for which tree it is.

@@ -271,6 +271,35 @@ func TestOneFigureOfTheJobIsAsked(t *testing.T) {
 	}
 }
 
+// TestAFigureWithoutItsUnitKeepsTheRest keeps what is plain of a job's message, and asks
+// for the one unit.
+func TestAFigureWithoutItsUnitKeepsTheRest(t *testing.T) {
+	k := &talk{Clerk: newClerk(t, &shelf{}), t: t}
+	r, _ := k.say("job: limit 450 lb, rope 1/2 good for 9000, me climbing", "1")
+	if head := r.Headline(); !strings.Contains(head, "limit 450 lb") || !strings.Contains(r.Text(), "“9000” has no unit") {
+		t.Errorf("the rest is not kept: %s", r.Text())
+	}
+	if r, _ := k.say("what's the job?", "1"); !strings.Contains(r.Headline(), "limit 450 lb") {
+		t.Errorf("kept: %q", r.Headline())
+	}
+}
+
+// TestPartsOfAJobAreForgotten drops what is named, keeps what is to stay, and clears the
+// whole with why said back.
+func TestPartsOfAJobAreForgotten(t *testing.T) {
+	k := &talk{Clerk: newClerk(t, &shelf{}), t: t}
+	k.say("job: limit 450 lb, rope breaks at 9000 lb, wet rope, 3 people", "1")
+	if r, _ := k.say("wipe the rope but keep the limit", "1"); !strings.Contains(r.Headline(), "the rope's strength and wet rope") {
+		t.Errorf("the rope: %q", r.Headline())
+	}
+	if r, _ := k.say("what's the job?", "1"); !strings.Contains(r.Headline(), "limit 450 lb and 3 people") {
+		t.Errorf("left: %q", r.Headline())
+	}
+	if r, _ := k.say("wipe the job, we moved to a new yard", "1"); !strings.Contains(r.Headline(), "Job cleared") {
+		t.Errorf("all: %q", r.Headline())
+	}
+}
+
 // TestNewJobDropsTheOldTree: also while a figure of the new one is still asked about.
 func TestNewJobDropsTheOldTree(t *testing.T) {
 	k := &talk{Clerk: newClerk(t, &shelf{}), t: t}

@@ -25,6 +25,7 @@ func claims(rd *reading.Reading) {
 	talk.FormerLimit(rd)
 	talk.LaterLimit(rd)
 	talk.TwoLimits(rd)
+	talk.OverSaid(rd)
 	talk.BlockLimit(rd)
 	talk.CrewsNamed(rd)
 	talk.Crews(rd)

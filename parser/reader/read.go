@@ -75,7 +75,7 @@ func (r *Reader) ReadAfter(text string, before parser.Question) (parser.Question
 		return q, nil
 	}
 	turning.Small(rd)
-	if talk.Roster(rd) || talk.AsksWho(rd) && !talk.AsksKept(rd) {
+	if talk.Roster(rd) || talk.AsksWho(rd) && !talk.AsksKept(rd) && !talk.AsksJob(rd) {
 		return talk.NotKept(rd), nil
 	}
 	if q, err, ok := r.tellsJob(rd, text, in, language); ok {

@@ -29,7 +29,7 @@ func TellsFacts(rd *reading.Reading, q *parser.Question, asks []*parser.Ask) {
 		return
 	}
 	switch {
-	case !Jobs(whole) && !keptBeside(rd, whole), q.Asks, q.FollowUp && !rd.Changed, q.Clear, q.Explain != "", q.Noted(parser.PeopleBelow), Queries(rd) && !(held && len(told) == 0), !slices.Contains(ofFacts, q.Intent):
+	case !Jobs(whole) && !keptBeside(rd, whole), q.Asks && !keepsRating(rd, *q), q.FollowUp && !rd.Changed, q.Clear, q.Explain != "", q.Noted(parser.PeopleBelow), Queries(rd) && !(held && len(told) == 0), !slices.Contains(ofFacts, q.Intent):
 		return
 	case strings.ContainsAny(rd.Text, "?¿") && !keeps(rd) && !treeToday(rd, whole) && !(held && len(told) == 1 && q.Has(parser.People)):
 		return
@@ -95,6 +95,12 @@ func MaybeFacts(rd *reading.Reading) bool {
 	return rd.AnyAt(func(i int) bool {
 		return rd.Elems[i].Plays(parser.Limit) || rd.Elems[i].Plays(parser.People) || rd.TermAt(i).Keeps || rd.TermAt(i).Day
 	})
+}
+
+// keepsRating says whether what gear is good for is to be kept, and not asked: "block good
+// for 5000 lb wll, remember it".
+func keepsRating(rd *reading.Reading, q parser.Question) bool {
+	return keeps(rd) && q.Intent == parser.AskGear && q.Has(parser.Ratings...) && !q.Has(parser.Weight) && !strings.ContainsAny(rd.Text, "?¿")
 }
 
 // OnlyKeeps says whether something is to be kept, and nothing that can be is told.

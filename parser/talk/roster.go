@@ -80,6 +80,12 @@ func AsksWho(rd *reading.Reading) bool {
 	return Typed(rd, lexicon.CueWhoIs) && Typed(rd, lexicon.CuePost) && !rd.AnyAt(func(i int) bool { return rd.Elems[i].Fig != nil || rd.Elems[i].Piece() })
 }
 
+// AsksJob says whether words ask for what is kept of the job by themselves: who has a post
+// is asked besides then, and none of it.
+func AsksJob(rd *reading.Reading) bool {
+	return rd.AnyAt(func(i int) bool { return rd.TermAt(i).Intent == parser.AskJob })
+}
+
 // NotKept is a question of the job of which nothing can be kept.
 func NotKept(rd *reading.Reading) parser.Question {
 	said := strings.TrimSpace(rd.Text)
