@@ -97,7 +97,29 @@ func bearer(rd *reading.Reading, i int) int {
 			}
 		}
 	}
-	return bearerBefore(rd, i)
+	if k := bearerBefore(rd, i); k >= 0 {
+		return k
+	}
+	return bearerMeant(rd, i)
+}
+
+// bearerMeant is the block that alone is named before "what does it see", -1 where other gear
+// is too, or none: "top block with 300 kg hanging on it, what does it see".
+func bearerMeant(rd *reading.Reading, i int) int {
+	if verb := rd.Past(i+1, +1, lexicon.MarkPronoun); verb > i+2 || !rd.TermAt(verb).Receives || rd.At(i-1).Pause == 0 {
+		return -1
+	}
+	at := -1
+	for k := range i {
+		if Part(rd.Elems[k]) == "" && !rd.Elems[k].Piece() {
+			continue
+		}
+		if at >= 0 || Part(rd.Elems[k]) != lexicon.PartBlock {
+			return -1
+		}
+		at = k
+	}
+	return at
 }
 
 // bearerBefore is the gear, or the anchor, that is named before the word at i, which asks

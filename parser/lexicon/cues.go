@@ -306,6 +306,7 @@ const (
 	CueBlockOf         scan.Cue = "block-of"         // a block of wood, or gear of so much strength
 	CueCarriesLoad     scan.Cue = "carries-load"     // behind a rope, before the load in it
 	CueRopeTurns       scan.Cue = "rope-turns"       // the rope, with what it does at a block
+	CuePieceMiddle     scan.Cue = "piece-middle"     // before how far that is above a block
 	CueWhenNew         scan.Cue = "when-new"         // behind a strength, that it was that of new rope
 	CueCan             scan.Cue = "can"              // before what gear holds, that its strength is meant
 )
@@ -337,7 +338,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueIgnores: true, CueOnIt: true, CueRather: true, CueSaves: true, CueWrongWay: true, CueFormer: true, CueAtOnce: true, CueChanges: true, CueFarOff: true, CueMood: true, CueUsual: true, CueHasty: true, CueEither: true, CueWhichever: true, CueThan: true, CueWarmth: true, CueOutdoors: true, CueHeatOf: true, CueWeSaid: true, CueWeGave: true, CueRainfall: true, CueRained: true, CueBunch: true, CueTwosome: true, CueAtCut: true, CueMinus: true, CueCar: true, CueTruck: true, CueRowLink: true, CueEveryOne: true, CueForked: true, CueGoesOver: true, CuePicks: true, CueHalved: true, CueLengthwise: true, CueHangsOn: true, CueAwaited: true, CueSecondOne: true, CueVersus: true, CueBothOf: true, CueMayBe: true,
 	CueFromTop: true, CueLength: true, CueAsksPast: true, CueOurLimit: true,
 	CueDoubts: true, CueSound: true, CueGoesFar: true, CueMakesIt: true, CueTiedTip: true, CueTiedButt: true, CueTiedMiddle: true, CueFromTip: true, CueOfWay: true, CueInward: true, CueRightOver: true, CueRidge: true, CueHowLow: true, CueEndsUp: true, CueTiePoint: true, CueLeft: true, CueAmends: true, CueMetal: true, CueRight: true,
-	CueCarriesLoad: true, CueRopeTurns: true, CueBlockOf: true, CueWhenNew: true, CueDrumHolder: true, CueToHold: true, CueCan: true,
+	CuePieceMiddle: true, CueCarriesLoad: true, CueRopeTurns: true, CueBlockOf: true, CueWhenNew: true, CueDrumHolder: true, CueToHold: true, CueCan: true,
 }
 
 // What two legs of a rope do with the angle between them, and what leads to what else

@@ -126,6 +126,7 @@ var placeSteps = []step{
 	sizes.RunOrSnub,
 	senses.RunVersus,
 	sizes.Negative,
+	sizes.MiddleUp,
 	sizes.ToBlock,
 	sizes.AboveBlock,
 	sizes.BelowCut,
