@@ -260,6 +260,10 @@ func (a *answer) tellBlock() {
 			v.load(a.result.Block), trimmed(x.Low, 1)))
 		return
 	}
+	if a.question.Noted(naturalCrotch) { // its drag takes the rope's lower leg some of the pull
+		a.lines = append(a.lines, v.say("The fork sees up to %s lowering steady. Lift, snub or drop: more.", v.load(a.result.Block)))
+		return
+	}
 	a.lines = append(a.lines, v.say("Top block sees %s lowering steady. Lift, snub or drop: more.", v.load(a.result.Block)))
 }
 

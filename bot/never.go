@@ -4,7 +4,8 @@ import "heft/parser"
 
 // byHand is said with and without words for a drum that is not there.
 var byHand = []string{"STOP. Nobody holds a piece by hand alone: wraps on a drum hold it, the hand only feeds the rope.",
-	"Rig the drum first. How many wraps I can tell, from what the piece weighs."}
+	"Rig the drum first. How many wraps I can tell, from what the piece weighs.",
+	"One person on the rope holds 45 lb (20 kg) and no more, and a jerk takes it out of the hand."}
 
 // never words what nobody does, whatever the figures say, and beyond what is asked
 // beside rigging and is none: each by its name in the lines `danger` of the word files.

@@ -186,6 +186,7 @@ func (a *answer) inDoubt() []string {
 			out = append(out, v.word("Whether anybody can roll or carry it by hand I do not work out: on a slope it runs away with them. Ask the qualified arborist."))
 		case naturalCrotch:
 			out = append(out, v.word("A natural crotch drags far more than a block: it may not run, and it wears the rope."))
+			out = append(out, v.word("The drag of a fork is not in these figures: wraps as over a free block. Test with a small piece first."))
 		case wornGear:
 			out = append(out, v.word("Used, old or unlabelled gear: nothing here says that it holds. Have it looked at first."))
 		}

@@ -56,6 +56,7 @@ var numberSteps = []step{
 	senses.Loading,
 	senses.StemOfCrown,
 	senses.CutOffTrunk,
+	senses.BareStem,
 	senses.BlockTrees,
 	places.Already,
 	turning.PerVolume,

@@ -43,7 +43,6 @@ var unsaid = map[string]map[string]string{
 		"tons 3/2":                    "“una tonelada y media” is a number and its unit",
 		"tall":                        "“de alto” stands behind its number: it is a “high”",
 
-		"cue absent":     "see “reckons”",
 		"kind not-him":   "“encima de la barda del compañero” names first what it lies on",
 		"cue idle-it":    "see “reckons”: what a denial may turn is named, not what it may not",
 		"cue idle-lead":  "see “reckons”",

@@ -24,6 +24,10 @@ func Asides(rd *reading.Reading) {
 		}
 		from, to := clause(rd, i)
 		switch {
+		case untriedEnd(rd, i) > 0:
+			end := untriedEnd(rd, i)
+			forgetIn(rd, rd.Elems[i].Start, startOf(rd, end))
+			LeaveOut(rd, i, end)
 		case asksAgreement(rd, i, to):
 			LeaveOut(rd, i, to)
 		case asksNegated(rd, i), notEnough(rd, i):

@@ -144,14 +144,31 @@ func oldKit(rd *reading.Reading, i int) int {
 	return end
 }
 
-// blockOrCrotch finds where "without a block" at i ends, where a natural crotch is told,
-// or the other way round; 0 elsewhere.
+// blockOrCrotch finds where "without a block" and "we dont have a block today" at i end,
+// where a natural crotch is told, or the other way round; 0 elsewhere.
 func blockOrCrotch(rd *reading.Reading, i int) int {
-	j := rd.Past(i+1, +1, lexicon.MarkArticle)
-	if rd.TermAt(i).Lacks && crotchOrBlock(rd, j) && rd.EndsBreath(j+1) {
-		return j + 1
+	if !rd.TermAt(i).Lacks && !rd.TermAt(i).Denies && !rd.Cued(rd.Elems[i], lexicon.CueNot) && !rd.Cued(rd.Elems[i], lexicon.CueDenying) {
+		return 0
 	}
-	return 0
+	idle := func(k int) bool {
+		e := rd.At(k)
+		return k < len(rd.Elems) && e.Pause == 0 && e.Fig == nil && !crotchOrBlock(rd, k) && smallTalk(rd, k)
+	}
+	j := i + 1
+	for j-i <= stops.Few && idle(j) {
+		j++
+	}
+	if !crotchOrBlock(rd, j) {
+		return 0
+	}
+	end := j + 1
+	for end-j <= stops.Few && idle(end) {
+		end++
+	}
+	if !rd.EndsBreath(end) {
+		return 0
+	}
+	return end
 }
 
 // unasked finds where "forget the weight, how many wraps" ends at i: what is not asked

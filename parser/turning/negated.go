@@ -6,7 +6,6 @@ import (
 	"heft/parser/gear"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
-	"heft/parser/scan"
 )
 
 // "Isnt that too much for 2 wraps" and "wont it be over 500 lb" ask, and deny nothing:
@@ -37,11 +36,12 @@ func asksNegated(rd *reading.Reading, i int) bool {
 	return asks
 }
 
-// notEnough says whether the denial at i only asks whether the wraps that are told right
-// before it are enough: "is 3 wraps not enough for 900 lb".
+// notEnough says whether the denial at i only doubts the wraps that are told right before
+// it, which the answer judges: "is 3 wraps not enough for 900 lb", "the boss says 3 wraps
+// aint enough".
 func notEnough(rd *reading.Reading, i int) bool {
-	word, _ := scan.NextWord(rd.Text)
 	next := rd.At(rd.Past(i+1, +1, lexicon.MarkIs))
+	denies := rd.TermAt(i).Denies || rd.Cued(rd.Elems[i], lexicon.CueNot)
 	wraps := rd.At(i-1).Plays(parser.Wraps) && rd.At(i-1).Fig == nil && rd.At(i-2).Fig != nil
-	return wraps && rd.TermAt(i).Denies && rd.Cued(next, lexicon.CueEnough) && rd.In.Cued(word, lexicon.CueAsking)
+	return wraps && denies && rd.Cued(next, lexicon.CueEnough)
 }
