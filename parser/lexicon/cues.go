@@ -256,6 +256,9 @@ const (
 	CueAmends     scan.Cue = "amends"      // what follows takes the place of what was told before
 	CueNoBranches scan.Cue = "no-branches" // a piece of which nothing but the stem is left
 	CueExperience scan.Cue = "experience"  // behind a denial, what somebody has never done
+	CueBut        scan.Cue = "but"         // what stands behind it is rather so
+	CueThought    scan.Cue = "thought"     // a number behind it is only somebody\'s word
+	CueTaped      scan.Cue = "taped"       // a number behind it was measured
 	CueMetal      scan.Cue = "metal"       // what a drum is made of
 	CueLeft       scan.Cue = "left"        // behind how far to that side something is
 	CueRight      scan.Cue = "right"
@@ -336,7 +339,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueThings: true, CuePlumb: true, CueOnTag: true, CueMeUp: true, CueLines: true, CueToTip: true, CueTies: true, CueTowards: true, CueTree: true, CueTries: true, CueUnder: true, CueMore: true, CueThither: true, CueFewer: true, CueTakesOff: true, CueUpTo: true, CueWilling: true, CueWeighing: true, CueWorking: true,
 	CueDenying: true, CueReckons: true, CueOurs: true, CueLeaves: true, CueAsking: true, CueNeeds: true, CueOfPull: true, CuePulling: true, CuePullWith: true, CueHandPulls: true, CueMeBack: true, CueBackwards: true, CueEndsIn: true, CueMovesLoad: true, CueStarts: true, CueOwns: true,
 	CueHaving: true, CueItIs: true, CueMerely: true, CuePeople: true, CueAllOf: true, CueThat: true, CueThe: true, CueTurns: true, CueWood: true, CueColour: true,
-	CueNoBranches: true, CueExperience: true,
+	CueNoBranches: true, CueExperience: true, CueBut: true, CueThought: true, CueTaped: true,
 	CueAsks: true, CueDegree: true, CueFew: true, CueIndeed: true, CueLot: true, CuePast: true, CuePer: true, CuePlus: true, CueSelf: true, CueTwofold: true, CueIdleIt: true, CueAbsent: true, CueIdleLead: true, CueIdleVerb: true, CueIdleThing: true, CueUs: true, CueLacking: true, CueWho: true, CueFolk: true, CueSpeed: true, CueSeen: true, CueDryToo: true, CueHangFrom: true,
 	CueIgnores: true, CueOnIt: true, CueRather: true, CueSaves: true, CueWrongWay: true, CueFormer: true, CueAtOnce: true, CueChanges: true, CueFarOff: true, CueMood: true, CueUsual: true, CueHasty: true, CueEither: true, CueWhichever: true, CueThan: true, CueWarmth: true, CueOutdoors: true, CueHeatOf: true, CueWeSaid: true, CueWeGave: true, CueRainfall: true, CueRained: true, CueBunch: true, CueTwosome: true, CueAtCut: true, CueMinus: true, CueCar: true, CueTruck: true, CueRowLink: true, CueEveryOne: true, CueForked: true, CueGoesOver: true, CuePicks: true, CueHalved: true, CueLengthwise: true, CueHangsOn: true, CueAwaited: true, CueSecondOne: true, CueVersus: true, CueBothOf: true, CueMayBe: true,
 	CueFromTop: true, CueLength: true, CueAsksPast: true, CueOurLimit: true,

@@ -50,6 +50,11 @@ func Corrected(rd *reading.Reading, i int) {
 		placeAnew(rd, i)
 		return
 	}
+	takeBack(rd, i, n)
+}
+
+// takeBack passes over what the fact at n, behind the words at i, puts right.
+func takeBack(rd *reading.Reading, i, n int) {
 	p := takenBack(rd, i, n)
 	switch {
 	case p >= 0 && eitherWay(rd, i, p, n):
