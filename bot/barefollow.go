@@ -45,11 +45,9 @@ func (d *Desk) asBefore(q parser.Question, ask *parser.Ask, ev Event, before Tur
 		read = d.sizedAnew(q, ask, ev, before, put)
 	}
 	if read == "" && q.Bare {
-		if phrases := d.phrasesOf(q, ask, ev, before); len(phrases) == 1 && (!q.BareAt || before.plainBehindAt(phrases[0])) {
-			now, err := before.reread(d.reader, put(phrases[0]))
-			if err == nil && tellsPiece(now) == tellsPiece(d.alone(phrases[0], before)) {
-				read = phrases[0]
-			}
+		if read = d.onlyChange(q, ask, ev, before, put); read == "" && q.BareAt {
+			put = func(phrase string) string { return phrase } // "and at 5 ft": without its "at"
+			read = d.onlyChange(q, ask, ev, before, put)
 		}
 	}
 	if read == "" {
@@ -59,6 +57,20 @@ func (d *Desk) asBefore(q parser.Question, ask *parser.Ask, ev Event, before Tur
 	out, turn := d.consider(ev, before)
 	out.lines = append(out.lines, out.voice.say("Read %s as “%s”.", quote(ask.Words), read))
 	return out, turn, true
+}
+
+// onlyChange is a bare number as the one thing that it can change, "" where that is none, or
+// one of several.
+func (d *Desk) onlyChange(q parser.Question, ask *parser.Ask, ev Event, before Turn, put func(string) string) string {
+	phrases := d.phrasesOf(q, ask, ev, before)
+	if len(phrases) != 1 || q.BareAt && !before.plainBehindAt(phrases[0], ask) {
+		return ""
+	}
+	now, err := before.reread(d.reader, put(phrases[0]))
+	if err != nil || tellsPiece(now) != tellsPiece(d.alone(phrases[0], before)) {
+		return ""
+	}
+	return phrases[0]
 }
 
 // thinnestPiece is thicker, in metres, than any rope and thinner than any piece.
@@ -93,7 +105,11 @@ func limitAgain(ask *parser.Ask, ev Event, before Turn) string {
 
 // plainBehindAt says whether a number behind "at" can only be what a phrase makes of it: an
 // angle, "at 90", or how thick or how high it is, where the answer does not hang on both.
-func (t Turn) plainBehindAt(phrase string) bool {
+func (t Turn) plainBehindAt(phrase string, ask *parser.Ask) bool {
+	const shortHitch = 3.7 // m: a length that may be a height as well is asked about; common practice, no source
+	if ask.Metres >= shortHitch && !t.ropeOnly() {
+		return false
+	}
 	return strings.Contains(phrase, "°") || t.ropeOnly() || !usedBy(t.question.Intent, parser.HitchHeight)
 }
 

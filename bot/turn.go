@@ -114,10 +114,22 @@ func allUsed(in parser.Intent, now parser.Question) bool {
 // peak: figures for lowering it steady would be far too low.
 var takesPeak = map[parser.Intent]bool{parser.AskBlockLoad: true, parser.AskGear: true}
 
+// asksOfRedirect says whether a message is about what a redirect carries, in a talk about how
+// much rope it takes: the length of the rope would be no answer to it.
+func asksOfRedirect(before, now parser.Question) bool {
+	return before.Intent == parser.AskRope && now.Intent == parser.AskBlockLoad && now.Has(parser.Weight) && slices.ContainsFunc(now.Notes, parser.Redirecting)
+}
+
+// hangsInRopeTalk says whether a message only tells how far a piece hangs under its block, in
+// a talk about how much rope it takes: nothing swings there.
+func hangsInRopeTalk(before, now parser.Question) bool {
+	return before.Intent == parser.AskRope && before.Pieceless() && now.Intent == parser.AskSwing && !now.Asks && len(now.Quantities) == 1 && now.Has(parser.LineOut)
+}
+
 // merge lays a message over what was said before. It names what it kept and
 // what it changed.
 func merge(before, now parser.Question) (q parser.Question, kept, changed []string) {
-	if now.Intent == parser.AskWeight || !now.Asks && (allUsed(before.Intent, now) || len(now.Quantities) == 0 && hauled[before.Intent]) {
+	if now.Intent == parser.AskWeight || hangsInRopeTalk(before, now) || !now.Asks && !asksOfRedirect(before, now) && (allUsed(before.Intent, now) || len(now.Quantities) == 0 && hauled[before.Intent]) {
 		now.Intent = before.Intent
 	}
 	if before.Intent == parser.AskDrop && takesPeak[now.Intent] && !tellsPiece(now) {

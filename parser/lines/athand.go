@@ -21,10 +21,23 @@ func AtHand(rd *reading.Reading, before parser.Question) {
 			owner--
 		}
 		said := rd.EndsBreath(i+1) || rd.At(i+1).Polite() || rd.Cued(rd.At(i+1), lexicon.CueEnough)
-		if gear.Far(rd, i) && e.Fig.Told == "" && !e.Fig.Elsewhere && rd.Cued(rd.At(owner), lexicon.CueOwns) && said {
+		if e.Fig == nil || e.Fig.Told != "" || e.Fig.Elsewhere || !rd.Cued(rd.At(owner), lexicon.CueOwns) || !said {
+			continue
+		}
+		if bareRope(e.Fig) {
+			e.Fig.Sure = parser.RopeLength // "we only got a 120": its unit is the talk's
+			rd.Elems = append(rd.Elems, reading.Element{Start: e.End, End: e.End, Term: &scan.Term{Intent: parser.AskRope}})
+			return
+		}
+		if gear.Far(rd, i) {
 			places.Claim(rd, i, parser.RopeLength)
 			rd.Elems = append(rd.Elems, reading.Element{Start: e.End, End: e.End, Term: &scan.Term{Intent: parser.AskRope}})
 			return
 		}
 	}
+}
+
+// bareRope says whether a number without a unit may be how long a rope is.
+func bareRope(fig *reading.Figure) bool {
+	return fig.Dim == parser.DimCount && fig.Unit == nil && !fig.Pair && shortestRope <= fig.Low && fig.High <= longestRope
 }
