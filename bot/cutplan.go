@@ -55,6 +55,10 @@ func (a *answer) workCutPlan() error {
 		if err := a.tellPieces(o, stick, limit); err != nil {
 			return err
 		}
+		if q.Noted(parser.PlanHeaviest) {
+			a.tellHeaviest(o)
+			return nil
+		}
 	}
 	if !cut.Uncut && (from == cutplan.Butt || stick.Tip.IsZero()) {
 		a.cutTo = a.voice.taped(cut.Length)
@@ -166,6 +170,24 @@ func (a *answer) tellPieces(o *cutPlanObject, stick piece.Piece, limit unit.Mass
 		v.say("%s pieces, %s cuts, from the butt:", count(len(plan.Pieces)), count(plan.Cuts)))
 	a.lines = append(a.lines, a.pieceLines(plan.Pieces)...)
 	return nil
+}
+
+// tellHeaviest says what the heaviest piece of a plan takes, and which it is, in the place of
+// all of them.
+func (a *answer) tellHeaviest(o *cutPlanObject) {
+	v, at := a.voice, 0
+	for i, p := range o.Pieces {
+		if p.High > o.Pieces[at].High {
+			at = i
+		}
+	}
+	p := o.Pieces[at]
+	a.lines = []string{
+		v.say("The heaviest of %s pieces, number %s from the butt, %s long: %s.",
+			count(len(o.Pieces)), count(at+1), v.taped(unit.Length(p.Length)), a.lowered(unit.Mass(p.High))),
+		a.lines[0],
+	}
+	a.cautions = append(a.cautions, v.say("A fork or a swelling weighs more: cut shorter there."))
 }
 
 // pieceLines says the pieces, those that are alike in one line.

@@ -160,7 +160,7 @@ func (d *Desk) atOnce(q parser.Question, ask *parser.Ask, ev Event, before Turn,
 	if out, turn, ok := d.lastPutRight(q, ask, ev, before, text); ok {
 		return out, turn, true
 	}
-	for _, read := range []func(parser.Question, *parser.Ask, Event, Turn, string) (answer, Turn, bool){d.asAsked, d.asCut, d.ropeOfTalk, d.unitTold} {
+	for _, read := range []func(parser.Question, *parser.Ask, Event, Turn, string) (answer, Turn, bool){d.wrapsBy, d.asAsked, d.asCut, d.ropeOfTalk, d.unitTold} {
 		if out, turn, ok := read(q, ask, ev, before, text); ok {
 			return out, turn, true
 		}
@@ -185,7 +185,7 @@ func (a answer) settled(before Turn, said, q parser.Question) (answer, Turn) {
 	a.leftOpen(open)
 	a.afterStop(before.stopped)
 	a.actions = a.variations(said, q.Explain)
-	turn := Turn{question: said, known: true, pending: a.stillNeeded(), cutTo: a.cutTo}
+	turn := Turn{question: said, known: true, pending: a.stillNeeded(), cutTo: a.cutTo, wraps: a.wrapsStoodAt()}
 	if a.leaned {
 		turn.open = open
 	}

@@ -10,8 +10,9 @@ import (
 var ofTravel = []parser.Field{parser.Apart, parser.Rise, parser.LoadHeight, parser.CutHeight, parser.HitchHeight, parser.Parts, parser.Closed, parser.RopeLength}
 
 // stillAsked are the notes of before, without that of how far a lift goes where a message
-// tells or asks something else.
+// tells or asks something else, and without what was asked of one piece of a plan.
 func stillAsked(before, now parser.Question) []string {
+	before.Notes = slices.DeleteFunc(slices.Clone(before.Notes), func(n string) bool { return n == parser.PlanHeaviest })
 	only := len(now.Quantities) > 0 && !now.Asks
 	for _, x := range now.Quantities {
 		only = only && slices.Contains(ofTravel, x.Field)

@@ -94,7 +94,7 @@ func (t Turn) unsettled(ask *parser.Ask, text string) Turn {
 	if t.pending != nil && ofWords(ask) {
 		ask = t.pending
 	}
-	return Turn{question: t.question, known: true, pending: ask, which: t.which, open: open, cutTo: t.cutTo}
+	return Turn{question: t.question, known: true, pending: ask, which: t.which, open: open, cutTo: t.cutTo, wraps: t.wraps}
 }
 
 // stillNeeded is what an answer in the making found to be missing, nil where nothing is.

@@ -321,6 +321,8 @@ const (
 	Worn      = "worn" // the gear is used, old or has no label
 	NewTree   = "new-tree"
 
+	PlanHeaviest = "plan-heaviest" // what the heaviest piece of a cut plan takes
+
 	gearWanted    = "gear-wanted"    // how strong it must be
 	MostWanted    = "most-wanted"    // how heavy a piece may be
 	PartsWanted   = "parts-wanted"   // on how many parts of line

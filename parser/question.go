@@ -218,6 +218,7 @@ type Question struct {
 	BareAt     bool           `json:"-"` // such a one behind "at"
 	Next       bool           `json:"-"` // of the piece after this one
 	Stated     bool           `json:"-"` // a number of it is said to be so, or to be made so: "its only 20"
+	WrapsBy    float64        `json:"-"` // how many wraps more than before are asked about: "with one more wrap"
 	Points     Field          `json:"-"` // of what words beside its one bare number say that it is: "fatter, 16"
 	PutsRight  bool           `json:"-"` // its one number takes the place of another, and no word says of which
 	Amends     bool           `json:"-"` // it puts right what was told before of the same piece

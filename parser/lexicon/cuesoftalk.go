@@ -104,6 +104,11 @@ const (
 	CueLengthier  scan.Cue = "lengthier"   // by how long it is
 	CueLowEnd     scan.Cue = "low-end"     // the thick end of a stem, beside how thick it is
 	CueUpEnd      scan.Cue = "up-end"      // the thin one
+	CueWrapMore   scan.Cue = "wrap-more"   // one wrap more than before
+	CueWrapsMore  scan.Cue = "wraps-more"  // two of them
+	CueHalfMore   scan.Cue = "half-more"   // half of one
+	CueWrapLess   scan.Cue = "wrap-less"   // one wrap less than before
+	CueHalfLess   scan.Cue = "half-less"   // half of one
 	CueManyCuts   scan.Cue = "many-cuts"   // of how many pieces a plan cuts
 	CueFriction   scan.Cue = "friction"    // between a rope and what it runs over
 	CueFrictionOf scan.Cue = "friction-of" // asks which friction it is

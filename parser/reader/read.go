@@ -74,6 +74,12 @@ func (r *Reader) ReadAfter(text string, before parser.Question) (parser.Question
 	} else if ok {
 		return q, nil
 	}
+	if q, ok := talk.OfPlan(rd, before); ok {
+		return q, nil
+	}
+	if q, ok := talk.WrapsBy(rd, before); ok {
+		return q, nil
+	}
 	turning.Small(rd)
 	if talk.Roster(rd) || talk.AsksWho(rd) && !talk.AsksKept(rd) && !talk.AsksJob(rd) {
 		return talk.NotKept(rd), nil

@@ -1,0 +1,52 @@
+package talk
+
+import (
+	"heft/parser"
+	"heft/parser/lexicon"
+	"heft/parser/reading"
+	"heft/parser/scan"
+)
+
+// changesWraps are the words that ask for more or fewer wraps than before, and by how many.
+var changesWraps = []struct {
+	cue scan.Cue
+	by  float64
+}{
+	{lexicon.CueHalfMore, 0.5}, {lexicon.CueHalfLess, -0.5}, // "half a wrap less" holds "a wrap less"
+	{lexicon.CueWrapMore, 1}, {lexicon.CueWrapsMore, 2}, {lexicon.CueWrapLess, -1},
+}
+
+// WrapsBy reads "and with one more wrap" in a talk of lowering: the wraps are those of
+// before, and so many more or fewer. A message that tells anything else is read for itself.
+func WrapsBy(rd *reading.Reading, before parser.Question) (parser.Question, bool) {
+	if before.Intent != parser.AskLower {
+		return parser.Question{}, false
+	}
+	by := 0.0
+	for _, c := range changesWraps {
+		if !Typed(rd, c.cue) {
+			continue
+		}
+		if by*c.by < 0 {
+			return parser.Question{}, false
+		}
+		if by == 0 {
+			by = c.by
+		}
+	}
+	if by == 0 || rd.AnyAt(func(i int) bool { return tellsBesideWraps(rd, i) }) {
+		return parser.Question{}, false
+	}
+	return parser.Question{Intent: parser.AskLower, Asks: true, FollowUp: true, Language: rd.Language, WrapsBy: by}, true
+}
+
+// tellsBesideWraps says whether the element at i tells anything but a change of wraps: a number of
+// something else, a piece, what is denied, or what is wondered at.
+func tellsBesideWraps(rd *reading.Reading, i int) bool {
+	const most = 2 // wraps more
+	e, t := rd.Elems[i], rd.TermAt(i)
+	if e.Fig != nil {
+		return e.Fig.Dim != parser.DimCount || e.Fig.Unit != nil || e.Fig.High > most
+	}
+	return e.Piece() || t.Tree != nil || t.Denies || t.Lacks || t.Explain != "" || t.Stop != "" || rd.Cued(e, lexicon.CueThan) || rd.Cued(e, lexicon.CueIf) && !e.Marked(lexicon.MarkFollow)
+}
