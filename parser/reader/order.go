@@ -52,6 +52,7 @@ var numberSteps = []step{
 	turning.MeAndNamed,
 	turning.Joins,
 	turning.PartsMade,
+	turning.CutInParts,
 	otherwise,
 	turning.MeasuredAnew,
 	senses.Loading,

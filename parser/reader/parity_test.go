@@ -29,7 +29,6 @@ var unsaid = map[string]map[string]string{
 		"cue moved":                   "“pa allá” is a role by itself",
 		"cue offset":                  "how far a block is off is told by “corrida”",
 		"cue over":                    "“de lado” is a role by itself",
-		"cue strength":                "“resistencia” is a strength by itself",
 		"cue tree":                    "how tall a tree is is told by “de alto”",
 		"cue under":                   "a piece “cuelga de” its rope",
 		"cue weighing":                "see “itself”",

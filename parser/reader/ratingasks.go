@@ -20,6 +20,10 @@ func unsaidStrength(rd *reading.Reading, i int, used map[int]bool) {
 		gear.AsksStrength(rd, fig, p)
 		return
 	}
+	if p := gear.StrengthNamed(rd, i); p != "" {
+		gear.AsksStrength(rd, fig, p)
+		return
+	}
 	if massOfTree(rd, i) {
 		fig.Sure = parser.Weight
 		return

@@ -129,14 +129,28 @@ func attribute(rd *reading.Reading, i int) {
 	}
 }
 
-// treetop reads "punta de abeto" as a top: behind a number, or without the
-// name of a tree, the word is the thin end.
+// treetop reads "punta de abeto" as a top, and "cuánto pesa la punta" where no other
+// piece is told: behind a number, or without either, the word is the thin end.
 func treetop(rd *reading.Reading, i int) {
+	if topAsked(rd, i) {
+		rd.Alter(i, func(t *scan.Term) { t.Roles, t.Shape = nil, parser.Limb })
+		return
+	}
 	j := rd.Past(i+1, +1, lexicon.MarkMade|lexicon.MarkIs|lexicon.MarkArticle)
 	if j == i+1 || rd.TermAt(j).Tree == nil || rd.At(i-1).Fig != nil || rd.At(i-1).Marked(lexicon.MarkMade|lexicon.MarkAt) {
 		return
 	}
 	rd.Alter(i, func(t *scan.Term) { t.Roles, t.Shape = nil, parser.Limb })
+}
+
+// topAsked says whether the word at i is what is to be weighed or lowered: right behind
+// what asks so, in a message that tells of no other piece and of no butt.
+func topAsked(rd *reading.Reading, i int) bool {
+	asks := rd.TermAt(rd.Past(i-1, -1, lexicon.MarkArticle)).Intent
+	other := func(k int) bool {
+		return k != i && (rd.TermAt(k).Shape != "" || rd.TermAt(k).Unnamed || rd.Elems[k].Plays(parser.ButtDiameter) || rd.Elems[k].Marked(lexicon.MarkTreetop))
+	}
+	return (asks == parser.AskWeight || asks == parser.AskLower) && !rd.AnyAt(other)
 }
 
 // nextTree reads "on the next tree" as a place: counting starts anew at the next

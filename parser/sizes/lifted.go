@@ -30,6 +30,12 @@ func Lifted(rd *reading.Reading) {
 		if rises && fig.Dim == parser.DimCount && fig.Unit == nil {
 			fig.Sure = parser.Rise // its unit is asked for
 		}
+		if high, sure := liftedBy(rd, i); fig.Short() && high && sure && rd.AnyAt(rd.Is(gear.Heavy)) {
+			fig.Told = parser.Rise // "lift it 12 in": of a load that is told, how thick it is does not matter
+			upAlone(rd, i)
+			overWhat(rd, i+1)
+			continue
+		}
 		if !fig.Far() {
 			continue
 		}

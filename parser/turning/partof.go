@@ -43,6 +43,22 @@ func OwnSizes(rd *reading.Reading, i int) bool {
 	return true
 }
 
+// CutInParts asks about "take it in two parts" as about any share of a piece: it is cut, and
+// hangs on no more parts of line. A message that lifts means the line by such words.
+func CutInParts(rd *reading.Reading) {
+	if rd.LiftsOn() || rd.AnyAt(func(i int) bool { return rd.TermAt(i).Intent == parser.AskLift }) {
+		return
+	}
+	for i, e := range rd.Elems {
+		n, in := i-1, rd.At(i-2)
+		if n > 0 && rd.Cued(e, lexicon.CueParts) && rd.At(n).Fig != nil && rd.At(n).Fig.Between(2, reading.MostParts) && in.Marked(lexicon.MarkIn) {
+			rd.Elems[n] = reading.Element{Start: rd.Elems[n].Start, End: e.End, Term: &scan.Term{Ask: parser.Twist, Turning: parser.TurnsPart}}
+			rd.Elems = slices.Delete(rd.Elems, i, i+1)
+			return
+		}
+	}
+}
+
 // HalfLog notes half a log at i, where it is told that a log was split lengthwise, and
 // says whether it did. Wood that split by itself is stopped at before.
 func HalfLog(rd *reading.Reading, i int) bool {
