@@ -83,6 +83,10 @@ func (d *Desk) try(r reading, ev Event, before Turn) reading {
 		r.comes = d.inRow(ev, before, rest.question)
 		return r
 	}
+	if parts := piecesOf(rest.question); len(parts) > 1 {
+		r.comes = d.listed(ev, before, parts)
+		return r
+	}
 	switch {
 	case !rest.tells(r.field, r.label):
 	case rest.status == Answered && !rest.comesToNothing():
@@ -97,6 +101,15 @@ func (d *Desk) try(r reading, ev Event, before Turn) reading {
 		r.label, r.text, r.comes = r.label+", "+inner.label, inner.text, inner.comes
 	}
 	return r
+}
+
+// listed is what a list of pieces comes to in all; "" where any is in doubt.
+func (d *Desk) listed(ev Event, before Turn, parts []string) string {
+	all, _ := d.several(ev, before, parts)
+	if slices.ContainsFunc(all.answers, func(a answer) bool { return a.status != Answered || a.result == nil }) {
+		return ""
+	}
+	return all.reply().lines[0]
 }
 
 // inRow is what several loads come to that are asked about at once: the wraps that each

@@ -55,7 +55,8 @@ func topAlone(rd *reading.Reading, i int) bool {
 		e := rd.Elems[k]
 		return gear.Part(e) != "" || gear.Obstacle(e) != "" || rd.TermAt(k).Shape == parser.Log || k != i && gear.Far(rd, k) || e.Plays(parser.HitchHeight)
 	}
-	return (before || behind) && gear.AsksFor(rd, parser.AskWeight) && rd.AnyAt(top) && !rd.AnyAt(other)
+	weighs := gear.AsksFor(rd, parser.AskWeight) || rd.Worded(parser.Weight) && !rd.AnyAt(rd.Is(gear.Heavy))
+	return (before || behind) && weighs && rd.AnyAt(top) && !rd.AnyAt(other)
 }
 
 // goesFar reads "the leader is 42 cm at the cut and goes up 8 metres".

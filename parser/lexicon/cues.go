@@ -4,13 +4,14 @@ import "heft/parser/scan"
 
 // The cues.
 const (
-	CueGripKnot scan.Cue = "grip-knot" // a knot that grips another rope
-	CueDrumLeg  scan.Cue = "drum-leg"  // from the block down to the drum
-	CueMinute   scan.Cue = "minute"    // minutes, which may be the least as well
-	CueParts    scan.Cue = "parts"     // what a piece is cut into, or the line's
-	CueTops     scan.Cue = "tops"      // the most of it, or treetops
-	CuePeak     scan.Cue = "peak"      // before what a line was pulled with
-	CueForce    scan.Cue = "force"     // asks what a block or a redirect sees
+	CueFeelsLike scan.Cue = "feels-like" // before what somebody makes of a weight
+	CueGripKnot  scan.Cue = "grip-knot"  // a knot that grips another rope
+	CueDrumLeg   scan.Cue = "drum-leg"   // from the block down to the drum
+	CueMinute    scan.Cue = "minute"     // minutes, which may be the least as well
+	CueParts     scan.Cue = "parts"      // what a piece is cut into, or the line's
+	CueTops      scan.Cue = "tops"       // the most of it, or treetops
+	CuePeak      scan.Cue = "peak"       // before what a line was pulled with
+	CueForce     scan.Cue = "force"      // asks what a block or a redirect sees
 
 	CueAbove      scan.Cue = "above"       // behind how high a block is, with nothing behind it
 	CueOnto       scan.Cue = "onto"        // behind what fell, that it fell on somebody
@@ -319,7 +320,7 @@ const (
 
 var cueNamed = map[scan.Cue]bool{
 	scan.CueCountless: true, scan.CuePartOf: true, CueWithCentimetres: true, CueRopeName: true, CueRoundIt: true, CueVehicle: true, CueTheTrunk: true, CueCutOnTrunk: true, CueCrown: true, CueAtHalf: true, CueBlockUnder: true, CueDifference: true, CueNegative: true, CueFeels: true, CueWas: true, CueBreaksAt: true,
-	CueDrumLeg: true, CueGripKnot: true, CueMinute: true, CueParts: true, CueTops: true, CuePeak: true, CueForce: true,
+	CueDrumLeg: true, CueGripKnot: true, CueFeelsLike: true, CueMinute: true, CueParts: true, CueTops: true, CuePeak: true, CueForce: true,
 	CueEfficient: true, CueOffBy: true, CueLoses: true, CueSheave: true, CueOpines: true, CueCouple: true, CueHands: true, CueOneLeg: true, CueGivesBoth: true, CueWays: true, CueAtRope: true, CueCarries: true, CueBorne: true,
 	CueEvery: true, CueExceeds: true, CueGrips: true, CueLine: true, CueRuns: true, CueThreeTurns: true, CueTwoTurns: true,
 	CueAils: true, CueAloft: true, CueCrew: true, CueCrewNamed: true, CueSuch: true, CueGround: true, CueQuery: true, CueQueryFirst: true, CueReason: true,

@@ -187,6 +187,8 @@ func skipped(rd *reading.Reading, i int, f parser.Field, seen int) int {
 // "hitched the 22 ft limb" the number is the piece's. "Two slings" are no wraps.
 func anothers(rd *reading.Reading, i int, f parser.Field) bool {
 	switch last := rd.At(i - 1); {
+	case f == parser.Weight && last.Cross && rd.Elems[i].Fig.Unit == nil:
+		return true // "40 in x 3 weight": how long it is
 	case f == parser.RopeLength && last.Term != nil && last.Term.Leads && len(last.Term.Roles) > 0 && !last.Plays(f):
 		return true // "block at 40, enough line with 120"
 	case f == parser.Wraps && stops.Hardware(rd, i+1):

@@ -109,6 +109,7 @@ var numberSteps = []step{
 	(*reading.Reading).Drooping,
 	(*reading.Reading).Compounds,
 	bounds.Betweens,
+	bounds.Stays,
 	tapers,
 	sizes.Fallings,
 }

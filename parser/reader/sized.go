@@ -40,6 +40,8 @@ func sizedAs(rd *reading.Reading, i int) parser.Field {
 		return parser.Diameter
 	case rd.Crossed(i-2, i) && sizes.WideStem(rd.At(i-2).Fig) && !rd.Crossed(i, i+2):
 		return parser.Length // "medio metro x 3"
+	case rd.Crossed(i-2, i) && rd.At(i-2).Fig.Short() && !rd.Crossed(i, i+2) && len(fields) > 0 && fields[0] == parser.Weight:
+		return parser.Length // "38 in x 3 weight"
 	case fields != nil && !sizes.AnothersWords(rd, i):
 		return fields[0]
 	case rd.TermAt(rd.Back(i-1)).Hangs && rd.AnyAt(rd.Is(heights.ToTheSide)) && rd.SaidOut(i+1):

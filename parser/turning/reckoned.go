@@ -76,9 +76,13 @@ func Lifting(rd *reading.Reading) bool {
 }
 
 // GuessTimes leaves out what somebody makes of another's guess, "i'd have said double
-// that", where the sizes tell the weight; it says whether it did.
+// that", "feels like half that", where the sizes tell the weight; it says whether it did.
 func GuessTimes(rd *reading.Reading, i int) bool {
-	from, _ := clause(rd, i)
+	from, to := clause(rd, i)
+	if felt(rd, i, to) {
+		LeaveOut(rd, from, to)
+		return true
+	}
 	that := rd.At(i + 1)
 	guess := (that.Marked(lexicon.MarkArticle) || that.Marked(lexicon.MarkPronoun)) && rd.Cued(that, lexicon.CueThat)
 	next := rd.At(i + 2)
@@ -88,14 +92,31 @@ func GuessTimes(rd *reading.Reading, i int) bool {
 	if said := rd.TermAt(i - 1).Wagers; !said && (!anyWho(rd, from, i) || bounds.AnyWithin(rd, from-1, i, func(k int) bool { return !smallTalk(rd, k) })) {
 		return false
 	}
-	last := i - 1
-	for last >= 0 && !gear.Heavy(rd, last) {
-		last--
-	}
-	rates := stops.Kit(rd, last-1) || stops.Kit(rd, last+1) || gear.Strength(rd.At(last+1)) != "" // "block 4000 lb, i reckon double that"
-	weighed := last >= 0 && !rates
+	weighed := guessedBefore(rd, i)
 	if weighed {
 		LeaveOut(rd, from, i+2)
 	}
 	return weighed
+}
+
+// felt says whether the share at i is what a weight told before feels like, and nothing
+// else is told up to the end of its clause.
+func felt(rd *reading.Reading, i, to int) bool {
+	if TurnedBy(rd, i) != parser.TurnsPart && !rd.Cued(rd.Elems[i], lexicon.CueTwofold) || !rd.TypedBefore(i, lexicon.CueFeelsLike) || !guessedBefore(rd, i) || !tellsPiece(rd) {
+		return false
+	}
+	return !bounds.AnyWithin(rd, i, to, func(k int) bool {
+		return rd.Elems[k].Fig != nil || rd.Elems[k].Piece() || stops.Kit(rd, k) || len(rd.TermAt(k).Roles) > 0
+	})
+}
+
+// guessedBefore says whether a weight is told before i, and none that gear is rated for:
+// "block 4000 lb, i reckon double that".
+func guessedBefore(rd *reading.Reading, i int) bool {
+	last := i - 1
+	for last >= 0 && !gear.Heavy(rd, last) {
+		last--
+	}
+	rates := stops.Kit(rd, last-1) || stops.Kit(rd, last+1) || gear.Strength(rd.At(last+1)) != ""
+	return last >= 0 && !rates
 }
