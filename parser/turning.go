@@ -20,5 +20,6 @@ const (
 	TurnsAnchor   Turning = "anchor"   // "limit on the anchor": twice what a piece may weigh, or more
 	TurnsSlack    Turning = "slack"    // "4 ft of slack": what the fall is longer by
 	TurnsBound    Turning = "bound"    // "over 14 in": no number by itself
+	TurnsOpen     Turning = "open"     // "a few feet": how many?
 	TurnsSuch     Turning = "such"     // "call it that length": one that was said before
 )

@@ -308,6 +308,7 @@ func snubOrRun(rd *reading.Reading, q *parser.Question) []*parser.Ask {
 // describe says of the words that must be asked about what may be made of them.
 func describe(rd *reading.Reading, asks []*parser.Ask) {
 	for _, a := range asks {
+		turning.OpenNumber(rd, a)
 		a.Spare, a.AsTree, a.LikeStop, a.Glued = asking.Spare(rd, a), asking.AsTree(rd, a), turning.LikeStop(rd, a), asking.Glued(rd, a)
 		a.Clause, a.Denied = turning.TurnedClause(rd, a), turning.DeniedClause(rd, a)
 	}
