@@ -31,6 +31,9 @@ var taught = map[parser.Intent][]string{
 	parser.TopicHotRope: {"Warm is friction, which holds the piece. Too hot to touch, glazed or smoking is not normal: stop, and that rope is not used again until the qualified arborist has seen it."}, // common practice, no source
 	parser.TopicShakes: {"A stem shakes when a piece is caught: that is load on it. Let the next one run farther, or cut it smaller.", // common practice, no source
 		"A crack, a new lean or soil that moves at its foot: stop, everybody away from it, and the qualified arborist looks at it."},
+	parser.TopicTieEnd: {"Tied at the butt, the tip drops and hangs its whole length below. Tied at the tip, the butt drops, hangs as far below and may swing into the stem.", // common practice, no source
+		"No room below: tied at its balance point, or with a line at each end, it comes off nearly level. Or cut it shorter. The qualified arborist says which.", // common practice, no source
+		"For a figure: “where does a 14 in red oak limb 22 ft balance”."},
 	parser.TopicShortRope: {"Then nothing is cut: where the rope ends above the ground, the piece falls. Take a longer one; no knot runs through a block.",
 		"For a figure: “how much rope for a hitch at 45 ft”."},
 	parser.TopicSpins: {"A tag line keeps it from turning, held from well outside. Nobody grabs the piece or stands where it may swing."}, // common practice, no source

@@ -18,6 +18,7 @@ const (
 	TopicIced      Intent = "about-iced"          // whether snow and ice weigh
 	TopicHotRope   Intent = "about-hot-rope"      // whether a rope may get hot
 	TopicShakes    Intent = "about-shakes"        // whether a stem may shake
+	TopicTieEnd    Intent = "about-tie-end"       // whether to tie at the butt or at the tip
 	TopicShortRope Intent = "about-short-rope"    // what to do where the rope is too short
 	TopicSpins     Intent = "about-spins"         // what to do where the piece turns
 	TopicStand     Intent = "about-stand"         // where to stand
@@ -89,7 +90,7 @@ const (
 // by themselves tell too.
 var TopicsTold = []Intent{
 	TopicShock, TopicLetRun, TopicScale, TopicFarther, TopicSlack, TopicCreeps, TopicRunsAway, TopicEdge, TopicFork,
-	TopicWetWood, TopicIced, TopicHotRope, TopicShakes, TopicShortRope, TopicSpins, TopicStand, TopicLanded, TopicTwoRopes,
+	TopicWetWood, TopicIced, TopicHotRope, TopicShakes, TopicTieEnd, TopicShortRope, TopicSpins, TopicStand, TopicLanded, TopicTwoRopes,
 	TopicWrapsOff, TopicWhoToAsk, TopicDropped, TopicShocked,
 	TopicHeavier, TopicTrust, TopicItsUnits, TopicKept, TopicSigns, TopicWhoAreYou, TopicMistyped, TopicNoSize, TopicAside,
 	TopicWhy, TopicAssumed, TopicLog,
