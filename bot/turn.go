@@ -169,7 +169,8 @@ func merge(before, now parser.Question) (q parser.Question, kept, changed []stri
 			continue // another rope is asked what it bears
 		}
 		told := toldOtherwise(x, before, said)
-		if told || !slices.Contains(stays, x.Field) && replaced(x.Field, said) || another && slices.Contains(ofObstacle, x.Field) {
+		stays := slices.Contains(stays, x.Field) && !said.Has(x.Field)
+		if told || !stays && replaced(x.Field, said) || another && slices.Contains(ofObstacle, x.Field) {
 			if told || said.Has(x.Field) {
 				changed = append(changed, string(x.Field))
 			}

@@ -29,6 +29,10 @@ func TestConversations(t *testing.T) {
 			{"its really 16 where he cuts not 20", bot.Answered, map[string]any{"diameter_m": 0.4064, "length_m": 2.1336}, []string{"diameter_m"}},
 			{"9 ft not 16", bot.Needs, nil, nil},
 		},
+		"another weight takes the place of the one that falls": {
+			{"400 lb log drops 3 ft into the block, rope breaks at 16,000 lb, 60 ft of rope", bot.Answered, map[string]any{"weight_kg": 181.436948}, nil},
+			{"make it 200 lb", bot.Answered, map[string]any{"weight_kg": 90.718474}, []string{"weight_kg"}},
+		},
 		"a falling piece told by its weight keeps it when its length is told first": {
 			{"400 lb log drops into the block, rope breaks at 16,000 lb, 60 ft of rope", bot.Needs, map[string]any{"weight_kg": 181.436948}, nil},
 			{"its a 5 ft log, block right under the cut", bot.Needs, map[string]any{"weight_kg": 181.436948, "length_m": 1.524}, nil},

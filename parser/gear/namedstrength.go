@@ -1,6 +1,9 @@
 package gear
 
 import (
+	"slices"
+
+	"heft/parser"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
 	"heft/parser/scan"
@@ -31,4 +34,55 @@ func strengthNamed(rd *reading.Reading, i, step int) (scan.Part, int) {
 		return Part(rd.At(i - 1)), i - 1
 	}
 	return "", i
+}
+
+// GoodForPastLimit is the gear that is told to be good for the number at i, "limit 600 lb,
+// rope 9/16 good for 13,000 lb", where what a piece may weigh is told to be less: it is
+// no load then.
+func GoodForPastLimit(rd *reading.Reading, i int) scan.Part {
+	past := func(k int) bool {
+		lim := rd.Elems[k].Fig
+		named := rd.At(rd.Past(k-1, -1, lexicon.MarkIs)).LeadsTo(parser.Limit) || rd.At(k+1).Plays(parser.Limit)
+		return lim != nil && k != i && named && lim.High < rd.Elems[i].Fig.Low
+	}
+	if !rd.AnyAt(past) {
+		return ""
+	}
+	return goodFor(rd, i)
+}
+
+// goodFor is the gear that is told to be good for the number at i; how thick it is may
+// stand between.
+func goodFor(rd *reading.Reading, i int) scan.Part {
+	if !rd.TermAt(i-1).Bears && !GoodFor(rd, i) {
+		return ""
+	}
+	k := i - 1
+	for k > 0 && Part(rd.At(k)) == "" && (k == i-1 || rd.At(k).Fig.Short() || rd.At(k).Fig != nil && OfRope(rd, k) || rd.At(k).Marked(lexicon.MarkIs|lexicon.MarkArticle)) {
+		k--
+	}
+	return Part(rd.At(k))
+}
+
+// GoodForInJob asks which strength the number is that a job's line says gear is good for,
+// with no limit in sight: a job has no load. It is nil where nothing is told so.
+func GoodForInJob(rd *reading.Reading, q *parser.Question) *parser.Ask {
+	load, told := q.Get(parser.Weight)
+	if !told || q.Shape != nil || q.Species != nil {
+		return nil
+	}
+	for i, e := range rd.Elems {
+		if e.Fig == nil || e.Fig.Start != load.Start {
+			continue
+		}
+		p := goodFor(rd, i)
+		if p == "" {
+			return nil
+		}
+		q.Quantities = slices.DeleteFunc(slices.Clone(q.Quantities), func(x parser.Quantity) bool { return x.Field == parser.Weight })
+		a := e.Fig.Ask(parser.WhichStrength, rd.Text)
+		a.Fields = Both(p)
+		return a
+	}
+	return nil
 }

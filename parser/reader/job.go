@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"heft/parser"
+	"heft/parser/gear"
 	"heft/parser/reading"
 	"heft/parser/scan"
 	"heft/parser/talk"
@@ -53,6 +54,9 @@ func (r *Reader) readJob(text string, in *scan.Tongue, language string, label *r
 	}
 	rd, q, err := again(rest)
 	q, err = r.withoutTalk(rd, q, err, true, again)
+	if a := gear.GoodForInJob(rd, &q); a != nil && err == nil {
+		err = a
+	}
 	which, _ := err.(*parser.Ask)
 	if q.Site = site; (talk.OfJobsTree(q) || q.Species != nil) && (which == nil || which.Kind != parser.WhichLimit) {
 		talk.LeftOfJob(rd, &q)

@@ -1,6 +1,8 @@
 package reader
 
 import (
+	"cmp"
+
 	"heft/parser"
 	"heft/parser/gear"
 	"heft/parser/lexicon"
@@ -20,7 +22,7 @@ func unsaidStrength(rd *reading.Reading, i int, used map[int]bool) {
 		gear.AsksStrength(rd, fig, p)
 		return
 	}
-	if p := gear.StrengthNamed(rd, i); p != "" {
+	if p := cmp.Or(gear.StrengthNamed(rd, i), gear.GoodForPastLimit(rd, i)); p != "" {
 		gear.AsksStrength(rd, fig, p)
 		return
 	}

@@ -22,6 +22,9 @@ func namedBodies(rd *reading.Reading) {
 			if rd.At(to).Pause == 2 {
 				to++
 			}
+			for talk := to; rd.At(talk).Pause == 0 && (rd.At(talk).Polite() || rd.TermAt(talk).Overlook); talk++ {
+				to = talk + 1
+			}
 		}
 		who := from - 1
 		if !Person(rd, who) || rd.At(who).Marked(lexicon.MarkPronoun) || rd.At(who).Plays(parser.Weight) {

@@ -80,6 +80,9 @@ func Lifting(rd *reading.Reading) bool {
 func GuessTimes(rd *reading.Reading, i int) bool {
 	from, to := clause(rd, i)
 	if felt(rd, i, to) {
+		for to > i+1 && rd.EndsBreath(to-1) {
+			to-- // courtesy behind it is none of it
+		}
 		LeaveOut(rd, from, to)
 		return true
 	}

@@ -30,6 +30,9 @@ func untriedEnd(rd *reading.Reading, i int) int {
 		}
 		end++
 	}
+	for end > i+2 && rd.Elems[end-1].Polite() {
+		end-- // courtesy behind it is none of it
+	}
 	const mostLead = 3
 	words := scan.SplitWords(rd.Text[rd.Elems[i].End:startOf(rd, end)])
 	words = words[:min(mostLead, len(words))]
