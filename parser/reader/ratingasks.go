@@ -11,6 +11,7 @@ import (
 	"heft/parser/scan"
 	"heft/parser/sizes"
 	"heft/parser/stops"
+	"heft/parser/talk"
 )
 
 // unsaidStrength asks about a number that is rather gear's than the piece's,
@@ -47,6 +48,10 @@ func unsaidStrength(rd *reading.Reading, i int, used map[int]bool) {
 	}
 	if p := gear.RatedAhead(rd, i); p != "" && fig.Dim != parser.DimCount {
 		gear.AsksStrength(rd, fig, p)
+		return
+	}
+	if gear.GoodFor(rd, i) && fig.Dim == parser.DimMass && !rd.Worded(parser.Limit) && talk.AsksFirst(rd) {
+		fig.Sure = parser.Weight // "is half inch rope ok for 900 lb thru the block"
 		return
 	}
 	if gear.LoadWanted(rd) || gear.GoodFor(rd, i) {
