@@ -154,7 +154,9 @@ func (t Turn) saysWhy(q parser.Question, ask *parser.Ask, text string) (parser.Q
 		pass(inFigures(ask), text[ask.Start:ask.End], ask.Start, ask.End)
 		q.InDoubt = nil
 		return q, nil
-	case ask == nil && len(q.Quantities) > 0 && !slices.ContainsFunc(q.Quantities, func(x parser.Quantity) bool { return !isSize(x.Field) && x.Field != parser.People && x.Field != parser.Wraps }):
+	case ask == nil && len(q.Quantities) > 0 && !slices.ContainsFunc(q.Quantities, func(x parser.Quantity) bool {
+		return !isSize(x.Field) && x.Field != parser.People && x.Field != parser.Wraps
+	}):
 		for _, x := range q.Quantities {
 			pass(exact(x), x.Words, x.Start, x.End)
 		}
