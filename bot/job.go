@@ -93,6 +93,8 @@ func (d *Desk) takeJob(a *answer, ev Event, before Turn, text string, ask *parse
 		a.tellLeft(said, nil)
 	case len(alien) > 0 && ((Job{of}).empty() || tellsOnePiece(said)): // a piece, and perhaps its own limit
 		a.refuse(a.voice.say("Of a piece, not of the job: %s. Say that with the piece; the job is as it was.", a.voice.and(nouns(a.voice, alien))))
+	case said.Noted(parser.LimitAhead):
+		a.refuse(a.voice.say("Not kept: %s. A limit holds from when it is told: tell it on the day.", a.voice.and(wordsOf(said.Left))))
 	case (Job{of}).empty() && len(said.Left) > 0 && !said.Clear:
 		a.refuse(a.voice.say("Not kept: %s. A job keeps its tree, hitch height, limit, gear, units, how many people, site and arborist.", a.voice.and(wordsOf(said.Left))))
 	default:

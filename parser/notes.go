@@ -87,6 +87,9 @@ const NoteStartSide = "start-side"
 // TipHeavy is the note of a limb whose brush is told to be in its outer part.
 const TipHeavy = "tip-heavy"
 
+// LimitAhead is the note of a limit that holds from a day to come.
+const LimitAhead = "limit-ahead"
+
 // LeavesOn is the note of a piece that has its branches or leaves on.
 const LeavesOn = "leafed"
 

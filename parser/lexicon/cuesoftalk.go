@@ -119,6 +119,8 @@ const (
 	CueOldRope    scan.Cue = "old-rope"    // a rope that was used
 	CueSure       scan.Cue = "sure"        // asks how near a figure is
 	CueTellsUs    scan.Cue = "tells-us"    // what we are told
+	CueDayAhead   scan.Cue = "day-ahead"   // from which day to come something holds
+	CueDayNow     scan.Cue = "day-now"     // that it holds today as well
 	CueLaterDay   scan.Cue = "later-day"   // a time of day or a day that is to come
 	CueSideOf     scan.Cue = "side-of"     // beside a number, where a job's limit holds
 	CueTheTree    scan.Cue = "the-tree"    // names the tree of a job before what it is

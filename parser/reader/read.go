@@ -84,6 +84,9 @@ func (r *Reader) ReadAfter(text string, before parser.Question) (parser.Question
 	if talk.Roster(rd) || talk.AsksWho(rd) && !talk.AsksKept(rd) && !talk.AsksJob(rd) {
 		return talk.NotKept(rd), nil
 	}
+	if talk.LimitAhead(rd) {
+		return talk.NotYet(rd), nil
+	}
 	if q, err, ok := r.tellsJob(rd, text, in, language); ok {
 		return q, err
 	}
