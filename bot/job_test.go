@@ -295,6 +295,15 @@ func TestPartsOfAJobAreForgotten(t *testing.T) {
 	if r, _ := k.say("what's the job?", "1"); !strings.Contains(r.Headline(), "limit 450 lb and 3 people") {
 		t.Errorf("left: %q", r.Headline())
 	}
+	if r, _ := k.say("clear the job limit", "1"); !strings.Contains(r.Text(), "Kept for this job: 3 people") {
+		t.Errorf("its limit alone: %q", r.Text())
+	}
+	if r, _ := k.say("límite 200 kg para el trabajo", "1"); r.Status() != bot.Answered {
+		t.Errorf("another: %q", r.Text())
+	}
+	if r, _ := k.say("borra nomás el límite del trabajo", "1"); !strings.Contains(r.Headline(), "Ya no se guarda: el límite") {
+		t.Errorf("only the limit: %q", r.Headline())
+	}
 	if r, _ := k.say("wipe the job, we moved to a new yard", "1"); !strings.Contains(r.Headline(), "Job cleared") {
 		t.Errorf("all: %q", r.Headline())
 	}

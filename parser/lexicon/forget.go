@@ -76,8 +76,9 @@ func newForgetWords(any func(label string) string) ForgetWords {
 		Spare: at(`(?:` + any("drop-which") + end + `)*` + any("drop-spare") + end), As: word("drop-as"), Polite: word("drop-polite"), Why: at(any("drop-why") + end),
 		Turns: regexp.MustCompile(`(?i)(?:^|[^\pL\pN])` + any("drop-turns") + end), Asked: at(lead + any("drop-asked") + end),
 	}
+	ofJob := `(?:\s+` + any("drop-whose") + `\s+(?:` + any("drop-which") + `\s+)*` + any("drop-job") + `)?` // "the limit for this job"
 	for f, label := range partLabels {
-		w.Part[f] = word(label)
+		w.Part[f] = at(any(label) + ofJob + end)
 	}
 	return w
 }
