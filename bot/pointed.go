@@ -1,6 +1,10 @@
 package bot
 
-import "heft/parser"
+import (
+	"slices"
+
+	"heft/parser"
+)
 
 // Words beside a bare number of a talk may say what it is of, "fatter, 16", "too many cuts,
 // 700": it takes the place of that and of nothing else.
@@ -13,8 +17,13 @@ var unitsOf = map[parser.Field]map[bool][]string{
 }
 
 // pointedAs is the number in doubt as what the words beside it say, in the one unit in which
-// it is of the size of what was told before of the same; "" where none does.
+// it is of the size of what was told before of the same; "" where none does, and where the
+// message says by itself what it is, "fewer cuts if the limit is 700": then only its unit is
+// in doubt.
 func (d *Desk) pointedAs(q parser.Question, ask *parser.Ask, ev Event, before Turn) (read string) {
+	if slices.Equal(ask.Fields, []parser.Field{q.Points}) {
+		return ""
+	}
 	was, told := had(before.question, q.Points)
 	if q.Points == parser.Limit && before.question.Intent == parser.AskCutPlan && !told {
 		was, told = ev.Job.facts.Get(parser.Limit)

@@ -78,6 +78,7 @@ var numberSteps = []step{
 	stops.Bodies,
 	(*reading.Reading).Halves,
 	gear.AsksSmall,
+	sizes.DropsInto,
 	sizes.Hauled,
 	sizes.BlocksApart,
 	sizes.RopeHauled,
