@@ -284,6 +284,24 @@ func TestAFigureWithoutItsUnitKeepsTheRest(t *testing.T) {
 	}
 }
 
+// TestALimitToComeIsNotKept leaves the limit that holds as it is.
+func TestALimitToComeIsNotKept(t *testing.T) {
+	k := &talk{Clerk: newClerk(t, &shelf{}), t: t}
+	k.say("job: limit 450 lb", "1")
+	for text, why := range map[string]string{
+		"limit is 800 lb from tomorrow":        "tell it on the day",
+		"limit goes up to 800 lb as of monday": "tell it on the day",
+		"límite 400 kg a partir de mañana":     "dígalo ese día",
+	} {
+		if r, _ := k.say(text, "1"); !strings.Contains(r.Text(), why) {
+			t.Errorf("%q: %s", text, r.Text())
+		}
+	}
+	if r, _ := k.say("what's the job?", "1"); !strings.Contains(r.Headline(), "limit 450 lb") {
+		t.Errorf("kept: %q", r.Headline())
+	}
+}
+
 // TestPartsOfAJobAreForgotten drops what is named, keeps what is to stay, and clears the
 // whole with why said back.
 func TestPartsOfAJobAreForgotten(t *testing.T) {

@@ -11,7 +11,6 @@ import (
 	"heft/parser/scan"
 	"heft/parser/sizes"
 	"heft/parser/stops"
-	"heft/parser/talk"
 )
 
 // unsaidStrength asks about a number that is rather gear's than the piece's,
@@ -50,7 +49,7 @@ func unsaidStrength(rd *reading.Reading, i int, used map[int]bool) {
 		gear.AsksStrength(rd, fig, p)
 		return
 	}
-	if gear.GoodFor(rd, i) && fig.Dim == parser.DimMass && !rd.Worded(parser.Limit) && talk.AsksFirst(rd) {
+	if gear.GoodFor(rd, i) && fig.Dim == parser.DimMass && !rd.Worded(parser.Limit) && askedAt(rd, i) {
 		fig.Sure = parser.Weight // "is half inch rope ok for 900 lb thru the block"
 		return
 	}
@@ -91,6 +90,16 @@ func unsaidStrength(rd *reading.Reading, i int, used map[int]bool) {
 	if p != "" {
 		gear.AsksStrength(rd, fig, p)
 	}
+}
+
+// askedAt says whether the breath that the number at i stands in begins as a question does:
+// "is half inch rope ok for 900 lb".
+func askedAt(rd *reading.Reading, i int) bool {
+	k := i
+	for k > 0 && rd.At(k-1).Pause == 0 {
+		k--
+	}
+	return rd.Cued(rd.At(k), lexicon.CueQueryFirst)
 }
 
 // massOfTree reads "wet drum, 300 kg of oak", where no other mass is told, as what the
