@@ -50,15 +50,7 @@ func (a *answer) workDrop() error {
 	if err := a.orLetRun(s, run, fall); err != nil {
 		return err
 	}
-	stop, err := drop.RunFor(s.Weight.High, s.Drop, working)
-	if err != nil {
-		a.problems = append(a.problems, a.voice.say("The rope's working load is %s: no run spares it that. Take a piece well under %s.",
-			a.voice.pullHad(working), a.voice.atMost((working/2).Held())))
-		return nil
-	}
-	o.Run = float64(stop.Plan)
-	a.lines = append(a.lines, a.voice.say("Let it run %s or more to stay within %s, the rope's working load.",
-		a.voice.alongUp(stop.Plan), a.voice.pullHad(working)))
+	a.tellRun(o, s, working)
 	return nil
 }
 

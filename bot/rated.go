@@ -93,6 +93,8 @@ func (a *answer) rated(factor float64) ([]rated, error) {
 		if k.part == gear.Rope && (namesKnot(q) || l.Break > 0 && q.Intent != parser.AskDrop) || k.part == gear.Sling && knotInSling(q) {
 			l.Knot = knotOf(q)
 			r.words = append(r.words, withKnot(a.voice, l.Knot))
+		} else if k.part == gear.Rope && l.Break > 0 {
+			r.words = append(r.words, a.voice.word("before any knot"))
 		}
 		var err error
 		if r.limit, err = l.Limit(); err != nil {
