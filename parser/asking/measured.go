@@ -42,25 +42,13 @@ func takeAlong(rd *reading.Reading, a *parser.Ask, from, to int) {
 	rd.Elems = slices.Delete(rd.Elems, from, to)
 }
 
-// gripWraps is where the wraps of an unknown knot that grips a rope are told, "prusik with
-// 3 wraps", "3 wrap prusik"; nowhere where they go on to the drum.
+// gripWraps is where the wraps of an unknown knot that grips a rope are told.
 func gripWraps(rd *reading.Reading, a *parser.Ask) (from, to int) {
 	if a.Kind != parser.Unknown || !rd.In.Cued(scan.Fold(a.Words), lexicon.CueGripKnot) {
 		return 0, 0
 	}
 	prev, next, _ := stops.Around(rd, a)
-	wraps := func(i int) bool { return rd.At(i).Fig != nil && rd.At(i+1).Plays(parser.Wraps) }
-	if wraps(prev - 1) {
-		return prev - 1, prev + 1
-	}
-	at := rd.Past(next, +1, lexicon.MarkArticle|lexicon.MarkIs|lexicon.MarkMade)
-	if rd.Cued(rd.At(at), lexicon.CueHaving) {
-		at++
-	}
-	if wraps(at) && !rd.At(at+2).Marked(lexicon.MarkPlace|lexicon.MarkRelation|lexicon.MarkStation) {
-		return next, at + 2
-	}
-	return 0, 0
+	return turning.WrapsOfKnot(rd, prev, next)
 }
 
 // measuredBy is the place of the length right before an unknown word that names no piece

@@ -6,6 +6,9 @@ import (
 	"strings"
 )
 
+// NumberHere stands in a pattern for the number that it is about.
+const NumberHere = "\x00"
+
 // Layout are the patterns of the word files for what stands right behind a
 // number, or right before it, each of all languages.
 type Layout struct {

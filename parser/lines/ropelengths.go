@@ -116,8 +116,7 @@ func WithRope(rd *reading.Reading) {
 		if fig == nil || besides && !asks || fig.Told != "" || fig.Elsewhere || !rd.Cued(rd.At(i-1), lexicon.CueHaving) || !rd.EndsBreath(i+1) {
 			continue
 		}
-		bare := asks && fig.Dim == parser.DimCount && fig.Unit == nil && shortestRope <= fig.Low && fig.High <= longestRope
-		if !(bare && lentRope(rd, i)) && !(fig.Far() && fig.Low >= shortestHand) {
+		if !(asks && bareRope(fig) && lentRope(rd, i)) && !(fig.Far() && fig.Low >= shortestHand) {
 			continue
 		}
 		places.Claim(rd, i, parser.RopeLength)

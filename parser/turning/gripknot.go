@@ -9,20 +9,30 @@ import (
 // GripKnots passes over the wraps of a knot that grips another rope, with the words of that
 // knot where they are only talk: "3 wrap prusik on the tail". They are none on the drum.
 func GripKnots(rd *reading.Reading) {
-	wraps := func(i int) bool { return rd.At(i).Fig != nil && rd.At(i+1).Plays(parser.Wraps) }
 	for i := 0; i < len(rd.Elems); i++ {
 		if !rd.Cued(rd.Elems[i], lexicon.CueGripKnot) {
 			continue
 		}
-		behind := i + 1
-		if rd.Cued(rd.At(behind), lexicon.CueHaving) {
-			behind++
-		}
-		switch {
-		case wraps(i - 2):
-			rd.Pass(i-2, i+1)
-		case wraps(behind) && !rd.At(behind+2).Marked(lexicon.MarkPlace|lexicon.MarkRelation|lexicon.MarkStation):
-			rd.Pass(i, behind+2)
+		if from, to := WrapsOfKnot(rd, i-1, i+1); to > from {
+			rd.Pass(min(from, i), max(to, i+1))
 		}
 	}
+}
+
+// WrapsOfKnot is where the wraps of a knot are told between the elements right before and
+// right behind it, "prusik with 3 wraps", "3 wrap prusik"; nowhere where they go on to the
+// drum.
+func WrapsOfKnot(rd *reading.Reading, prev, next int) (from, to int) {
+	wraps := func(i int) bool { return rd.At(i).Fig != nil && rd.At(i+1).Plays(parser.Wraps) }
+	if wraps(prev - 1) {
+		return prev - 1, prev + 1
+	}
+	at := rd.Past(next, +1, lexicon.MarkArticle|lexicon.MarkIs|lexicon.MarkMade)
+	if rd.Cued(rd.At(at), lexicon.CueHaving) {
+		at++
+	}
+	if wraps(at) && !rd.At(at+2).Marked(lexicon.MarkPlace|lexicon.MarkRelation|lexicon.MarkStation) {
+		return next, at + 2
+	}
+	return 0, 0
 }
