@@ -289,9 +289,10 @@ func TestALimitToComeIsNotKept(t *testing.T) {
 	k := &talk{Clerk: newClerk(t, &shelf{}), t: t}
 	k.say("job: limit 450 lb", "1")
 	for text, why := range map[string]string{
-		"limit is 800 lb from tomorrow":        "tell it on the day",
-		"limit goes up to 800 lb as of monday": "tell it on the day",
-		"límite 400 kg a partir de mañana":     "dígalo ese día",
+		"limit is 800 lb from tomorrow":                     "tell it on the day",
+		"limit goes up to 800 lb as of monday":              "tell it on the day",
+		"limit goes to 700 lb tomorrow, today it is 500 lb": "tell it on the day",
+		"límite 400 kg a partir de mañana":                  "dígalo ese día",
 	} {
 		if r, _ := k.say(text, "1"); !strings.Contains(r.Text(), why) {
 			t.Errorf("%q: %s", text, r.Text())
