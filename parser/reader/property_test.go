@@ -177,6 +177,20 @@ var waysIn = map[string][]ways{
 // ands join two facts in a language.
 var ands = map[string]string{"en": " and ", "es": " y "}
 
+// saysAnother tells whether facts run together say another one outright.
+func saysAnother(text string) bool {
+	for _, said := range []string{
+		"en el tambor de 14 pulgadas", // how wide the drum is
+		"en la cuerda de 22 pies",     // how long the rope is
+	} {
+		if strings.Contains(text, said) {
+			return true
+		}
+	}
+	// A "punta" of which no limb is told is a top, and 6 in its butt.
+	return strings.Contains(text, "punta") && !strings.Contains(text, "rama") && !strings.Contains(text, "limb")
+}
+
 // TestRunTogetherNothingIsMisread runs facts into one another with and
 // without pauses, in any order, and in either language by turns: what comes
 // out must be what was said, or an ask.
@@ -198,8 +212,8 @@ func TestRunTogetherNothingIsMisread(t *testing.T) {
 			b.WriteString(rapid.SampledFrom([]string{" ", " ", ", ", ands[language], ". "}).Draw(t, "pause"))
 			said[strings.TrimPrefix(w.fact, "butt_")] = true
 		}
-		if strings.Contains(b.String(), "en el tambor de 14 pulgadas") {
-			return // that is what it says: how wide the drum is
+		if saysAnother(b.String()) {
+			return
 		}
 		q, err := r.Read(b.String())
 		if err != nil {
