@@ -246,7 +246,11 @@ const (
 	CueWho        scan.Cue = "who"        // somebody who does things: "i", "the boss"
 	CueHangFrom   scan.Cue = "hang-from"  // before what holds everything: "colgar de", "rig off"
 	CueSeen       scan.Cue = "seen"       // behind what there is none of: "that i can find"
+	CueSwept      scan.Cue = "swept"      // what a load that runs does to who holds it
+	CueOffFeet    scan.Cue = "off-feet"   // behind that, where it leaves them: no longer on their feet
+	CueOffGround  scan.Cue = "off-ground" // the same, which may be said of any load that is lifted
 	CueDryToo     scan.Cue = "dry-too"    // of wood that is dead, and of rope as well
+	CueLikened    scan.Cue = "likened"    // before what something is held against: "as dry"
 	CueSpeed      scan.Cue = "speed"      // of a wind, behind how fast it blows
 	CueFolk       scan.Cue = "folk"       // somebody, where an article or a number stands before: "a dude", "un wey"
 )

@@ -22,6 +22,7 @@ func halts(rd *reading.Reading) {
 	stops.RopeLines(rd)
 	stops.Soundness(rd)
 	senses.DryGear(rd)
+	stops.OffFeet(rd)
 	turning.HandOnIt(rd)
 	rd.Tokens = stops.DangerTokens(rd)
 	told, none := stops.Dangers(rd)

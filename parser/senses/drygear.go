@@ -1,6 +1,8 @@
 package senses
 
 import (
+	"strings"
+
 	"heft/parser"
 	"heft/parser/gear"
 	"heft/parser/lexicon"
@@ -28,7 +30,7 @@ func DryGear(rd *reading.Reading) {
 			continue
 		}
 		gear := ropeOrDrum(rd, i+1) || thinRope(rd, i+1) || before >= 0 && ropeOrDrum(rd, before)
-		if gear || wetAt(rd, i-1) || wetAt(rd, i-2) || wetAt(rd, i+1) || wetAt(rd, i+2) {
+		if gear || likened(rd, i) || wetAt(rd, i-1) || wetAt(rd, i-2) && !dryPiece(rd, i) || wetAt(rd, i+1) || wetAt(rd, i+2) {
 			rd.Alter(i, func(t *scan.Term) { t.Condition = "" })
 		}
 	}
@@ -73,3 +75,19 @@ func itIs(rd *reading.Reading, i int) bool {
 
 // wetAt says whether the element at i tells of what is wet.
 func wetAt(rd *reading.Reading, i int) bool { return rd.At(i).Pause == 0 && rd.TermAt(i).Note == "wet" }
+
+// likened reads "rope's soaked, same wraps as dry": a wet rope is held against a dry one,
+// and no wood is told. "As dry as a bone" tells how something is.
+func likened(rd *reading.Reading, i int) bool {
+	j := i - 1
+	for rd.At(j).Polite() && !rd.Cued(rd.At(j), lexicon.CueLikened) || rd.At(j).Marked(lexicon.MarkIn|lexicon.MarkArticle) {
+		j--
+	}
+	wet := rd.AnyAt(func(k int) bool { return rd.TermAt(k).Note == "wet" })
+	return wet && rd.Cued(rd.At(j), lexicon.CueLikened) && !rd.Cued(rd.At(i+1), lexicon.CueLikened) && !strings.Contains(rd.Word(rd.At(i)), " ")
+}
+
+// dryPiece reads "rope's wet, dry log": behind a comma it is the wood that is named next.
+func dryPiece(rd *reading.Reading, i int) bool {
+	return rd.At(i-1).Pause > 0 && (rd.At(i+1).Piece() || rd.TermAt(i+1).Unnamed)
+}

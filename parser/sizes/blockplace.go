@@ -127,6 +127,7 @@ func BlockAt(rd *reading.Reading, i int) bool { return rd.At(i).LeadsTo(parser.H
 func AboveBlock(rd *reading.Reading) {
 	belowBare(rd)
 	cutAboveBlock(rd)
+	defer notTheBlock(rd)
 	if !gear.AsksFor(rd, parser.AskDrop) && !rd.AnyAt(func(i int) bool { return rd.TermAt(i).BelowCut }) {
 		return
 	}
@@ -147,6 +148,31 @@ func AboveBlock(rd *reading.Reading) {
 			rd.Elems[i+1].Term, rd.Elems[block].Term = &scan.Term{}, &scan.Term{}
 		}
 	}
+}
+
+// notTheBlock keeps what is told above the cut from being where the block is, where a knot
+// is so far above it, or where the block is told to be below it: "block 18 in below the cut,
+// 8 in above the cut". Then it is asked about.
+func notTheBlock(rd *reading.Reading) {
+	below := rd.AnyAt(func(i int) bool { return rd.TermAt(i).BelowCut && (gear.BlockBefore(rd, i+1) || BlockAt(rd, i-2)) })
+	for i := range rd.Elems {
+		if !places.LengthAt(rd, i) || rd.Elems[i].Fig.Told != "" || !rd.At(i+1).LooksBack(parser.BlockHeight) {
+			continue
+		}
+		if knot, block := aboveIs(rd, i); !block && (knot || below) {
+			rd.Elems[i].Fig.Elsewhere = true
+			rd.Alter(i+1, func(t *scan.Term) { t.Roles = nil })
+		}
+	}
+}
+
+// aboveIs says whether a knot or a block stands before the number at i, in its clause.
+func aboveIs(rd *reading.Reading, i int) (knot, block bool) {
+	for k := i - 1; k >= 0 && rd.Elems[k].Pause == 0 && !rd.Elems[k].Marked(lexicon.MarkAnd); k-- {
+		knot = knot || rd.Cued(rd.Elems[k], lexicon.CueKnot)
+		block = block || gear.BlockNoun(rd, k)
+	}
+	return knot, block
 }
 
 // cutAboveBlock reads "dropping a log from 3 ft above the block" and "the piece is 3 ft above
@@ -191,13 +217,23 @@ func fallsFrom(rd *reading.Reading, i int) bool {
 // hitchBefore says whether what stands before the number at i, in its clause, ties the
 // piece, and hangs no block.
 func hitchBefore(rd *reading.Reading, i int) bool {
+	knotted := false
 	for k := i - 1; k >= 0 && rd.Elems[k].Pause == 0 && !rd.Elems[k].Marked(lexicon.MarkAnd); k-- {
 		switch e := rd.Elems[k]; {
+		case ties(rd, k):
+			knotted = true // "and my knot is 8 in above the cut"; "block on a sling 8 in above it" is the block's
 		case gear.Part(e) != "":
 			return false
 		case rd.TermAt(k).Tied, rd.TermAt(k).Anchors, e.Plays(parser.HitchHeight):
 			return true
 		}
 	}
-	return false
+	return knotted
+}
+
+// ties says whether the element at i is what ties a piece: a knot, a sling, a line.
+func ties(rd *reading.Reading, i int) bool {
+	e := rd.Elems[i]
+	named := rd.Cued(e, lexicon.CueTiePoint) || rd.Cued(e, lexicon.CueKnot) || rd.Cued(e, lexicon.CueSling) || e.Marked(lexicon.MarkCord)
+	return named && gear.Part(e) != lexicon.PartBlock
 }
