@@ -172,6 +172,7 @@ var gearSteps = []step{
 	heights.Hanging,
 	heights.LoadHeights,
 	heights.LiftBlock,
+	sizes.ToClear,
 	gear.LimitOnBlock,
 	gear.LoadsTold,
 	gear.PeakTold,

@@ -19,7 +19,7 @@ func unturned(rd *reading.Reading) {
 			continue
 		}
 		switch {
-		case senses.EitherWords(rd, i), turning.PeopleShare(rd, i), turning.BothAnswers(rd, i), turning.ReckonedShare(rd, i), turning.GuessTimes(rd, i), turning.HalfLog(rd, i), turning.BrushShare(rd, i), turning.OwnSizes(rd, i):
+		case senses.EitherWords(rd, i), turning.BrushShare(rd, i), turning.PeopleShare(rd, i), turning.BothAnswers(rd, i), turning.ReckonedShare(rd, i), turning.GuessTimes(rd, i), turning.HalfLog(rd, i), turning.OwnSizes(rd, i):
 		case rd.Cued(e, lexicon.CueWrongWay):
 			turning.LeansBack(rd, i)
 		case rd.Cued(e, lexicon.CueDegree):

@@ -18,6 +18,25 @@ func overWhat(rd *reading.Reading, i int) {
 	passOver(rd, i, thing)
 }
 
+// ToClear passes over what a load is pulled aside or lowered for, "7 ft sideways to clear
+// the shed", and says it back, where nothing else asks of a swing.
+func ToClear(rd *reading.Reading) {
+	if !rd.AnyAt(func(k int) bool {
+		return rd.Elems[k].Marked(lexicon.MarkTug) || rd.TermAt(k).Intent == parser.AskBalance || rd.Elems[k].Plays(parser.Wraps)
+	}) {
+		return
+	}
+	for i := range rd.Elems {
+		thing := clearedAt(rd, purposeAt(rd, i))
+		swings := func(k int) bool { return (k < i || k > thing) && rd.TermAt(k).Intent == parser.AskSwing }
+		behind := rd.At(i-1).Pause > 0 || rd.At(i-1).Fig != nil || rd.At(i-1).Plays(parser.Sideways) || rd.At(i-1).Plays(parser.Wraps) // not "is it able to clear"
+		if thing >= 0 && behind && rd.EndsBreath(thing+1) && !rd.AnyAt(swings) {
+			passOver(rd, i, thing)
+			return
+		}
+	}
+}
+
 // BeforeClear passes over when the load of a lift would come clear, "the blocks meet before
 // the limb clears the gutter": nothing swings there either.
 func BeforeClear(rd *reading.Reading) {

@@ -15,7 +15,8 @@ import (
 func BrushShare(rd *reading.Reading, i int) bool {
 	const within = 7
 	balances := func(k int) bool { return rd.TermAt(k).Intent == parser.AskBalance }
-	if TurnedBy(rd, i) != parser.TurnsPart || !rd.AnyAt(balances) || rd.At(i-1).Fig != nil {
+	share := TurnedBy(rd, i) == parser.TurnsPart || TurnedBy(rd, i) == parser.TurnsPeople // "the last half, butcher"
+	if !share || !rd.AnyAt(balances) || rd.At(i-1).Fig != nil {
 		return false
 	}
 	for k := i - 1; k >= 0 && i-k <= within && rd.Elems[k].Pause == 0 && rd.Elems[k].Fig == nil; k-- {
