@@ -26,6 +26,9 @@ func (a *answer) workCutPlan() error {
 	if err != nil {
 		return err
 	}
+	if q.Noted(parser.ThickWanted) {
+		return a.workThickest(limit)
+	}
 	stick := pieceOf(q)
 	ends, err := longestFrom(stick, limit)
 	if err != nil {
@@ -72,7 +75,7 @@ func (a *answer) workCutPlan() error {
 func (a *answer) longestWith(c parser.Choice) string {
 	q := a.question
 	q.Species = chosenTree(c, "")
-	if q.Intent != parser.AskCutPlan || len(q.Missing()) > 0 {
+	if q.Intent != parser.AskCutPlan || len(q.Missing()) > 0 || q.Noted(parser.ThickWanted) {
 		return ""
 	}
 	from := cutplan.Butt
@@ -113,7 +116,8 @@ func longestFrom(stick piece.Piece, limit unit.Mass) (map[cutplan.End]cutplan.Cu
 
 // cutPlanObject is a cut plan as scripts read it.
 type cutPlanObject struct {
-	Longest float64     `json:"max_length_m"`
+	Longest float64     `json:"max_length_m,omitempty"`
+	Across  float64     `json:"max_diameter_m,omitempty"` // of a piece as long as it was told
 	Cuts    int         `json:"cuts,omitempty"`
 	Pieces  []cutObject `json:"pieces,omitempty"` // from the butt to the tip
 }

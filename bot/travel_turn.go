@@ -12,7 +12,10 @@ var ofTravel = []parser.Field{parser.Apart, parser.Rise, parser.LoadHeight, pars
 // stillAsked are the notes of before, without that of how far a lift goes where a message
 // tells or asks something else, and without what was asked of one piece of a plan.
 func stillAsked(before, now parser.Question) []string {
-	before.Notes = slices.DeleteFunc(slices.Clone(before.Notes), func(n string) bool { return n == parser.PlanHeaviest })
+	sized := now.Has(acrossFields...) || now.Asks // a thickness is told, or something else is asked
+	before.Notes = slices.DeleteFunc(slices.Clone(before.Notes), func(n string) bool {
+		return n == parser.PlanHeaviest || n == parser.ThickWanted && sized
+	})
 	only := len(now.Quantities) > 0 && !now.Asks
 	for _, x := range now.Quantities {
 		only = only && slices.Contains(ofTravel, x.Field)

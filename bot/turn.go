@@ -295,6 +295,8 @@ func replaced(f parser.Field, now parser.Question) bool {
 		return false // "mistake, the butt is 24 in, not 28": the rest of it is as it was
 	case slices.Contains(acrossFields, f) && now.Has(acrossFields...):
 		return f == parser.Diameter || now.Has(parser.Diameter, parser.ButtDiameter) // "tip 8 in" goes with the butt of before
+	case slices.Contains(acrossFields, f) && now.Noted(parser.ThickWanted):
+		return true // likewise the thickness
 	case f == parser.Length && now.Intent == parser.AskCutPlan && now.Has(acrossFields...):
 		return true // the length is what is asked for
 	case slices.Contains(sizes, f) && now.Has(parser.Weight):

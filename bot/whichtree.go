@@ -45,6 +45,9 @@ func (a *answer) comesWith(c parser.Choice) string {
 	if longest := a.longestWith(c); longest != "" {
 		return a.voice.say("%s long at most", longest)
 	}
+	if thickest := a.thickestWith(c); thickest != "" {
+		return a.voice.say("%s thick at most", thickest)
+	}
 	w := planWith(a.question, c)
 	if w == 0 {
 		return ""

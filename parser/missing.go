@@ -81,7 +81,11 @@ func (q Question) missingCutPlan() []Field {
 	if q.CutForFall() {
 		return nil
 	}
-	out := q.missingOf(SpeciesField, AcrossField(q.Limb()))
+	size := AcrossField(q.Limb())
+	if q.Noted(ThickWanted) {
+		size = Length
+	}
+	out := q.missingOf(SpeciesField, size)
 	if q.LimitedByGear() {
 		return out
 	}
@@ -322,6 +326,7 @@ const (
 	NewTree   = "new-tree"
 
 	PlanHeaviest = "plan-heaviest" // what the heaviest piece of a cut plan takes
+	ThickWanted  = "thick-wanted"  // how thick a piece of a length may be
 
 	gearWanted    = "gear-wanted"    // how strong it must be
 	MostWanted    = "most-wanted"    // how heavy a piece may be

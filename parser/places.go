@@ -188,9 +188,9 @@ func (q Question) FallWanted() bool {
 var Across = []Field{Diameter, ButtDiameter, MidDiameter, TipDiameter}
 
 // KeepUnder takes a mass for the limit where it is asked how long a piece may
-// be: of a piece that is still to be cut nobody knows the weight.
+// be, or how thick: of a piece that is still to be cut nobody knows the weight.
 func (q *Question) KeepUnder() {
-	if q.Intent != AskCutPlan || q.Has(Limit) || !q.Has(Across...) {
+	if q.Intent != AskCutPlan || q.Has(Limit) || !q.Has(Across...) && !q.Noted(ThickWanted) {
 		return
 	}
 	for i, x := range q.Quantities {

@@ -124,8 +124,8 @@ func (s stick) possible(shape Shape) error {
 		return refuse(limits.MidDiameter, limits.ButtDiameter, s.mid, s.butt, "the middle is no thicker than the butt")
 	case s.mid > 0 && limits.Above(s.tip, s.mid):
 		return refuse(limits.MidDiameter, limits.TipDiameter, s.mid, s.tip, "the middle is no thinner than the tip")
-	case shape == Limb && limits.Above(slenderness*s.butt, s.length):
-		return refuse(limits.Length, limits.ButtDiameter, s.length, slenderness*s.butt,
+	case shape == Limb && limits.Above(Slenderness*s.butt, s.length):
+		return refuse(limits.Length, limits.ButtDiameter, s.length, Slenderness*s.butt,
 			"a limb is at least three times as long as it is thick; call it a log")
 	}
 	return nil

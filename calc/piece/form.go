@@ -24,9 +24,9 @@ const (
 	HeavyBrush  = 0.30
 )
 
-// slenderness is the least length of a limb, in butt diameters: what is
+// Slenderness is the least length of a limb, in butt diameters: what is
 // shorter is a log, whatever it is called (common practice, no source).
-const slenderness = 3
+const Slenderness = 3
 
 // stick is one end, or the middle, of the ranges said: a piece to the point.
 type stick struct{ diameter, butt, mid, tip, length unit.Length }
@@ -82,7 +82,7 @@ func (s stick) leastUnsaid() unit.Volume {
 	if s.method() != ByCylinder || s.thickest() > LimbButts.High {
 		return s.stem()
 	}
-	short := Cylinder(s.thickest(), min(s.length, slenderness*s.thickest()))
+	short := Cylinder(s.thickest(), min(s.length, Slenderness*s.thickest()))
 	return max(short, LightForm*s.stem())
 }
 
@@ -93,6 +93,6 @@ func (s stick) mostUnsaid() unit.Volume {
 	if s.method() == ByCylinder {
 		return s.stem()
 	}
-	limb := min(s.butt, s.length/slenderness, LimbButts.High)
+	limb := min(s.butt, s.length/Slenderness, LimbButts.High)
 	return s.stem() + HeavyBrush*min(s.stem(), Cylinder(limb, s.length))
 }

@@ -76,7 +76,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueSuch: true, CueSure: true, CueSwept: true, CueTail: true, CueTakenIn: true, CueTakesLoad: true,
 	CueTakesOff: true, CueTakesUp: true, CueTaped: true, CueTellsUs: true, CueThan: true,
 	CueThat: true, CueThe: true, CueTheCut: true, CueTheTree: true, CueTheTrunk: true,
-	CueThere: true, CueThings: true, CueThird: true, CueThither: true, CueThought: true,
+	CueThere: true, CueThickest: true, CueThings: true, CueThird: true, CueThither: true, CueThought: true,
 	CueThreeSheaves: true, CueThreeTurns: true, CueTiePoint: true, CueTiedButt: true, CueTiedMiddle: true,
 	CueTiedTip: true, CueTies: true, CueToHold: true, CueToTip: true, CueToo: true,
 	CueTooFar: true, CueTops: true, CueTowards: true, CueTree: true, CueTries: true,

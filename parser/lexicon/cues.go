@@ -47,6 +47,7 @@ const (
 	CueOpens      scan.Cue = "opens"       // behind legs, before the angle between them
 	CueSame       scan.Cue = "same"        // between two sizes, that they are of one thing
 	CueHowThick   scan.Cue = "how-thick"   // asks how thick something is
+	CueThickest   scan.Cue = "thickest"    // asks how thick it may be at the most: "how thick can"
 	CueOuter      scan.Cue = "outer"       // beside a part of a limb, that it is the one at the tip
 	CueManages    scan.Cue = "manages"     // behind a machine, before what it takes
 	CueArm        scan.Cue = "arm"         // behind a machine, its arm

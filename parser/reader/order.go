@@ -58,6 +58,7 @@ var numberSteps = []step{
 	senses.Loading,
 	senses.StemOfCrown,
 	senses.CutOffTrunk,
+	bounds.ThickWanted,
 	senses.BareStem,
 	senses.BlockTrees,
 	places.Already,
