@@ -59,6 +59,23 @@ func LoadOfKit(rd *reading.Reading, i int) bool {
 	return named && rd.AnyAt(kit) || turning.Lifting(rd) && (rd.At(i+1).Marked(lexicon.MarkErect|lexicon.MarkUpward) || rd.At(i+1).Plays(parser.HitchHeight) && rd.EndsBreath(i+2))
 }
 
+// WideBare is more than any piece is told across in inches, or long in any unit.
+const WideBare = 150
+
+// OfAskedWeight reads "weight of a 600 log" and "what does a 450 oak log weigh": what a
+// piece weighs is asked, so that the number that it is called by is none of its weights.
+func OfAskedWeight(rd *reading.Reading, i int) bool {
+	asked := func(k int) bool {
+		e := rd.Elems[k]
+		weighed := e.Plays(parser.Weight) && rd.At(k-1).Fig == nil && rd.At(rd.Past(k+1, +1, lexicon.MarkIs)).Fig == nil
+		return rd.TermAt(k).Intent == parser.AskWeight && !rd.TermAt(k).Besides || weighed
+	}
+	beside := rd.At(i+1).Plays(parser.Weight) || rd.At(rd.Past(i-1, -1, lexicon.MarkIs)).Plays(parser.Weight)
+	before := rd.Past(i-1, -1, lexicon.MarkMade)
+	named := rd.At(i+1).Piece() || rd.TermAt(i+1).Unnamed || before < i-1 && (rd.At(before).Piece() || rd.TermAt(before).Unnamed)
+	return named && !beside && rd.AnyAt(asked)
+}
+
 // LongestBare is more than any size of what is lifted, in feet, inches, metres or
 // centimetres alike: a bare number above it is what it weighs.
 const LongestBare = 1000

@@ -33,6 +33,11 @@ func TagAsked(rd *reading.Reading) {
 		return
 	}
 	rd.Alter(tag, func(t *scan.Term) { t.Note = parser.TagPull })
+	for _, k := range []int{rd.Past(tag-1, -1, lexicon.MarkArticle), tag + 1} {
+		if rd.TermAt(k).Intent == parser.AskLower && !rd.At(k).Plays(parser.Wraps) {
+			rd.Alter(k, func(t *scan.Term) { t.Intent = "" }) // "how much must the tag line hold" holds no load up
+		}
+	}
 }
 
 // pulledAside reads "how hard does mike have to pull" of a piece that hangs from its block

@@ -247,6 +247,11 @@ const (
 	CueWho        scan.Cue = "who"        // somebody who does things: "i", "the boss"
 	CueHangFrom   scan.Cue = "hang-from"  // before what holds everything: "colgar de", "rig off"
 	CueSeen       scan.Cue = "seen"       // behind what there is none of: "that i can find"
+	CueClears     scan.Cue = "clears"     // of a swing, that it misses something
+	CueClearedBy  scan.Cue = "cleared-by" // between that and how far it does
+	CueMargin     scan.Cue = "margin"     // behind how far it does
+	CueKeepsOff   scan.Cue = "keeps-off"  // before how far something is to be kept off another
+	CueOffWall    scan.Cue = "off-wall"   // between that and the other
 	CueSwept      scan.Cue = "swept"      // what a load that runs does to who holds it
 	CueOffFeet    scan.Cue = "off-feet"   // behind that, where it leaves them: no longer on their feet
 	CueOffGround  scan.Cue = "off-ground" // the same, which may be said of any load that is lifted

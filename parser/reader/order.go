@@ -118,6 +118,8 @@ var numberSteps = []step{
 
 // placeSteps settle whose each number is that a role must not take.
 var placeSteps = []step{
+	heights.Margins,
+	heights.AboveAlone,
 	heights.HangAsked,
 	heights.NotchOpening,
 	sizes.CrossedLength,

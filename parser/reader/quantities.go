@@ -229,7 +229,7 @@ func unitAsk(rd *reading.Reading, i int, full places.Bound, limb bool) *parser.A
 		a.Fields = []parser.Field{parser.Diameter, parser.Length} // inches or feet
 	case rd.Crossed(i, i+2) && !rd.Crossed(i-2, i):
 		only(parser.Diameter) // "weight of 22 by 9"
-	case places.ThickOfCut(rd, i, full):
+	case places.ThickOfCut(rd, i, full), fig.Low >= asking.WideBare && !full.Has(parser.Across...) && asking.OfAskedWeight(rd, i):
 		only(parser.Diameter)
 	case gear.OnLabel(rd, i):
 		a.Fields = []parser.Field{parser.RopeBreak, parser.BlockWorking, parser.SlingWorking, parser.SlingBreak}
