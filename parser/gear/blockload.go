@@ -48,11 +48,17 @@ func feelsAsked(rd *reading.Reading, i int) {
 
 // holdsLoad says whether the word at i names gear that holds a load, or an anchor.
 func holdsLoad(rd *reading.Reading, i int) bool {
-	switch Part(rd.Elems[i]) {
+	return hangsOn(rd, i) || rd.TermAt(i).Anchors || rd.Cued(rd.Elems[i], lexicon.CueSeesLoad)
+}
+
+// hangsOn says whether the word at i names gear that a load hangs on: a block by its place as
+// well, "the pulley at the top".
+func hangsOn(rd *reading.Reading, i int) bool {
+	switch Part(rd.At(i)) {
 	case lexicon.PartSling, lexicon.PartDrum, lexicon.PartConnector, lexicon.PartBlock:
 		return true
 	}
-	return rd.TermAt(i).Anchors || rd.Cued(rd.Elems[i], lexicon.CueSeesLoad)
+	return rd.TermAt(i).Block != ""
 }
 
 // lendAsked gives the one bare number the unit that the answer is asked in: "how many
@@ -87,8 +93,7 @@ func bearer(rd *reading.Reading, i int) int {
 	felt := rd.TermAt(i).Receives
 	for k := i + 1; k <= i+most && bare(rd, k); k++ {
 		felt = felt || rd.TermAt(k).Receives || k == i+1 && rd.At(k).Marked(lexicon.MarkIn)
-		switch Part(rd.At(k)) {
-		case lexicon.PartSling, lexicon.PartDrum, lexicon.PartConnector, lexicon.PartBlock:
+		if hangsOn(rd, k) {
 			if p := Part(rd.At(k + 1)); p != "" && p != lexicon.PartRope {
 				k++ // "the drum sling"
 			}
@@ -111,10 +116,11 @@ func bearerMeant(rd *reading.Reading, i int) int {
 	}
 	at := -1
 	for k := range i {
-		if Part(rd.Elems[k]) == "" && !rd.Elems[k].Piece() {
+		block := Part(rd.Elems[k]) == lexicon.PartBlock || rd.TermAt(k).Block != ""
+		if Part(rd.Elems[k]) == "" && !rd.Elems[k].Piece() && !block {
 			continue
 		}
-		if at >= 0 || Part(rd.Elems[k]) != lexicon.PartBlock {
+		if at >= 0 || !block {
 			return -1
 		}
 		at = k

@@ -247,6 +247,8 @@ const (
 	CueWho        scan.Cue = "who"        // somebody who does things: "i", "the boss"
 	CueHangFrom   scan.Cue = "hang-from"  // before what holds everything: "colgar de", "rig off"
 	CueSeen       scan.Cue = "seen"       // behind what there is none of: "that i can find"
+	CueLowDown    scan.Cue = "low-down"   // behind a block, that it hangs low
+	CueOtherTree  scan.Cue = "other-tree" // a tree that is not the one that is worked on
 	CueClears     scan.Cue = "clears"     // of a swing, that it misses something
 	CueClearedBy  scan.Cue = "cleared-by" // between that and how far it does
 	CueMargin     scan.Cue = "margin"     // behind how far it does

@@ -118,6 +118,7 @@ var numberSteps = []step{
 
 // placeSteps settle whose each number is that a role must not take.
 var placeSteps = []step{
+	heights.LowOnAnother,
 	heights.Margins,
 	heights.AboveAlone,
 	heights.HangAsked,
