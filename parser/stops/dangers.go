@@ -64,8 +64,9 @@ func (at dangerAt) within(none dangerAt) bool {
 // What a line "none" may hold besides: it spares only where no wood is told of.
 const woodless = "woodless"
 
-// reason names the lines of somebody's old hurt, told as why fewer hands pull.
-const reason = "reason"
+// ofWhoever names the lines of what is no hurt whoever is told of beside it: an old one,
+// told as why fewer hands pull, where somebody means to go, and the foot of a tree.
+var ofWhoever = []string{"reason", "means", "foot"}
 
 // spanned names the lines of what a line carries that is a speed line's where one is told.
 const spanned = "span"
@@ -89,7 +90,7 @@ func Harmless(rd *reading.Reading, kind parser.Kind, e reading.Element, none []d
 		switch {
 		case at.line.Kind != kind || e.Start < at.start || at.end < e.End || !names(at.line, rd.Tokens, e):
 			return false
-		case kind == parser.Emergency && at.line.Name != reason:
+		case kind == parser.Emergency && !slices.Contains(ofWhoever, at.line.Name):
 			return !rd.AnyAt(func(i int) bool { return Present(rd, i) && !rd.Elems[i].Marked(lexicon.MarkArticle) }) // "el" is no "él"
 		case at.line.Name == spanned:
 			return rd.AnyAt(func(i int) bool { return rd.TermAt(i).Stop == parser.SpanLine })
