@@ -27,7 +27,7 @@ var never = map[string][]string{
 	"moved": {"STOP. Gear that moved on the tree under load is loaded no more until it is set anew.",
 		"Load off it, everybody out from under. The qualified arborist looks at the tree, the sling and the gear before the next piece."},
 	"bight": {"Out of the bend of the rope too: where a block or a sling lets go, the rope sweeps through it."}, // common practice, no source
-	"gas": {"Gas: engines and saws off, no flame, no switch, no spark. Everybody away from it, upwind, and call from there."},
+	"gas":   {"Gas: engines and saws off, no flame, no switch, no spark. Everybody away from it, upwind, and call from there."},
 	"unroped": {"STOP. Nobody leaves the ground untied, and nobody cuts up there without a second tie-in, however short the job.",
 		"The qualified arborist says whether anybody goes up today, and how they are tied in."},
 	"saw": {"STOP. No saw with one hand, and none over the shoulder or the head: it kicks back at who holds it.",
