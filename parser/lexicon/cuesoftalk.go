@@ -13,7 +13,10 @@ const (
 	CueAloft      scan.Cue = "aloft"       // where who climbs is
 	CueCrew       scan.Cue = "crew"        // beside how many there are in all
 	CueCrewNamed  scan.Cue = "crew-named"  // before the number that a crew is called by
+	CueElsewhere  scan.Cue = "elsewhere"   // behind who of a crew holds no rope: "dragging brush"
 	CueGround     scan.Cue = "ground"      // behind how many are on the ground
+	CueOnRope     scan.Cue = "on-rope"     // behind who holds it
+	CueTheRest    scan.Cue = "the-rest"    // those of a crew that nothing else is told of
 	CueQuery      scan.Cue = "query"       // in what asks rather than tells
 	CueQueryFirst scan.Cue = "query-first" // likewise, where it stands first
 	CueReason     scan.Cue = "reason"      // begins why, or how long, what stands before it holds

@@ -28,6 +28,7 @@ func claims(rd *reading.Reading) {
 	talk.OverSaid(rd)
 	talk.BlockLimit(rd)
 	talk.CrewsNamed(rd)
+	talk.SharedOut(rd)
 	talk.Crews(rd)
 	talk.ShortHanded(rd)
 	talk.GearCounts(rd)
