@@ -34,7 +34,7 @@ func (j Job) empty() bool {
 // ofWork are the facts that can hold for a whole job, besides its tree; everything else is
 // of one piece.
 var ofWork = append([]parser.Field{
-	parser.HitchHeight, parser.Limit, parser.RopeLength, parser.RopeDiameter, parser.WinchPull, parser.People, parser.Efficiency,
+	parser.HitchHeight, parser.Limit, parser.RopeLength, parser.RopeDiameter, parser.DrumAcross, parser.WinchPull, parser.People, parser.Efficiency,
 }, gearFacts...)
 
 // over adds the job's facts to a question, as far as its answer takes them
@@ -50,7 +50,8 @@ func (j Job) over(q parser.Question) (parser.Question, []parser.Field) {
 	for _, x := range j.facts.Quantities {
 		serves := usedBy(q.Intent, x.Field) && x.Field != parser.HitchHeight
 		hauling := x.Field != parser.People || q.Intent == parser.AskLift || q.Intent == parser.AskRaise
-		if serves && hauling && !tells(said, x.Field) && !(x.Field == parser.People && q.Has(parser.WinchPull)) {
+		wound := x.Field != parser.DrumAcross || q.Intent == parser.AskRope && said.Has(parser.Wraps) // what the wraps take of the rope
+		if serves && hauling && wound && !tells(said, x.Field) && !(x.Field == parser.People && q.Has(parser.WinchPull)) {
 			q.Quantities = append(q.Quantities, x)
 			used = append(used, x.Field)
 		}

@@ -102,7 +102,17 @@ func (t Turn) takesJob(q parser.Question, job Job) bool {
 	if q.Intent == parser.AskJob {
 		return !slices.ContainsFunc(q.Quantities, func(x parser.Quantity) bool { return t.wants(x.Field) })
 	}
-	return q.Facts && !t.known
+	return q.Facts && !t.known || t.tellsJobsGear(q, job)
+}
+
+// sizesOfGear are what a rope and a drum measure, which nothing else is asked by.
+var sizesOfGear = []parser.Field{parser.RopeDiameter, parser.RopeLength, parser.DrumAcross}
+
+// tellsJobsGear says whether a message tells nothing but gear, where a job is kept and no piece
+// is spoken of: "the rope is half inch" goes on telling what the job has.
+func (t Turn) tellsJobsGear(q parser.Question, job Job) bool {
+	other := func(x parser.Quantity) bool { return !slices.Contains(sizesOfGear, x.Field) }
+	return !job.empty() && !t.known && !q.Asks && !q.MostWanted() && q.Intent != parser.AskGear && len(q.Quantities) > 0 && q.Species == nil && !tellsPiece(q) && !slices.ContainsFunc(q.Quantities, other)
 }
 
 // allUsed says whether an answer takes into account all that a message tells:

@@ -28,9 +28,13 @@ func drumThick(rd *reading.Reading, i int) bool {
 	if rd.At(i-1).Marked(lexicon.MarkArticle) && rd.At(comma).Pause == 2 && Part(rd.At(comma-1)) == lexicon.PartDrum && !woodNext(rd, i+1) {
 		return true // "the big drum, the 8 inch"
 	}
+	if bigOne(rd, i) {
+		return true
+	}
 	k := pastMetal(rd, rd.Past(i-1, -1, lexicon.MarkArticle))
 	before := rd.Past(k-1, -1, lexicon.MarkArticle|lexicon.MarkAdjective|lexicon.MarkPronoun)
-	if begins := before < 0 || rd.At(before).Pause > 0 || rd.At(before).Polite(); Part(rd.At(k)) != lexicon.PartDrum || k == i-1 || !begins {
+	begins := before < 0 || rd.At(before).Marked(lexicon.MarkAnd) || rd.At(before).Pause > 0 || rd.At(before).Polite()
+	if Part(rd.At(k)) != lexicon.PartDrum || !begins || k == i-1 && AsksFor(rd, parser.AskRope) {
 		return false
 	}
 	end := i + 1
@@ -38,6 +42,20 @@ func drumThick(rd *reading.Reading, i int) bool {
 		end++
 	}
 	return rd.EndsBreath(end)
+}
+
+// bigOne says whether the number at i goes on behind which of the drums it is: "the drum is
+// the big one, 8 inch I believe".
+func bigOne(rd *reading.Reading, i int) bool {
+	k := rd.Past(i-1, -1, lexicon.MarkMade|lexicon.MarkAt|lexicon.MarkRelation)
+	if rd.At(k).Pause != 2 || woodNext(rd, i+1) {
+		return false
+	}
+	which := k - 1
+	for rd.At(which).Fig == nil && rd.At(which).Pause == 0 && (rd.At(which).Marked(lexicon.MarkArticle|lexicon.MarkAdjective) || rd.In.Numbers[rd.Word(rd.At(which))].Value == 1) {
+		which--
+	}
+	return which < k-1 && rd.At(which).Marked(lexicon.MarkIs) && Part(rd.At(which-1)) == lexicon.PartDrum
 }
 
 // thickAsDrum says whether a drum may be as thick as the number at i tells.

@@ -6,7 +6,7 @@ import "heft/parser/scan"
 var cueNamed = map[scan.Cue]bool{
 	CueABlock: true, CueAbove: true, CueAbsent: true, CueAgainst: true, CueAged: true,
 	CueAhead: true, CueAils: true, CueAims: true, CueAllOf: true, CueAloft: true,
-	CueAlong: true, CueElsewhere: true, CueOnRope: true, CueTheRest: true, CueAmends: true, CueAnchor: true, CueAnchorIn: true, CueAnchorPoint: true,
+	CueAlong: true, CueElsewhere: true, CueOnRope: true, CueWoodLog: true, CueTheRest: true, CueAmends: true, CueAnchor: true, CueAnchorIn: true, CueAnchorPoint: true,
 	CueAndShort: true, CueAngle: true, CueApart: true, CueApproves: true, CueArborist: true,
 	CueArm: true, CueAside: true, CueAskedBy: true, CueAsking: true, CueAsks: true,
 	CueAsksLength: true, CueAsksPast: true, CueAssumes: true, CueAtBlock: true, CueAtCut: true,

@@ -366,6 +366,7 @@ const (
 	CueSeesLoad scan.Cue = "sees-load" // what sees a load
 	CueOfJob    scan.Cue = "of-job"    // what can hold for a job
 	CueOfLog    scan.Cue = "of-log"    // the log, and no piece of wood
+	CueWoodLog  scan.Cue = "wood-log"  // the last word of the log, where it may be one of wood
 	CueRating   scan.Cue = "rating"    // the words of a gear's label
 	CueWeaker   scan.Cue = "weaker"    // of a rope
 	CueMeaning  scan.Cue = "meaning"   // asks what a word means

@@ -41,7 +41,7 @@ var ForgetParts = map[parser.Field][]parser.Field{
 	parser.BlockBreak:     {parser.BlockBreak, parser.BlockWorking},
 	parser.SlingBreak:     slingFacts,
 	parser.ConnectorBreak: {parser.ConnectorBreak, parser.ConnectorWorking},
-	parser.DrumBreak:      {parser.DrumBreak, parser.DrumWorking},
+	parser.DrumBreak:      {parser.DrumAcross, parser.DrumBreak, parser.DrumWorking},
 	parser.Efficiency:     GearFacts,
 }
 
@@ -50,7 +50,7 @@ var ropeFacts = []parser.Field{parser.RopeBreak, parser.RopeWorking, parser.Rope
 var slingFacts = []parser.Field{parser.SlingBreak, parser.SlingWorking, parser.Legs, parser.LegAngle, parser.ChokeAngle}
 
 // GearFacts are all that a job keeps of gear.
-var GearFacts = slices.Concat(ropeFacts, parser.Ratings[2:], slingFacts[2:], []parser.Field{parser.WinchPull, parser.Efficiency, parser.DesignFactor})
+var GearFacts = slices.Concat(ropeFacts, parser.Ratings[2:], slingFacts[2:], []parser.Field{parser.DrumAcross, parser.WinchPull, parser.Efficiency, parser.DesignFactor})
 
 // partLabels are the labels of the parts, by the first of their fields.
 var partLabels = map[parser.Field]string{

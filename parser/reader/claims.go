@@ -17,6 +17,7 @@ import (
 
 // claims makes all of them but those of an obstacle.
 func claims(rd *reading.Reading) {
+	senses.LogOfWood(rd)
 	senses.DryGear(rd)
 	heights.Raised(rd)
 	heights.ClosedTackle(rd)

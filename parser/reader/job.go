@@ -41,13 +41,16 @@ func (r *Reader) tellsJob(rd *reading.Reading, text string, in *scan.Tongue, lan
 	return parser.Question{}, nil, false
 }
 
+// pauseOf is a pause as long as a label: what stands before it is no part of what follows.
+func pauseOf(label string) string { return "," + strings.Repeat(" ", len(label)-1) }
+
 // readJob reads a message that tells what holds for a job, behind the words
 // that say so.
 func (r *Reader) readJob(text string, in *scan.Tongue, language string, label *regexp.Regexp) (parser.Question, error) {
 	rest, arborist, site := talk.Names(r.lex.Job, text)
 	rest = talk.CutAtWord(r.lex, arborist, text, rest)
 	if at := label.FindStringIndex(rest); at != nil {
-		rest = rest[:at[0]] + strings.Repeat(" ", at[1]-at[0]) + rest[at[1]:]
+		rest = rest[:at[0]] + pauseOf(rest[at[0]:at[1]]) + rest[at[1]:]
 	}
 	again := func(text string) (*reading.Reading, parser.Question, error) {
 		return r.anew(text, in, language, parser.Question{})

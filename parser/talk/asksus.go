@@ -86,7 +86,7 @@ func topicWithFigures(rd *reading.Reading, helps bool) (parser.Intent, []parser.
 func asksWithout(rd *reading.Reading, asked []parser.Intent, helps bool, q *parser.Question) bool {
 	tree := rd.AnyAt(func(i int) bool { return rd.TermAt(i).Tree != nil })
 	switch topic := topic(rd); {
-	case !helps && !tree && tradeTopic(rd) == "" && AsksKept(rd):
+	case !helps && !tree && tradeTopic(rd) == "" && !slices.Contains(asked, parser.AskLog) && AsksKept(rd):
 		q.Intent, q.Notes = parser.AskJob, nil
 	case !helps && asksLog(rd), !helps && !tree && slices.Contains(asked, parser.AskLog):
 		q.Intent = parser.AskLog
@@ -130,6 +130,9 @@ func asksLog(rd *reading.Reading) bool {
 // logNamed says whether the log is asked for, and no piece of wood: "can I get the
 // log before I sign off", where nothing is done with it.
 func logNamed(rd *reading.Reading) bool {
+	if rd.AnyAt(rd.Is(senses.Sized)) {
+		return false
+	}
 	words := plainWords(rd)
 	for i := range words {
 		for n := min(reading.LongestCue, len(words)-i); n >= 1; n-- {

@@ -57,7 +57,8 @@ func CutAtWord(lx *lexicon.Lexicon, name *parser.Said[string], text, rest string
 	at := 0
 	for i, w := range strings.Fields(name.Words) {
 		at += strings.Index(name.Words[at:], w)
-		if i > 0 && lx.Root.After(scan.Fold(w)) != nil {
+		titled := strings.HasSuffix(strings.TrimRight(name.Words[:at], " "), ".") // "Dr. Paula Reyes"
+		if i > 0 && !titled && lx.Root.After(scan.Fold(w)) != nil {
 			end := name.Start + len(strings.TrimRight(name.Words[:at], " "))
 			rest = rest[:end] + text[end:name.End] + rest[name.End:]
 			*name = parser.Said[string]{Value: strings.TrimPrefix(text[name.Start:end], "@"), Words: text[name.Start:end], Start: name.Start, End: end}
@@ -70,7 +71,7 @@ func CutAtWord(lx *lexicon.Lexicon, name *parser.Said[string], text, rest string
 
 // OfJob are the facts that can hold for a whole job.
 var OfJob = []parser.Field{
-	parser.Limit, parser.RopeLength, parser.RopeDiameter, parser.WinchPull, parser.People, parser.Efficiency, parser.PersonPull, parser.DesignFactor, parser.Strands,
+	parser.Limit, parser.RopeLength, parser.RopeDiameter, parser.DrumAcross, parser.WinchPull, parser.People, parser.Efficiency, parser.PersonPull, parser.DesignFactor, parser.Strands,
 	parser.RopeBreak, parser.RopeWorking, parser.BlockBreak, parser.BlockWorking, parser.SlingBreak, parser.SlingWorking, parser.ConnectorBreak, parser.ConnectorWorking, parser.DrumBreak, parser.DrumWorking,
 }
 
