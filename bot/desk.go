@@ -86,7 +86,7 @@ func (d *Desk) heard(ev Event, before Turn) (text string, q parser.Question, ask
 	another := q.FollowUp // "what about 16 ft" changes what was told, "16 ft" tells what was asked
 	q.FollowUp = q.FollowUp || q.Bare && before.known || before.weighsAnew(q)
 	ask, _ = errors.AsType[*parser.Ask](err)
-	ask = clearFirst(q, ask)
+	ask = before.notchOnStem(q, clearFirst(q, ask))
 	if q, ask = before.saysWhy(q, ask, text); ask == nil {
 		if ask = d.bareLength(q, ev, before, text, another); ask != nil {
 			q.Quantities = nil

@@ -28,3 +28,15 @@ func (a *answer) workLevelNotch() error {
 	a.lines = append(a.lines, v.word("How thick the hinge must be, and whether it holds on, I do not work out."))
 	return nil
 }
+
+// notchOnStem refuses a notch that is asked for in a talk about a log, or about how a stem is
+// cut, where no limb and no angle are told: nothing is stood up there, and how a cut is laid
+// out no method here says.
+func (t Turn) notchOnStem(q parser.Question, ask *parser.Ask) *parser.Ask {
+	was := t.question
+	stem := was.Intent == parser.AskCutPlan || was.Shape != nil && was.Shape.Value == parser.Log
+	if ask != nil || q.Intent != parser.AskNotch || !t.known || !stem || was.Limb() || q.Limb() || q.Has(parser.LimbAngle) || was.Has(parser.LimbAngle) || q.Noted(parser.NoteTop) || q.Noted(parser.NoteTillLevel) || tellsAnew(q) {
+		return ask
+	}
+	return &parser.Ask{Kind: parser.Beyond, Danger: "notch"}
+}

@@ -129,7 +129,6 @@ func (a *answer) tellWeight() {
 // Notes of the word file.
 const (
 	naturalCrotch = "natural-crotch" // the rope runs over wood
-	movedByHand   = "moved-by-hand"  // somebody rolls or carries the piece
 	wornGear      = "worn"           // the gear is used, old or has no label
 )
 
@@ -182,8 +181,8 @@ func (a *answer) inDoubt() []string {
 			if !a.question.Pieceless() {
 				out = append(out, v.word("New tree: counting from this piece on."))
 			}
-		case movedByHand:
-			out = append(out, v.word("Whether anybody can roll or carry it by hand I do not work out: on a slope it runs away with them. Ask the qualified arborist."))
+		case parser.MovedByHand:
+			out = append(out, a.byHand())
 		case naturalCrotch:
 			out = append(out, v.word("A natural crotch drags far more than a block: it may not run, and it wears the rope."))
 			out = append(out, v.word("The drag of a fork is not in these figures: wraps as over a free block. Test with a small piece first."))
@@ -192,6 +191,18 @@ func (a *answer) inDoubt() []string {
 		}
 	}
 	return out
+}
+
+// byHand says what falls to each of the people who lift or carry a piece, and that whether they
+// can no figure here tells.
+func (a *answer) byHand() string {
+	v := a.voice
+	caution := v.word("Whether anybody can lift, roll or carry it by hand I do not work out: on a slope it runs away with them. Ask the qualified arborist.")
+	people := a.question.Count(parser.People)
+	if a.result == nil || people < 2 {
+		return caution
+	}
+	return v.say("Between %s people: %s each where they share it evenly. %s", trimmed(people, 0), v.heavy(a.result.Weight.High/unit.Mass(people)), caution)
 }
 
 // leaves says whether the figures are for a piece with its branches and leaves on.

@@ -137,10 +137,16 @@ func hangsInRopeTalk(before, now parser.Question) bool {
 	return before.Intent == parser.AskRope && before.Pieceless() && now.Intent == parser.AskSwing && !now.Asks && len(now.Quantities) == 1 && now.Has(parser.LineOut)
 }
 
+// movesOn says whether a message only tells how many lift or carry a piece, in a talk about
+// moving it by hand: nothing is lowered there.
+func movesOn(before, now parser.Question) bool {
+	return before.Noted(parser.MovedByHand) && !now.Asks && len(now.Quantities) == 1 && now.Has(parser.People)
+}
+
 // merge lays a message over what was said before. It names what it kept and
 // what it changed.
 func merge(before, now parser.Question) (q parser.Question, kept, changed []string) {
-	if now.Intent == parser.AskWeight || hangsInRopeTalk(before, now) || !now.Asks && !asksOfRedirect(before, now) && (allUsed(before.Intent, now) || len(now.Quantities) == 0 && hauled[before.Intent]) {
+	if now.Intent == parser.AskWeight || hangsInRopeTalk(before, now) || movesOn(before, now) || !now.Asks && !asksOfRedirect(before, now) && (allUsed(before.Intent, now) || len(now.Quantities) == 0 && hauled[before.Intent]) {
 		now.Intent = before.Intent
 	}
 	if before.Intent == parser.AskDrop && takesPeak[now.Intent] && !tellsPiece(now) {

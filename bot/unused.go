@@ -67,7 +67,7 @@ func (a *answer) tellUnused() {
 		if x.Field == parser.HitchHeight && q.Intent == parser.AskBalance && q.Has(parser.Sideways) && q.ByHeights() {
 			continue // the line that it hangs on follows from it
 		}
-		if x.Field == parser.People && q.Noted(movedByHand) {
+		if x.Field == parser.People && q.Noted(parser.MovedByHand) {
 			continue // who rolls or carries it, which is said by itself
 		}
 		if (q.LimitedByGear() || q.CutForFall()) && slices.Contains(gearFacts, x.Field) {

@@ -326,6 +326,7 @@ const (
 	NewTree   = "new-tree"
 
 	PlanHeaviest = "plan-heaviest" // what the heaviest piece of a cut plan takes
+	MovedByHand  = "moved-by-hand" // somebody lifts, rolls or carries the piece
 	ThickWanted  = "thick-wanted"  // how thick a piece of a length may be
 
 	gearWanted    = "gear-wanted"    // how strong it must be

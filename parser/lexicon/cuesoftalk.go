@@ -48,6 +48,7 @@ const (
 
 // The cues of such a question.
 const (
+	CueHandLift scan.Cue = "hand-lift" // how wood is picked up, with a tackle or with bare hands
 	CueByHand   scan.Cue = "by-hand"   // how people pull, whatever they pull on
 	CueMustPull scan.Cue = "must-pull" // before who does, where whom it is done to needs another word
 	CueCountOn  scan.Cue = "count-on"  // asks what is planned for

@@ -50,6 +50,7 @@ var numberSteps = []step{
 	(*reading.Reading).HalfCounts,
 	turning.MeAndOthers,
 	turning.MeAndNamed,
+	pulls.LiftedByHand,
 	turning.Joins,
 	turning.PartsMade,
 	turning.CutInParts,

@@ -1,6 +1,8 @@
 package turning
 
 import (
+	"slices"
+
 	"heft/parser"
 	"heft/parser/gear"
 	"heft/parser/lexicon"
@@ -19,9 +21,24 @@ func Per(rd *reading.Reading, i int) {
 	if prev.Fig != nil || prev.Plays(parser.Wraps) || prev.Plays(parser.Weight) && gear.Heavy(rd, i-2) || gear.Strength(prev) != "" || stops.Kit(rd, i-1) {
 		return
 	}
-	if legAt(rd, i+1) {
+	switch {
+	case legAt(rd, i+1):
 		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Marks: lexicon.MarkArticle} })
+	case perLength(rd, i) && ofStem(rd):
+		one := rd.In.Units[rd.Word(rd.At(i+1))]
+		fig := &reading.Figure{Low: one.Factor, High: one.Factor, Unit: one, Dim: parser.DimLength, Claimed: parser.Length, Elsewhere: true, Start: rd.Elems[i].Start, End: rd.Elems[i+1].End}
+		rd.Elems = slices.Replace(rd.Elems, i, i+2, reading.Element{Start: fig.Start, End: fig.End, Fig: fig}) // a foot of it, or a metre
 	}
+}
+
+// ofStem says whether the piece is told as a log or the like: it is as thick all along as
+// where it was measured, so that one foot weighs what the next does.
+func ofStem(rd *reading.Reading) bool {
+	log, limb := false, false
+	for i := range rd.Elems {
+		log, limb = log || rd.TermAt(i).Shape == parser.Log, limb || rd.TermAt(i).Shape == parser.Limb
+	}
+	return log && !limb
 }
 
 // legAt says whether what stands at i, and nothing behind it, is one of the legs that
@@ -38,7 +55,7 @@ func legAt(rd *reading.Reading, i int) bool {
 // whose thickness is told, and no length: one of them is what to type.
 func perLength(rd *reading.Reading, i int) bool {
 	u, per := rd.In.Units[rd.Word(rd.At(i+1))], rd.Cued(rd.At(i), lexicon.CuePer)
-	if !per || u == nil || u.Dim != parser.DimLength || u.Fine || !rd.At(i+1).Marked(lexicon.MarkUnit) || rd.At(i-1).Fig != nil {
+	if !per || u == nil || u.Dim != parser.DimLength || u.Fine || !rd.At(i+1).Marked(lexicon.MarkUnit) && !rd.EndsBreath(i+2) || rd.At(i-1).Fig != nil {
 		return false
 	}
 	thick := 0

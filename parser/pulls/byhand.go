@@ -1,0 +1,47 @@
+package pulls
+
+import (
+	"heft/parser"
+	"heft/parser/gear"
+	"heft/parser/lexicon"
+	"heft/parser/reading"
+	"heft/parser/scan"
+)
+
+// Wood that is cut is lifted with bare hands as well: "can i lift that round on my own",
+// "do we pick it up by hand". No parts of line are asked for then; what it weighs is.
+
+// LiftedByHand takes such a lift for a piece that somebody moves by hand, where nothing of a
+// tackle or a rope is told, nor was before.
+func LiftedByHand(rd *reading.Reading) {
+	if rd.LiftsOn() || rd.Before.Has(parser.Parts, parser.HitchHeight, parser.RopeLength, parser.RopeBreak) || rd.AnyAt(rd.Is(roped)) {
+		return
+	}
+	people := rd.AnyAt(func(i int) bool { return rd.Elems[i].Plays(parser.People) || rd.TermAt(i).Count > 0 })
+	bare := rd.AnyAt(func(i int) bool {
+		return rd.TermAt(i).ByHand || single(rd, i)
+	})
+	for i, e := range rd.Elems {
+		carried := rd.TermAt(i).Intent != parser.AskLift // which no tackle does
+		if rd.Cued(e, lexicon.CueHandLift) && (bare || people && (carried || rd.Has(lexicon.MarkRound))) {
+			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Intent: parser.AskWeight, Note: parser.MovedByHand} })
+		}
+	}
+}
+
+// single says whether the element at i tells of one person and no more: "on my own", "one guy".
+func single(rd *reading.Reading, i int) bool {
+	before := rd.At(i - 1).Fig
+	one := before != nil && before.Dim == parser.DimCount && before.Low == 1 && before.High == 1
+	return rd.Elems[i].Plays(parser.People) && (one || rd.TermAt(i).Count == 1)
+}
+
+// roped says whether the element at i tells of a tackle, of a rope or of gear, or asks for one.
+func roped(rd *reading.Reading, i int) bool {
+	e, t := rd.Elems[i], rd.TermAt(i)
+	if e.Fig != nil {
+		return e.Fig.Dim == parser.DimRatio || e.Fig.Rope
+	}
+	asks := t.Intent != "" && t.Intent != parser.AskWeight && t.Intent != parser.AskHelp && !t.Besides && !rd.Cued(e, lexicon.CueHandLift)
+	return asks || gear.Part(e) != "" || e.Marked(lexicon.MarkGear|lexicon.MarkCord) || e.Plays(parser.Parts) || e.Plays(parser.Wraps) || t.Hauls || e.Plays(parser.HitchHeight) && (rd.At(i-1).Fig != nil || rd.At(i+1).Fig != nil)
+}
