@@ -101,6 +101,8 @@ func (s speaker) senseless(q parser.Question) string {
 		switch {
 		case x.Field == parser.BlockAngle || x.Field == parser.LimbAngle || x.Field == parser.Turn:
 		case x.Field == parser.TieAlong && !q.Has(parser.Length), x.Along != nil && x.Low == 0 && x.Field == parser.Tie && q.Intent == parser.AskBalance: // its length is still to be told, or it is tied at its butt
+		case x.Field == parser.Sideways && x.High == 0 && q.Intent == parser.AskSwing:
+			return s.say("%s: it hangs plumb from the start, so there is no swing to work out. It turns if it does not hang level, and falls what slack there is.", quote(x.Words))
 		case x.Low <= 0:
 			return s.say("%s %s cannot be: it must be more than zero.", s.bare(limits.Quantity(x.Field)), quote(x.Words))
 		case (x.Field == parser.People || x.Field == parser.Parts) && !whole:

@@ -120,6 +120,7 @@ var numberSteps = []step{
 // placeSteps settle whose each number is that a role must not take.
 var placeSteps = []step{
 	heights.LowOnAnother,
+	heights.StraightOver,
 	heights.Margins,
 	heights.AboveAlone,
 	heights.HangAsked,
