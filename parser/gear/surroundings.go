@@ -254,6 +254,8 @@ func BehindPlace(rd *reading.Reading, i int) bool {
 		return fig.Far() && !rd.At(i+1).Plays(parser.Sideways) // "pull it 4 ft aside"
 	case !place.Marked(lexicon.MarkPlace | lexicon.MarkStation):
 		return false
+	case rd.Cued(place, lexicon.CueOut) && next.LooksBack(parser.Sideways):
+		return false // "hold it out 12 ft to the side"
 	case !rd.At(rd.Past(k-1, -1, lexicon.MarkAdjective|lexicon.MarkArticle)).Marked(lexicon.MarkRelation | lexicon.MarkWhere):
 		return true
 	}

@@ -31,10 +31,20 @@ func SwingPlace(rd *reading.Reading, i int) parser.Field {
 		return parser.LineOut
 	case startsOut(rd, i), pulledOver(rd, i), startsPast(rd, i), outLevel(rd, i), towardsTeller(rd, i), toOneSide(rd, i):
 		return parser.Sideways
-	case sideBefore(rd, i):
+	case sideBefore(rd, i), besideBlock(rd, i):
 		return parser.Sideways
+	case overButt(rd, i) > 0 && blockSubject(rd, i):
+		return parser.BlockHeight
 	}
 	return ""
+}
+
+// besideBlock reads "the limb lets go 15 ft right of the block", and nothing that a swing
+// may strike stands there.
+func besideBlock(rd *reading.Reading, i int) bool {
+	block := rd.Past(i+2, +1, lexicon.MarkArticle|lexicon.MarkMade|lexicon.MarkRelation)
+	aside := rd.At(i+1).Marked(lexicon.MarkAside) && block > i+2 && gear.Part(rd.At(block)) == lexicon.PartBlock
+	return aside && breathEnds(rd, block+1) && !struckBefore(rd, i)
 }
 
 // WallPlace is what a bare number is that is told of what a swing may strike: "shed

@@ -43,7 +43,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueKept: true, CueKnot: true, CueLacking: true, CueLands: true, CueLanguage: true,
 	CueLaterDay: true, CueLaterOn: true, CueLead: true, CueLeading: true, CueLeafy: true,
 	CueLeaves: true, CueLeft: true, CueLeg: true, CueLength: true, CueLengthier: true,
-	CueLengthwise: true, CueLetsFall: true, CueLevel: true, CueLiftNoun: true, CueStraightUp: true, CueLowDown: true, CueOtherTree: true, CueClears: true, CueClearedBy: true,
+	CueLengthwise: true, CueLetsFall: true, CueLevel: true, CueLiftNoun: true, CueStraightUp: true, CueLetsDown: true, CueLowDown: true, CueOtherTree: true, CueClears: true, CueClearedBy: true,
 	CueMargin: true, CueKeepsOff: true, CueOffWall: true, CueLikened: true, CueLine: true,
 	CueLines: true, CueLoad: true, CueLoaded: true, CueLone: true, CueLoses: true,
 	CueLot: true, CueLowEnd: true, CueMakes: true, CueMakesIt: true, CueManages: true,

@@ -248,6 +248,7 @@ const (
 	CueHangFrom   scan.Cue = "hang-from"   // before what holds everything: "colgar de", "rig off"
 	CueSeen       scan.Cue = "seen"        // behind what there is none of: "that i can find"
 	CueStraightUp scan.Cue = "straight-up" // before "over the tie", that a block is plumb over it
+	CueLetsDown   scan.Cue = "lets-down"   // before a load that goes "down"
 	CueLowDown    scan.Cue = "low-down"    // behind a block, that it hangs low
 	CueOtherTree  scan.Cue = "other-tree"  // a tree that is not the one that is worked on
 	CueClears     scan.Cue = "clears"      // of a swing, that it misses something

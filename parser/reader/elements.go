@@ -144,20 +144,25 @@ func (r *Reader) halting(rd *reading.Reading, words []string, at int, as string)
 	return true
 }
 
-// figureEights takes the number in "figure eight" for the knot that it names.
+// figureEights takes the number in "figure eight" for the knot that it names, also where the
+// word behind it could be its unit: "has a figure-eight in it".
 func (r *Reader) figureEights(rd *reading.Reading) {
 	for i := 1; i < len(rd.Elems); i++ {
 		fig, before := rd.Elems[i].Fig, i-1
-		if fig == nil || fig.Dim != parser.DimCount || fig.Unit != nil || fig.Low != 8 || fig.High != 8 || scan.IsDigit(rd.Text[fig.Start]) {
+		if fig == nil || scan.IsDigit(rd.Text[fig.Start]) {
 			continue // digits are asked about: none of them is ever passed over
 		}
-		if rd.At(before).Marked(lexicon.MarkIs | lexicon.MarkIn) {
-			before-- // "figure of eight", "nudo en ocho"
+		number, behind, _ := strings.Cut(scan.Fold(rd.Text[fig.Start:fig.End]), " ")
+		unit := rd.In.Units[behind]
+		if behind != "" && (unit == nil || !unit.Fine) || behind == "" && fig.Dim != parser.DimCount || rd.In.Numbers[number].Value != 8 {
+			continue
+		}
+		if e := rd.At(before); e.Marked(lexicon.MarkIs|lexicon.MarkIn) || e.Pause > 0 && rd.Text[e.Start:e.End] == "-" {
+			before-- // "figure of eight", "figure-eight", "nudo en ocho"
 		}
 		e := rd.At(before)
-		words := []string{rd.Word(e), scan.Fold(rd.Text[fig.Start:fig.End])}
-		if t, n := r.lex.Find(words, rd.In); n == 2 && t.Note == "figure-eight" {
-			rd.Elems[before] = reading.Element{Start: e.Start, End: fig.End, Term: t}
+		if t, n := r.lex.Find([]string{rd.Word(e), number}, rd.In); n == 2 && t.Note == "figure-eight" {
+			rd.Elems[before] = reading.Element{Start: e.Start, End: fig.Start + len(number), Term: t}
 			rd.Elems = append(rd.Elems[:before+1], rd.Elems[i+1:]...)
 		}
 	}

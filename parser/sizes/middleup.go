@@ -14,6 +14,7 @@ import (
 // and no other gear.
 func MiddleUp(rd *reading.Reading) {
 	for i := range rd.Elems {
+		blockUnderMiddle(rd, i)
 		next := rd.At(i + 1)
 		over := rd.Cued(next, lexicon.CueHigher) || rd.Cued(next, lexicon.CueOver) || rd.Cued(next, lexicon.CueAbove)
 		if !places.LengthAt(rd, i) || !over || !middleBefore(rd, i) {
@@ -27,6 +28,16 @@ func MiddleUp(rd *reading.Reading) {
 		}
 		rd.Elems[i].Fig.Told = parser.MiddleAbove
 		rd.Elems[i+1].Term, rd.Elems[block].Term = &scan.Term{Intent: parser.AskDrop}, &scan.Term{}
+	}
+}
+
+// blockUnderMiddle reads "block 3 ft under the center of the piece": the same from below.
+func blockUnderMiddle(rd *reading.Reading, i int) {
+	under := rd.Cued(rd.At(i+1), lexicon.CueBelow) || rd.TermAt(i+1).Beneath
+	middle := rd.Past(i+2, +1, lexicon.MarkArticle|lexicon.MarkMade)
+	if places.LengthAt(rd, i) && under && rd.Cued(rd.At(middle), lexicon.CuePieceMiddle) && gear.BlockBefore(rd, i) {
+		rd.Elems[i].Fig.Told, rd.Elems[i].Fig.Elsewhere = parser.MiddleAbove, false
+		rd.Elems[i+1].Term = &scan.Term{Intent: parser.AskDrop}
 	}
 }
 

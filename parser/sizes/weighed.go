@@ -28,6 +28,9 @@ func weighsSo(rd *reading.Reading, i int) bool {
 	if fig == nil || fig.Dim != parser.DimMass || fig.Pair || fig.Falling || fig.Told != "" || fig.Sure != "" || fig.Claimed != "" {
 		return false
 	}
+	if rd.Cued(rd.At(i-1), lexicon.CueLetsDown) && rd.Cued(next, lexicon.CueDown) {
+		return true // "we let 450 lb down slowly"
+	}
 	if s, _ := gear.StrengthBeside(rd, i-1, i+1); s != "" || !rd.EndsBreath(i+1) && !next.Marked(lexicon.MarkAnd) && !next.Polite() {
 		return false
 	}
