@@ -113,6 +113,8 @@ const (
 	CueHalfMore   scan.Cue = "half-more"   // half of one
 	CueWrapLess   scan.Cue = "wrap-less"   // one wrap less than before
 	CueHalfLess   scan.Cue = "half-less"   // half of one
+	CueExcuse     scan.Cue = "excuse"      // behind "sorry", tells no more than an excuse
+	CueGloss      scan.Cue = "gloss"       // at the end, says that what stands before it is meant
 	CueManyCuts   scan.Cue = "many-cuts"   // of how many pieces a plan cuts
 	CueFriction   scan.Cue = "friction"    // between a rope and what it runs over
 	CueFrictionOf scan.Cue = "friction-of" // asks which friction it is

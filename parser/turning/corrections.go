@@ -30,7 +30,7 @@ func Corrected(rd *reading.Reading, i int) {
 		LeaveOut(rd, i, i+1)
 		return
 	}
-	if rightShape(rd, i) {
+	if excused(rd, i) || rightShape(rd, i) {
 		return
 	}
 	n := nextFact(rd, i+1)
@@ -55,7 +55,15 @@ func Corrected(rd *reading.Reading, i int) {
 
 // takeBack passes over what the fact at n, behind the words at i, puts right.
 func takeBack(rd *reading.Reading, i, n int) {
+	if rd.TermAt(i).Apology && anyWord(rd, rd.Elems[i].End, rd.Elems[n].Start, lexicon.CueThought) {
+		return // "sorry, i thought it was the ash"
+	}
 	p := takenBack(rd, i, n)
+	for _, other := range []func(*reading.Reading, int, int) int{countedAlone, ofOneRole, sizedOver} {
+		if p < 0 {
+			p = other(rd, i, n)
+		}
+	}
 	switch {
 	case p >= 0 && eitherWay(rd, i, p, n):
 		return
@@ -73,6 +81,7 @@ func takeBack(rd *reading.Reading, i, n int) {
 		}
 		wrong := retoldToo(rd, i, p, n)
 		clearDoubt(rd, i, n)
+		inherit(rd, p, n)
 		for passed, p := range wrong {
 			rd.Pass(p-passed, p-passed+1)
 		}
@@ -131,6 +140,8 @@ func putsRight(rd *reading.Reading, i, n int) bool {
 		return true // "no, i asked again, the pulley is at 65"
 	case (amends || rd.Cued(rd.Elems[i], lexicon.CueHangsOn)) && begins(rd, i) && toldBehind(rd, i):
 		return true // "correction the log is 600 lb", "wait i measured it wrong its 52"
+	case tellsAnew(rd, i):
+		return true
 	case n < 0:
 		return t.Apology && i+1 == len(rd.Elems)
 	case !begins(rd, i):

@@ -46,6 +46,8 @@ func Denials(rd *reading.Reading) {
 			notSo(rd, i, j+1) // "max 180 now not 250"
 		case farNumber(rd, i, j):
 			notSo(rd, i, j+1)
+		case measurePutAside(rd, i) > 0:
+			rd.Pass(i, measurePutAside(rd, i))
 		case otherWork(rd, is, j):
 			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
 			rd.Alter(j, func(t *scan.Term) { *t = scan.Term{} })
