@@ -46,7 +46,7 @@ func (d *Desk) Answer(ev Event, before Turn) (Reply, Entry, Turn) {
 	}
 	a, turn := d.consider(ev, before)
 	if parts := piecesOf(a.question); len(parts) > 1 {
-		return d.answerAll(ev, before, parts, parser.Question{Compares: a.question.Compares, InRow: a.question.InRow})
+		return d.answerAll(ev, before, parts, parser.Question{Compares: a.question.Compares, TakesMost: a.question.TakesMost, InRow: a.question.InRow})
 	}
 	turn.language, turn.tree = a.voice.language, before.counting(a)
 	reply := ev.aside(a.reply())

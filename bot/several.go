@@ -26,7 +26,7 @@ func (d *Desk) parts(text string) (parts []string, whole parser.Question) {
 	}
 	all, err := d.reader.Read(text)
 	if len(split) < 2 || stops(err) || len(all.Pieces) > 0 {
-		return piecesOf(all), parser.Question{Compares: all.Compares, InRow: all.InRow}
+		return piecesOf(all), parser.Question{Compares: all.Compares, TakesMost: all.TakesMost, InRow: all.InRow}
 	}
 	for _, s := range split {
 		q, err := d.reader.Read(s)
@@ -159,6 +159,9 @@ func (s several) reply() Reply {
 				r.lines = append(r.lines, doubt)
 			}
 		}
+	}
+	if s.whole.TakesMost && ok {
+		r.lines = append(r.lines, voice.word("The heaviest takes the most wraps."))
 	}
 	r.lines = append(r.lines, voice.word("Ask for one by itself for its loads and what was assumed."))
 	o := s.answers[0].object()

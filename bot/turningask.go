@@ -8,7 +8,7 @@ var turningAsks = map[parser.Turning]string{
 	parser.TurnsDenied:   "%s: I do not work from what is not so. Leave that out, or type what is, like “red oak limb 14 in, 22 ft long”.",
 	parser.TurnsBack:     "%s takes something back, and I cannot tell what. Type all of it as it is now, like “red oak limb 14 in, 22 ft long”.",
 	parser.TurnsPiece:    "%s: which piece is it then? Type all of it as it is now, like “red oak limb 14 in, 22 ft long”.",
-	parser.TurnsPart:     "%s of what? I take no part of a piece. Type the part with its own sizes, like “red oak log 20 in across, 4 ft long”.",
+	parser.TurnsPart:     "%s: type that part with its own sizes, like “red oak log 20 in across, 4 ft long”. Split down the middle, plan on the whole log.",
 	parser.TurnsSum:      "%s: I add nothing up from words, and take nothing off. Type it as it comes out, like “650 lb” or “4 wraps”.",
 	parser.TurnsCompared: "%s than what? Type one piece with its own sizes, and what it may weigh as “limit 500 lb”.",
 	parser.TurnsSeveral:  "%s of what? Type what holds for one, like “red oak limb 14 in, 22 ft long”. One piece a message.",

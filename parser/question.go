@@ -205,6 +205,7 @@ type Question struct {
 	Site       *Said[string]  // of a job: where it is
 	Pieces     []Said[string] `json:",omitempty"` // of a list: each is a message by itself
 	Compares   bool           `json:",omitempty"` // which of two pieces weighs more
+	TakesMost  bool           `json:"-"`          // which of the pieces takes the most wraps
 	InRow      bool           `json:",omitempty"` // the pieces are one question each, and nothing is added up
 	Topic      Intent         `json:",omitempty"` // of a call for help: the kind of question that it is about
 	Hello      bool           // small talk, and no more

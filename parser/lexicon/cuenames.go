@@ -25,7 +25,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueDownLimb: true, CueDrumHolder: true, CueDrumLeg: true, CueDrumSize: true, CueDryToo: true,
 	CueEach: true, CueEachOne: true, CueEarlier: true, CueEfficient: true, CueEither: true,
 	CueEndsIn: true, CueEndsUp: true, CueEnough: true, CueEntered: true, CueEvery: true,
-	CueEveryOne: true, CueExceeds: true, CueExcuse: true, CueExperience: true, CueFarOff: true, CueFastened: true,
+	CueEveryOne: true, CueExceeds: true, CueExcuse: true, CueExperience: true, CueMostOf: true, CueOneOf: true, CueTwoOf: true, CueHalfOf: true, CueThanSaid: true, CueFarOff: true, CueFastened: true,
 	CueFatter: true, CueFeels: true, CueFeelsLike: true, CueFew: true, CueFewer: true,
 	CueFigures: true, CueFolk: true, CueFor: true, CueForWhom: true, CueForce: true,
 	CueForked: true, CueFormer: true, CueFormerly: true, CueForms: true, CueFriction: true,

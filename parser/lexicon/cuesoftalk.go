@@ -115,6 +115,11 @@ const (
 	CueHalfLess   scan.Cue = "half-less"   // half of one
 	CueExcuse     scan.Cue = "excuse"      // behind "sorry", tells no more than an excuse
 	CueGloss      scan.Cue = "gloss"       // at the end, says that what stands before it is meant
+	CueOneOf      scan.Cue = "one-of"      // before "less", by how many: one
+	CueTwoOf      scan.Cue = "two-of"      // two
+	CueHalfOf     scan.Cue = "half-of"     // half of one
+	CueThanSaid   scan.Cue = "than-said"   // behind "less": than our answer said
+	CueMostOf     scan.Cue = "most-of"     // asks which has the most of what stands behind it
 	CueManyCuts   scan.Cue = "many-cuts"   // of how many pieces a plan cuts
 	CueFriction   scan.Cue = "friction"    // between a rope and what it runs over
 	CueFrictionOf scan.Cue = "friction-of" // asks which friction it is

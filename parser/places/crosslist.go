@@ -131,7 +131,17 @@ func aboutWeights(rd *reading.Reading, in parser.Intent) bool {
 	case "", parser.AskWeight, parser.AskTree:
 		return true
 	}
+	if in == parser.AskLower && MostWraps(rd) {
+		return true
+	}
 	return in == parser.AskLower && (gear.AsksFor(rd, parser.AskWeight) || gear.AsksFor(rd, parser.AskTree)) && !rd.Worded(parser.Wraps)
+}
+
+// MostWraps says whether no more is asked of wraps than which piece takes the most of them,
+// "which one wants the most wraps": the heaviest does.
+func MostWraps(rd *reading.Reading) bool {
+	at := rd.Only(func(i int) bool { return rd.Elems[i].Plays(parser.Wraps) })
+	return at > 0 && rd.At(at-1).Fig == nil && rd.TypedBefore(at, lexicon.CueMostOf)
 }
 
 // onlySoft says whether all roles of the term at i say much else besides.

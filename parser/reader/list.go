@@ -58,7 +58,7 @@ func (r *Reader) readList(rd *reading.Reading) (parser.Question, *parser.Ask, bo
 // listOf asks of several pieces what each weighs, and all of them; counts are numbers that
 // only tell how many they are.
 func listOf(rd *reading.Reading, pieces, counts []parser.Said[string]) parser.Question {
-	return parser.Question{Intent: parser.AskTree, Language: rd.Language, Units: turning.Units(rd), Pieces: pieces, Passed: append(counts, turning.PassedOutside(rd, pieces)...)}
+	return parser.Question{Intent: parser.AskTree, Language: rd.Language, Units: turning.Units(rd), Pieces: pieces, TakesMost: places.MostWraps(rd), Passed: append(counts, turning.PassedOutside(rd, pieces)...)}
 }
 
 // part reads a part of a message in the tongue of all of it.

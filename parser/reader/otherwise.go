@@ -19,6 +19,7 @@ func otherwise(rd *reading.Reading) {
 	turning.UnitsAside(rd)
 	turning.Percents(rd)
 	turning.OffBys(rd)
+	turning.Differences(rd)
 	stops.Colours(rd)
 	senses.Undecided(rd)
 	turning.Denials(rd)

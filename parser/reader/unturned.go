@@ -19,7 +19,7 @@ func unturned(rd *reading.Reading) {
 			continue
 		}
 		switch {
-		case senses.EitherWords(rd, i), turning.BrushShare(rd, i), turning.PeopleShare(rd, i), turning.BothAnswers(rd, i), turning.ReckonedShare(rd, i), turning.GuessTimes(rd, i), turning.HalfLog(rd, i), turning.OwnSizes(rd, i):
+		case senses.EitherWords(rd, i), turning.BrushShare(rd, i), turning.PeopleShare(rd, i), turning.BothAnswers(rd, i), turning.ReckonedShare(rd, i), turning.GuessTimes(rd, i), turning.HalfLog(rd, i), turning.OwnSizes(rd, i), turning.PartInstead(rd, i):
 		case rd.Cued(e, lexicon.CueWrongWay):
 			turning.LeansBack(rd, i)
 		case rd.Cued(e, lexicon.CueDegree):
@@ -38,7 +38,7 @@ func unturned(rd *reading.Reading) {
 			turning.EachOfAll(rd, i)
 		case rd.TermAt(i).Turning == parser.TurnsCompared && rd.At(i+1).Plays(parser.Wraps):
 			turning.LessWraps(rd, i)
-		case rd.TermAt(i).Turning == parser.TurnsCompared && turning.NextSize(rd, i):
+		case rd.TermAt(i).Turning == parser.TurnsCompared && (turning.NextSize(rd, i) || turning.Wondered(rd) || turning.SizedGear(rd, i)):
 			turning.LeaveOut(rd, i, i+1)
 		case rd.TermAt(i).Turning == parser.TurnsCompared:
 			turning.Lengthening(rd, i)

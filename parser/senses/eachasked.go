@@ -14,14 +14,18 @@ import (
 
 // EachAsked takes the doubt from such a word.
 func EachAsked(rd *reading.Reading) {
-	legs := onLegs(rd)
+	legs, bare := onLegs(rd), false
 	for i := range rd.Elems {
 		t := rd.TermAt(i)
+		if bare && t.AtOnce {
+			rd.Elems[i].Term = &scan.Term{} // "each one and all together"
+		}
 		if !t.Each {
 			continue
 		}
 		switch end := eachWeighs(rd, i); {
-		case end, eachRated(rd, i):
+		case end, eachRated(rd, i), bareList(rd, i):
+			bare = bare || bareList(rd, i)
 			rd.Elems[i].Term = &scan.Term{}
 		case legs && eachLeg(rd, i):
 			rd.Elems[i].Term = &scan.Term{}
@@ -30,6 +34,21 @@ func EachAsked(rd *reading.Reading) {
 		}
 	}
 	barePull(rd)
+}
+
+// bareList says whether several pairs of sizes are told, none with a unit, so that their units
+// are what is asked: "22x8, 20x8 and 17x10, each one and all together".
+func bareList(rd *reading.Reading, i int) bool {
+	pairs := places.PairsOfSizes(rd)
+	if len(pairs) < 2 || rd.At(i-1).Fig != nil || rd.At(i+1).Fig != nil {
+		return false
+	}
+	for _, p := range pairs {
+		if rd.Elems[p.Across].Fig.Unit != nil || rd.Elems[p.Along].Fig.Unit != nil {
+			return false
+		}
+	}
+	return true
 }
 
 // eachWeighs says whether it is asked what each weighs: nothing is told of how many, nor

@@ -48,7 +48,7 @@ func asksWithFigures(rd *reading.Reading, asked []parser.Intent, helps bool, q *
 		q.Intent, q.Topic, q.Notes, q.Passed = parser.AskHelp, topic, nil, rd.Passed
 	case !helps && !slices.Contains(asked, parser.AskLog) && asksLimit(rd):
 		q.Intent, q.Notes = parser.AskJob, nil
-	case asksRecord(rd):
+	case asksRecord(rd) && !wonders(rd):
 		q.Intent = parser.AskLog
 	case topic != "":
 		q.Intent, q.Topic, q.Notes, q.Passed, q.Quantities = parser.AskHelp, topic, nil, rd.Passed, figures
@@ -88,7 +88,7 @@ func asksWithout(rd *reading.Reading, asked []parser.Intent, helps bool, q *pars
 	switch topic := topic(rd); {
 	case !helps && !tree && tradeTopic(rd) == "" && !slices.Contains(asked, parser.AskLog) && AsksKept(rd):
 		q.Intent, q.Notes = parser.AskJob, nil
-	case !helps && asksLog(rd), !helps && !tree && slices.Contains(asked, parser.AskLog):
+	case !helps && asksLog(rd) && !wonders(rd), !helps && !tree && slices.Contains(asked, parser.AskLog):
 		q.Intent = parser.AskLog
 	case tree:
 		return false

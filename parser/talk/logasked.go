@@ -75,3 +75,9 @@ func asksLimit(rd *reading.Reading) bool {
 	}
 	return asks && !rd.Changed && Typed(rd, lexicon.CueOurLimit) && !rd.AnyAt(other)
 }
+
+// wonders says whether it is asked why the last answer is what it is, and nothing names the
+// record: "why so many, we did it with less last week".
+func wonders(rd *reading.Reading) bool {
+	return !rd.First && Explain(rd) != "" && !logNamed(rd) && !Typed(rd, lexicon.CueInLog) && !Typed(rd, lexicon.CueConfirmed)
+}

@@ -1,6 +1,8 @@
 package talk
 
 import (
+	"strings"
+
 	"heft/parser"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
@@ -34,6 +36,9 @@ func WrapsBy(rd *reading.Reading, before parser.Question) (parser.Question, bool
 			by = c.by
 		}
 	}
+	if by == 0 {
+		by = fewerThanSaid(rd)
+	}
 	if by == 0 || rd.AnyAt(func(i int) bool { return tellsBesideWraps(rd, i) }) {
 		return parser.Question{}, false
 	}
@@ -48,5 +53,37 @@ func tellsBesideWraps(rd *reading.Reading, i int) bool {
 	if e.Fig != nil {
 		return e.Fig.Dim != parser.DimCount || e.Fig.Unit != nil || e.Fig.High > most
 	}
-	return e.Piece() || t.Tree != nil || t.Denies || t.Lacks || t.Explain != "" || t.Stop != "" || rd.Cued(e, lexicon.CueThan) || rd.Cued(e, lexicon.CueIf) && !e.Marked(lexicon.MarkFollow)
+	return e.Piece() || t.Tree != nil || t.Denies || t.Lacks || t.Explain != "" || t.Stop != "" || rd.Cued(e, lexicon.CueThan) && fewerThanSaid(rd) == 0 || rd.Cued(e, lexicon.CueIf) && !e.Marked(lexicon.MarkFollow)
+}
+
+// fewerThanSaid is by how many the wraps differ where only so many more or fewer than we
+// said are told, "1 less than you said", and nothing else; 0 elsewhere.
+func fewerThanSaid(rd *reading.Reading) float64 {
+	words := plainWords(rd)
+	for i := range words {
+		by := 0.0
+		for _, c := range []struct {
+			cue scan.Cue
+			by  float64
+		}{{lexicon.CueOneOf, 1}, {lexicon.CueTwoOf, 2}, {lexicon.CueHalfOf, 0.5}} {
+			if rd.In.Cued(words[i], c.cue) {
+				by = c.by
+			}
+		}
+		if by == 0 || i+1 == len(words) {
+			continue
+		}
+		switch {
+		case rd.In.Cued(words[i+1], lexicon.CueFewer):
+			by = -by
+		case !rd.In.Cued(words[i+1], lexicon.CueMore):
+			continue
+		}
+		for n := 1; n <= min(reading.LongestCue, len(words)-i-2); n++ {
+			if rd.In.Cued(strings.Join(words[i+2:i+2+n], " "), lexicon.CueThanSaid) {
+				return by
+			}
+		}
+	}
+	return 0
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"heft/parser"
+	"heft/parser/gear"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
 	"heft/parser/scan"
@@ -30,6 +31,8 @@ func Thither(lx *lexicon.Lexicon, words []string, found int, t *scan.Tongue) boo
 func More(rd *reading.Reading, i int) {
 	prev, next := rd.At(i-1), rd.At(i+1)
 	switch plus := rd.Cued(rd.Elems[i], lexicon.CueMore); {
+	case Wondered(rd):
+		LeaveOut(rd, i, i+1)
 	case prev.Term != nil && prev.Term.Intent == parser.AskWeight && next.Fig == nil && !compared(rd, i+1):
 		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} }) // "pesa menos, verdad?"
 	case plus && next.Fig != nil && addsOther(rd, i):
@@ -40,6 +43,14 @@ func More(rd *reading.Reading, i int) {
 	default:
 		LeaveOut(rd, i, i+1)
 	}
+}
+
+// Wondered says whether a message of a talk asks why the last answer is what it is, and tells
+// no number and no tree: what it holds that against is talk, "why that many, i used fewer
+// yesterday and it was fine".
+func Wondered(rd *reading.Reading) bool {
+	asks := rd.AnyAt(func(k int) bool { return rd.TermAt(k).Explain != "" })
+	return !rd.First && asks && !rd.AnyAt(func(k int) bool { return rd.Elems[k].Fig != nil || rd.TermAt(k).Tree != nil })
 }
 
 // byItself says whether nothing else is said in the breath of the word at i.
@@ -114,6 +125,19 @@ func NextSize(rd *reading.Reading, i int) bool {
 		return told && (fig.Unit == nil && fig.Dim == parser.DimCount || fig.Dim == parser.DimLength && fig.High <= sizeAgain*was.High && was.Low <= sizeAgain*fig.Low)
 	})
 }
+
+// SizedGear says whether the word at i holds a rope against another by the one size that is
+// told of it, "thicker rope today, 18 mm": the size tells it all.
+func SizedGear(rd *reading.Reading, i int) bool {
+	word, _ := scan.NextWord(rd.Text[rd.Elems[i].End:])
+	k := rd.Past(i-1, -1, lexicon.MarkArticle|lexicon.MarkIs|lexicon.MarkAdverb)
+	beside := gear.Part(rd.At(i+1)) == lexicon.PartRope || gear.Part(rd.At(k)) == lexicon.PartRope
+	size := rd.Only(func(n int) bool { return rd.Elems[n].Fig.Short() && rd.Elems[n].Fig.High <= thickestRope })
+	return beside && size >= 0 && !rd.In.Cued(word, lexicon.CueThan) && rd.At(i-1).Fig == nil && rd.At(i+1).Fig == nil
+}
+
+// thickestRope is the thickest that a rope for this work is told to be, in metres.
+const thickestRope = 0.05
 
 // sizeAgain is how much larger or smaller than the one before the next piece is told to be:
 // what is told beyond is rather the difference.

@@ -6,6 +6,7 @@ import (
 	"unicode"
 
 	"heft/parser"
+	"heft/parser/bounds"
 	"heft/parser/gear"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
@@ -41,6 +42,40 @@ func OwnSizes(rd *reading.Reading, i int) bool {
 	}
 	LeaveOut(rd, i, i+1)
 	return true
+}
+
+// PartInstead leaves out what might be done rather than take the piece as it is, "or should
+// we quarter it first": the sizes before it tell the whole one, and it is said back. It says
+// whether it did.
+func PartInstead(rd *reading.Reading, i int) bool {
+	if TurnedBy(rd, i) != parser.TurnsPart || !tellsPiece(rd) {
+		return false
+	}
+	from, to := i, i+1
+	for from > 0 && rd.Elems[from-1].Pause == 0 && rd.Elems[from-1].Fig == nil && !orBefore(rd, from) {
+		from--
+	}
+	for to < len(rd.Elems) && rd.Elems[to].Pause == 0 {
+		to++
+	}
+	verb := from
+	if first, _ := scan.NextWord(rd.Text[rd.Elems[from].Start:]); rd.In.Joins[first] == scan.Or {
+		verb++
+	}
+	cut := verb < i || rd.At(i+1).Marked(lexicon.MarkPronoun|lexicon.MarkArticle) // "or half" alone is another piece
+	told := func(k int) bool { return rd.Elems[k].Fig != nil || rd.Elems[k].Piece() }
+	if !orBefore(rd, from) || !cut || bounds.AnyWithin(rd, from-1, to, told) || !bounds.AnyWithin(rd, -1, from, told) {
+		return false
+	}
+	LeaveOut(rd, from, to)
+	return true
+}
+
+// orBefore says whether "or" stands in the text right before the element at i, or begins it.
+func orBefore(rd *reading.Reading, i int) bool {
+	words := scan.SplitWords(rd.Text[max(0, rd.At(i-1).End):rd.Elems[i].Start])
+	first, _ := scan.NextWord(rd.Text[rd.Elems[i].Start:])
+	return rd.In.Joins[first] == scan.Or || slices.ContainsFunc(words, func(w string) bool { return rd.In.Joins[scan.Fold(w)] == scan.Or })
 }
 
 // CutInParts asks about "take it in two parts" as about any share of a piece: it is cut, and
