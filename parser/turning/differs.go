@@ -27,7 +27,10 @@ func Differences(rd *reading.Reading) {
 // them against somebody's figure, and lead to no number of their own: "3 less than 5".
 func differs(rd *reading.Reading, i int) bool {
 	word, n := scan.NextWord(rd.Text[rd.Elems[i].Start:])
-	than, _ := scan.NextWord(rd.Text[rd.Elems[i].Start+n:])
+	than, m := scan.NextWord(rd.Text[rd.Elems[i].Start+n:])
+	if whose, _ := scan.NextWord(rd.Text[rd.Elems[i].Start+n+m:]); whose == "" {
+		return false // "800 lb less than, red oak 18 in"
+	}
 	if !rd.In.Cued(word, lexicon.CueMore) && !rd.In.Cued(word, lexicon.CueFewer) || !rd.In.Cued(than, lexicon.CueThan) {
 		return false
 	}
