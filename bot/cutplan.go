@@ -30,7 +30,8 @@ func (a *answer) workCutPlan() error {
 		return a.workThickest(limit)
 	}
 	stick := pieceOf(q)
-	ends, err := longestFrom(stick, limit)
+	most := q.Length(parser.LongestPiece).Low
+	ends, err := longestFrom(stick, limit, most)
 	if err != nil {
 		return err
 	}
@@ -49,7 +50,7 @@ func (a *answer) workCutPlan() error {
 	cut := ends[from]
 	o := &cutPlanObject{Longest: float64(cut.Length)}
 	a.figures = func(all *object) { all.CutPlan = o }
-	a.tellLongest(cut, from, limit)
+	a.tellLongest(cut, from, limit, most)
 	if !stick.Tip.IsZero() && !cut.Uncut {
 		a.lines = append(a.lines, a.voice.say("From the butt %s at most, from the tip %s.",
 			a.voice.taped(ends[cutplan.Butt].Length), a.voice.taped(ends[cutplan.Tip].Length)))
@@ -82,7 +83,7 @@ func (a *answer) longestWith(c parser.Choice) string {
 	if slices.Contains(q.Notes, noteFromTip) {
 		from = cutplan.Tip
 	}
-	cut, err := cutplan.Longest(pieceOf(q), from, q.Mass(parser.Limit).Low)
+	cut, err := cutplan.Longest(pieceOf(q), from, q.Mass(parser.Limit).Low, q.Length(parser.LongestPiece).Low)
 	if err != nil || cut.Uncut {
 		return ""
 	}
@@ -93,7 +94,7 @@ func (a *answer) longestWith(c parser.Choice) string {
 // tell that: its butt is the heaviest part of it.
 func (a *answer) cutSmaller(limit string) string {
 	if q := a.question; q.Has(parser.Length) && a.result.Weight.Method != piece.ByCrew && !a.result.Disagreement {
-		if cut, err := cutplan.Longest(pieceOf(q), cutplan.Butt, q.Mass(parser.Limit).Low); err == nil && !cut.Uncut {
+		if cut, err := cutplan.Longest(pieceOf(q), cutplan.Butt, q.Mass(parser.Limit).Low, 0); err == nil && !cut.Uncut {
 			a.cutTo = a.voice.taped(cut.Length)
 			return a.voice.say("Cut a smaller piece: %s at most to stay under %s.", a.voice.taped(cut.Length), limit)
 		}
@@ -102,10 +103,10 @@ func (a *answer) cutSmaller(limit string) string {
 }
 
 // longestFrom is the longest piece from each end.
-func longestFrom(stick piece.Piece, limit unit.Mass) (map[cutplan.End]cutplan.Cut, error) {
+func longestFrom(stick piece.Piece, limit unit.Mass, most unit.Length) (map[cutplan.End]cutplan.Cut, error) {
 	ends := map[cutplan.End]cutplan.Cut{}
 	for _, from := range []cutplan.End{cutplan.Butt, cutplan.Tip} {
-		cut, err := cutplan.Longest(stick, from, limit)
+		cut, err := cutplan.Longest(stick, from, limit, most)
 		if err != nil {
 			return nil, err
 		}
@@ -128,7 +129,9 @@ type cutObject struct {
 	Balance float64 `json:"balance_m"`
 }
 
-func (a *answer) tellLongest(cut cutplan.Cut, from cutplan.End, most unit.Mass) {
+// tellLongest says the longest piece from an end: by its weight, or as long as the crew has
+// any of them, and no limit is reached.
+func (a *answer) tellLongest(cut cutplan.Cut, from cutplan.End, most unit.Mass, longest unit.Length) {
 	v := a.voice
 	heavy, limit := a.inLimitsUnits(cut.Heavy, most).within(cut.Heavy, most)
 	sentence := "%s: %s at most to stay under %s, plan on %s."
@@ -136,10 +139,17 @@ func (a *answer) tellLongest(cut cutplan.Cut, from cutplan.End, most unit.Mass) 
 	case cut.Uncut && a.result != nil:
 		a.lines = []string{v.say("%s: all of it stays under %s, plan on %s.", capital(a.piece()), limit, heavy)}
 		return
+	case longest > 0 && cut.Length >= longest && from == cutplan.Tip:
+		sentence = "%s, from the tip: %s at most, as you told, under %s: plan on %s."
+	case longest > 0 && cut.Length >= longest:
+		sentence = "%s: %s at most, as you told, under %s: plan on %s."
 	case from == cutplan.Tip:
 		sentence = "%s, from the tip: %s at most to stay under %s, plan on %s."
 	}
 	a.lines = []string{v.say(sentence, capital(a.piece()), v.taped(cut.Length), limit, heavy)}
+	if longest > 0 && cut.Length < longest {
+		a.lines = append(a.lines, v.say("No piece longer than %s, as you told.", v.taped(longest)))
+	}
 }
 
 // inLimitsUnits is the speaker of a limit that a piece reaches to the pound: in other units
@@ -156,7 +166,7 @@ func (a *answer) inLimitsUnits(planned, limit unit.Mass) speaker {
 // tellPieces says the pieces of a stick from the butt to the tip, and what
 // they take against the stick in one.
 func (a *answer) tellPieces(o *cutPlanObject, stick piece.Piece, limit unit.Mass) error {
-	plan, err := cutplan.Pieces(stick, limit, a.voice.tapeStep())
+	plan, err := cutplan.Pieces(stick, limit, a.voice.tapeStep(), a.question.Length(parser.LongestPiece).Low)
 	if err != nil {
 		return err
 	}
@@ -236,7 +246,7 @@ func (a *answer) tellCutting(stick piece.Piece, from cutplan.End, limit unit.Mas
 	v := a.voice
 	a.lines = append(a.lines, v.say("By the heavy end of the weight. More cuts, less load on the tree; fewer cuts, less time aloft."))
 	thicker, thickest := thickened(stick, v.step())
-	if cut, err := cutplan.Longest(thicker, from, limit); err == nil {
+	if cut, err := cutplan.Longest(thicker, from, limit, a.question.Length(parser.LongestPiece).Low); err == nil {
 		a.lines = append(a.lines, v.say("If %s, not %s: %s at most.",
 			v.across(unit.Exactly(thickest)), v.across(unit.Exactly(thickest-v.step())), v.taped(cut.Length)))
 	}

@@ -17,7 +17,7 @@ var noun = map[parser.Field]string{
 	parser.Parts: "the parts of line", parser.People: "the people on the rope",
 	parser.WinchPull: "the winch", parser.BlockAngle: "the angle at the block", parser.Wraps: "the wraps",
 	parser.RopeBreak: "the rope's strength", parser.RopeLength: "the rope's length", parser.SecondRope: "the other rope's length", parser.RopeDiameter: "the rope's thickness",
-	parser.DropHeight: "the fall", parser.BlockBelow: "how far the block is below the cut", parser.HitchAbove: "how far the hitch is above the cut", parser.HitchToBlock: "how far the block is below the hitch", parser.MiddleAbove: "how far the middle is above the block", parser.RunLength: "the run", parser.Limit: "the limit",
+	parser.DropHeight: "the fall", parser.BlockBelow: "how far the block is below the cut", parser.HitchAbove: "how far the hitch is above the cut", parser.HitchToBlock: "how far the block is below the hitch", parser.MiddleAbove: "how far the middle is above the block", parser.RunLength: "the run", parser.Limit: "the limit", parser.LongestPiece: "the longest piece",
 	parser.BlockHeight: "the block above the cut", parser.Tie: "the tie from the cut", parser.TieAlong: "the tie", parser.PieceHeight: "the piece's height", parser.LimbAngle: "the limb's angle",
 	parser.Efficiency: "the sheave efficiency", parser.LineOut: "the line out", parser.Sideways: "how far to the side",
 	parser.StartAngle: "the line's angle", parser.Turn: "how far the rope turns at each block named", parser.Redirects: "the redirects", parser.PersonPull: "what each pulls",

@@ -20,7 +20,7 @@ var uses = map[parser.Intent][]parser.Field{
 	parser.AskLift:      append(slices.Clone(ofHauling), parser.HitchHeight, parser.DrumAway, parser.TrunkAcross, parser.Apart, parser.Rise, parser.LoadHeight, parser.CutHeight, parser.Closed, parser.RopeLength),
 	parser.AskRaise:     append(slices.Clone(ofHauling), parser.LimbAngle, parser.Tie, parser.BlockHeight, parser.HitchHeight, parser.BlockBehind, parser.BlockOut, parser.Sideways, parser.Closed),
 	parser.AskNotch:     {parser.LimbAngle},
-	parser.AskCutPlan:   {parser.People},
+	parser.AskCutPlan:   {parser.People, parser.LongestPiece},
 	parser.AskDrop:      {parser.DropHeight, parser.BlockBelow, parser.HitchAbove, parser.HitchToBlock, parser.MiddleAbove, parser.RunLength, parser.RopeBreak, parser.RopeLength, parser.HitchHeight, parser.RopeDiameter, parser.Strands},
 	parser.AskGear:      {parser.RopeDiameter, parser.BlockAngle},
 	parser.AskSwing:     {parser.Tie, parser.TieAlong, parser.PieceHeight, parser.LineOut, parser.BlockHeight, parser.Sideways, parser.StartAngle, parser.HitchHeight, parser.ObstacleOut, parser.ObstacleHeight},

@@ -9,7 +9,7 @@ var DimensionOf = map[Field]Dimension{
 	Diameter: DimLength, ButtDiameter: DimLength, MidDiameter: DimLength, TipDiameter: DimLength,
 	Length: DimLength, HitchHeight: DimLength, RopeLength: DimLength, SecondRope: DimLength, DropHeight: DimLength,
 	RunLength: DimLength, BlockBelow: DimLength, HitchAbove: DimLength, HitchToBlock: DimLength, MiddleAbove: DimLength, BlockHeight: DimLength, Tie: DimLength,
-	DrumAway: DimLength, Tail: DimLength, LandsOut: DimLength, DrumAcross: DimLength, TrunkAcross: DimLength, BlockBehind: DimLength, BlockOut: DimLength, Closed: DimLength, Apart: DimLength, Rise: DimLength, LoadHeight: DimLength, CutHeight: DimLength,
+	LongestPiece: DimLength, DrumAway: DimLength, Tail: DimLength, LandsOut: DimLength, DrumAcross: DimLength, TrunkAcross: DimLength, BlockBehind: DimLength, BlockOut: DimLength, Closed: DimLength, Apart: DimLength, Rise: DimLength, LoadHeight: DimLength, CutHeight: DimLength,
 	LineOut: DimLength, Sideways: DimLength, PieceHeight: DimLength, RopeDiameter: DimLength,
 	ObstacleOut: DimLength, ObstacleHeight: DimLength,
 	SecondTie: DimLength, SideBranchOut: DimLength, SideBranch: DimMass, LegAngle: DimAngle, SecondLeg: DimAngle,

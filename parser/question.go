@@ -30,6 +30,7 @@ const (
 	HitchToBlock Field = "hitch_to_block_m" // down from the hitch to a block that it falls past
 	MiddleAbove  Field = "middle_above_m"   // the middle of a piece, above such a block
 	Limit        Field = "limit_kg"
+	LongestPiece Field = "longest_piece_m" // of a cut, whatever it weighs
 	BlockHeight  Field = "block_height_m"
 	Tie          Field = "tie_m"
 	LimbAngle    Field = "limb_angle_deg"

@@ -115,7 +115,7 @@ var told, phrases = inOrder([]phrase{
 	{DrumAway, "drum # from the tree"}, {Tail, "# of tail"}, {LandsOut, "lands # out from the tree"}, {DrumAcross, "# drum"}, {TrunkAcross, "# trunk"},
 	{BlockBehind, "# behind the hinge"}, {BlockOut, "# out toward the limb"}, {Closed, "blocks take up #"},
 	{Apart, "# between the blocks"}, {Rise, "# of rise"}, {LoadHeight, "load tied at #"}, {CutHeight, "cut at #"},
-	{BlockBelow, "block # below the cut"}, {HitchAbove, "hitch # above the cut"}, {HitchToBlock, "tie point to block #"}, {MiddleAbove, "block to middle #"}, {DropHeight, "free fall of #"}, {RunLength, "# of run"}, {Limit, "limit is #"},
+	{BlockBelow, "block # below the cut"}, {HitchAbove, "hitch # above the cut"}, {HitchToBlock, "tie point to block #"}, {MiddleAbove, "block to middle #"}, {DropHeight, "free fall of #"}, {RunLength, "# of run"}, {Limit, "limit is #"}, {LongestPiece, "no piece longer than #"},
 	{Tie, "# out from the cut"}, {BlockHeight, "# above the cut"}, {LimbAngle, "# above level"},
 	{Alike, "# alike pieces"}, {PieceHeight, "piece hanging at #"}, {LineOut, "# of line out"}, {Sideways, "# to the side"}, {StartAngle, "# from plumb"},
 	{SecondTie, "tip line at #"}, {Lines, "# ropes at"}, {LegAngle, "leg angle #"},

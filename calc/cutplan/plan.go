@@ -38,13 +38,13 @@ type Cut struct {
 }
 
 // Longest is the longest piece, from an end of a stick, whose heavy end stays
-// under the limit:
+// under the limit, and that is no longer than most:
 //
-//	max x: High(x) ≤ limit
+//	max x ≤ most: High(x) ≤ limit
 //
 // in m, with High that of piece.Weigh for the part of the stick from the end
-// to x. It is found by halving, from below, since a longer part is never the
-// lighter. It holds within Limits and the ranges of piece.Weigh.
+// to x; a most of 0 is none. It is found by halving, from below, since a longer
+// part is never the lighter. It holds within Limits and the ranges of piece.Weigh.
 //
 // The stick tapers straight between the diameters measured, and is as thick
 // as its one diameter where there is only one: measure that at the thick end.
@@ -58,7 +58,7 @@ type Cut struct {
 // they are.
 //
 // Source: piece.Weigh.
-func Longest(p piece.Piece, from End, limit unit.Mass) (Cut, error) {
+func Longest(p piece.Piece, from End, limit unit.Mass, most unit.Length) (Cut, error) {
 	if err := Limits.Check(limits.Limit, limit); err != nil {
 		return Cut{}, err
 	}
@@ -74,7 +74,7 @@ func Longest(p piece.Piece, from End, limit unit.Mass) (Cut, error) {
 		}
 		part = func(x unit.Length) (Piece, error) { return s.cut(s.length-x, s.length) }
 	}
-	best, err := longest(limit, s.length, part)
+	best, err := longest(limit, capped(s.length, most), part)
 	if err != nil {
 		return Cut{}, err
 	}
@@ -90,13 +90,14 @@ type Plan struct {
 // Pieces divides a stick into as few pieces under the limit as it takes, each
 // from the butt on as long as Longest has it; the last, at the tip, is what is
 // left. A rest too short to weigh is given some of the piece before it. A
-// length said as a range counts with its long end.
+// length said as a range counts with its long end. No piece is longer than most, where
+// that is not 0.
 //
 // Each piece but the last is a whole number of steps long, so that whoever cuts by
 // the plan ends up with its pieces; a step of 0 is none.
 //
 // It holds, and errs, as Longest.
-func Pieces(p piece.Piece, limit unit.Mass, step unit.Length) (Plan, error) {
+func Pieces(p piece.Piece, limit unit.Mass, step, most unit.Length) (Plan, error) {
 	if err := Limits.Check(limits.Limit, limit); err != nil {
 		return Plan{}, err
 	}
@@ -109,7 +110,7 @@ func Pieces(p piece.Piece, limit unit.Mass, step unit.Length) (Plan, error) {
 	}
 	var plan Plan
 	for from := unit.Length(0); s.length-from > fine; {
-		next, err := s.next(from, limit, step)
+		next, err := s.next(from, limit, step, most)
 		if err != nil {
 			return Plan{}, err
 		}
@@ -121,9 +122,9 @@ func Pieces(p piece.Piece, limit unit.Mass, step unit.Length) (Plan, error) {
 }
 
 // next is the piece that begins at a distance from the butt.
-func (s *stick) next(from unit.Length, limit unit.Mass, step unit.Length) (Piece, error) {
+func (s *stick) next(from unit.Length, limit unit.Mass, step, most unit.Length) (Piece, error) {
 	left := s.length - from
-	best, err := longest(limit, left, func(x unit.Length) (Piece, error) { return s.cut(from, from+x) })
+	best, err := longest(limit, capped(left, most), func(x unit.Length) (Piece, error) { return s.cut(from, from+x) })
 	if err == nil && left-best.Length >= fine {
 		best, err = s.stepped(from, best, step)
 	}
@@ -148,6 +149,14 @@ func (s *stick) stepped(from unit.Length, p Piece, step unit.Length) (Piece, err
 		return p, nil
 	}
 	return s.cut(from, from+short)
+}
+
+// capped is a length, or the most that it may be where that is less; a most of 0 is none.
+func capped(l, most unit.Length) unit.Length {
+	if most > 0 {
+		return min(l, most)
+	}
+	return l
 }
 
 // Domains lists the ranges of validity.

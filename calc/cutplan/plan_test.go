@@ -64,7 +64,7 @@ func TestLongestAgainstSlices(t *testing.T) {
 	} {
 		for _, from := range []cutplan.End{cutplan.Butt, cutplan.Tip} {
 			for _, limit := range []float64{60, 181.437, 700} {
-				cut, err := cutplan.Longest(s.stick, from, unit.Mass(limit))
+				cut, err := cutplan.Longest(s.stick, from, unit.Mass(limit), 0)
 				if err != nil {
 					t.Errorf("%s under %v kg: %v", name, limit, err)
 					continue
@@ -87,7 +87,7 @@ func TestPublishedLogs(t *testing.T) {
 	// US National Park Service, Safety for Tree Workers, green-log table: red
 	// oak of 20 in weighs 137 lb a foot. Under 400 lb that is 2.92 ft of an
 	// average tree; the heavy end leaves less, but not less than two thirds.
-	cut, err := cutplan.Longest(log(find(t, "Quercus rubra"), 20*unit.Inch, 0, 0, 0, 0), cutplan.Butt, 400*unit.Pound)
+	cut, err := cutplan.Longest(log(find(t, "Quercus rubra"), 20*unit.Inch, 0, 0, 0, 0), cutplan.Butt, 400*unit.Pound, 0)
 	if got := cut.Length.Feet(); err != nil || got > 400.0/137 || got < 400.0/137*2/3 {
 		t.Errorf("%v ft, %v", got, err)
 	}
@@ -95,16 +95,16 @@ func TestPublishedLogs(t *testing.T) {
 
 func TestUncut(t *testing.T) {
 	red := find(t, "Quercus rubra")
-	cut, err := cutplan.Longest(log(red, 0, 0.2, 0, 0.1, 4), cutplan.Butt, 2000)
+	cut, err := cutplan.Longest(log(red, 0, 0.2, 0, 0.1, 4), cutplan.Butt, 2000, 0)
 	if err != nil || !cut.Uncut || cut.Length != 4 {
 		t.Errorf("%+v, %v", cut, err)
 	}
 	// No length said: as long as a piece may be.
-	cut, err = cutplan.Longest(log(red, 0.02, 0, 0, 0, 0), cutplan.Butt, 2000)
+	cut, err = cutplan.Longest(log(red, 0.02, 0, 0, 0, 0), cutplan.Butt, 2000, 0)
 	if err != nil || !cut.Uncut || cut.Length != piece.Lengths.High {
 		t.Errorf("%+v, %v", cut, err)
 	}
-	plan, err := cutplan.Pieces(log(red, 0, 0.2, 0, 0.1, 4), 2000, 0)
+	plan, err := cutplan.Pieces(log(red, 0, 0.2, 0, 0.1, 4), 2000, 0, 0)
 	if err != nil || len(plan.Pieces) != 1 || plan.Cuts != 1 || plan.Pieces[0].Length != 4 {
 		t.Errorf("%+v, %v", plan, err)
 	}
@@ -115,7 +115,7 @@ func TestPieces(t *testing.T) {
 	// balanced at its middle.
 	red := find(t, "Quercus rubra")
 	limit := unit.Mass(heavy(t, red) * math.Pi / 4 * 0.4 * 0.4 * 3)
-	plan, err := cutplan.Pieces(log(red, 0.4, 0, 0, 0, 10), limit, 0)
+	plan, err := cutplan.Pieces(log(red, 0.4, 0, 0, 0, 10), limit, 0, 0)
 	if err != nil || len(plan.Pieces) != 4 || plan.Cuts != 4 {
 		t.Fatalf("%+v, %v", plan, err)
 	}
@@ -128,12 +128,36 @@ func TestPieces(t *testing.T) {
 	}
 }
 
+func TestPiecesNoLongerThanTold(t *testing.T) {
+	// The same cylinder, limit for 3 m of it and no piece longer than 2.5 m: four of
+	// those; a most of 4 m changes nothing.
+	red := find(t, "Quercus rubra")
+	limit := unit.Mass(heavy(t, red) * math.Pi / 4 * 0.4 * 0.4 * 3)
+	for most, want := range map[unit.Length][]float64{2.5: {2.5, 2.5, 2.5, 2.5}, 4: {3, 3, 3, 1}} {
+		plan, err := cutplan.Pieces(log(red, 0.4, 0, 0, 0, 10), limit, 0, most)
+		if err != nil || len(plan.Pieces) != len(want) {
+			t.Fatalf("%v m at most: %+v, %v", most, plan, err)
+		}
+		for i, p := range plan.Pieces {
+			if math.Abs(float64(p.Length)-want[i]) > 1e-5 {
+				t.Errorf("%v m at most: piece %d is %v m, want %v", most, i, p.Length, want[i])
+			}
+		}
+	}
+	for _, from := range []cutplan.End{cutplan.Butt, cutplan.Tip} {
+		cut, err := cutplan.Longest(log(red, 0.4, 0, 0, 0, 10), from, limit, 2.5)
+		if err != nil || cut.Uncut || math.Abs(float64(cut.Length)-2.5) > 1e-9 {
+			t.Errorf("from %v: %+v, %v", from, cut, err)
+		}
+	}
+}
+
 func TestPiecesByTheTape(t *testing.T) {
 	// The same cylinder, limit for 2.97 m of it, and a tape in steps of 5 cm:
 	// 2.95 three times leaves 1.15.
 	red := find(t, "Quercus rubra")
 	limit := unit.Mass(heavy(t, red) * math.Pi / 4 * 0.4 * 0.4 * 2.97)
-	plan, err := cutplan.Pieces(log(red, 0.4, 0, 0, 0, 10), limit, 0.05)
+	plan, err := cutplan.Pieces(log(red, 0.4, 0, 0, 0, 10), limit, 0.05, 0)
 	if err != nil || len(plan.Pieces) != 4 {
 		t.Fatalf("%+v, %v", plan, err)
 	}
@@ -148,7 +172,7 @@ func TestAShortRestIsMadeLongEnough(t *testing.T) {
 	// 6.02 m in pieces of 3 m leave 2 cm, which nobody can weigh or cut.
 	red := find(t, "Quercus rubra")
 	limit := unit.Mass(heavy(t, red) * math.Pi / 4 * 0.4 * 0.4 * 3)
-	plan, err := cutplan.Pieces(log(red, 0.4, 0, 0, 0, 6.02), limit, 0)
+	plan, err := cutplan.Pieces(log(red, 0.4, 0, 0, 0, 6.02), limit, 0, 0)
 	if err != nil || len(plan.Pieces) != 3 {
 		t.Fatalf("%+v, %v", plan, err)
 	}
@@ -171,7 +195,7 @@ func TestThreeDiameters(t *testing.T) {
 		}
 		stick := log(red, 0, 0.6, unit.Length(mid), 0.1, 8)
 		for _, limit := range []float64{100, 500, 900, 1500} {
-			cut, err := cutplan.Longest(stick, cutplan.Butt, unit.Mass(limit))
+			cut, err := cutplan.Longest(stick, cutplan.Butt, unit.Mass(limit), 0)
 			if err != nil {
 				t.Errorf("%s under %v kg: %v", name, limit, err)
 				continue
@@ -196,16 +220,16 @@ func TestRangesCountWithTheirThickEnd(t *testing.T) {
 		from   cutplan.End
 		length unit.Length // whose taper is the thicker there
 	}{"butt": {cutplan.Butt, 9}, "tip": {cutplan.Tip, 6}} {
-		got, errGot := cutplan.Longest(said, test.from, 150)
-		want, errWant := cutplan.Longest(log(red, 0, 0.6, 0, 0.2, test.length), test.from, 150)
+		got, errGot := cutplan.Longest(said, test.from, 150, 0)
+		want, errWant := cutplan.Longest(log(red, 0, 0.6, 0, 0.2, test.length), test.from, 150, 0)
 		if err := errors.Join(errGot, errWant); err != nil || got != want || got.Uncut {
 			t.Errorf("from the %s: %+v, %v; want %+v", name, got, err, want)
 		}
 	}
 	one := log(red, 0, 0, 0, 0, 9)
 	one.Diameter = between(0.4, 0.5)
-	got, errGot := cutplan.Pieces(one, 300, 0)
-	want, errWant := cutplan.Pieces(log(red, 0.5, 0, 0, 0, 9), 300, 0)
+	got, errGot := cutplan.Pieces(one, 300, 0, 0)
+	want, errWant := cutplan.Pieces(log(red, 0.5, 0, 0, 0, 9), 300, 0, 0)
 	if err := errors.Join(errGot, errWant); err != nil || !slices.Equal(got.Pieces, want.Pieces) {
 		t.Errorf("%+v, %v; want %+v", got, err, want)
 	}
@@ -221,7 +245,7 @@ func TestLimbs(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	cut, err := cutplan.Longest(limb, cutplan.Butt, whole.High/2)
+	cut, err := cutplan.Longest(limb, cutplan.Butt, whole.High/2, 0)
 	if err != nil || math.Abs(float64(cut.Length)-6.7056/2) > 1e-5 {
 		t.Errorf("%+v, %v", cut, err)
 	}
@@ -230,14 +254,14 @@ func TestLimbs(t *testing.T) {
 	limb.Tip = unit.Exactly(unit.Length(0.1))
 	bare := limb
 	bare.Shape = piece.Log
-	brushed, errBrushed := cutplan.Longest(limb, cutplan.Butt, 200)
-	bareCut, errBare := cutplan.Longest(bare, cutplan.Butt, 200)
+	brushed, errBrushed := cutplan.Longest(limb, cutplan.Butt, 200, 0)
+	bareCut, errBare := cutplan.Longest(bare, cutplan.Butt, 200, 0)
 	if err := errors.Join(errBrushed, errBare); err != nil || brushed.Length >= bareCut.Length {
 		t.Errorf("limb %v m, log %v, %v", brushed.Length, bareCut.Length, err)
 	}
 	// Nor lighter as a whole than the limb that piece.Weigh has.
 	weighed, errWeighed := piece.Weigh(limb)
-	uncut, errUncut := cutplan.Longest(limb, cutplan.Butt, 5000)
+	uncut, errUncut := cutplan.Longest(limb, cutplan.Butt, 5000, 0)
 	if err := errors.Join(errWeighed, errUncut); err != nil || float64(uncut.Heavy) < float64(weighed.High)*(1-1e-9) {
 		t.Errorf("in one piece %v kg, weighed %v, %v", uncut.Heavy, weighed.High, err)
 	}

@@ -42,7 +42,7 @@ func drawLimit(t *rapid.T, p piece.Piece) unit.Mass {
 }
 
 func longest(t *rapid.T, p piece.Piece, from cutplan.End, limit unit.Mass) cutplan.Cut {
-	cut, err := cutplan.Longest(p, from, limit)
+	cut, err := cutplan.Longest(p, from, limit, 0)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -96,7 +96,7 @@ func TestPiecesAreTheStick(t *testing.T) {
 		p := drawStick(t)
 		limit := drawLimit(t, p)
 		step := unit.Length(rapid.SampledFrom([]float64{0, 0.0254, 0.05}).Draw(t, "step"))
-		plan, err := cutplan.Pieces(p, limit, step)
+		plan, err := cutplan.Pieces(p, limit, step, 0)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -122,7 +122,7 @@ func BenchmarkLongest(b *testing.B) {
 	p := log(find(b, "Quercus rubra"), 0, 20*unit.Inch, 0, 12*unit.Inch, 30*unit.Foot)
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := cutplan.Longest(p, cutplan.Butt, 400*unit.Pound); err != nil {
+		if _, err := cutplan.Longest(p, cutplan.Butt, 400*unit.Pound, 0); err != nil {
 			b.Fatal(err)
 		}
 	}
@@ -132,7 +132,7 @@ func BenchmarkPieces(b *testing.B) {
 	p := log(find(b, "Quercus rubra"), 0, 20*unit.Inch, 0, 12*unit.Inch, 30*unit.Foot)
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := cutplan.Pieces(p, 400*unit.Pound, 0); err != nil {
+		if _, err := cutplan.Pieces(p, 400*unit.Pound, 0, 0); err != nil {
 			b.Fatal(err)
 		}
 	}

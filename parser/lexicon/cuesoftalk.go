@@ -106,6 +106,8 @@ const (
 	CueStates     scan.Cue = "states"      // before a number, says that something is so much
 	CueFatter     scan.Cue = "fatter"      // holds a piece against another by how thick it is
 	CueLengthier  scan.Cue = "lengthier"   // by how long it is
+	CueLongerOne  scan.Cue = "longer-one"  // behind that none is, before how long a piece of a cut may be
+	CueNoneOf     scan.Cue = "none-of"     // that none of the pieces is so
 	CueLowEnd     scan.Cue = "low-end"     // the thick end of a stem, beside how thick it is
 	CueUpEnd      scan.Cue = "up-end"      // the thin one
 	CueWrapMore   scan.Cue = "wrap-more"   // one wrap more than before
