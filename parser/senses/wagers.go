@@ -7,6 +7,7 @@ import (
 	"heft/parser/places"
 	"heft/parser/reading"
 	"heft/parser/scan"
+	"heft/parser/stops"
 	"heft/parser/turning"
 )
 
@@ -47,10 +48,21 @@ func MadeIt(rd *reading.Reading) {
 		for k > 0 && !rd.TypedBefore(k, lexicon.CueMakesIt) && ofPieceOrTalk(rd, k-1) {
 			k--
 		}
-		if rd.TypedBefore(k, lexicon.CueMakesIt) {
+		if rd.TypedBefore(k, lexicon.CueMakesIt) && !onGear(rd, k) {
 			rd.Elems[i].Fig.Told = parser.Weight
 		}
 	}
+}
+
+// onGear says whether gear or its label stands in the breath before the element at i: "la
+// etiqueta dice 2000 kg" weighs nothing.
+func onGear(rd *reading.Reading, i int) bool {
+	for k := i - 1; k >= 0 && rd.Elems[k].Pause == 0; k-- {
+		if stops.Kit(rd, k) || rd.TermAt(k).Label || gear.Part(rd.Elems[k]) != "" {
+			return true
+		}
+	}
+	return false
 }
 
 // ofPieceOrTalk says whether the element at i only names a piece, or says nothing.
@@ -70,7 +82,11 @@ func sizesTold(rd *reading.Reading) bool {
 			long++
 		}
 	}
-	return tree && thick && long == 1 && !rd.AnyAt(rd.Is(turning.BesidesWeight))
+	more := func(i int) bool {
+		somebody := rd.TermAt(i).Human && rd.At(i-1).Fig == nil // "the new guy says 500"
+		return turning.BesidesWeight(rd, i) && !somebody
+	}
+	return tree && thick && long == 1 && !rd.AnyAt(more)
 }
 
 // wagered is the number that somebody says at i that a piece weighs, 0 where none

@@ -30,6 +30,8 @@ func Asides(rd *reading.Reading) {
 			LeaveOut(rd, i, end)
 		case asksAgreement(rd, i, to):
 			LeaveOut(rd, i, to)
+		case disbelieved(rd, i) > 0:
+			LeaveOut(rd, i, disbelieved(rd, i))
 		case asksNegated(rd, i), notEnough(rd, i):
 			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Chatter: true} })
 		case contraryEnd(rd, i) > 0:

@@ -36,6 +36,9 @@ func Guessed(rd *reading.Reading) {
 			places.Claim(rd, n, parser.Weight)
 			LeaveOut(rd, i, n)
 			forgetIn(rd, rd.Elems[i].Start, rd.Elems[n].Start)
+		case doubtedWeight(rd, i, n):
+			places.Claim(rd, n, parser.Weight)
+			LeaveOut(rd, i, n)
 		}
 	}
 }
