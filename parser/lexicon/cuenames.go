@@ -88,4 +88,5 @@ var cueNamed = map[scan.Cue]bool{
 	CueWhichever: true, CueWho: true, CueWhoIs: true, CueWhose: true, CueWhy: true,
 	CueWilling: true, CueWithCentimetres: true, CueWood: true, CueWorking: true, CueWrapLess: true,
 	CueWrapMore: true, CueWrapsMore: true, CueWrongWay: true,
+	CueWholePiece: true,
 }

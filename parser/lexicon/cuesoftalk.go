@@ -107,6 +107,12 @@ const (
 	CueFatter        scan.Cue = "fatter"         // holds a piece against another by how thick it is
 	CueLengthier     scan.Cue = "lengthier"      // by how long it is
 	CueLongerOne     scan.Cue = "longer-one"     // behind that none is, before how long a piece of a cut may be
+	CueDisbelief     scan.Cue = "disbelief"      // in what is not believed of a figure, "that cant be right"
+	CueDisbeliefVerb scan.Cue = "disbelief-verb" // that begins so
+	CueStrikes       scan.Cue = "strikes"        // behind a denial, what a piece shall not do on its way
+	CueStrikesLead   scan.Cue = "strikes-lead"   // between the two
+	CueWholePiece    scan.Cue = "whole-piece"    // before that it comes off at once
+	CueLetsDown      scan.Cue = "lets-down"      // before a load, and "down" behind it
 	CueNoneOf        scan.Cue = "none-of"        // that none of the pieces is so
 	CueLowEnd        scan.Cue = "low-end"        // the thick end of a stem, beside how thick it is
 	CueUpEnd         scan.Cue = "up-end"         // the thin one

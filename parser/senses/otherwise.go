@@ -48,7 +48,7 @@ func SettleMarked(rd *reading.Reading, i int) bool {
 func SettleInDoubt(rd *reading.Reading, i int) bool {
 	e, t := rd.Elems[i], rd.TermAt(i)
 	switch {
-	case turning.Unwanted(rd, i):
+	case turning.Unwanted(rd, i), turning.WholeAtOnce(rd, i):
 	case t.Ask == parser.Twist && (rd.Cued(e, lexicon.CueTwoTurns) || rd.Cued(e, lexicon.CueThreeTurns)):
 		turning.Folds(rd, i)
 	case t.Ask == parser.Twist && rd.Cued(e, lexicon.CueCouple):

@@ -43,12 +43,16 @@ func RunsInstead(rd *reading.Reading, i int) bool {
 	if held {
 		other = parser.LetRun
 	}
-	if !held && rd.TermAt(i+1).Note != parser.LetRun || !rd.AnyAt(func(k int) bool { return rd.TermAt(k).Note == other }) {
+	runs := func(k int) bool {
+		return rd.TermAt(k).Note == parser.LetRun || rd.At(k).Plays(parser.RunLength)
+	}
+	told := func(k int) bool { return rd.TermAt(k).Note == other || held && k < i && runs(k) && gear.Far(rd, k+1) }
+	if !held && rd.TermAt(i+1).Note != parser.LetRun || !rd.AnyAt(told) {
 		return false
 	}
 	rd.Alter(i, func(t *scan.Term) { t.Ask = "" })
 	if held && rd.AnyAt(func(k int) bool {
-		return rd.TermAt(k).Note == parser.LetRun && (gear.Far(rd, k+1) || gear.Far(rd, k-1))
+		return runs(k) && (gear.Far(rd, k+1) || gear.Far(rd, k-1))
 	}) {
 		rd.Alter(i+1, func(t *scan.Term) { t.Note = "" }) // "instead of snubbing it let it run 6 ft"
 	}
