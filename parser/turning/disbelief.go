@@ -30,7 +30,14 @@ func disbelieved(rd *reading.Reading, i int) int {
 	for end < len(rd.Elems) && rd.Elems[end].Pause == 0 {
 		end++
 	}
-	words := scan.SplitWords(rd.Text[rd.Elems[i].End:startOf(rd, end)])
+	believes := func(k int) bool { return rd.Cued(rd.Elems[k], lexicon.CueDisbelief) || !rd.Elems[k].Polite() }
+	for end > i+2 && !believes(end-1) {
+		end-- // courtesy behind it is none of it
+	}
+	if TalkBehind(rd, end-1) {
+		return 0
+	}
+	words := scan.SplitWords(rd.Text[rd.Elems[i].End:rd.Elems[end-1].End])
 	for n, w := range words {
 		c := lexicon.CueDisbelief
 		if n == 0 {
