@@ -112,7 +112,6 @@ const (
 	CueStrikes       scan.Cue = "strikes"        // behind a denial, what a piece shall not do on its way
 	CueStrikesLead   scan.Cue = "strikes-lead"   // between the two
 	CueWholePiece    scan.Cue = "whole-piece"    // before that it comes off at once
-	CueLetsDown      scan.Cue = "lets-down"      // before a load, and "down" behind it
 	CueNoneOf        scan.Cue = "none-of"        // that none of the pieces is so
 	CueLowEnd        scan.Cue = "low-end"        // the thick end of a stem, beside how thick it is
 	CueUpEnd         scan.Cue = "up-end"         // the thin one

@@ -153,7 +153,6 @@ var placeSteps = []step{
 	sizes.SlackFalls,
 	sizes.DroppedOn,
 	sizes.Weighed,
-	sizes.LetDown,
 	gear.RopesCalled,
 	gear.GearSizes,
 	gear.DrumSizes,

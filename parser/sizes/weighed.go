@@ -21,17 +21,6 @@ func Weighed(rd *reading.Reading) {
 	}
 }
 
-// LetDown reads "what does the block see when we let 450 lb down" as what is lowered.
-func LetDown(rd *reading.Reading) {
-	at := rd.Only(rd.Is(gear.Heavy))
-	if at < 0 || rd.Elems[at].Fig.Told != "" || rd.Elems[at].Fig.Claimed != "" {
-		return
-	}
-	if rd.TypedBefore(at, lexicon.CueLetsDown) && rd.Cued(rd.At(at+1), lexicon.CueDown) && rd.At(at+2).Fig == nil {
-		rd.Elems[at].Fig.Told, rd.Elems[at].Fig.Sure = parser.Weight, parser.Weight
-	}
-}
-
 // weighsSo says whether the number at i is a mass that ends its breath, of which no
 // strength is told, and which the piece or a word for holding it fast leads to.
 func weighsSo(rd *reading.Reading, i int) bool {
