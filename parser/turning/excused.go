@@ -28,6 +28,7 @@ func excused(rd *reading.Reading, i int) bool {
 	if bounds.AnyWithin(rd, i, end, weighs) || !anyWord(rd, rd.Elems[i].End, startOf(rd, end), lexicon.CueExcuse) {
 		return false
 	}
+	end = beforeCourtesy(rd, i, end)
 	forgetIn(rd, rd.Elems[i].Start, startOf(rd, end))
 	LeaveOut(rd, i, end)
 	return true
@@ -50,4 +51,13 @@ func glossed(rd *reading.Reading, i int) bool {
 		}
 	}
 	return true
+}
+
+// beforeCourtesy is where the words from one element up to another end without what is only
+// courtesy behind them: "sorry, thought i told you please".
+func beforeCourtesy(rd *reading.Reading, from, to int) int {
+	for to > from+1 && rd.Elems[to-1].Polite() {
+		to--
+	}
+	return to
 }

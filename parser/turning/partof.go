@@ -67,7 +67,7 @@ func PartInstead(rd *reading.Reading, i int) bool {
 	if !orBefore(rd, from) || !cut || bounds.AnyWithin(rd, from-1, to, told) || !bounds.AnyWithin(rd, -1, from, told) {
 		return false
 	}
-	LeaveOut(rd, from, to)
+	LeaveOut(rd, from, beforeCourtesy(rd, i, to))
 	return true
 }
 

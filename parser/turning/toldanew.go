@@ -52,5 +52,5 @@ func measurePutAside(rd *reading.Reading, i int) int {
 	if !told || !named {
 		return 0
 	}
-	return end
+	return beforeCourtesy(rd, i, end)
 }
