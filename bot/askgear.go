@@ -42,7 +42,10 @@ func (a *answer) askStrength(ask *parser.Ask) {
 	}
 	a.lines = []string{v.say("%s: is that the %s's break strength or its working load? Type one:", quote(ask.Words), a.gearCalled(ask.Fields[0]))}
 	for _, f := range ask.Fields {
-		a.choose(f, bare)
+		if a.choose(f, bare); ask.OfTalk {
+			last := &a.choices[len(a.choices)-1]
+			last.Message = v.strengthOf(f, bare)
+		}
 	}
 	if a.question.Intent == parser.AskLift && slices.Contains(ask.Fields, parser.DrumWorking) {
 		a.choosePull(bare)
@@ -141,6 +144,16 @@ func gearAsk(ask *parser.Ask) bool { return len(ask.Fields) > 0 && partOf(ask.Fi
 func (t Turn) holdsGear(q parser.Question, ask *parser.Ask) bool {
 	tells := ask == nil && q.Intent == parser.AskGear && !q.Asks && q.Has(parser.Ratings...) && q.Pieceless()
 	return t.known && tells && ofAPiece[t.question.Intent] && len(t.question.MissingPiece()) == 0
+}
+
+// completesGear says whether a message tells only how strong gear is where a question about
+// a piece waits for an answer: "half inch double braid, 10k break", where it was asked how
+// far the log falls. It goes with that question and begins none of the gear alone.
+func (t Turn) completesGear(q parser.Question, ask *parser.Ask) bool {
+	tells := ask == nil && q.Intent == parser.AskGear && !q.Asks && q.Has(parser.Ratings...) && q.Pieceless()
+	waits := t.pending != nil && (t.pending.Kind == parser.Missing || t.pending.Kind == parser.WhichTree || t.pending.Kind == parser.WhichStrength)
+	loaded := ofAPiece[t.question.Intent] || t.question.Intent == parser.AskGear
+	return t.known && tells && waits && loaded && (!t.question.Pieceless() || t.question.Intent == parser.AskDrop)
 }
 
 // ofAPiece are the questions whose load gear that is told later can be held against.

@@ -210,6 +210,9 @@ func (d *Desk) phrasesOf(q parser.Question, ask *parser.Ask, ev Event, before Tu
 			out = append(out, phrase)
 		}
 	}
+	if phrase, ok := d.peopleAnew(v, ev, ask, before, out); ok {
+		out = append(out, phrase)
+	}
 	if len(out) > 0 && !q.Next {
 		return out
 	}

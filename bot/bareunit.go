@@ -3,6 +3,7 @@ package bot
 import (
 	"errors"
 	"slices"
+	"strings"
 
 	"heft/parser"
 )
@@ -24,7 +25,7 @@ func (d *Desk) sizedAnew(q parser.Question, ask *parser.Ask, ev Event, before Tu
 			continue
 		}
 		was, told := had(before.question, now.Quantities[0].Field)
-		if !told || !near(was, now.Quantities[0]) {
+		if !told || !near(was, now.Quantities[0]) || finerThanTold(u, was) {
 			continue
 		}
 		if read != "" || others(d.phrasesOf(q, ask, ev, before), func(p string) bool { return d.alone(p, before).Has(was.Field) }) {
@@ -70,7 +71,7 @@ func (d *Desk) unitBefore(ask *parser.Ask, ev Event, before Turn, put func(strin
 		phrase := inFigures(ask) + u
 		q, err := before.reread(d.reader, put(phrase))
 		now, ok := had(q, f)
-		if err != nil || !ok || !(told && near(was, now) || before.wants(f)) {
+		if err != nil || !ok || !(told && near(was, now) || before.wants(f)) || told && finerThanTold(u, was) {
 			continue
 		}
 		if read != "" {
@@ -79,6 +80,15 @@ func (d *Desk) unitBefore(ask *parser.Ask, ev Event, before Turn, put func(strin
 		read = phrase
 	}
 	return read
+}
+
+// finerThanTold says whether a unit is one that a length is not told anew in: nobody tells in inches
+// what was told in feet.
+func finerThanTold(unit string, was parser.Quantity) bool {
+	unit = strings.TrimSpace(unit)
+	fine := unit == "in" || unit == "cm"
+	far := strings.HasSuffix(string(was.Field), "_m") && !parser.Thickness(was.Field) && was.Field != parser.RopeDiameter
+	return fine && far && !strings.Contains(was.Words, unit)
 }
 
 // onlyFar are lengths of a lift that are told in feet or metres alone.

@@ -34,8 +34,8 @@ func (a *answer) offer(text string, ask *parser.Ask) {
 		}
 		return // nothing is in doubt: what is missing goes behind
 	}
-	if ask.Kind == parser.WhichTree && ask.End == 0 {
-		return // asked again: a name is a message by itself
+	if ask.Kind == parser.WhichTree && ask.End == 0 || ask.OfTalk {
+		return // asked again, or of gear that this message does not name: a message by itself
 	}
 	if ask.End > len(text) || ask.Start >= ask.End {
 		a.choices = nil

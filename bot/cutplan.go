@@ -59,8 +59,7 @@ func (a *answer) workCutPlan() error {
 		if err := a.tellPieces(o, stick, limit); err != nil {
 			return err
 		}
-		if q.Noted(parser.PlanHeaviest) {
-			a.tellHeaviest(o)
+		if a.tellOne(o) {
 			return nil
 		}
 	}
@@ -186,22 +185,35 @@ func (a *answer) tellPieces(o *cutPlanObject, stick piece.Piece, limit unit.Mass
 	return nil
 }
 
-// tellHeaviest says what the heaviest piece of a plan takes, and which it is, in the place of
-// all of them.
-func (a *answer) tellHeaviest(o *cutPlanObject) {
-	v, at := a.voice, 0
-	for i, p := range o.Pieces {
-		if p.High > o.Pieces[at].High {
-			at = i
+// planOnes are the notes of what is asked of one piece of a plan.
+var planOnes = []string{parser.PlanHeaviest, parser.PlanTop, parser.PlanBottom}
+
+// tellOne says what the heaviest piece of a plan takes, or the top or the bottom one, and
+// which it is, in the place of all of them; false where none is asked about.
+func (a *answer) tellOne(o *cutPlanObject) bool {
+	v, q, at, sentence := a.voice, a.question, 0, ""
+	switch {
+	case q.Noted(parser.PlanHeaviest):
+		for i, p := range o.Pieces {
+			if p.High > o.Pieces[at].High {
+				at = i
+			}
 		}
+		sentence = "The heaviest of %s pieces, number %s from the butt, %s long: %s."
+	case q.Noted(parser.PlanTop):
+		at, sentence = len(o.Pieces)-1, "The top one of %s pieces, number %s from the butt, %s long: %s."
+	case q.Noted(parser.PlanBottom):
+		sentence = "The bottom one of %s pieces, number %s from the butt, %s long: %s."
+	default:
+		return false
 	}
 	p := o.Pieces[at]
 	a.lines = []string{
-		v.say("The heaviest of %s pieces, number %s from the butt, %s long: %s.",
-			count(len(o.Pieces)), count(at+1), v.taped(unit.Length(p.Length)), a.lowered(unit.Mass(p.High))),
+		v.say(sentence, count(len(o.Pieces)), count(at+1), v.taped(unit.Length(p.Length)), a.lowered(unit.Mass(p.High))),
 		a.lines[0],
 	}
 	a.cautions = append(a.cautions, v.say("A fork or a swelling weighs more: cut shorter there."))
+	return true
 }
 
 // pieceLines says the pieces, those that are alike in one line.

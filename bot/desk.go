@@ -78,6 +78,9 @@ func (d *Desk) heard(ev Event, before Turn) (text string, q parser.Question, ask
 		q, err = before.reread(d.reader, text)
 		q.Fixes = append(slices.Clone(q.Fixes), fix)
 	}
+	if err == nil {
+		q = before.ofGearSpoken(d.reader, text, q)
+	}
 	q.Language = cmp.Or(ev.Language, q.Language, before.language)
 	q = before.ofLast(q)
 	if q.OnlyLine() {
@@ -92,7 +95,7 @@ func (d *Desk) heard(ev Event, before Turn) (text string, q parser.Question, ask
 			q.Quantities = nil
 		}
 	}
-	return text, q, ask, before
+	return text, q, before.tieOfTalk(before.gearOfTalk(ask)), before
 }
 
 // consider decides between answering, asking back and refusing.
@@ -264,8 +267,8 @@ func (a *answer) lean(before Turn, q parser.Question, ask *parser.Ask, job Job) 
 		// "why is it more than the log weighs" makes no log of a limb
 		a.question, a.leaned = before.question, true
 		a.question.Passed = slices.DeleteFunc(slices.Clone(q.Passed), func(p parser.Said[string]) bool { return !typedNumber.MatchString(p.Value) })
-	case before.leans(q, ask, job), before.holdsGear(q, ask):
-		if before.answersGear(q) || checked[before.question.Intent] && before.holdsGear(q, ask) {
+	case before.leans(q, ask, job), before.holdsGear(q, ask), before.completesGear(q, ask):
+		if before.answersGear(q) || before.completesGear(q, ask) || checked[before.question.Intent] && before.holdsGear(q, ask) {
 			q.Intent = parser.AskWeight // the strength of a rope changes nothing of what was asked
 		}
 		a.question, a.kept, a.changed = merge(before.question, q)

@@ -118,6 +118,9 @@ func (a *answer) fallSoFar() (said []string) {
 			said = append(said, v.say(words, v.along(q.Length(x.Field))))
 		}
 	}
+	if q.Noted(parser.Snubbed) {
+		said = append(said, v.word("snubbed"))
+	}
 	return said
 }
 

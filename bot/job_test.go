@@ -361,3 +361,14 @@ func TestWhatIsNotedDownIsTheJobs(t *testing.T) {
 		t.Errorf("%s: %s", o.Status, r.Text())
 	}
 }
+
+func TestGearRightBehindTheJobIsTheJobs(t *testing.T) {
+	k := &talk{Clerk: newClerk(t, &shelf{}), t: t}
+	k.say("job: limit 400 lb, 2 people", "1")
+	if r, _ := k.say("the rope is 5/8 and the drum is the small one, 6 inch", "1"); !strings.Contains(r.Headline(), "limit 400 lb, rope's thickness 5/8") || !strings.Contains(r.Headline(), "drum's diameter 6 inch") {
+		t.Errorf("the gear of the job is lost: %s", r.Text())
+	}
+	if r, _ := k.say("the rope is 5/8, red oak limb 12 in 14 ft", "1"); strings.Contains(r.Headline(), "Kept for this job") {
+		t.Errorf("a piece is none of the job's: %s", r.Text())
+	}
+}

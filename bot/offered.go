@@ -19,7 +19,7 @@ var hint = map[parser.Field]string{
 	parser.BlockHeight: "“block %s above the cut”", parser.Tie: "“tied %s from the cut”",
 	parser.WinchPull: "“winch of %s”", parser.ObstacleOut: "“%s past the block”", parser.ObstacleHeight: "“%s high”",
 	parser.DesignFactor: "“design factor %s”", parser.Parts: "“%s tackle”", parser.Limit: "“limit %s”", parser.Weight: "“weighs %s”", parser.RopeLength: "“%s of rope”",
-	parser.LineOut: "“%s of line out”", parser.Sideways: "“%s to the side”", parser.DropHeight: "“drop %s”", parser.Rise: "“%s of rise”", parser.CutHeight: "“cut at %s”", parser.Apart: "“blocks %s apart”", parser.BlockBelow: "“block %s below the cut”",
+	parser.LineOut: "“%s of line out”", parser.Sideways: "“%s to the side”", parser.DropHeight: "“drop %s”", parser.RunLength: "“let it run %s”", parser.Rise: "“%s of rise”", parser.CutHeight: "“cut at %s”", parser.Apart: "“blocks %s apart”", parser.BlockBelow: "“block %s below the cut”",
 }
 
 // whatIs asks what a number is, and offers only what its size and its unit leave.

@@ -1,6 +1,7 @@
 package bot
 
 import (
+	"cmp"
 	"slices"
 
 	"heft/parser"
@@ -51,6 +52,7 @@ func (t Turn) behind(before Turn, leaned, piece bool) Turn {
 	if leaned {
 		t.stopped = before.stopped
 	}
+	t.gear = cmp.Or(t.gearSpoken(), before.gear)
 	return t
 }
 

@@ -2,6 +2,7 @@ package bot
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
 	"heft/parser"
@@ -14,7 +15,7 @@ import (
 // 200 ft", behind "how much rope for a hitch at 60 ft". False where it may be another.
 func (d *Desk) ropeOfTalk(q parser.Question, ask *parser.Ask, ev Event, before Turn, text string) (answer, Turn, bool) {
 	x, long := q.Get(parser.Length)
-	if !before.ropeOnly() || ev.lent || ask != nil || !long || len(q.Quantities) > 1 || q.Species != nil || q.Shape != nil || x.End > len(text) || q.Bare && before.wants(parser.HitchHeight) {
+	if !before.ropeOnly() || ev.lent || ask != nil || !long || slices.ContainsFunc(q.Quantities, besidesRope) || q.Species != nil || q.Shape != nil || x.End > len(text) || q.Bare && before.wants(parser.HitchHeight) {
 		return answer{}, Turn{}, false
 	}
 	loose := &parser.Ask{Kind: parser.Loose, Words: text[x.Start:x.End], Start: x.Start, End: x.End}
@@ -28,6 +29,12 @@ func (d *Desk) ropeOfTalk(q parser.Question, ask *parser.Ask, ev Event, before T
 	out, turn := d.consider(ev, before)
 	out.lines = append(out.lines, out.voice.say("Read %s as “%s”.", quote(loose.Words), phrase))
 	return out, turn, true
+}
+
+// besidesRope says whether a quantity may be of a piece, or the rope's itself: beside where the
+// block and the drum are, a bare length is still the rope at hand.
+func besidesRope(x parser.Quantity) bool {
+	return x.Field != parser.Length && x.Field != parser.HitchHeight && x.Field != parser.DrumAway
 }
 
 // bareOpen is a number that waits for its unit.

@@ -14,7 +14,7 @@ var ofTravel = []parser.Field{parser.Apart, parser.Rise, parser.LoadHeight, pars
 func stillAsked(before, now parser.Question) []string {
 	sized := now.Has(acrossFields...) || now.Asks // a thickness is told, or something else is asked
 	before.Notes = slices.DeleteFunc(slices.Clone(before.Notes), func(n string) bool {
-		return n == parser.PlanHeaviest || n == parser.ThickWanted && sized || n == parser.MovedByHand && now.Asks && now.Intent != parser.AskWeight
+		return slices.Contains(planOnes, n) || n == parser.ThickWanted && sized || n == parser.MovedByHand && now.Asks && now.Intent != parser.AskWeight
 	})
 	only := len(now.Quantities) > 0 && !now.Asks
 	for _, x := range now.Quantities {

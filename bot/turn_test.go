@@ -39,6 +39,53 @@ func TestConversations(t *testing.T) {
 			{"1 ft", bot.Answered, map[string]any{"block_below_m": 0.3048, "weight_kg": 181.436948}, nil},
 			{"what if it is 8 ft long", bot.Needs, map[string]any{"weight_kg": nil, "length_m": 2.4384}, []string{"length_m"}},
 		},
+		"gear told where a question waits goes with it": {
+			{"sycamore log 22 in 4 ft, we catch it in the block, how hard does it hit", bot.Needs, map[string]any{"diameter_m": 0.5588}, nil},
+			{"9/16 double braid, breaks at 12,000 lb", bot.Needs, map[string]any{"diameter_m": 0.5588, "rope_mbs_n": 53378.659383126}, nil},
+			{"drop 3 ft", bot.Needs, map[string]any{"diameter_m": 0.5588, "drop_m": 0.9144}, nil},
+		},
+		"a figure of the gear that was spoken of": {
+			{"500 lb log, is our block good for that? it says 40 kN", bot.Needs, map[string]any{"weight_kg": 226.796185}, nil},
+			{"the new one says 32 kN. same log", bot.Needs, map[string]any{"weight_kg": 226.796185}, nil},
+			{"2", bot.Answered, map[string]any{"weight_kg": 226.796185, "block_mbs_n": 32000.0}, nil},
+		},
+		"people told anew where the parts were asked for": {
+			{"can 4 people lift a hackberry log 12 in 5 ft", bot.Needs, map[string]any{"people": 4.0}, nil},
+			{"what about just 3", bot.Needs, nil, nil},
+			{"2", bot.Needs, map[string]any{"people": 3.0, "parts": nil}, nil},
+			{"2", bot.Answered, map[string]any{"people": 3.0, "parts": 2.0}, nil},
+		},
+		"a length told in feet is not told anew in inches": {
+			{"red oak log 14 in, 15 ft", bot.Answered, map[string]any{"length_m": 4.572}, nil},
+			{"length is 380", bot.Needs, nil, nil},
+		},
+		"a limit told for each piece, and changed, in a talk about a cut plan": {
+			{"cut plan hackberry stem 30 ft, 22 in butt 14 in top", bot.Needs, nil, nil},
+			{"400 each", bot.Answered, map[string]any{"limit_kg": 181.436948, "length_m": 9.144}, nil},
+			{"bring it down to 300", bot.Answered, map[string]any{"limit_kg": 136.0777110, "length_m": 9.144}, []string{"limit_kg"}},
+			{"top piece, how many wraps", bot.Answered, map[string]any{"shape": "log", "tip_diameter_m": 0.3556}, nil},
+			{"and which of these is the heaviest", bot.Answered, map[string]any{"length_m": 9.144}, nil},
+		},
+		"un límite por pieza, y otro": {
+			{"plan de cortes de un fuste de almez 30 ft, 22 in abajo y 14 in arriba", bot.Needs, nil, nil},
+			{"400 por pieza", bot.Answered, map[string]any{"limit_kg": 181.436948, "length_m": 9.144}, nil},
+			{"bájale a 300", bot.Answered, map[string]any{"limit_kg": 136.0777110, "length_m": 9.144}, []string{"limit_kg"}},
+			{"el pedazo de arriba, cuántas vueltas", bot.Answered, map[string]any{"tip_diameter_m": 0.3556}, nil},
+		},
+		"the rope at hand, beside where the block is": {
+			{"is my rope long enough", bot.Needs, nil, nil},
+			{"150 ft, block at 50 ft", bot.Answered, map[string]any{"rope_m": 45.72, "hitch_height_m": 15.24, "length_m": nil}, nil},
+		},
+		"where it lands lower leaves the talk as it was": {
+			{"how much rope, block at 50 ft", bot.Answered, map[string]any{"hitch_height_m": 15.24}, nil},
+			{"the street is 12 ft lower than the base", bot.Needs, nil, nil},
+			{"drum is 20 ft from the tree", bot.Answered, map[string]any{"hitch_height_m": 15.24, "length_m": nil}, nil},
+		},
+		"how far out somebody gets, where it was asked where to tie": {
+			{"where do i tie a red oak limb 12 in butt 24 ft so it hangs level", bot.Answered, nil, nil},
+			{"he can only get out to 6 ft", bot.Needs, nil, nil},
+			{"1", bot.Answered, map[string]any{"tie_m": 1.8288, "length_m": 7.3152}, nil},
+		},
 		"a tree that was spoken of": {
 			{"doug fir log 14 in x 10 ft", bot.Answered, nil, nil},
 			{"and wraps for the fir", bot.Answered, map[string]any{"species": "Pseudotsuga menziesii", "length_m": 3.048}, nil},

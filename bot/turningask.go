@@ -19,6 +19,7 @@ var turningAsks = map[parser.Turning]string{
 	parser.TurnsMeasure:  "%s: that I cannot tell from here. Measure it or decide it, and type it, like “hitched at 35 ft” or “14 in across”.",
 	parser.TurnsAnchor:   "%s is none of the piece: the top block and its anchor see about twice what hangs there, more with a snub or a drop. Type what the piece may weigh, like “limit 500 lb”, or the gear's rating, like “block 4,000 lb WLL”.",
 	parser.TurnsSlack:    "%s adds to the fall. Type how far the piece falls with it counted in, like “drop 4 ft”.",
+	parser.TurnsLanding:  "%s adds to the way down. Type how high the hitch is above where the piece lands, like “hitched at 60 ft”.",
 	parser.TurnsBound:    "%s is no one number. Type the most that it can be without such a word; what a piece may weigh as “limit 500 lb”.",
 	parser.TurnsOpen:     "%s: how many is that? Type the number, like “4 ft”.",
 	parser.TurnsSuch:     "%s: how long is that? Type it, like “9 ft long”.",

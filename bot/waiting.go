@@ -94,7 +94,7 @@ func (t Turn) unsettled(ask *parser.Ask, text string) Turn {
 	if t.pending != nil && ofWords(ask) {
 		ask = t.pending
 	}
-	return Turn{question: t.question, known: true, pending: ask, which: t.which, open: open, cutTo: t.cutTo, wraps: t.wraps}
+	return Turn{question: t.question, known: true, pending: ask, which: t.which, open: open, cutTo: t.cutTo, wraps: t.wraps, gear: t.gear}
 }
 
 // stillNeeded is what an answer in the making found to be missing, nil where nothing is.
@@ -111,7 +111,8 @@ func (t Turn) openWith(q parser.Question) (open []string) {
 	for _, words := range t.open {
 		told := func(x parser.Quantity) bool {
 			number := typedNumber.FindString(x.Words)
-			return number != "" && slices.Contains(typedNumber.FindAllString(words, -1), number) || t.wants(x.Field) && !t.eitherAsked() ||
+			same := number != "" && slices.Contains(typedNumber.FindAllString(words, -1), number)
+			return same && (x.Field != parser.Parts || strings.Contains(words, x.Words)) || t.wants(x.Field) && !t.eitherAsked() ||
 				t.pending != nil && t.pending.Kind == parser.WhichAngle && isAngle(x.Field)
 		}
 		if !slices.ContainsFunc(q.Quantities, told) {

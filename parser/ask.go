@@ -75,6 +75,7 @@ type Ask struct {
 	Turning    Turning  // how a word could turn the meaning round
 	Either     bool     // both trees are named in the words: "elm or hackberry"
 	Heavier    bool     // of the trees, the one that weighs more is wanted
+	OfTalk     bool     // the gear that a figure is of was named earlier in the talk
 	AsTree     bool     // an unknown word that stands where the tree does
 	Clause     [2]int   // the place of the clause that a word turns, where it may be talk
 	Denied     [2]int   // the place of the clause that a denial turns, where it holds no number

@@ -328,6 +328,8 @@ const (
 	PlanHeaviest = "plan-heaviest" // what the heaviest piece of a cut plan takes
 	MovedByHand  = "moved-by-hand" // somebody lifts, rolls or carries the piece
 	ThickWanted  = "thick-wanted"  // how thick a piece of a length may be
+	PlanTop      = "plan-top"      // what its top piece takes
+	PlanBottom   = "plan-bottom"   // what its bottom piece takes
 
 	gearWanted    = "gear-wanted"    // how strong it must be
 	MostWanted    = "most-wanted"    // how heavy a piece may be

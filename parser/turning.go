@@ -18,6 +18,7 @@ const (
 	TurnsRadius   Turning = "radius"   // half of what is wanted, or of a swing
 	TurnsMeasure  Turning = "measure"  // "how high": what only the tree tells
 	TurnsAnchor   Turning = "anchor"   // "limit on the anchor": twice what a piece may weigh, or more
+	TurnsLanding  Turning = "landing"  // "15 ft lower than the base": what the way down is longer by
 	TurnsSlack    Turning = "slack"    // "4 ft of slack": what the fall is longer by
 	TurnsBound    Turning = "bound"    // "over 14 in": no number by itself
 	TurnsOpen     Turning = "open"     // "a few feet": how many?

@@ -59,7 +59,7 @@ const leastLimit = 50
 // mayWeigh says whether the number at i is a limit of what pieces weigh: one of a
 // cut that is asked about, or with the words of a limit on its far side.
 func mayWeigh(rd *reading.Reading, i, step int) bool {
-	if fig := rd.At(i).Fig; fig != nil && fig.Dim == parser.DimCount && fig.Unit == nil && gear.AsksFor(rd, parser.AskCutPlan) {
+	if fig := rd.At(i).Fig; fig != nil && fig.Dim == parser.DimCount && fig.Unit == nil && ofCuts(rd) {
 		return fig.Low >= leastLimit && !Turnable(rd, i+1)
 	}
 	if !gear.Heavy(rd, i) {
@@ -69,7 +69,12 @@ func mayWeigh(rd *reading.Reading, i, step int) bool {
 	for rd.At(k).Polite() || rd.At(k).Marked(lexicon.MarkMade|lexicon.MarkIs|lexicon.MarkArticle) {
 		k += step // "límite de hoy 150 kg por pieza"
 	}
-	return gear.AsksFor(rd, parser.AskCutPlan) || rd.At(k).Plays(parser.Limit)
+	return ofCuts(rd) || rd.At(k).Plays(parser.Limit)
+}
+
+// ofCuts says whether a message asks for a cut plan, or goes on from one.
+func ofCuts(rd *reading.Reading) bool {
+	return gear.AsksFor(rd, parser.AskCutPlan) || rd.Before.Intent == parser.AskCutPlan
 }
 
 // CutInto reads "in 400 lb chunks" as what each piece may weigh, where how long the

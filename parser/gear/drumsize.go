@@ -55,7 +55,9 @@ func bigOne(rd *reading.Reading, i int) bool {
 	for rd.At(which).Fig == nil && rd.At(which).Pause == 0 && (rd.At(which).Marked(lexicon.MarkArticle|lexicon.MarkAdjective) || rd.In.Numbers[rd.Word(rd.At(which))].Value == 1) {
 		which--
 	}
-	return which < k-1 && rd.At(which).Marked(lexicon.MarkIs) && Part(rd.At(which-1)) == lexicon.PartDrum
+	before := rd.Past(which-2, -1, lexicon.MarkArticle|lexicon.MarkAdjective|lexicon.MarkPronoun)
+	begins := before < 0 || rd.At(before).Marked(lexicon.MarkAnd) || rd.At(before).Pause > 0 || rd.At(before).Polite() // not "the log on the drum"
+	return begins && which < k-1 && rd.At(which).Marked(lexicon.MarkIs) && Part(rd.At(which-1)) == lexicon.PartDrum
 }
 
 // thickAsDrum says whether a drum may be as thick as the number at i tells.

@@ -14,6 +14,9 @@ import (
 func LabelAlone(rd *reading.Reading) {
 	const least = 100
 	ofOther := func(i int) bool {
+		if rd.Elems[i].Marked(lexicon.MarkFollow) {
+			return false // "same piece" tells of none
+		}
 		weighs := rd.Elems[i].Plays(parser.Weight) && rd.TermAt(i).Note != "about" // "says" plays it as well
 		return Part(rd.Elems[i]) != "" || Strength(rd.Elems[i]) != "" || rd.Elems[i].Piece() || weighs
 	}
@@ -22,15 +25,32 @@ func LabelAlone(rd *reading.Reading) {
 	}
 	for i, e := range rd.Elems {
 		fig := e.Fig
+		if kilonewtons(rd, i) && (rd.TypedBefore(i, lexicon.CueStamped) || rd.At(i-1).Marked(lexicon.MarkArticle)) {
+			asksWhichGear(rd, fig) // "it says 30 kN", "this one is a 36 kN"
+			continue
+		}
 		bare := fig != nil && fig.Dim == parser.DimCount && fig.Unit == nil
 		if fig == nil || fig.Sure != "" || !bare && !Heavy(rd, i) || bare && fig.Low < least || !onLabel(rd, i) {
 			continue
 		}
-		a := fig.Ask(parser.WhichGear, rd.Text)
-		a.Fields = []parser.Field{parser.RopeWorking, parser.BlockWorking, parser.SlingWorking, parser.ConnectorWorking}
-		rd.Asks = append(rd.Asks, a)
-		fig.Elsewhere = true
+		asksWhichGear(rd, fig)
 	}
+}
+
+// asksWhichGear asks which gear's a figure is.
+func asksWhichGear(rd *reading.Reading, fig *reading.Figure) {
+	a := fig.Ask(parser.WhichGear, rd.Text)
+	a.Fields = []parser.Field{parser.RopeWorking, parser.BlockWorking, parser.SlingWorking, parser.ConnectorWorking}
+	rd.Asks = append(rd.Asks, a)
+	fig.Elsewhere = true
+}
+
+// kilonewtons says whether the number at i is of the size and in the unit of what is stamped
+// on gear: nobody tells so what a piece weighs, and no line is pulled as hard by hand.
+func kilonewtons(rd *reading.Reading, i int) bool {
+	const least = 10000 // N
+	fig := rd.Elems[i].Fig
+	return fig != nil && fig.Sure == "" && fig.Told == "" && fig.Dim == parser.DimForce && fig.Unit.System == parser.Metric && fig.Low >= least
 }
 
 // onLabel says whether a number is what a label says: "the tag says 9000", "9000 on the tag".

@@ -101,6 +101,11 @@ const (
 	CueDeadWood   scan.Cue = "dead-wood"   // of wood that is not alive any more
 	CueDerates    scan.Cue = "derates"     // takes strength off
 	CueChanges    scan.Cue = "changes"     // asks whether the wraps are others then
+	CueTopOne     scan.Cue = "top-one"     // of the pieces of a plan
+	CueBottomOne  scan.Cue = "bottom-one"  // of them too
+	CueHitchedAt  scan.Cue = "hitched-at"  // where a piece is tied
+	CueLetsGo     scan.Cue = "lets-go"     // to run, or to fall
+	CueUpInAir    scan.Cue = "up-in-air"   // behind how high what falls is
 	CueDrumSize   scan.Cue = "drum-size"   // a drum that is thicker or thinner
 	CueNextPiece  scan.Cue = "next-piece"  // of the piece that is cut after this one
 	CueStates     scan.Cue = "states"      // before a number, says that something is so much

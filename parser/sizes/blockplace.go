@@ -186,6 +186,11 @@ func cutAboveBlock(rd *reading.Reading) {
 		return
 	}
 	for i := range rd.Elems {
+		if intoBlockFrom(rd, i) {
+			rd.Elems[i].Fig.Told = parser.BlockBelow
+			mute(rd, i-1, i+1)
+			continue
+		}
 		next, block := rd.At(i+1), rd.Past(i+2, +1, lexicon.MarkArticle)
 		over := rd.Cued(next, lexicon.CueHigher) || rd.Cued(next, lexicon.CueOver) || rd.Cued(next, lexicon.CueAbove)
 		if !places.LengthAt(rd, i) || rd.Elems[i].Fig.Told != "" || rd.Elems[i].Fig.High > farthestBelow || !over || gear.Part(rd.At(block)) != lexicon.PartBlock || !fallsFrom(rd, i) {
@@ -194,6 +199,22 @@ func cutAboveBlock(rd *reading.Reading) {
 		rd.Elems[i].Fig.Told = parser.BlockBelow
 		rd.Elems[i+1].Term, rd.Elems[block].Term = &scan.Term{Intent: parser.AskDrop}, &scan.Term{}
 	}
+}
+
+// intoBlockFrom says whether the number at i is how high a piece is that drops into its
+// block: "it drops into the block from about 5 ft up".
+func intoBlockFrom(rd *reading.Reading, i int) bool {
+	if !places.LengthAt(rd, i) || rd.Elems[i].Fig.Told != "" || rd.Elems[i].Fig.High > farthestBelow {
+		return false
+	}
+	up := rd.Cued(rd.At(i+1), lexicon.CueUpInAir) && rd.EndsBreath(i+2)
+	k := i - 1
+	for rd.TermAt(k).Note == "about" || rd.At(k).Marked(lexicon.MarkArticle) {
+		k--
+	}
+	from := rd.Cued(rd.At(k), lexicon.CueFrom) || fallsFrom(rd, k+1)
+	into := gear.Part(rd.At(k-1)) == lexicon.PartBlock || rd.TermAt(k-1).Intent == parser.AskDrop
+	return up && from && into
 }
 
 // fallsFrom says whether the words before the number at i lead to it from a piece or a cut,

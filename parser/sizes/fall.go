@@ -121,6 +121,16 @@ func ropeTold(rd *reading.Reading, i int) bool {
 	return gear.Part(rd.At(i)) == lexicon.PartRope && fig != nil && fig.Dim == parser.DimLength
 }
 
+// LandsLower takes "15 ft lower than the base" for no size of a piece: the way down is longer
+// by it, and that is asked about.
+func LandsLower(rd *reading.Reading) {
+	for i := range rd.Elems {
+		if rd.TermAt(i).Turning == parser.TurnsLanding && places.LengthAt(rd, i-1) && rd.Elems[i-1].Fig.Told == "" {
+			rd.Elems[i-1].Fig.Elsewhere = true
+		}
+	}
+}
+
 // SlackFalls takes the slack before a line is stopped for how far the piece falls, where no
 // other fall is told: "la para en seco, 4 pies de holgura". Where the block is below the
 // cut the piece falls further, and the slack stays in doubt.

@@ -25,3 +25,14 @@ func RunTold(rd *reading.Reading) {
 		}
 	}
 }
+
+// RunOrFall asks of "let it go 6 ft" behind a piece that falls whether it is let run so far or
+// falls so far before the rope takes it.
+func RunOrFall(rd *reading.Reading) {
+	falls := gear.AsksFor(rd, parser.AskDrop) || rd.Before.Intent == parser.AskDrop
+	for i, e := range rd.Elems {
+		if falls && places.LengthAt(rd, i) && e.Fig.Told == "" && rd.TypedBefore(i, lexicon.CueLetsGo) {
+			eitherOf(rd, i, parser.RunLength, parser.DropHeight)
+		}
+	}
+}

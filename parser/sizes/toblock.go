@@ -1,6 +1,8 @@
 package sizes
 
 import (
+	"slices"
+
 	"heft/parser"
 	"heft/parser/gear"
 	"heft/parser/lexicon"
@@ -36,7 +38,10 @@ func ToBlock(rd *reading.Reading) {
 		if !places.LengthAt(rd, i) || rd.Elems[i].Fig.High > farthestBelow {
 			continue
 		}
-		switch to, from := toBlock(rd, i+1), blockDown(rd, i); {
+		switch to, from, hitch := toBlock(rd, i+1), blockDown(rd, i), hitchToBlock(rd, i); {
+		case falls && hitch > 0:
+			rd.Elems[i].Fig.Told = parser.HitchToBlock
+			mute(rd, i+1, hitch)
 		case !falls && from >= 0:
 			eitherOf(rd, i, parser.BlockBelow, parser.HitchHeight) // from where is not told
 			mute(rd, from, i-1)
@@ -87,6 +92,24 @@ func toBlock(rd *reading.Reading, i int) int {
 		return 0
 	}
 	return block
+}
+
+// hitchToBlock is the block of "5 ft from where it's tied to the block", behind the number
+// at i; 0 where the words lead from no hitch, or to none.
+func hitchToBlock(rd *reading.Reading, i int) int {
+	k := i + 1
+	for rd.At(k).Pause == 0 && k < len(rd.Elems) && gear.Part(rd.At(k)) != lexicon.PartBlock {
+		k++
+	}
+	if gear.Part(rd.At(k)) != lexicon.PartBlock || !rd.EndsBreath(k+1) {
+		return 0
+	}
+	words := scan.SplitWords(rd.Text[rd.Elems[i].End:rd.Elems[k].Start])
+	hitch := slices.IndexFunc(words, func(w string) bool { return rd.In.Cued(w, lexicon.CueHitchedAt) })
+	if hitch < 1 || !slices.ContainsFunc(words[hitch+1:], func(w string) bool { return rd.In.Cued(w, lexicon.CueTowards) }) {
+		return 0
+	}
+	return k
 }
 
 // blockDown is the block that the number at i tells to be so far down: "block 3 ft down",
