@@ -128,6 +128,6 @@ var endsBare = regexp.MustCompile(`(?i)[0-9]k?$`)
 var unitWords = map[parser.System]string{parser.Metric: "metric units", parser.Imperial: "feet and pounds"}
 
 var noteWords = map[string]string{
-	wornGear: "used gear", naturalCrotch: "natural crotch", "wet": "wet rope", "rigging-ring": "rigging ring",
+	wornGear: "used gear", replacedGear: "gear replaced", naturalCrotch: "natural crotch", "wet": "wet rope", "rigging-ring": "rigging ring",
 	"carabiner": "carabiner", "ball-bearing": "ball-bearing blocks",
 }

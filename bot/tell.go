@@ -129,6 +129,7 @@ func (a *answer) tellWeight() {
 // Notes of the word file.
 const (
 	naturalCrotch = "natural-crotch" // the rope runs over wood
+	replacedGear  = "replaced"       // gear that broke is told to be out of use
 	wornGear      = "worn"           // the gear is used, old or has no label
 )
 
@@ -186,6 +187,8 @@ func (a *answer) inDoubt() []string {
 		case naturalCrotch:
 			out = append(out, v.word("A natural crotch drags far more than a block: it may not run, and it wears the rope."))
 			out = append(out, v.word("The drag of a fork is not in these figures: wraps as over a free block. Test with a small piece first."))
+		case replacedGear:
+			out = append(out, v.word("What broke or wore out stays out of use, marked. Have what else took that load looked at.")) // common practice, no source
 		case wornGear:
 			out = append(out, v.word("Used, old or unlabelled gear: nothing here says that it holds. Have it looked at first."))
 		}

@@ -22,6 +22,7 @@ var turningAsks = map[parser.Turning]string{
 	parser.TurnsLanding:  "%s adds to the way down. Type how high the hitch is above where the piece lands, like “hitched at 60 ft”.",
 	parser.TurnsBound:    "%s is no one number. Type the most that it can be without such a word; what a piece may weigh as “limit 500 lb”.",
 	parser.TurnsOpen:     "%s: how many is that? Type the number, like “4 ft”.",
+	parser.TurnsPole:     "%s: a pole with wires or a lamp on it? Then stop: keep out and call the utility. If it is the stem that is left of the tree, type it as one, like “red oak log 20 in across, 4 ft long”.",
 	parser.TurnsSuch:     "%s: how long is that? Type it, like “9 ft long”.",
 }
 

@@ -22,5 +22,6 @@ const (
 	TurnsSlack    Turning = "slack"    // "4 ft of slack": what the fall is longer by
 	TurnsBound    Turning = "bound"    // "over 14 in": no number by itself
 	TurnsOpen     Turning = "open"     // "a few feet": how many?
+	TurnsPole     Turning = "pole"     // "poste de pino": the stem that is left, or a pole with wires
 	TurnsSuch     Turning = "such"     // "call it that length": one that was said before
 )

@@ -28,7 +28,15 @@ func halts(rd *reading.Reading) {
 	told, none := stops.Dangers(rd)
 	for i, e := range rd.Elems {
 		kind := haltAt(rd, i)
-		if kind == "" || stops.Harmless(rd, kind, e, none) {
+		if kind == "" {
+			continue
+		}
+		if stops.Harmless(rd, kind, e, none) {
+			stops.AskPole(rd, i, none)
+			continue
+		}
+		if kind == parser.Damaged && stops.Replaced(rd, e) {
+			stops.PutAway(rd, e)
 			continue
 		}
 		if rd.TermAt(i).Stop != kind {
@@ -39,7 +47,18 @@ func halts(rd *reading.Reading) {
 		}
 		rd.Stops = append(rd.Stops, e)
 	}
-	rd.Stops = slices.Concat(rd.Stops, told, turning.Gales(rd))
+	rd.Stops = slices.Concat(rd.Stops, putAway(rd, told), turning.Gales(rd))
+}
+
+// putAway leaves out the harm that is told of gear which is out of use.
+func putAway(rd *reading.Reading, told []reading.Element) []reading.Element {
+	return slices.DeleteFunc(told, func(e reading.Element) bool {
+		away := e.Term.Stop == parser.Damaged && stops.Replaced(rd, e)
+		if away {
+			stops.PutAway(rd, e)
+		}
+		return away
+	})
 }
 
 // haltAt is why arithmetic ends at the word at i, "" where it does not.

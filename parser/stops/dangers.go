@@ -101,6 +101,17 @@ func Harmless(rd *reading.Reading, kind parser.Kind, e reading.Element, none []d
 	})
 }
 
+// AskPole makes a pole that may be the stem which is left of a tree, "poste de pino", a word
+// to be asked about: wires hang on the other kind.
+func AskPole(rd *reading.Reading, i int, none []dangerAt) {
+	e := rd.Elems[i]
+	if slices.ContainsFunc(none, func(at dangerAt) bool {
+		return at.line.Kind == parser.PowerLine && at.line.Name == "spar" && at.start <= e.Start && e.End <= at.end
+	}) {
+		rd.Elems[i] = reading.Element{Start: e.Start, End: e.End, Pause: e.Pause, Term: &scan.Term{Ask: parser.Twist, Turning: parser.TurnsPole}}
+	}
+}
+
 // names says whether a line speaks of a word that stops: what only stands in one of its
 // gaps is not spared by it, "rotten" in "half a rotten log split down the middle".
 func names(l *scan.DangerLine, tokens []reading.DangerToken, e reading.Element) bool {
