@@ -173,12 +173,14 @@ func massesGoWith(rd *reading.Reading, units ...*scan.UnitWord) bool {
 // ThicknessIn is the unit of a thickness: the one that another was told in, or
 // that which goes with the lengths. Beside metres, hundreds are millimetres.
 func ThicknessIn(n float64, fine, coarse *scan.UnitWord) *scan.UnitWord {
-	const thinnest, thickestInch, thickestCentimetre, leastMillimetre = 2, 80, 200, 250
+	const thinnest, thickestInch, thickestCentimetre, mostAlone, leastMillimetre = 2, 80, 200, 120, 250
 	switch {
 	case fine == nil && coarse == nil:
 		return nil
 	case fine == nil && coarse.System == parser.Imperial:
 		fine = scan.Inch
+	case fine == nil && n > mostAlone && n < leastMillimetre:
+		return nil // "200 at the cut" may be either
 	case fine == nil && n >= leastMillimetre:
 		fine = scan.Millimetre
 	case fine == nil:
