@@ -23,6 +23,7 @@ func TestUnderstoodQuestionsAreReadFromTheirOwnWords(t *testing.T) {
 		delete(want.facts, "fix")
 		delete(want.facts, "followup")
 		delete(want.facts, "passed")
+		delete(want.facts, "left")  // nor has what is not kept of a job's line
 		delete(want.facts, "topic") // what is asked of no piece has no words of its own
 		delete(got.facts, "topic")
 		if got.String() != want.String() {
