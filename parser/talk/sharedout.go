@@ -57,7 +57,7 @@ func SharedOut(rd *reading.Reading) {
 func wholeCrew(rd *reading.Reading) (at []int) {
 	for i := range rd.Elems {
 		fig, next := rd.Elems[i].Fig, rd.At(i+1)
-		if !headcount(rd, i) || fig.Low < 2 || posted(rd, rd.Elems[i].End) {
+		if !headcount(rd, i) || fig.Low < 2 || posted(rd, rd.Elems[i].End) || rd.TermAt(i+1).Count == 1 { // "just me, Dre and Luis": they are counted already
 			continue
 		}
 		behind := next.Fig == nil && next.Plays(parser.People)
@@ -91,14 +91,27 @@ func endsOnRope(rd *reading.Reading, e reading.Element) bool {
 	return false
 }
 
-// alone is where it is told that nobody but one holds the rope, -1 for nowhere.
+// alone is where it is told that nobody but one holds the rope, -1 for nowhere. Of "2 of us,
+// just me" nobody knows who is meant, and it is asked about.
 func alone(rd *reading.Reading) int {
 	for i, e := range rd.Elems {
-		if e.Fig != nil && e.Fig.Low == 1 && rd.TermAt(i+1).Count == 1 && rd.At(i+1).Plays(parser.People) {
+		if e.Fig != nil && e.Fig.Low == 1 && rd.TermAt(i+1).Count == 1 && rd.At(i+1).Plays(parser.People) && saysOnRope(rd, rd.At(i+1)) {
 			return i
 		}
 	}
 	return -1
+}
+
+// saysOnRope says whether some words say anywhere that somebody is at the rope: "nobody on the
+// rope but me".
+func saysOnRope(rd *reading.Reading, e reading.Element) bool {
+	words := scan.SplitWords(rd.Text[e.Start:e.End])
+	for from := range words {
+		if rd.Begin(lexicon.CueOnRope, strings.Join(words[from:], " ")) {
+			return true
+		}
+	}
+	return false
 }
 
 // takeUp leaves no word of a share to be read as anything else. Names are said back.
@@ -142,7 +155,7 @@ func sharesOf(rd *reading.Reading, whole []int) (rope, away share, besides bool)
 		for n := min(reading.LongestCue, len(at)-i); n >= 1; n-- {
 			words := said(i, n)
 			onRope := rd.In.Cued(words, lexicon.CueOnRope)
-			if !onRope && !rd.In.Cued(words, lexicon.CueElsewhere) {
+			if !onRope && !rd.In.Cued(words, lexicon.CueElsewhere) || measured(rd, elementAt(rd, at[i][0])) {
 				continue
 			}
 			to := map[bool]*share{true: &rope, false: &away}[onRope]
@@ -156,24 +169,30 @@ func sharesOf(rd *reading.Reading, whole []int) (rope, away share, besides bool)
 }
 
 // headsOf counts who is told right before a post that ends at a place: "me and one", "Tom,
-// Ana and Jo". It says whether they are told on top of those counted in all.
+// Ana and Jo". It says whether they are told on top of those counted in all, or not as a
+// share of them: "not one", "2 left and one".
 func headsOf(rd *reading.Reading, words [][]int, whole []int, end int, to *share) (besides bool) {
 	told := stretch{from: -1, to: end}
-	n, joined := 0, false
+	n, numbered, joined, adds := 0, false, false, false
 	for k := len(words) - 1; k >= 0; k-- {
 		w, el := scan.Fold(rd.Text[words[k][0]:words[k][1]]), elementAt(rd, words[k][0])
+		apart := n > 0 && strings.ContainsAny(rd.Text[words[k][1]:told.from], ",.;:\n")
 		if slices.Contains(whole, el) {
-			besides = n > 0 && joined && !strings.ContainsAny(rd.Text[words[k][1]:told.from], ",.;:\n")
+			besides = besides || n > 0 && joined && !apart
 			break
 		}
 		count := headcountOf(rd, w)
+		if measured(rd, el) { // "3:1"
+			count = 0
+		}
 		name := count == 0 && (el >= 0 && rd.TermAt(el).Someone || unknownAt(rd, words[k][0]))
+		if count > 0 && apart { // "3:1, one climbing"
+			break
+		}
 		switch {
-		case count > 0 && n > 0 && strings.ContainsAny(rd.Text[words[k][1]:told.from], ",.;:\n"):
-			k = 0 // "3:1, one climbing"
-			continue
 		case count > 0:
-			n += count
+			besides = besides || numbered // "2 and one on the rope"
+			n, numbered = n+count, true
 		case n == 0 && rd.In.Cued(w, lexicon.CueTheRest):
 			n++
 			to.rest = true
@@ -183,18 +202,36 @@ func headsOf(rd *reading.Reading, words [][]int, whole []int, end int, to *share
 			}
 			told.named = told.named || name
 		case idleBeside(rd, w, el):
-			joined = joined || rd.In.Cued(w, lexicon.CueAndShort) || rd.In.Cued(w, lexicon.CuePlus)
+			adds = rd.In.Cued(w, lexicon.CueAndShort) || rd.In.Cued(w, lexicon.CuePlus)
+			joined = joined || adds
 			continue
 		default:
+			besides = besides || n > 0 && !apart && (adds || !leadsToShare(rd, el))
 			k = 0
 			continue
 		}
-		told.from = words[k][0]
+		told.from, adds = words[k][0], false
 	}
 	if n > 0 {
 		to.n, to.stretches = to.n+n, append(to.stretches, told)
 	}
 	return besides
+}
+
+// measured says whether an element is a number that counts nobody: a pull of 3:1, 45 lb.
+func measured(rd *reading.Reading, el int) bool {
+	return el >= 0 && rd.Elems[el].Fig != nil && (rd.Elems[el].Fig.Dim != parser.DimCount || rd.Elems[el].Fig.Unit != nil)
+}
+
+// leadsToShare says whether a word right before who is counted leaves it told that they are
+// there: "just one on the rope", not "not one", "need one".
+func leadsToShare(rd *reading.Reading, el int) bool {
+	const idle = lexicon.MarkArticle | lexicon.MarkPronoun | lexicon.MarkAdverb | lexicon.MarkIs
+	e := rd.At(el)
+	if t := rd.TermAt(el); t.Denies || t.Corrects || t.Negative || t.Lacks {
+		return false
+	}
+	return e.Marked(idle) || e.Polite() || rd.TermAt(el).Chatter || rd.Cued(e, lexicon.CueMerely) || rd.Cued(e, lexicon.CueHaving)
 }
 
 // idleBeside says whether a word may stand between who is counted and where they are: "of
