@@ -149,3 +149,20 @@ func TestAnUnknownTreeIsPlannedAsAny(t *testing.T) {
 		}
 	}
 }
+
+// A tree of which it is asked which one it is may be dead all the same: what dead wood does
+// is said with the choice.
+func TestWhichTreeSaysDead(t *testing.T) {
+	d := newDesk(t)
+	for q, said := range map[string]string{
+		"dead maple limb 12 in 15 ft":       "Dead wood breaks without warning",
+		"rama de fresno seca de 30 cm, 4 m": "La madera muerta",
+	} {
+		if r, _ := answer(t, d, q); r.Status() != bot.Needs || len(r.Choices()) < 2 || !strings.Contains(r.Text(), said) {
+			t.Errorf("%q: %s", q, r.Text())
+		}
+	}
+	if r, _ := answer(t, d, "maple limb 12 in 15 ft"); strings.Contains(r.Text(), "Dead wood") {
+		t.Errorf("%s", r.Text())
+	}
+}

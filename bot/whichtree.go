@@ -36,6 +36,9 @@ func (d *Desk) askTree(a *answer, ask *parser.Ask) {
 	if shape := a.question.Shape; a.question.Noted(parser.LeavesOn) && (shape == nil || shape.Value == parser.Limb) {
 		a.problems = append(a.problems, v.word("Planned with its branches and leaves on: the heavy side."))
 	}
+	if c := a.question.Condition; c != nil && c.Value == parser.Dead {
+		a.problems = append(a.problems, v.word("Dead wood breaks without warning: have it looked at before anyone rigs on it."))
+	}
 	a.andMissing(ask)
 }
 

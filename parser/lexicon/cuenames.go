@@ -23,7 +23,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueDeadWood: true, CueDegree: true, CueDenying: true, CueDerates: true, CueDifference: true, CueDisbelief: true, CueDisbeliefVerb: true,
 	CueDoes: true, CueDone: true, CueDouble: true, CueDoubts: true, CueDown: true,
 	CueDownLimb: true, CueDrumHolder: true, CueDrumLeg: true, CueDrumSize: true, CueDryToo: true,
-	CueEach: true, CueEachOne: true, CueEarlier: true, CueEfficient: true, CueEither: true,
+	CueEach: true, CueEachOne: true, CueEarlier: true, CueToCome: true, CueEfficient: true, CueEither: true,
 	CueEndsIn: true, CueEndsUp: true, CueEnough: true, CueEntered: true, CueEvery: true,
 	CueEveryOne: true, CueExceeds: true, CueExcuse: true, CueExperience: true, CueMostOf: true, CueOneOf: true, CueTwoOf: true, CueHalfOf: true, CueThanSaid: true, CueFarOff: true, CueFastened: true,
 	CueFatter: true, CueFeels: true, CueFeelsLike: true, CueFew: true, CueFewer: true,

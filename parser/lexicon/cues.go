@@ -352,6 +352,7 @@ const (
 	CueDone     scan.Cue = "done"      // what was done
 	CueDouble   scan.Cue = "double"    // twice the load
 	CueEarlier  scan.Cue = "earlier"   // when that was
+	CueToCome   scan.Cue = "to-come"   // that it is yet to come: "is it going to"
 	CueGives    scan.Cue = "gives"     // before what is to be handed over
 	CueGreen    scan.Cue = "green"     // of wood that is alive
 	CueInLog    scan.Cue = "in-log"    // asks what the log says

@@ -32,11 +32,21 @@ func OfBadGear(rd *reading.Reading, i int) bool {
 		return true
 	case rd.At(k).Piece(), rd.At(i + 1).Piece(), woodOfKit(rd, i, k):
 		return false // "the limb is cracked on the block", "the rope is on a cracked limb"
-	case Kit(rd, k), Kit(rd, n), ofGearAlone(rd, i):
+	case Kit(rd, k), Kit(rd, n), ofGearAlone(rd, i), restates(rd, i):
 		return true
 	default:
-		return inGear(rd, i)
+		return !hasIt(rd, k, i) && inGear(rd, i)
 	}
+}
+
+// hasIt says whether the tree at k has what is told at i: "the tree has a crack by the block".
+func hasIt(rd *reading.Reading, k, i int) bool {
+	for j := k + 1; j <= i; j++ {
+		if rd.At(j).Pause != 0 {
+			return false
+		}
+	}
+	return k+1 < i && ofTree(rd, k)
 }
 
 // woodOfKit reads "the limb for the block has a crack": wood that is told by the gear at k
@@ -95,6 +105,23 @@ func ofGearAlone(rd *reading.Reading, i int) bool {
 		named = named || Kit(rd, k) && (of || !before.Marked(lexicon.MarkRelation|lexicon.MarkWhere|lexicon.MarkIn|lexicon.MarkAt))
 	}
 	return named
+}
+
+// restates reads "the sheave is cracked, just a hairline": where the word at i closes what
+// was told of gear, and no wood stands between.
+func restates(rd *reading.Reading, i int) bool {
+	const most = 9
+	for k := i + 1; k < len(rd.Elems); k++ {
+		if !rd.Elems[k].Polite() {
+			return false
+		}
+	}
+	for k := i - 1; k >= max(0, i-most) && !ofTree(rd, k) && rd.At(k).Fig == nil && !rd.At(k).Piece(); k-- {
+		if rd.TermAt(k).Damaged {
+			return OfBadGear(rd, k)
+		}
+	}
+	return false
 }
 
 // tells says whether the element at i stands between a thing and how it is.

@@ -124,7 +124,7 @@ func asksLog(rd *reading.Reading) bool {
 	case asks && Typed(rd, lexicon.CueAskedBy):
 		return true
 	}
-	return asks && Typed(rd, lexicon.CueDone) && Typed(rd, lexicon.CueEarlier) && !rd.AnyAt(func(i int) bool { return rd.TermAt(i).Shape != "" })
+	return asks && Typed(rd, lexicon.CueDone) && Typed(rd, lexicon.CueEarlier) && !Typed(rd, lexicon.CueToCome) && !rd.AnyAt(func(i int) bool { return rd.TermAt(i).Shape != "" })
 }
 
 // logNamed says whether the log is asked for, and no piece of wood: "can I get the
