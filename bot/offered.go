@@ -119,6 +119,10 @@ func (a *answer) unitHint(ask *parser.Ask) string {
 		return v.say("%s has no unit. Type “%s”.", words, bare+" in")
 	case onlyAcross(ask):
 		return v.say("%s has no unit. Type “%s in” or “%s cm”.", words, bare, bare)
+	case belowCut(ask) && ask.Number >= leastMillimetre:
+		return v.say("%s has no unit. Type “%s mm” or “%s cm”.", words, bare, bare)
+	case belowCut(ask) && ask.Number >= leastInches:
+		return v.say("%s has no unit. Type “%s in” or “%s cm”.", words, bare, bare)
 	case onlyLong(ask):
 		return v.say("%s has no unit. Type “%s ft” or “%s m”.", words, bare, bare)
 	}
@@ -141,6 +145,7 @@ func (a *answer) unitHint(ask *parser.Ask) string {
 const (
 	lightest        = 25  // a weight that is less is told in hundreds or in tonnes
 	leastMillimetre = 150 // a thickness that is more is in millimetres
+	leastInches     = 10  // so many feet or metres below the cut no block is put; common practice, no source
 )
 
 // light says whether a bare number is a weight or a limit that nobody would ask about in
@@ -157,6 +162,11 @@ func hundreds(ask *parser.Ask) string { return trimmed(ask.Number*100, 0) + " lb
 // centimetres.
 func inMillimetres(ask *parser.Ask) bool {
 	return onlyAcross(ask) && ask.Number >= leastMillimetre
+}
+
+// belowCut says whether a bare number can only be how far a block is below the cut.
+func belowCut(ask *parser.Ask) bool {
+	return onlyLong(ask) && ask.Choices[0].Field == parser.BlockBelow
 }
 
 // wideOrHeavy says whether a bare number beside metres is a thickness in millimetres, or

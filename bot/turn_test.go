@@ -55,6 +55,20 @@ func TestConversations(t *testing.T) {
 			{"2", bot.Needs, map[string]any{"people": 3.0, "parts": nil}, nil},
 			{"2", bot.Answered, map[string]any{"people": 3.0, "parts": 2.0}, nil},
 		},
+		"a mass by itself behind a piece told by its sizes is asked about": {
+			{"white oak log 24 in across, 6 ft, how heavy", bot.Answered, map[string]any{"length_m": 1.8288}, nil},
+			{"400 lb", bot.Needs, map[string]any{"length_m": 1.8288, "weight_kg": nil}, nil},
+			{"2", bot.Answered, map[string]any{"length_m": 1.8288, "limit_kg": 181.436948, "weight_kg": nil}, nil},
+		},
+		"what was cut last week is no size of the piece": {
+			{"sugar maple log 24 in across, how long can I cut it for 800 lb", bot.Answered, map[string]any{"diameter_m": 0.6096}, nil},
+			{"why so short? last week we were cutting five feet at that width", bot.Answered, map[string]any{"diameter_m": 0.6096, "length_m": nil}, nil},
+		},
+		"the limb that a strap is on is no piece": {
+			{"white oak log 20 in x 6 ft", bot.Answered, map[string]any{"shape": "log"}, nil},
+			{"what if we rig a 3:1 off the limb above", bot.Answered, map[string]any{"shape": "log"}, nil},
+			{"and what does that limb's strap feel", bot.Answered, map[string]any{"shape": "log"}, nil},
+		},
 		"a length told in feet is not told anew in inches": {
 			{"red oak log 14 in, 15 ft", bot.Answered, map[string]any{"length_m": 4.572}, nil},
 			{"length is 380", bot.Needs, nil, nil},

@@ -89,5 +89,6 @@ var cueNamed = map[scan.Cue]bool{
 	CueWilling: true, CueWithCentimetres: true, CueWood: true, CueWorking: true, CueWrapLess: true,
 	CueWrapMore: true, CueWrapsMore: true, CueWrongWay: true,
 	CueWholePiece: true,
-	CueHitchedAt:  true, CueLetsGo: true, CueUpInAir: true, CueTopOne: true, CueBottomOne: true,
+	CueLimbAbove:  true, CueOtherDay: true, CueDidCut: true, CueOutmost: true,
+	CueHitchedAt: true, CueLetsGo: true, CueUpInAir: true, CueTopOne: true, CueBottomOne: true,
 }

@@ -178,3 +178,12 @@ const (
 	CueStrikesLead   scan.Cue = "strikes-lead"   // between the two
 	CueWholePiece    scan.Cue = "whole-piece"    // before that it comes off at once
 )
+
+// The cues of what is told beside the piece: the limb that gear hangs off, another day's
+// work, where the brush sits.
+const (
+	CueLimbAbove scan.Cue = "limb-above" // behind a limb, that it is the one overhead
+	CueOtherDay  scan.Cue = "other-day"  // a day of work that is over
+	CueDidCut    scan.Cue = "did-cut"    // what a crew did then
+	CueOutmost   scan.Cue = "outmost"    // before how much of a limb's end
+)

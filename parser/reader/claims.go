@@ -61,4 +61,9 @@ func claims(rd *reading.Reading) {
 	heights.LongPieces(rd)
 	heights.Tall(rd)
 	heights.Heights(rd)
+	senses.AnchorLimbs(rd)
+	turning.BrushOut(rd)
+	turning.KeptOff(rd)
+	turning.FormerWork(rd)
+	talk.MassAlone(rd)
 }

@@ -95,6 +95,7 @@ var numberSteps = []step{
 	heights.BareBends,
 	heights.TiedAlong,
 	heights.CutPlaces,
+	(*reading.Reading).BareTapers,
 	lend,
 	senses.Wagers,
 	senses.BiggestTold,

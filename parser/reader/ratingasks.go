@@ -22,7 +22,11 @@ func unsaidStrength(rd *reading.Reading, i int, used map[int]bool) {
 		gear.AsksStrength(rd, fig, p)
 		return
 	}
-	if p := cmp.Or(gear.StrengthNamed(rd, i), gear.GoodForPastLimit(rd, i)); p != "" {
+	if gear.WithStrength(rd, i) {
+		gear.AsksStrength(rd, fig, lexicon.PartRope)
+		return
+	}
+	if p := cmp.Or(gear.StrengthNamed(rd, i), gear.GoodForPastLimit(rd, i), gear.LabelledAhead(rd, i)); p != "" {
 		gear.AsksStrength(rd, fig, p)
 		return
 	}

@@ -248,3 +248,28 @@ func (f *Figure) bareTo(tip *Figure) bool {
 	n := f.Low * tip.Unit.Factor
 	return tip.High < n && n <= Roundest
 }
+
+// BareTapers reads "stem, 12 m, 700 down to 350" as the two ends of the piece in one breath:
+// neither has a unit, and how long it is stands beside them. A limit, wraps or people go
+// down as well, and have their words beside them.
+func (rd *Reading) BareTapers() {
+	const least = 1.25 // times the tip
+	bare := func(f *Figure) bool {
+		return f != nil && f.Unit == nil && f.Dim == parser.DimCount && !f.Pair && f.Low == f.High && f.Low > 0
+	}
+	far := func(i int) bool { return rd.Elems[i].Fig.Far() }
+	named := func(i int) bool { return rd.Elems[i].Piece() }
+	for i := 1; i+2 < len(rd.Elems); i++ {
+		butt, tip, before := rd.Elems[i].Fig, rd.Elems[i+2].Fig, rd.Elems[i-1]
+		if !bare(butt) || !bare(tip) || !rd.At(i+1).Marked(lexicon.MarkTaper) || butt.Low < least*tip.Low || !rd.AnyAt(far) || !rd.AnyAt(named) {
+			continue
+		}
+		led := before.Pause > 0 || before.Fig.Far() || before.Piece() || before.Marked(lexicon.MarkMade) && (rd.At(i-2).Pause > 0 || rd.At(i-2).Piece() || rd.At(i-2).Fig.Far())
+		if next := rd.At(i + 3); !led || !rd.EndsBreath(i+3) && !next.Piece() || next.Plays(parser.Weight) {
+			continue
+		}
+		both := *butt
+		both.Low, both.Falling, both.End = tip.Low, true, tip.End
+		rd.Elems = slices.Replace(rd.Elems, i, i+3, Element{Start: both.Start, End: both.End, Fig: &both})
+	}
+}

@@ -24,6 +24,8 @@ func BelowCut(rd *reading.Reading) {
 		switch {
 		case places.LengthAt(rd, i-1):
 			rd.Elems[i-1].Fig.Told = parser.BlockBelow
+		case bareBelow(rd.At(i - 1).Fig):
+			rd.Elems[i-1].Fig.Sure = parser.BlockBelow // "strapped about 400 below the cut": only its unit is asked
 		case places.LengthAt(rd, at) && at > i+1 && (rd.EndsBreath(at+1) || rd.Cued(rd.At(at+1), lexicon.CueDown) && goesElsewhere(rd, at+2)):
 			rd.Elems[at].Fig.Told = parser.BlockBelow // "under the cut like 2 ft down"
 		case rd.TermAt(i).Note == "":
@@ -31,6 +33,12 @@ func BelowCut(rd *reading.Reading) {
 		}
 	}
 	saidNegative(rd)
+}
+
+// bareBelow says whether a number can be how far a block is below the cut, in a unit that is
+// not told.
+func bareBelow(f *reading.Figure) bool {
+	return f != nil && f.Dim == parser.DimCount && f.Unit == nil && f.Sure == "" && f.Low > 0
 }
 
 // goesElsewhere says whether a breath ends at i, or goes on about something else: "and

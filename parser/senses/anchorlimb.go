@@ -1,0 +1,48 @@
+package senses
+
+import (
+	"strings"
+
+	"heft/parser"
+	"heft/parser/gear"
+	"heft/parser/lexicon"
+	"heft/parser/reading"
+	"heft/parser/scan"
+)
+
+// AnchorLimbs takes a limb that something is rigged off, "a 3:1 off the limb above", for no
+// piece: it stays in the tree, and tells no shape. So does one whose strap is asked about,
+// "that limb's strap", in a talk about a log.
+func AnchorLimbs(rd *reading.Reading) {
+	for i := range rd.Elems {
+		if rd.TermAt(i).Shape == parser.Limb && rd.TermAt(i).Tree == nil && (riggedOff(rd, i) || strapOf(rd, i)) {
+			rd.Alter(i, func(t *scan.Term) { t.Shape, t.Chatter = "", true })
+		}
+	}
+}
+
+// riggedOff says whether the limb at i is the one above, and what stands before it hangs off
+// it. "6 ft off the limb above" tells a distance, or what is cut off it.
+func riggedOff(rd *reading.Reading, i int) bool {
+	k := rd.Past(i-1, -1, lexicon.MarkArticle)
+	if k == i-1 || rd.At(k).Fig != nil || rd.At(k-1).Fig.Far() || !rd.TypedAfter(i, lexicon.CueLimbAbove) {
+		return false
+	}
+	return rd.At(k).Marked(lexicon.MarkRelation|lexicon.MarkIn) || rd.At(k).LeadsTo(parser.HitchHeight) || rd.Cued(rd.At(k), lexicon.CueHangFrom)
+}
+
+// strapOf says whether the limb at i owns what a block hangs by, where the piece of the talk
+// is no limb.
+func strapOf(rd *reading.Reading, i int) bool {
+	was := rd.Before
+	if was.Shape == nil || was.Shape.Value == parser.Limb || rd.AnyAt(func(k int) bool { return rd.Elems[k].Fig != nil }) {
+		return false
+	}
+	if owns := strings.ReplaceAll(rd.Text[rd.Elems[i].Start:], "’", "'"); strings.HasPrefix(owns[rd.Elems[i].End-rd.Elems[i].Start:], "'s") || strings.HasSuffix(rd.Word(rd.Elems[i]), "'s") {
+		return strap(rd, i+1)
+	}
+	k := rd.Past(i-1, -1, lexicon.MarkArticle|lexicon.MarkPronoun)
+	return rd.Language == "es" && k < i-1 && rd.At(k).Marked(lexicon.MarkMade) && strap(rd, k-1) // "la eslinga de esa rama"
+}
+
+func strap(rd *reading.Reading, i int) bool { return gear.Part(rd.At(i)) == lexicon.PartSling }
