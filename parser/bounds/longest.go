@@ -133,7 +133,10 @@ func noLonger(rd *reading.Reading, from, i int) {
 	rd.Asks = slices.DeleteFunc(rd.Asks, func(a *parser.Ask) bool {
 		return a.Kind == parser.Unknown && a.Start >= start && a.End <= end && rd.In.Cued(scan.Fold(a.Words), lexicon.CueNoneOf)
 	})
-	rd.Passed = slices.DeleteFunc(rd.Passed, func(p parser.Said[string]) bool { return p.Start >= start && p.End <= end })
+	rd.Passed = slices.DeleteFunc(rd.Passed, func(p parser.Said[string]) bool {
+		leads := p.Start >= rd.Elems[from].Start || rd.In.Cued(scan.Fold(p.Words), lexicon.CueNoneOf)
+		return p.Start >= start && p.End <= end && leads
+	})
 	for k := from; k < i; k++ {
 		rd.Elems[k].Term = &scan.Term{}
 	}
