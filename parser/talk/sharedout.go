@@ -34,7 +34,8 @@ func SharedOut(rd *reading.Reading) {
 		whole = append(whole, i)
 	}
 	hands := float64(rope.n)
-	if rope.rest || rope.n == 0 && !grounded { // who climbs is none of those on the ground
+	counted := rope.rest || rope.n == 0 && !grounded // who climbs is none of those on the ground
+	if counted {
 		hands = most - float64(away.n)
 	}
 	again := away.n == 0 && len(rope.stretches) > 0 && rope.stretches[0].from < rd.Elems[whole[0]].Start
@@ -44,12 +45,38 @@ func SharedOut(rd *reading.Reading) {
 	for _, s := range append(rope.stretches, away.stretches...) {
 		takeUp(rd, s)
 	}
+	if !counted && !away.rest {
+		sayBack(rd, whole, rope.n+away.n)
+	}
 	for _, i := range whole[1:] {
 		rd.Elems[i] = reading.Element{Start: rd.Elems[i].Start, End: rd.Elems[i].End, Term: &scan.Term{Chatter: true}}
 	}
 	rd.Elems[whole[0]].Fig.Low, rd.Elems[whole[0]].Fig.High = hands, hands
 	if !rd.At(whole[0] + 1).Plays(parser.People) { // else the words behind it take it
 		places.Claim(rd, whole[0], parser.People)
+	}
+}
+
+// sayBack names how many there are in all where that is not as many as are told a place:
+// nothing comes of it then, and who has none may be at the rope. "The rest" have theirs, however
+// many they are.
+func sayBack(rd *reading.Reading, whole []int, told int) {
+	people := func(e reading.Element) bool { return e.Fig == nil && e.Start < e.End && e.Plays(parser.People) }
+	beside := func(from, to int) bool { return from <= to && !strings.ContainsAny(rd.Text[from:to], ",.;:\n") }
+	for _, i := range whole {
+		e, before, next := rd.Elems[i], rd.At(i-1), rd.At(i+1)
+		if e.Fig == nil || e.Fig.Low == 1 || e.Fig.Low == float64(told) { // one: nobody but them
+			continue
+		}
+		from, to := e.Start, e.End
+		if people(before) && before.Looks(lexicon.After) && beside(before.End, from) {
+			from = before.Start
+		}
+		if people(next) && beside(to, next.Start) {
+			to = next.End
+		}
+		words := rd.Text[from:to]
+		rd.Passed = append(rd.Passed, parser.Said[string]{Value: words, Words: words, Start: from, End: to})
 	}
 }
 
