@@ -134,8 +134,8 @@ func noLonger(rd *reading.Reading, from, i int) {
 		return a.Kind == parser.Unknown && a.Start >= start && a.End <= end && rd.In.Cued(scan.Fold(a.Words), lexicon.CueNoneOf)
 	})
 	rd.Passed = slices.DeleteFunc(rd.Passed, func(p parser.Said[string]) bool {
-		leads := p.Start >= rd.Elems[from].Start || rd.In.Cued(scan.Fold(p.Words), lexicon.CueNoneOf)
-		return p.Start >= start && p.End <= end && leads
+		leads := func(w string) bool { return rd.In.Cued(w, lexicon.CueNoneOf) || rd.In.Cued(w, lexicon.CueLongerOne) }
+		return p.Start >= start && p.End <= end && slices.ContainsFunc(scan.SplitWords(scan.Fold(p.Words)), leads)
 	})
 	for k := from; k < i; k++ {
 		rd.Elems[k].Term = &scan.Term{}
