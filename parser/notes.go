@@ -105,6 +105,9 @@ const BlockUnder = "block-under"
 // CutFalls is the note that what is cut falls past its block, or onto its rope.
 const CutFalls = "cut-falls"
 
+// EyeSplice is the note of a rope that ends in a splice.
+const EyeSplice = "eye-splice"
+
 // HalfLog is the note of a log that was split lengthwise.
 const HalfLog = "half-log"
 

@@ -14,6 +14,10 @@ type ForgetWords struct {
 	Begin   *regexp.Regexp                  // what asks for it: "can you clear"
 	Hands   *regexp.Regexp                  // the same where it is done by hand as well: "remove"
 	Clears  *regexp.Regexp                  // the same of what lies about: "clear"
+	Takes   *regexp.Regexp                  // what takes something off a list: "knock", "lose"
+	Off     *regexp.Regexp                  // "off the gear", behind what such words take off
+	Listed  *regexp.Regexp                  // the same anywhere
+	Size    *regexp.Regexp                  // "16 mm", of what is taken off
 	Job     *regexp.Regexp                  // "the whole job"
 	All     *regexp.Regexp                  // "everything", of whatever is spoken of
 	Part    map[parser.Field]*regexp.Regexp // by the first of its fields: "the rope"
@@ -60,7 +64,7 @@ var partLabels = map[parser.Field]string{
 }
 
 // forgetLabels are all labels that the patterns are made of.
-var forgetLabels = []string{labelDrop, labelTree, labelHitch, labelLimit, "drop-hands", "drop-clears", "drop-job", "drop-all", "drop-people", "drop-winch", "drop-rope", "drop-block", "drop-sling",
+var forgetLabels = []string{labelDrop, labelTree, labelHitch, labelLimit, "drop-hands", "drop-clears", "drop-takes", "drop-off", "drop-list", "drop-job", "drop-all", "drop-people", "drop-winch", "drop-rope", "drop-block", "drop-sling",
 	"drop-connector", "drop-drum", "drop-gear", "drop-lead", "drop-which", "drop-whose", "drop-when", "drop-new", "drop-spare", "drop-as", "drop-polite", "drop-why", "drop-turns", "drop-asked"}
 
 // newForgetWords makes the patterns; any is a pattern for the spellings of a label.
@@ -69,8 +73,10 @@ func newForgetWords(any func(label string) string) ForgetWords {
 	at := func(pattern string) *regexp.Regexp { return regexp.MustCompile(`(?i)^` + pattern) }
 	word := func(label string) *regexp.Regexp { return at(any(label) + end) }
 	lead := `[^\pL\pN]*(?:` + any("drop-lead") + `[^\pL\pN]+)*`
+	off := any("drop-off") + `\s+(?:` + any("drop-which") + `\s+)*` + any("drop-list")
 	w := ForgetWords{
 		Begin: at(lead + "(?:" + any(labelDrop) + "|" + any("drop-hands") + "|" + any("drop-clears") + ")" + end), Hands: at(lead + any("drop-hands") + end), Clears: at(lead + any("drop-clears") + end),
+		Takes: at(lead + any("drop-takes") + end), Off: at(off + end), Listed: regexp.MustCompile(`(?i)(?:^|[^\pL\pN])` + off + end), Size: at(`(?:[0-9][0-9.,/]*\s*(?:mm|cm|inch(?:es)?|in|kg|lbs?|kn|t|ft|m|"|'')?|` + any("drop-which") + `)` + end),
 		Job: word("drop-job"), All: word("drop-all"), Part: map[parser.Field]*regexp.Regexp{},
 		Between: at(`(?:` + any("drop-which") + end + `)+`), Whose: word("drop-whose"), When: word("drop-when"), Number: at(any("drop-whose") + `\s+[0-9][0-9.,]*\s*\pL*` + end), New: word("drop-new"),
 		Spare: at(`(?:` + any("drop-which") + end + `)*` + any("drop-spare") + end), As: word("drop-as"), Polite: word("drop-polite"), Why: at(any("drop-why") + end),

@@ -35,6 +35,7 @@ func otherwise(rd *reading.Reading) {
 	}
 	turning.Asides(rd)
 	gear.StemHolds(rd)
+	gear.OtherEndings(rd)
 	senses.StandingUp(rd)
 	bounds.LongerUp(rd)
 	unturned(rd)

@@ -20,6 +20,7 @@ type forgetting struct {
 	text       string
 	at         int
 	all, job   bool // everything, and that it is the job's
+	listed     bool // it is taken off the gear or the list
 	goes, stay []parser.Field
 	left       []parser.Said[string]
 }
@@ -29,10 +30,11 @@ type forgetting struct {
 func Forgets(words lexicon.ForgetWords, rd *reading.Reading) (parser.Question, bool) {
 	f := &forgetting{words: words, text: rd.Text}
 	hands, clears := f.is(words.Hands), f.is(words.Clears)
-	if !f.take(words.Begin) {
+	f.listed = words.Listed.MatchString(rd.Text)
+	if !f.take(words.Begin) && !(f.listed && f.take(words.Takes)) {
 		return parser.Question{}, false
 	}
-	whose := f.things(&f.goes) && f.whose()
+	whose := f.things(&f.goes) && (f.off() || f.whose())
 	if !f.all && len(f.goes) == 0 || !f.rest(rd) || !whose && f.byHand(hands, clears) {
 		return parser.Question{}, false
 	}
@@ -105,16 +107,39 @@ func (f *forgetting) whose() bool {
 	return when
 }
 
+// off reads "off the gear", with the size of what is taken off before it or none.
+func (f *forgetting) off() bool {
+	was := f.at
+	f.sizes()
+	if !f.listed || !f.take(f.words.Off) {
+		f.at = was
+		return false
+	}
+	f.job = true
+	return true
+}
+
+// sizes goes past the size of what is taken off a list: "that 16 mm line off the gear".
+func (f *forgetting) sizes() {
+	const most = 4
+	for n := 0; n < most && f.listed && !f.is(f.words.Off) && f.take(f.words.Size); n++ {
+	}
+}
+
 // oneWord is a word with what stands behind it.
 var oneWord = regexp.MustCompile(`^[\pL'’]+(?:[^\pL\pN]+|$)`)
 
 // things reads what is forgotten, or stays, one behind the other.
 func (f *forgetting) things(out *[]parser.Field) bool {
 	found := false
-	for {
+	for !found || !f.listed || !f.is(f.words.Off) { // "of the gear" is no gear that goes too
 		was := f.at
 		fields, ok := f.thing()
 		if !ok && f.take(f.words.Between) {
+			fields, ok = f.thing()
+		}
+		if !ok && !found {
+			f.sizes()
 			fields, ok = f.thing()
 		}
 		if !ok {
@@ -123,6 +148,7 @@ func (f *forgetting) things(out *[]parser.Field) bool {
 		}
 		*out, found = append(*out, fields...), true
 	}
+	return found
 }
 
 // thing reads one of them: the longest that matches.
