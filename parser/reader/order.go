@@ -85,6 +85,7 @@ var numberSteps = []step{
 	sizes.Hauled,
 	sizes.BlocksApart,
 	sizes.RopeHauled,
+	sizes.TreesTall,
 	sizes.Lifted,
 	sizes.BlockOverLoad,
 	sizes.BeforeClear,

@@ -123,3 +123,25 @@ func RopeHauled(rd *reading.Reading) {
 		}
 	}
 }
+
+// TreesTall asks what the length of a whole tree is where a rope is asked for: "how much
+// rope for a 22 m ash" tells no piece and no hitch.
+func TreesTall(rd *reading.Reading) {
+	roped := func(i int) bool { return rd.Cued(rd.Elems[i], lexicon.CueRopeOf) }
+	piece := func(i int) bool { return rd.TermAt(i).Shape != "" || rd.TermAt(i).Tree == nil && rd.Elems[i].Piece() }
+	lowered := func(i int) bool {
+		return rd.TermAt(i).Intent == parser.AskLower || rd.Elems[i].Plays(parser.HitchHeight)
+	}
+	if !rd.AnyAt(roped) || rd.AnyAt(piece) || rd.AnyAt(lowered) {
+		return // "how much rope to lower a 20 ft oak from 40 ft" is of a piece
+	}
+	for i, e := range rd.Elems {
+		of := rd.TermAt(rd.Past(i-1, -1, lexicon.MarkRelation|lexicon.MarkIs))
+		tree := rd.TermAt(i+1).Tree != nil && rd.At(i+1).Pause == 0 || of.Tree != nil && e.Pause == 0
+		if e.Fig == nil || e.Fig.Dim != parser.DimLength || e.Fig.Elsewhere || e.Fig.Unit == nil || e.Fig.Unit.Fine || !tree {
+			continue
+		}
+		rd.Asks = append(rd.Asks, e.Fig.Ask(parser.Loose, rd.Text))
+		e.Fig.Elsewhere = true
+	}
+}

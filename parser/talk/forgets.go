@@ -174,6 +174,8 @@ func (f *forgetting) thing() (fields []parser.Field, ok bool) {
 func (f *forgetting) rest(rd *reading.Reading) bool {
 	for f.at < len(f.text) {
 		switch {
+		case f.listed && f.is(f.words.Polite) && f.is(f.words.Why) && f.why(rd): // "ya está en la bodega"
+			return true
 		case f.take(f.words.Polite), f.whose():
 		case f.is(f.words.Spare):
 			f.take(f.words.Spare)
