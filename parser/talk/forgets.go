@@ -20,7 +20,8 @@ type forgetting struct {
 	text       string
 	at         int
 	all, job   bool // everything, and that it is the job's
-	listed     bool // it is taken off the gear or the list
+	listed     bool // the gear or the list is told that something is taken off
+	taken      bool // and that it is, was read
 	goes, stay []parser.Field
 	left       []parser.Said[string]
 }
@@ -115,7 +116,7 @@ func (f *forgetting) off() bool {
 		f.at = was
 		return false
 	}
-	f.job = true
+	f.job, f.taken = true, true
 	return true
 }
 
@@ -174,7 +175,7 @@ func (f *forgetting) thing() (fields []parser.Field, ok bool) {
 func (f *forgetting) rest(rd *reading.Reading) bool {
 	for f.at < len(f.text) {
 		switch {
-		case f.listed && f.is(f.words.Polite) && f.is(f.words.Why) && f.why(rd): // "ya está en la bodega"
+		case f.taken && f.is(f.words.Polite) && f.is(f.words.Why) && f.why(rd): // "ya está en la bodega"
 			return true
 		case f.take(f.words.Polite), f.whose():
 		case f.is(f.words.Spare):
