@@ -28,6 +28,17 @@ func riggedOff(rd *reading.Reading, i int) bool {
 	if k == i-1 || rd.At(k).Fig != nil || rd.At(k-1).Fig.Far() || !rd.TypedAfter(i, lexicon.CueLimbAbove) {
 		return false
 	}
+	for j := i + 1; j < len(rd.Elems) && rd.Elems[j].Pause == 0; j++ {
+		if e := rd.Elems[j]; e.Marked(lexicon.MarkPlace|lexicon.MarkObstacle) || e.Piece() {
+			return false // "the limb above the roof" is where the piece is
+		}
+	}
+	switch e := rd.At(k); {
+	case e.Marked(lexicon.MarkMade): // "the weight of the limb above" is the piece's
+		return rd.Cued(rd.At(k-1), lexicon.CueHangFrom)
+	case e.Marked(lexicon.MarkAt), rd.Worded(parser.Wraps), gear.AsksFor(rd, parser.AskLower): // "vueltas a la rama de arriba"
+		return false
+	}
 	return rd.At(k).Marked(lexicon.MarkRelation|lexicon.MarkIn) || rd.At(k).LeadsTo(parser.HitchHeight) || rd.Cued(rd.At(k), lexicon.CueHangFrom)
 }
 
