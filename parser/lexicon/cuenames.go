@@ -86,7 +86,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueWeSaid: true, CueWeaker: true, CueWear: true, CueWeighing: true, CueWhat: true,
 	CueWhenNew: true, CueWhere: true, CueWhichOfAll: true, CueWhichRope: true, CueWhichUnits: true,
 	CueWhichever: true, CueWho: true, CueWhoIs: true, CueWhose: true, CueWhy: true,
-	CueWilling: true, CueWithCentimetres: true, CueWood: true, CueWorking: true, CueWrapLess: true,
+	CueWilling: true, CueWished: true, CueWithCentimetres: true, CueWood: true, CueWorking: true, CueWrapLess: true,
 	CueWrapMore: true, CueWrapsMore: true, CueWrongWay: true,
 	CueWholePiece: true,
 	CueLimbAbove:  true, CueOtherDay: true, CueDidCut: true, CueOutmost: true,

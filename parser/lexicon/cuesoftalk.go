@@ -19,6 +19,7 @@ const (
 	CueTheRest    scan.Cue = "the-rest"    // those of a crew that nothing else is told of
 	CueQuery      scan.Cue = "query"       // in what asks rather than tells
 	CueQueryFirst scan.Cue = "query-first" // likewise, where it stands first
+	CueWished     scan.Cue = "wished"      // what is wished begins so, with a word that else asks
 	CueReason     scan.Cue = "reason"      // begins why, or how long, what stands before it holds
 )
 

@@ -33,10 +33,10 @@ const (
 )
 
 // begins is where a message does, but for a greeting: "ok so, ".
-const begins = `(?i)^(?:[\pL' ]{1,20},)?[^\pL\pN]*`
+const begins = `(?i)^(?:[\pL'’ ]{1,20},)?[^\pL\pN]*`
 
-// unaccented takes an accent for left out as well.
-var unaccented = strings.NewReplacer("á", "[áa]", "é", "[ée]", "í", "[íi]", "ó", "[óo]", "ú", "[úu]", "ñ", "[ñn]")
+// unaccented takes an accent for left out as well, and an apostrophe however it is curled.
+var unaccented = strings.NewReplacer("á", "[áa]", "é", "[ée]", "í", "[íi]", "ó", "[óo]", "ú", "[úu]", "ñ", "[ñn]", "'", "['’]")
 
 func newJobWords(labels map[string][]string) JobWords {
 	any := func(label string) string {
@@ -55,7 +55,7 @@ func newJobWords(labels map[string][]string) JobWords {
 		Opening:  regexp.MustCompile(`(?i)(?:^|[^\pL\pN])(?:` + any(labelForJob) + `|` + any(labelJob) + `)\s*:`),
 		Start:    regexp.MustCompile(begins + any(labelJob) + `\s+`),
 		Note:     regexp.MustCompile(begins + any(labelNote) + `(?:\s*[:,]\s*|\s+)`),
-		Named:    regexp.MustCompile(begins + `(?:the\s+|our\s+|el\s+|la\s+|today'?s\s+)?` + any(labelArborist) + `\s*(?:[:=]|\s(?:is|now|es)\s)?\s*(?:@|(?-i:\p{Lu}))`),
+		Named:    regexp.MustCompile(begins + `(?:the\s+|our\s+|el\s+|la\s+|today['’]?s\s+)?` + any(labelArborist) + `\s*(?:[:=]|\s(?:is|now|es)\s)?\s*(?:@|(?-i:\p{Lu}))`),
 		Arborist: named(labelArborist, `@?\pL[\pL\pN._'’ -]{0,39}`),
 		Site:     named(labelSite, `[\pL\pN][\pL\pN .'’&/#-]{0,59}`),
 	}

@@ -14,7 +14,7 @@ import (
 // LiftedByHand takes such a lift for a piece that somebody moves by hand, where nothing of a
 // tackle or a rope is told, nor was before.
 func LiftedByHand(rd *reading.Reading) {
-	if rd.LiftsOn() || rd.Before.Has(parser.Parts, parser.HitchHeight, parser.RopeLength, parser.RopeBreak) || rd.AnyAt(rd.Is(roped)) {
+	if rd.LiftsOn() || rd.Before.Has(parser.Parts, parser.HitchHeight, parser.RopeLength, parser.RopeBreak) || rd.AnyAt(rd.Is(roped)) || !rd.AnyAt(rd.Is(woodOrBody)) {
 		return
 	}
 	people := rd.AnyAt(func(i int) bool { return rd.Elems[i].Plays(parser.People) || rd.TermAt(i).Count > 0 })
@@ -27,6 +27,13 @@ func LiftedByHand(rd *reading.Reading) {
 			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Intent: parser.AskWeight, Note: parser.MovedByHand} })
 		}
 	}
+}
+
+// woodOrBody says whether the element at i tells of wood, or of who would lift it. Of a bare
+// weight, "lift 1500 lb by hand how many", it is rather asked how many pull it up.
+func woodOrBody(rd *reading.Reading, i int) bool {
+	e, t := rd.Elems[i], rd.TermAt(i)
+	return e.Piece() || t.Unnamed || t.Human || t.Someone || t.Count > 0 || e.Plays(parser.People) || e.Marked(lexicon.MarkRound|lexicon.MarkPronoun|lexicon.MarkPerson) || rd.Cued(e, lexicon.CuePeople) || rd.Cued(e, lexicon.CueSelf)
 }
 
 // single says whether the element at i tells of one person and no more: "on my own", "one guy".

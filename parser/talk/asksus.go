@@ -167,7 +167,7 @@ func AsksKept(rd *reading.Reading) bool {
 func questioned(rd *reading.Reading) bool {
 	words := plainWords(rd)
 	asks := func(w string) bool { return rd.In.Cued(w, lexicon.CueQuery) }
-	return slices.ContainsFunc(words, asks) || len(words) > 0 && (rd.In.Cued(words[0], lexicon.CueQueryFirst) || rd.In.Cued(words[0], lexicon.CueAsking)) || Typed(rd, lexicon.CueGives)
+	return slices.ContainsFunc(words, asks) || asksFirst(rd) || Typed(rd, lexicon.CueGives)
 }
 
 // fewWords are no more than name what is wanted, and ask for it.

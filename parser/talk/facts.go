@@ -80,10 +80,32 @@ func keeps(rd *reading.Reading) bool {
 // Queries says whether a message asks something rather than tells it: with a word
 // that asks or supposes.
 func Queries(rd *reading.Reading) bool {
-	if words := plainWords(rd); len(words) > 0 && (rd.In.Cued(words[0], lexicon.CueQueryFirst) || rd.In.Cued(words[0], lexicon.CueAsking)) {
+	if asksFirst(rd) {
 		return true
 	}
 	return !rd.Changed && Typed(rd, lexicon.CueQuery) || rd.AnyAt(func(i int) bool { return rd.TermAt(i).Supposes })
+}
+
+// asksFirst says whether a message begins with a word that asks, greetings aside: "is",
+// "puedo". What is wished begins so too, and asks nothing: "have everything under 160 kg".
+func asksFirst(rd *reading.Reading) bool {
+	asks := func(from int) bool {
+		words := newPlainText(rd.Text[from:]).Words
+		first := len(words) > 0 && (rd.In.Cued(words[0], lexicon.CueQueryFirst) || rd.In.Cued(words[0], lexicon.CueAsking))
+		return first && !rd.Begin(lexicon.CueWished, strings.Join(words, " "))
+	}
+	if asks(0) {
+		return true
+	}
+	for i, e := range rd.Elems {
+		switch {
+		case e.Pause > 0 && i > 0 && asks(e.End): // "ok so, is the limit …"
+			return true
+		case e.Pause == 0 && (!e.Polite() || rd.TermAt(i).Day):
+			return false
+		}
+	}
+	return false
 }
 
 // MostLeft is how many clauses of talk a message of the job may hold: with more
@@ -142,8 +164,7 @@ func breath(rd *reading.Reading, at int) (from, to int) {
 	if numbered(rd, from, to) {
 		from, to = rd.Span(at, func(e reading.Element) bool { return e.Pause > 0 || e.Marked(lexicon.MarkAnd) })
 	}
-	from += len(rd.Text[from:to]) - len(strings.TrimLeft(rd.Text[from:to], " "))
-	return from, from + len(strings.TrimRight(rd.Text[from:to], " "))
+	return withoutCourtesy(rd, from, to)
 }
 
 // numbered says whether a number stands in a stretch.

@@ -46,14 +46,29 @@ func surroundings(rd *reading.Reading, q parser.Question, i int) (from, to int) 
 		return e.Pause > 0 || ofJob || e.Term != nil && e.Term.Tree != nil || slices.ContainsFunc(OfJob, names) || names(parser.HitchHeight)
 	}
 	from, to = rd.Span(rd.Elems[i].Start, kept)
-	for k := len(rd.Elems) - 1; k > i; k-- { // "please"
-		if e := rd.Elems[k]; e.Polite() && from <= e.Start && strings.TrimFunc(rd.Text[e.End:max(e.End, to)], wordless) == "" {
-			to = min(to, e.Start)
+	return withoutCourtesy(rd, from, to)
+}
+
+// withoutCourtesy is a stretch without what is polite at its end, "please", and without
+// what is no word at either.
+func withoutCourtesy(rd *reading.Reading, from, to int) (int, int) {
+	first := strings.TrimLeftFunc(rd.Text[from:to], wordless)
+	for k := len(rd.Elems) - 1; k >= 0; k-- {
+		e := rd.Elems[k]
+		if courtesy(rd, k) && to-len(first) < e.Start && e.Start < to && strings.TrimFunc(rd.Text[min(e.End, to):to], wordless) == "" {
+			to, first = e.Start, first[:len(first)-(to-e.Start)]
 		}
 	}
 	said := strings.TrimLeftFunc(rd.Text[from:to], wordless)
 	from = to - len(said)
 	return from, from + len(strings.TrimRightFunc(said, wordless))
+}
+
+// courtesy says whether the words at i are said for politeness alone: "please", and none that
+// tells who somebody is or what they do.
+func courtesy(rd *reading.Reading, i int) bool {
+	t := rd.TermAt(i)
+	return rd.At(i).Polite() && !t.Chatter && !t.Someone && !t.Human && len(rd.In.Cues[rd.Word(rd.At(i))]) == 0
 }
 
 // wordless is what stands between words, and no part of them.
