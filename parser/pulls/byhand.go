@@ -33,7 +33,7 @@ func LiftedByHand(rd *reading.Reading) {
 // weight, "lift 1500 lb by hand how many", it is rather asked how many pull it up.
 func woodOrBody(rd *reading.Reading, i int) bool {
 	e, t := rd.Elems[i], rd.TermAt(i)
-	return e.Piece() || t.Unnamed || t.Human || t.Someone || t.Count > 0 || e.Plays(parser.People) || e.Marked(lexicon.MarkRound|lexicon.MarkPronoun|lexicon.MarkPerson) || rd.Cued(e, lexicon.CuePeople) || rd.Cued(e, lexicon.CueSelf)
+	return e.Piece() || t.Unnamed || t.Human || t.Count > 0 || e.Plays(parser.People) || e.Marked(lexicon.MarkRound|lexicon.MarkPronoun|lexicon.MarkPerson) || rd.Cued(e, lexicon.CuePeople) || rd.Cued(e, lexicon.CueSelf)
 }
 
 // single says whether the element at i tells of one person and no more: "on my own", "one guy".

@@ -42,6 +42,11 @@ var unsaid = map[string]map[string]string{
 		"tons 3/2":                    "“una tonelada y media” is a number and its unit",
 		"tall":                        "“de alto” stands behind its number: it is a “high”",
 
+		"kind kit-cheek":   "“grieta en el cachete” is told with “tiene”, the part behind it",
+		"kind only-a":      "“nada más”, “chiquita” stand behind the crack, and are passed over",
+		"kind part-goes":   "“donde pasa el perno” is told by the part alone",
+		"kind there-it-is": "see “kit-cheek”",
+
 		"kind not-him":   "“encima de la barda del compañero” names first what it lies on",
 		"cue idle-it":    "see “reckons”: what a denial may turn is named, not what it may not",
 		"cue idle-lead":  "see “reckons”",

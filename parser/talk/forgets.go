@@ -110,19 +110,26 @@ func (f *forgetting) whose() bool {
 
 // off reads "off the gear", with the size of what is taken off before it or none.
 func (f *forgetting) off() bool {
-	was := f.at
+	was, said := f.at, len(f.left)
 	f.sizes()
 	if !f.listed || !f.take(f.words.Off) {
-		f.at = was
+		f.at, f.left = was, f.left[:said]
 		return false
 	}
 	f.job, f.taken = true, true
 	return true
 }
 
-// sizes goes past the size of what is taken off a list: "that 16 mm line off the gear".
+// sizes goes past the size of what is taken off a list, "that 16 mm line off the gear", and
+// says it back: whatever its size, the part is kept no more.
 func (f *forgetting) sizes() {
 	const most = 4
+	start := f.at
+	defer func() {
+		if words := strings.TrimSpace(f.text[start:f.at]); words != "" {
+			f.left = append(f.left, parser.Said[string]{Value: words, Words: words, Start: start, End: start + len(words)})
+		}
+	}()
 	for n := 0; n < most && f.listed && !f.is(f.words.Off) && f.take(f.words.Size); n++ {
 	}
 }
@@ -134,7 +141,7 @@ var oneWord = regexp.MustCompile(`^[\pL'’]+(?:[^\pL\pN]+|$)`)
 func (f *forgetting) things(out *[]parser.Field) bool {
 	found := false
 	for !found || !f.listed || !f.is(f.words.Off) { // "of the gear" is no gear that goes too
-		was := f.at
+		was, said := f.at, len(f.left)
 		fields, ok := f.thing()
 		if !ok && f.take(f.words.Between) {
 			fields, ok = f.thing()
@@ -144,7 +151,7 @@ func (f *forgetting) things(out *[]parser.Field) bool {
 			fields, ok = f.thing()
 		}
 		if !ok {
-			f.at = was
+			f.at, f.left = was, f.left[:said]
 			return found
 		}
 		*out, found = append(*out, fields...), true
