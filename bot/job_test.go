@@ -372,3 +372,18 @@ func TestGearRightBehindTheJobIsTheJobs(t *testing.T) {
 		t.Errorf("a piece is none of the job's: %s", r.Text())
 	}
 }
+
+// TestAJobSaysHowManyThereAreInAll keeps of a crew that is shared out those at the rope, and
+// says back how many there are.
+func TestAJobSaysHowManyThereAreInAll(t *testing.T) {
+	k := &talk{Clerk: newClerk(t, &shelf{}), t: t}
+	for text, back := range map[string]string{
+		"job: 4 people, me on the rope, limit 400 lb":         "Passed over: “4 people”",
+		"trabajo: 4 personas, yo en la cuerda, límite 400 lb": "“4 personas”",
+	} {
+		r, _ := k.say(text, "1")
+		if !strings.Contains(r.Headline(), "1 person") || !strings.Contains(r.Text(), back) {
+			t.Errorf("%q: %s", text, r.Text())
+		}
+	}
+}
