@@ -1,6 +1,8 @@
 package heights
 
 import (
+	"slices"
+
 	"heft/parser"
 	"heft/parser/gear"
 	"heft/parser/lexicon"
@@ -83,10 +85,11 @@ func between(rd *reading.Reading, i int) int {
 	return 0
 }
 
-// keptOff reads "keep it 6 ft off the shed" and "stop it a metre short of the wall".
+// keptOff reads "keep it 6 ft off the shed" and "stop it a metre short of the wall", and
+// of what is not known, which stays asked about: "keep it 7 ft off the water slide".
 func keptOff(rd *reading.Reading, i int) bool {
 	struck := rd.Past(i+2, +1, lexicon.MarkArticle|lexicon.MarkRelation)
-	if !rd.Cued(rd.At(i+1), lexicon.CueOffWall) || gear.Obstacle(rd.At(struck)) != parser.Thing {
+	if !rd.Cued(rd.At(i+1), lexicon.CueOffWall) || gear.Obstacle(rd.At(struck)) != parser.Thing && !unknownBehind(rd, i+1) {
 		return false
 	}
 	j := i - 1
@@ -94,6 +97,22 @@ func keptOff(rd *reading.Reading, i int) bool {
 		j--
 	}
 	return rd.Cued(rd.At(j), lexicon.CueKeepsOff)
+}
+
+// unknownBehind says whether a word that is not known stands behind the word at i, before the
+// breath ends.
+func unknownBehind(rd *reading.Reading, i int) bool {
+	to := i + 1
+	for to < len(rd.Elems) && rd.Elems[to].Pause == 0 {
+		to++
+	}
+	end := len(rd.Text)
+	if to < len(rd.Elems) {
+		end = rd.Elems[to].Start
+	}
+	return slices.ContainsFunc(rd.Asks, func(a *parser.Ask) bool {
+		return a.Kind == parser.Unknown && a.Start >= rd.At(i).End && a.Start < end
+	})
 }
 
 // AboveAlone takes "the block hangs above the union" for no height: no number stands right

@@ -63,7 +63,6 @@ func claims(rd *reading.Reading) {
 	heights.Heights(rd)
 	senses.AnchorLimbs(rd)
 	turning.BrushOut(rd)
-	turning.KeptOff(rd)
 	turning.FormerWork(rd)
 	talk.MassAlone(rd)
 }

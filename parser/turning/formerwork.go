@@ -27,20 +27,12 @@ func FormerWork(rd *reading.Reading) {
 		if from < to && formerWork(rd, from, to) {
 			start, end := rd.Elems[from].Start, rd.Elems[to-1].End
 			rd.Asks = slices.DeleteFunc(rd.Asks, func(a *parser.Ask) bool {
-				return a.Kind == parser.Unknown && a.Start >= start && a.End <= max(end, nextStart(rd, to))
+				return a.Kind == parser.Unknown && a.Start >= start && a.End <= max(end, startOf(rd, to))
 			})
 			Blank(rd, from, to)
 		}
 		from = to + 1
 	}
-}
-
-// nextStart is where the element at i begins, or the text ends.
-func nextStart(rd *reading.Reading, i int) int {
-	if i < len(rd.Elems) {
-		return rd.Elems[i].Start
-	}
-	return len(rd.Text)
 }
 
 // formerWork says whether a sentence from one element up to another tells lengths of another
@@ -56,8 +48,8 @@ func formerWork(rd *reading.Reading, from, to int) bool {
 			return false
 		}
 	}
-	text := rd.Text[rd.Elems[from].Start:nextStart(rd, to)]
-	asked := strings.ContainsAny(rd.Text[rd.Elems[from].Start:min(len(rd.Text), nextStart(rd, to)+1)], "?¿")
+	text := rd.Text[rd.Elems[from].Start:startOf(rd, to)]
+	asked := strings.ContainsAny(rd.Text[rd.Elems[from].Start:min(len(rd.Text), startOf(rd, to)+1)], "?¿")
 	return lengths > 0 && !asked && typedWithin(rd, text, lexicon.CueOtherDay) && typedWithin(rd, text, lexicon.CueDidCut)
 }
 
@@ -74,47 +66,4 @@ func typedWithin(rd *reading.Reading, text string, c scan.Cue) bool {
 		at += n + 1
 	}
 	return false
-}
-
-// BrushOut passes over how much of its end a limb has its brush on, "most of the brush is
-// out in the last 10 ft": it tells no length of the limb.
-func BrushOut(rd *reading.Reading) {
-	for i := range rd.Elems {
-		if !rd.Elems[i].Fig.Far() || !rd.TypedBefore(i, lexicon.CueOutmost) || rd.At(i+1).Piece() {
-			continue
-		}
-		k := i - 1
-		for k >= 0 && rd.Elems[k].Pause == 0 && rd.Elems[k].Fig == nil && !brushAt(rd, k) {
-			k--
-		}
-		if k >= 0 && brushAt(rd, k) {
-			Blank(rd, i, i+1)
-		}
-	}
-}
-
-// brushAt says whether the word at i names leaves and twigs.
-func brushAt(rd *reading.Reading, i int) bool { return rd.At(i).Marked(lexicon.MarkPart) }
-
-// KeptOff passes over how far off something the piece shall stay, where what that is is not
-// known: "keep it 7 ft off the water slide". The word itself stays asked about.
-func KeptOff(rd *reading.Reading) {
-	for i := range rd.Elems {
-		k := rd.Past(i-1, -1, lexicon.MarkPronoun|lexicon.MarkArticle)
-		if rd.Elems[i].Fig.Far() && k < i-1 && rd.Cued(rd.At(k), lexicon.CueKeepsOff) && rd.Cued(rd.At(i+1), lexicon.CueOffWall) && unknownBehind(rd, i+1) {
-			Blank(rd, i, i+1)
-		}
-	}
-}
-
-// unknownBehind says whether a word that must be asked about stands behind the word at i,
-// before the breath ends.
-func unknownBehind(rd *reading.Reading, i int) bool {
-	to := i + 1
-	for to < len(rd.Elems) && rd.Elems[to].Pause == 0 {
-		to++
-	}
-	return slices.ContainsFunc(rd.Asks, func(a *parser.Ask) bool {
-		return a.Kind == parser.Unknown && a.Start >= rd.Elems[i].End && a.Start < nextStart(rd, to)
-	})
 }
