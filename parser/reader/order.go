@@ -122,6 +122,7 @@ var numberSteps = []step{
 
 // placeSteps settle whose each number is that a role must not take.
 var placeSteps = []step{
+	heights.DrumUp,
 	heights.LowOnAnother,
 	heights.StraightOver,
 	heights.Margins,
