@@ -69,6 +69,8 @@ func (d *Desk) heard(ev Event, before Turn) (text string, q parser.Question, ask
 		text, before = message, earlier
 	} else if message, earlier, ok := d.byUnit(text, before); ok {
 		text, before = message, earlier
+	} else if message, earlier, ok := d.byHaul(text, before); ok {
+		text, before = message, earlier
 	} else if message, ok := d.jobsTree(text, before); ok {
 		text = message
 	}

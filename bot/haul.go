@@ -10,14 +10,11 @@ import (
 	"heft/parser"
 )
 
-// haulUp is the note that the haul leaves the moving block.
-const haulUp = "haul-up"
-
 // tackleOf is what lies between the load and the hands, as it was told.
 func tackleOf(q parser.Question) tackle.Tackle {
 	return tackle.Tackle{
 		Parts: int(q.Count(parser.Parts)), Efficiency: efficiency(q),
-		Upward: slices.Contains(q.Notes, haulUp), Redirects: redirectsOf(q),
+		Upward: slices.Contains(q.Notes, parser.HaulUp), Redirects: redirectsOf(q),
 	}
 }
 

@@ -126,7 +126,7 @@ func (s speaker) typedRoom() string {
 func (a *answer) tellRopeInTackle(t tackle.Travel, r tackle.Traveled) {
 	v, rope := a.voice, a.question.Length(parser.RopeLength).Low
 	between := t.Parts
-	if a.question.Noted(haulUp) {
+	if a.question.Noted(parser.HaulUp) {
 		between-- // the haul is one of the parts
 	}
 	inside := unit.Length(between) * max(t.Apart, r.Start)

@@ -39,6 +39,13 @@ const DrumAside = "drum-aside"
 // MovingBlock is the note that a block moves with the load.
 const MovingBlock = "moving-block"
 
+// HaulUp and HaulDown are the notes that the rope to pull leaves the block on the load, and
+// that it leaves the one that hangs still.
+const (
+	HaulUp   = "haul-up"
+	HaulDown = "haul-down"
+)
+
 // fallWanted is the note that it is asked how far a piece falls.
 const fallWanted = "fall-wanted"
 

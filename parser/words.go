@@ -162,7 +162,7 @@ var noted = map[string]string{
 	"eye-splice": "eye splice", "square-knot": "square knot", "overhand-knot": "overhand knot", "unlisted-hitch": "cow hitch",
 	"figure-eight": "figure eight", NoteChoker: "choked", NoteBasket: "in a basket", NoteRatedBasket: "basket figure", "lean": "leaning",
 	RedirectBlock: "redirect", BaseBlock: "base block", "bushed": "plain bushed", "small-pulley": "small pulley",
-	"haul-up": "haul from the moving block", "haul-down": "haul from the top block", MovingBlock: "moving block",
+	HaulUp: "haul from the moving block", HaulDown: "haul from the top block", MovingBlock: "moving block",
 	DeadEndOnTrunk: "dead end round the trunk", "dead-end-block": "dead end on the becket",
 	NoteAnchorLimb: "anchor limb", NoteAnchorSpar: "anchor spar", "from-tip": "from the tip down", "bare": "leaves off", LeavesOn: "leaves on", TipHeavy: "brush on the outer half", NoBark: "no bark", MachineLimit: "crane limit", HalfLog: "half log split down the middle", NewTree: "new tree",
 	"log-over": "what went over the limit", "log-unconfirmed": "what is unconfirmed", "log-unfinished": "what was never completed", "log-yesterday": "yesterday's log",

@@ -148,6 +148,10 @@ const (
 	CueTheCut       scan.Cue = "the-cut"       // before how high it is cut
 	CueRises        scan.Cue = "rises"         // before that height, of a load that comes up by itself
 	CueLiftNoun     scan.Cue = "lift-noun"     // behind that height, where nothing else follows: "18 ft lift"
+	CueRopeEnd      scan.Cue = "rope-end"      // what leaves a block of a tackle, to be pulled
+	CueComesOut     scan.Cue = "comes-out"     // that it does
+	CueTopBlock     scan.Cue = "top-block"     // the one that hangs still
+	CueLoadBlock    scan.Cue = "load-block"    // the one that goes up with the load
 	CueOneSheave    scan.Cue = "one-sheave"    // of a block, how many sheaves it has
 	CueTwoSheaves   scan.Cue = "two-sheaves"   // likewise
 	CueThreeSheaves scan.Cue = "three-sheaves" // likewise

@@ -31,7 +31,7 @@ func SheavesTold(rd *reading.Reading) {
 	start, end := rd.Elems[g.from].Start, rd.Elems[g.to-1].End
 	blank := reading.Element{Start: start, End: end, Term: &scan.Term{Blocks: true}}
 	parts := float64(g.sheaves)
-	up, down := noted(rd, "haul-up"), noted(rd, "haul-down")
+	up, down := noted(rd, parser.HaulUp), noted(rd, parser.HaulDown)
 	switch {
 	case partsSaid(rd):
 		const counted = 2 // a number and the blocks: see BlockCounts

@@ -12,6 +12,7 @@ import (
 func powers(rd *reading.Reading) {
 	pulls.OrWinch(rd)
 	senses.EachAsked(rd)
+	pulls.RopeLeaves(rd)
 	pulls.SheavesTold(rd)
 	pulls.OneBlock(rd)
 	senses.StraightLift(rd)

@@ -39,6 +39,26 @@ func (rd *Reading) TypedAfter(i int, c scan.Cue) bool {
 	return rd.Begin(c, rd.Text[rd.Elems[i].End:max(to, rd.Elems[i].End)])
 }
 
+// SaidTo is where the words of a cue end that stand right behind a place in the
+// text, -1 where none do.
+func (rd *Reading) SaidTo(c scan.Cue, from int) int {
+	found, words := -1, 0
+	for end := from; end <= len(rd.Text) && words <= LongestCue; end++ {
+		if end < len(rd.Text) && !strings.ContainsRune(" ,.;:!?\n/", rune(rd.Text[end])) {
+			continue
+		}
+		said := strings.TrimSpace(rd.Text[from:end])
+		if strings.ContainsAny(said, ",.;:!?\n") {
+			break
+		}
+		words = len(strings.Fields(said))
+		if rd.In.Cued(scan.Fold(said), c) {
+			found = end
+		}
+	}
+	return found
+}
+
 // Begin says whether the words of a cue begin a stretch of text.
 func (rd *Reading) Begin(c scan.Cue, text string) bool {
 	words := scan.SplitWords(text)

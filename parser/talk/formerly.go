@@ -105,7 +105,7 @@ func NotHere(rd *reading.Reading) {
 		if rd.At(end).Plays(parser.People) && rd.At(end).Fig == nil {
 			end++
 		}
-		gone, climb := saidTo(rd, lexicon.CueGone, rd.Elems[end-1].End), saidTo(rd, lexicon.CueClimber, rd.Elems[i].End)
+		gone, climb := rd.SaidTo(lexicon.CueGone, rd.Elems[end-1].End), rd.SaidTo(lexicon.CueClimber, rd.Elems[i].End)
 		if gone >= 0 && end > i+1 {
 			climb = rd.Elems[end-1].End
 		}
@@ -140,7 +140,7 @@ func ClimberCounted(rd *reading.Reading) {
 			continue
 		}
 		from := rd.Elems[behind].End
-		with, apart := saidTo(rd, lexicon.CueCounted, from), saidTo(rd, lexicon.CueUncounted, from)
+		with, apart := rd.SaidTo(lexicon.CueCounted, from), rd.SaidTo(lexicon.CueUncounted, from)
 		switch fig := rd.Elems[i].Fig; {
 		case with >= 0 && fig.Low >= 2:
 			fig.Low, fig.High = fig.Low-1, fig.High-1
@@ -149,26 +149,6 @@ func ClimberCounted(rd *reading.Reading) {
 			unsay(rd, from, apart)
 		}
 	}
-}
-
-// saidTo is where the words of a cue end that stand right behind a place in the
-// text, -1 where none do.
-func saidTo(rd *reading.Reading, c scan.Cue, from int) int {
-	found, words := -1, 0
-	for end := from; end <= len(rd.Text) && words <= reading.LongestCue; end++ {
-		if end < len(rd.Text) && !strings.ContainsRune(" ,.;:!?\n/", rune(rd.Text[end])) {
-			continue
-		}
-		said := strings.TrimSpace(rd.Text[from:end])
-		if strings.ContainsAny(said, ",.;:!?\n") {
-			break
-		}
-		words = len(strings.Fields(said))
-		if rd.In.Cued(scan.Fold(said), c) {
-			found = end
-		}
-	}
-	return found
 }
 
 // unsay takes the meaning, and the doubt, from the words of a stretch of the text.

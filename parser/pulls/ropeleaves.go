@@ -1,0 +1,49 @@
+package pulls
+
+import (
+	"slices"
+
+	"heft/parser"
+	"heft/parser/lexicon"
+	"heft/parser/reading"
+	"heft/parser/scan"
+)
+
+// How many parts of line a tackle has hangs on the block that the rope to pull leaves:
+// "the end comes out the top one". There, top and bottom are blocks, and no piece of wood.
+
+// RopeLeaves reads it, where a lift is spoken of or the blocks of one are counted.
+func RopeLeaves(rd *reading.Reading) {
+	if _, counted := groupOf(rd); !counted && rd.Before.Intent != parser.AskLift && !liftAsked(rd) {
+		return
+	}
+	for i := 0; i < len(rd.Elems); i++ {
+		rope := rd.SaidTo(lexicon.CueRopeEnd, rd.Elems[i].Start)
+		if rope < 0 {
+			continue
+		}
+		out := rd.SaidTo(lexicon.CueComesOut, rope)
+		if out < 0 {
+			continue
+		}
+		if the := rd.SaidTo(lexicon.CueThe, out); the >= 0 {
+			out = the
+		}
+		for c, note := range map[scan.Cue]string{lexicon.CueTopBlock: parser.HaulDown, lexicon.CueLoadBlock: parser.HaulUp} {
+			if end := rd.SaidTo(c, out); end >= 0 {
+				leaves(rd, i, end, note)
+				break
+			}
+		}
+	}
+}
+
+// leaves puts the note for the words from the element at i up to a place in the text.
+func leaves(rd *reading.Reading, i, end int, note string) {
+	start, to := rd.Elems[i].Start, i
+	for to < len(rd.Elems) && rd.Elems[to].Start < end {
+		to++
+	}
+	rd.Asks = slices.DeleteFunc(rd.Asks, func(a *parser.Ask) bool { return a.Start >= start && a.End <= end })
+	rd.Elems = slices.Replace(rd.Elems, i, to, reading.Element{Start: start, End: end, Term: &scan.Term{Note: note}})
+}
