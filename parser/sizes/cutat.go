@@ -41,3 +41,59 @@ func CutAt(rd *reading.Reading) {
 		}
 	}
 }
+
+// CutLong reads "cut it at 3 ft" and "corto a 90 cm" of a piece whose thickness is told
+// beside it or was before as how long the piece is then: a cut is so far from the end. What
+// is told in inches or centimetres is so only where no length is known, or where the piece
+// is not that thick; much more is rather how high somebody cuts.
+func CutLong(rd *reading.Reading) {
+	const longest = 2.5
+	if gear.AsksFor(rd, parser.AskCutPlan) || rd.AnyAt(func(i int) bool { return rd.TermAt(i).Shape == parser.Limb }) {
+		return
+	}
+	for i, e := range rd.Elems {
+		f := e.Fig
+		if f == nil || f.Dim != parser.DimLength || f.Unit == nil || f.Rope || f.Pair || f.Told != "" || f.High > longest || !saidThere(rd, i+1) {
+			continue
+		}
+		at := rd.Past(i-1, -1, lexicon.MarkAt|lexicon.MarkPronoun|lexicon.MarkArticle)
+		if rd.At(i-1).Marked(lexicon.MarkAt) && rd.Cued(rd.At(at), lexicon.CueCutting) && longCut(rd, i) {
+			f.Told = parser.Length
+			return
+		}
+	}
+}
+
+// longCut says whether the number at i behind "cut at" can only be how long the piece is.
+func longCut(rd *reading.Reading, i int) bool {
+	const thicker = 1.2 // than a piece that was measured by eye
+	f := rd.Elems[i].Fig
+	across, told := thickBefore(rd)
+	length := rd.Before.Has(parser.Length)
+	here := rd.AnyAt(func(k int) bool { return k != i && rd.Elems[k].Fig.Short() && !rd.Elems[k].Fig.Rope })
+	far := rd.AnyAt(func(k int) bool { return k != i && gear.Far(rd, k) })
+	switch {
+	case far || !here && !told:
+		return false
+	case f.Far(), here && !length:
+		return true
+	}
+	return told && (!length || f.Low > thicker*across)
+}
+
+// thickBefore is how thick the piece of the talk is.
+func thickBefore(rd *reading.Reading) (float64, bool) {
+	for _, f := range []parser.Field{parser.ButtDiameter, parser.Diameter, parser.MidDiameter} {
+		if q, ok := rd.Before.Get(f); ok {
+			return q.High, true
+		}
+	}
+	return 0, false
+}
+
+// saidThere says whether what is told before the element at i is told whole: a breath ends
+// there, or something is asked.
+func saidThere(rd *reading.Reading, i int) bool {
+	t := rd.TermAt(i)
+	return rd.EndsBreath(i) || rd.Cued(rd.At(i), lexicon.CueClause) || t.Intent != "" && !t.Besides || t.HowMuch
+}
