@@ -39,3 +39,66 @@ func lowersOrRigs(rd *reading.Reading, i int) bool {
 	rigs := slices.ContainsFunc([]parser.Field{parser.Wraps, parser.People, parser.Parts}, e.Plays)
 	return other || rigs || stops.Kit(rd, i) || t.Human || t.Someone
 }
+
+// leastTall is the least that a whole tree is told as tall, in metres.
+const leastTall = 5
+
+// TreeTold passes over how tall the tree itself is where its kind is told in the same breath,
+// "the tree is a red oak, about 60 ft tall": that is no length of a piece, and would be one of
+// all that is asked later.
+func TreeTold(rd *reading.Reading) {
+	for i := range rd.Elems {
+		n := treesHeight(rd, i)
+		if n == 0 || stemTold(rd, n) {
+			continue
+		}
+		to := n + 1
+		if next := rd.At(to); next.Marked(lexicon.MarkTall|lexicon.MarkHigh) && next.Pause == 0 {
+			to++
+		}
+		from := i // "tree is 60 ft tall"
+		if k := rd.Past(rd.Back(n-1), -1, lexicon.MarkArticle); k != i {
+			from = rd.Back(n-1) + 1 // its kind is told
+		}
+		if rd.TermAt(to).Tree != nil {
+			from = n // "tree is a 60 ft red oak"
+		}
+		rd.Pass(from, to)
+		return
+	}
+}
+
+// treesHeight finds the number that tells how tall the tree at i is, "tree is a red oak, 60 ft"
+// or "tree is a 60 ft red oak", 0 where there is none.
+func treesHeight(rd *reading.Reading, i int) int {
+	is := rd.Past(i+1, +1, lexicon.MarkIs)
+	if !rd.Cued(rd.At(i), lexicon.CueTheTree) || is == i+1 {
+		return 0
+	}
+	tall := func(k int) bool {
+		return gear.Far(rd, k) && rd.Elems[k].Fig.Low >= leastTall && rd.Elems[k].Fig.Told == ""
+	}
+	k := rd.Forth(rd.Past(is, +1, lexicon.MarkArticle))
+	if tall(k) && (rd.TermAt(k+1).Tree != nil || rd.At(k+1).Marked(lexicon.MarkTall|lexicon.MarkHigh)) {
+		return k
+	}
+	if rd.TermAt(k).Tree == nil {
+		return 0
+	}
+	k++
+	if rd.At(k).Pause == 2 {
+		k++
+	}
+	if k = rd.Forth(k); tall(k) && (rd.EndsBreath(k+1) || rd.At(k+1).Marked(lexicon.MarkTall|lexicon.MarkHigh)) {
+		return k
+	}
+	return 0
+}
+
+// stemTold says whether beside the number at n a thickness is told, and no other length: then
+// it may be the stem that is to be cut, but never a limb.
+func stemTold(rd *reading.Reading, n int) bool {
+	thick := func(k int) bool { return rd.Elems[k].Fig.Short() && !gear.OfRope(rd, k) }
+	other := func(k int) bool { return k != n && gear.Far(rd, k) }
+	return rd.AnyAt(thick) && !rd.AnyAt(other) && !gear.ShapedFrom(rd, 0, parser.Limb)
+}

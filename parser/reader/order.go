@@ -97,6 +97,7 @@ var numberSteps = []step{
 	heights.BareBends,
 	heights.TiedAlong,
 	heights.CutPlaces,
+	heights.TreeTold,
 	(*reading.Reading).BareTapers,
 	lend,
 	senses.Wagers,
