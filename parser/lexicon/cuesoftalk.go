@@ -188,3 +188,14 @@ const (
 	CueDidCut    scan.Cue = "did-cut"    // what a crew did then
 	CueOutmost   scan.Cue = "outmost"    // before how much of a limb's end
 )
+
+// What is over is told beside thanks, and asks for nothing: "gracias, ya la bajamos sin
+// bronca".
+
+// The cues of such a message.
+const (
+	CueIsDown    scan.Cue = "is-down"     // that a piece was lowered
+	CueMayBeDown scan.Cue = "may-be-down" // likewise, or that it is to be
+	CueFinished  scan.Cue = "finished"    // that something is over
+	CueNoTrouble scan.Cue = "no-trouble"  // how it went
+)

@@ -80,6 +80,7 @@ func (r *Reader) ReadAfter(text string, before parser.Question) (parser.Question
 	if q, ok := talk.WrapsBy(rd, before); ok {
 		return q, nil
 	}
+	turning.Finished(rd)
 	turning.Small(rd)
 	if talk.Roster(rd) || talk.AsksWho(rd) && !talk.AsksKept(rd) && !talk.AsksJob(rd) {
 		return talk.NotKept(rd), nil
