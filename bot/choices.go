@@ -204,7 +204,7 @@ func plain(words string) Choice { return Choice{words, words} }
 func (t Turn) chosen(text string) (message string, before Turn, ok bool) {
 	text = strings.TrimSpace(text)
 	for i, c := range t.choices {
-		if text == c.Message || strings.TrimRight(text, ".)") == strconv.Itoa(i+1) {
+		if said := strings.TrimRight(text, ".)"); text == c.Message || strings.EqualFold(said, c.Label) || said == strconv.Itoa(i+1) {
 			return c.Message, *t.before, true
 		}
 	}

@@ -80,10 +80,15 @@ func MassTold(rd *reading.Reading, but int) bool {
 	})
 }
 
-// massUnit is the one unit that all other masses and forces are told in.
+// massUnit is the one unit that all other masses and forces are told in. "Rope breaks at
+// 3600, block 50 kN, limit 180 kilos": nothing here takes so many kilonewtons or tonnes.
 func massUnit(rd *reading.Reading, but int) (u *scan.UnitWord) {
+	const tooMany, thousand = 300, 1000
 	for i, e := range rd.Elems {
 		if i == but || e.Fig == nil || e.Fig.Unit == nil || e.Fig.Dim != parser.DimMass && e.Fig.Dim != parser.DimForce {
+			continue
+		}
+		if fig := rd.At(but).Fig; fig != nil && fig.Unit == nil && fig.Low >= tooMany && e.Fig.Unit.Factor >= thousand {
 			continue
 		}
 		if u != nil && u != e.Fig.Unit {
