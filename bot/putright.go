@@ -27,11 +27,19 @@ func (d *Desk) putRight(q parser.Question, ask *parser.Ask, ev Event, before Tur
 }
 
 // takenBack are the quantities of before whose numbers a message puts aside.
-func takenBack(q, before parser.Question) (out []parser.Quantity) {
+func takenBack(q, before parser.Question) []parser.Quantity { return toldBy(q.NotSo, before) }
+
+// typedAlone is the number of a phrase, without what ends a clause: "forget the 450, it was".
+func typedAlone(phrase string) string {
+	return strings.TrimRight(typedNumber.FindString(phrase), ",.")
+}
+
+// toldBy are the quantities of before whose numbers stand in what was passed over.
+func toldBy(passed []parser.Said[string], before parser.Question) (out []parser.Quantity) {
 	for _, x := range before.Quantities {
-		number := typedNumber.FindString(x.Words)
-		back := func(p parser.Said[string]) bool { return number != "" && typedNumber.FindString(p.Value) == number }
-		if slices.ContainsFunc(q.NotSo, back) {
+		number := typedAlone(x.Words)
+		back := func(p parser.Said[string]) bool { return number != "" && typedAlone(p.Value) == number }
+		if slices.ContainsFunc(passed, back) {
 			out = append(out, x)
 		}
 	}

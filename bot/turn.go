@@ -182,11 +182,12 @@ func merge(before, now parser.Question) (q parser.Question, kept, changed []stri
 	now = settle(now) // a thickness takes its name before names are compared
 	said := now       // what is kept must not replace what else is kept
 	before = thickEnd(before, said)
+	guesses := toldBy(said.Guessed, before)
 	for _, x := range before.Quantities {
 		if slices.Contains(ofRope, x.Field) && (Job{before}).otherRope(said) {
 			continue // another rope is asked what it bears
 		}
-		told := toldOtherwise(x, before, said)
+		told := toldOtherwise(x, before, said) || slices.Contains(guesses, x)
 		stays := slices.Contains(stays, x.Field) && !said.Has(x.Field)
 		if told || !stays && replaced(x.Field, said) || another && slices.Contains(ofObstacle, x.Field) {
 			if told || said.Has(x.Field) {

@@ -159,7 +159,7 @@ func wordsOf(said []parser.Said[string]) []string {
 // "its got all its leaf on". Its answer would be that of before, as if it had been heard.
 func tellsNothing(q parser.Question) bool {
 	said := q.Asks || q.SaysUnits || q.Clear || q.Hello || q.Explain != "" || q.Obstacle != nil
-	return !said && q.Empty() && len(q.Notes) == 0 && q.Intent == parser.AskWeight
+	return !said && q.Empty() && len(q.Guessed) == 0 && len(q.Notes) == 0 && q.Intent == parser.AskWeight
 }
 
 // tellNothingNew says that a message changes no figure.

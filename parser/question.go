@@ -200,6 +200,7 @@ type Question struct {
 	Notes      []string       // what was said besides: "wet", "about"
 	Passed     []Said[string] `json:",omitempty"` // numbers of no piece and no gear: "4 pm", "19 years old"
 	NotSo      []Said[string] `json:",omitempty"` // numbers that were put aside: "not 22"
+	Guessed    []Said[string] `json:",omitempty"` // numbers of before that were a guess, and are told no more
 	Left       []Said[string] `json:",omitempty"` // of a job's message: what is only talk
 	SaysUnits  bool           // the system was asked for
 	Arborist   *Said[string]  // of a job: who confirms

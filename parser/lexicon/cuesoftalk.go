@@ -199,3 +199,10 @@ const (
 	CueFinished  scan.Cue = "finished"    // that something is over
 	CueNoTrouble scan.Cue = "no-trouble"  // how it went
 )
+
+// The cues of a number that is taken back as a guess: "i made up the 400", "the 450 was a
+// guess".
+const (
+	CueGuessedIt scan.Cue = "guessed-it" // before it
+	CueWasGuess  scan.Cue = "was-guess"  // behind it
+)

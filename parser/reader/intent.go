@@ -73,7 +73,7 @@ func intentOf(rd *reading.Reading, q parser.Question) parser.Intent {
 	if onlyLowering(rd, q, words) {
 		return parser.AskBlockLoad
 	}
-	return plainIntent(asked, q, hello && !turning.Measured(rd) || len(rd.Elems) == 0)
+	return plainIntent(asked, q, (hello || len(rd.Elems) == 0) && !turning.Measured(rd) && len(rd.Guessed) == 0)
 }
 
 // reachOnly says whether it is asked of the rope if it reaches, and lowering only tells what

@@ -16,6 +16,7 @@ import (
 
 // otherwise settles such words before numbers are placed.
 func otherwise(rd *reading.Reading) {
+	turning.GuessTakenBack(rd)
 	turning.UnitsAside(rd)
 	turning.Percents(rd)
 	turning.OffBys(rd)

@@ -202,7 +202,7 @@ func stopIntent(rd *reading.Reading, a *parser.Ask) parser.Intent {
 func (r *Reader) question(rd *reading.Reading) (parser.Question, error) {
 	q := parser.Question{
 		Language: rd.Language, SaysUnits: turning.SaysUnits(rd), Clear: rd.Has(lexicon.MarkClear) && !talk.AsksToForget(r.lex.Job.Forget, rd), Explain: talk.Explain(rd),
-		Fixes: rd.Fixes, Passed: rd.Passed, NotSo: rd.NotSo, FollowUp: rd.Has(lexicon.MarkFollow), Bare: rd.Bare(), BareAt: rd.Has(lexicon.MarkAt), PutsRight: putsRight(rd), Amends: rd.PutRight, Stated: talk.Stated(rd), Points: talk.PointsTo(rd), Next: ofNext(rd), Units: turning.Units(rd), Notes: heights.Notes(rd),
+		Fixes: rd.Fixes, Passed: rd.Passed, NotSo: rd.NotSo, Guessed: rd.Guessed, FollowUp: rd.Has(lexicon.MarkFollow) || len(rd.Guessed) > 0, Bare: rd.Bare(), BareAt: rd.Has(lexicon.MarkAt), PutsRight: putsRight(rd), Amends: rd.PutRight, Stated: talk.Stated(rd), Points: talk.PointsTo(rd), Next: ofNext(rd), Units: turning.Units(rd), Notes: heights.Notes(rd),
 	}
 	asks := slices.Concat(rd.Asks, asking.WordAsks(rd), asking.ThickTwice(rd))
 	asking.MeasuredUnknown(rd, asks)

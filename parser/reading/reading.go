@@ -36,6 +36,7 @@ type Reading struct {
 	Fixes    []parser.Fix
 	Passed   []parser.Said[string]
 	NotSo    []parser.Said[string] // of what is passed over: what is denied
+	Guessed  []parser.Said[string] // likewise: what was only a guess
 	Tokens   []DangerToken
 	Stops    []Element       // words that end all arithmetic, before anything else is made of them
 	Dire     []parser.Fix    // words that are one slip away from such a word, and what it is

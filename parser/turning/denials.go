@@ -5,10 +5,12 @@ import (
 	"strings"
 
 	"heft/parser"
+	"heft/parser/gear"
 	"heft/parser/lexicon"
 	"heft/parser/places"
 	"heft/parser/reading"
 	"heft/parser/scan"
+	"heft/parser/sizes"
 )
 
 // "Not" turns most meanings round and is asked about. It does not where it
@@ -46,6 +48,8 @@ func Denials(rd *reading.Reading) {
 			notSo(rd, i, j+1) // "max 180 now not 250"
 		case farNumber(rd, i, j):
 			notSo(rd, i, j+1)
+		case handsPutAside(rd, i, j):
+			rd.Pass(i, j+1)
 		case measurePutAside(rd, i) > 0:
 			rd.Pass(i, measurePutAside(rd, i))
 		case otherWork(rd, is, j):
@@ -89,6 +93,16 @@ func deniedKind(rd *reading.Reading, i int) {
 	case deniedTree(rd, j):
 		rd.Pass(i, j+1)
 	}
+}
+
+// handsPutAside says whether it is denied at j that people pull, where a winch is told in
+// the message with its pull: "not by hand, we have a winch of 1500 lb".
+func handsPutAside(rd *reading.Reading, i, j int) bool {
+	winch := func(k int) bool {
+		return rd.Elems[k].Plays(parser.WinchPull) && !sizes.Denial(rd, k-1)
+	}
+	pull := func(k int) bool { return k > j && gear.Heavy(rd, k) }
+	return rd.Cued(rd.At(j), lexicon.CueByHand) && rd.EndsBreath(j+1) && rd.AnyAt(winch) && rd.AnyAt(pull)
 }
 
 // chokePutAside says whether it is denied at j that a sling is choked, "straight, not

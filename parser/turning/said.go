@@ -16,6 +16,9 @@ func Nonsense(rd *reading.Reading, q parser.Question, asks []*parser.Ask) bool {
 	if len(asks) == 0 && !chatters(rd) && !rd.Talked && len(rd.Passed) == 0 || !q.Empty() || q.SaysUnits && q.Intent == parser.AskJob || slices.ContainsFunc(asks, func(a *parser.Ask) bool { return a.Kind != parser.Unknown }) {
 		return false
 	}
+	if len(rd.Guessed) > 0 {
+		return false
+	}
 	for _, e := range rd.Elems {
 		t := e.Term
 		if e.Fig != nil || t != nil && (t.Intent != "" || t.Explain != "" || t.Note == parser.Snubbed || t.Note == parser.LetRun || t.Units != "" || t.Tree != nil || t.Marks&lexicon.MarkFollow != 0) {
