@@ -95,6 +95,7 @@ var numberSteps = []step{
 	turning.TellersHeight,
 	turning.TellersPlace,
 	heights.BareBends,
+	sizes.EndsAtHeights,
 	heights.TiedAlong,
 	heights.CutPlaces,
 	heights.TreeTold,
