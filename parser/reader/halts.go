@@ -47,6 +47,7 @@ func halts(rd *reading.Reading) {
 		}
 		rd.Stops = append(rd.Stops, e)
 	}
+	stops.PassAvoided(rd, none)
 	rd.Stops = slices.Concat(rd.Stops, putAway(rd, told), turning.Gales(rd))
 }
 

@@ -65,8 +65,12 @@ func (at dangerAt) within(none dangerAt) bool {
 const woodless = "woodless"
 
 // ofWhoever names the lines of what is no hurt whoever is told of beside it: an old one,
-// told as why fewer hands pull, where somebody means to go, and the foot of a tree.
-var ofWhoever = []string{"reason", "means", "foot"}
+// told as why fewer hands pull, one that is to be avoided, where somebody means to go, and
+// the foot of a tree.
+var ofWhoever = []string{"reason", avoided, "means", "foot"}
+
+// avoided names the lines of what is done so that nobody comes to harm: talk.
+const avoided = "avoided"
 
 // spanned names the lines of what a line carries that is a speed line's where one is told.
 const spanned = "span"
@@ -99,6 +103,23 @@ func Harmless(rd *reading.Reading, kind parser.Kind, e reading.Element, none []d
 		}
 		return true
 	})
+}
+
+// PassAvoided makes talk of what is said to be avoided: "without anyone getting hurt".
+func PassAvoided(rd *reading.Reading, none []dangerAt) {
+	within := func(start, end int) bool {
+		return slices.ContainsFunc(none, func(at dangerAt) bool {
+			return at.line.Name == avoided && at.start < end && start < at.end
+		})
+	}
+	rd.Asks = slices.DeleteFunc(rd.Asks, func(a *parser.Ask) bool {
+		return a.Kind == parser.Unknown && within(a.Start, a.End)
+	})
+	for i, e := range rd.Elems {
+		if e.Fig == nil && within(e.Start, e.End) {
+			rd.Elems[i] = reading.Element{Start: e.Start, End: e.End, Pause: e.Pause, Term: &scan.Term{Chatter: true}}
+		}
+	}
 }
 
 // AskPole makes a pole that may be the stem which is left of a tree, "poste de pino", a word
