@@ -64,14 +64,16 @@ func inPiece(f parser.Field) bool {
 	return f == parser.Length || f == parser.Weight || slices.Contains(acrossFields, f)
 }
 
-// needless says whether what is missing cannot be asked for yet: a word is not known, and
-// nothing is told of a piece that its tree or size could be missing of.
+// needless says whether what is missing cannot be asked for yet: a word is not known, or
+// turns the meaning, and nothing is told of a piece that its tree or size could be missing
+// of.
 func (a *answer) needless(ask *parser.Ask, f parser.Field) bool {
 	q := a.question
 	if a.inTalk && isSize(f) {
 		return true // the talk told it
 	}
-	return ask.Kind == parser.Unknown && (q.Empty() && !q.Asks || isSize(f) && q.Pieceless() && q.Shape == nil)
+	unclear := ask.Kind == parser.Unknown || ask.Kind == parser.Twist
+	return unclear && (q.Empty() && !q.Asks || isSize(f) && q.Pieceless() && q.Shape == nil)
 }
 
 // gotSoFar says what is told beside what is missing: the piece, and what else the question

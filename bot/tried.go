@@ -21,6 +21,11 @@ const (
 var triedFields = []parser.Field{parser.Length, parser.HitchHeight, parser.ButtDiameter, parser.Diameter, parser.Weight, parser.Limit,
 	parser.DropHeight, parser.LineOut, parser.Sideways, parser.RopeLength}
 
+// triedFirst are what such a number may be where that is asked.
+var triedFirst = map[parser.Intent][]parser.Field{
+	parser.AskLift: {parser.Rise}, parser.AskDrop: {parser.DropHeight}, parser.AskSwing: {parser.Sideways, parser.ObstacleOut},
+}
+
 // choosing are the kinds of asks whose choices say all that a number may be.
 var choosing = map[parser.Kind]bool{parser.NoUnit: true, parser.WhichStrength: true, parser.WhichTon: true, parser.WhichAngle: true, parser.Girth: true}
 
@@ -30,6 +35,7 @@ type reading struct {
 	field  parser.Field // "" where the words only put a unit to it
 	text   string
 	likely bool   // it is shown even where more is to be asked then
+	told   bool   // the message is read with the number as that
 	comes  string // what the message comes to; "" where more is to be asked
 }
 
@@ -41,7 +47,7 @@ func (d *Desk) tryReadings(a *answer, ev Event, before Turn, text string, ask *p
 	ev.tried++
 	var all []reading
 	for _, r := range a.readings(text, ask) {
-		if r = d.try(r, ev, before); r.comes != "" || r.likely {
+		if r = d.try(r, ev, before); r.comes != "" || r.likely || r.told {
 			all = append(all, r)
 		}
 	}
@@ -49,10 +55,13 @@ func (d *Desk) tryReadings(a *answer, ev Event, before Turn, text string, ask *p
 	switch {
 	case !answered && ev.tried > 1:
 	case !answered:
-		d.tellWithout(a, ev, before, text, ask)
+		if d.tellWithout(a, ev, before, text, ask); ask.Kind == parser.Loose && len(a.choices) == 0 {
+			a.offerReadings(ask, text, all)
+		}
 	case choosing[ask.Kind]:
 		a.tellChoices(all)
 	default:
+		all = slices.DeleteFunc(all, func(r reading) bool { return r.comes == "" && !r.likely })
 		a.tellReadings(ask, all[:min(len(all), mostTried)])
 	}
 }
@@ -74,6 +83,22 @@ func (d *Desk) tellWithout(a *answer, ev Event, before Turn, text string, ask *p
 	a.choices = []Choice{{leave, ev.Text}}
 }
 
+// offerReadings offers what a number may be where more is to be asked whichever it is,
+// and to leave it out.
+func (a *answer) offerReadings(ask *parser.Ask, text string, all []reading) {
+	all = slices.DeleteFunc(all, func(r reading) bool { return !r.told })
+	if len(all) == 0 {
+		return
+	}
+	besides, needs := a.lines[1:], a.needs
+	a.tellReadings(ask, all[:min(len(all), mostTried-1)])
+	leave := a.voice.say("leave out “%s”", trimQuote(ask.Words))
+	a.lines = append(a.lines, numbered(len(a.choices), leave))
+	a.choices = append(a.choices, Choice{leave, strings.TrimSpace(text[:ask.Start] + " " + text[ask.End:])})
+	a.tried, a.needs = nil, needs
+	a.lines = append(a.lines, besides...)
+}
+
 // try reads a message with a number made plain. Where that leaves another number in
 // doubt that can be but one thing, both are made plain.
 func (d *Desk) try(r reading, ev Event, before Turn) reading {
@@ -87,8 +112,9 @@ func (d *Desk) try(r reading, ev Event, before Turn) reading {
 		r.comes = d.listed(ev, before, parts)
 		return r
 	}
+	r.told = rest.tells(r.field, r.label)
 	switch {
-	case !rest.tells(r.field, r.label):
+	case !r.told:
 	case rest.status == Answered && !rest.comesToNothing():
 		r.comes = rest.lines[0]
 		if len(rest.counted) > 0 {
@@ -205,7 +231,7 @@ func (a *answer) readings(text string, ask *parser.Ask) (out []reading) {
 	}
 	fields := ask.Fields
 	if ask.Kind == parser.Loose {
-		fields = slices.Concat(a.needs, triedFields)
+		fields = slices.Concat(triedFirst[a.question.Intent], a.needs, triedFields)
 	}
 	heavy := ask.Mass || weighty.MatchString(ask.Words)
 	for _, f := range fields {
@@ -217,7 +243,7 @@ func (a *answer) readings(text string, ask *parser.Ask) (out []reading) {
 			continue
 		}
 		shown := strings.Contains(strings.Join(a.lines, "\n"), quote(words))
-		out = append(out, reading{words, f, text[:ask.Start] + words + text[ask.End:], shown, ""})
+		out = append(out, reading{label: words, field: f, text: text[:ask.Start] + words + text[ask.End:], likely: shown})
 	}
 	return out
 }
@@ -230,7 +256,7 @@ func (a *answer) twoTackles(text string, ask *parser.Ask) []reading {
 	}
 	first := text[:x.Start] + text[x.Start:x.End] + text[ask.End:]
 	second := text[:x.Start] + text[ask.Start:]
-	return []reading{{x.Words, "", first, true, ""}, {ask.Words, "", second, true, ""}}
+	return []reading{{label: x.Words, text: first, likely: true}, {label: ask.Words, text: second, likely: true}}
 }
 
 // isAcross says whether a field is how thick a piece is.

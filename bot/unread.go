@@ -57,19 +57,25 @@ func (d *Desk) readWithout(a *answer, ev Event, before Turn, text string, ask *p
 }
 
 // offerWithout offers to leave out the clause that a word turns round, where the rest
-// of the message has its answer: only who typed it knows whether it was talk, and so
-// no figures are told before it is out.
+// of the message has its answer or lacks but what is told next: only who typed it knows
+// whether it was talk, and so no figures are told before it is out.
 func (d *Desk) offerWithout(a *answer, ev Event, before Turn, text string, ask *parser.Ask) {
 	from, to := ask.Clause[0], ask.Clause[1]
 	if ev.unread++; ask.Kind != parser.Twist || ask.Turning == parser.TurnsSuch || from >= to || to > len(text) || len(a.choices) > 0 || ev.unread > mostUnread {
 		return
 	}
 	ev.Text = strings.TrimSpace(text[:from] + " " + text[to:])
-	if rest, _ := d.consider(ev, before); rest.status != Answered || rest.comesToNothing() {
+	if rest, _ := d.consider(ev, before); rest.comesToNothing() || rest.status != Answered && !rest.lacksOnly() {
 		return
 	}
 	leave := a.voice.say("leave out “%s”", trimQuote(text[from:to]))
 	a.lines, a.choices = append(a.lines, numbered(0, leave)), []Choice{{leave, ev.Text}}
+}
+
+// lacksOnly says whether nothing is in doubt of what a message tells, and something of
+// it is missing.
+func (a *answer) lacksOnly() bool {
+	return a.asked != nil && (a.asked.Kind == parser.Missing || a.asked.Kind == parser.WhichTree || a.asked.Kind == parser.WhichParts)
 }
 
 // asksForWord says whether a word that is not known is asked about, and nothing is
