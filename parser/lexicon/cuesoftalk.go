@@ -37,6 +37,9 @@ const (
 	CueMissingMan scan.Cue = "missing-man" // one of the crew who does something else
 	CueGone       scan.Cue = "gone"        // behind who is not there any more
 	CueLeading    scan.Cue = "leading"     // between what a piece may weigh and what the block may carry
+	CueChangesIt  scan.Cue = "changes-it"  // tells that something is changed
+	CueFromOld    scan.Cue = "from-old"    // before what it is changed from
+	CueToNew      scan.Cue = "to-new"      // before what it is changed to
 	CueNewly      scan.Cue = "newly"       // before what holds from now on
 
 	CueUncounted scan.Cue = "uncounted" // behind how many there are, that the climber is none of them

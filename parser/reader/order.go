@@ -41,6 +41,7 @@ func settle(rd *reading.Reading, steps []step) {
 // numberSteps settle which words are none of the question, and how large each number is.
 var numberSteps = []step{
 	sizes.SingleUnits,
+	turning.ChangedFrom,
 	(*reading.Reading).SpokenInches,
 	sizes.BetweenBlocks,
 	gear.Picks,

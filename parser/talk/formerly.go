@@ -37,12 +37,15 @@ func FormerLimit(rd *reading.Reading) {
 		}
 	}
 	limit := rd.AnyAt(func(i int) bool { return rd.Elems[i].Plays(parser.Limit) })
-	if now < 0 || was < 0 || !limit || strings.ContainsAny(rd.Text, "?¿") || asksOrTells(rd) {
+	denied := was < 0 && len(rd.NotSo) == 1 // "ahora son 500 no 800"
+	if now < 0 || was < 0 && !denied || !limit || strings.ContainsAny(rd.Text, "?¿") || asksOrTells(rd) {
 		return
 	}
 	rd.Changed = true
 	sizes.Limited(rd, now)
-	turning.Blank(rd, was, was+1)
+	if !denied {
+		turning.Blank(rd, was, was+1)
+	}
 }
 
 // asksOrTells says whether a message asks for something, or tells of a piece.

@@ -241,7 +241,7 @@ func lessServes(rd *reading.Reading, i int) bool {
 		return rd.At(i).Plays(parser.People)
 	}
 	by := rd.At(rd.Back(i - 1))
-	return by.Plays(parser.People) || by.Marked(lexicon.MarkBound|lexicon.MarkRating)
+	return by.Plays(parser.People) || by.Plays(parser.Limit) || by.Marked(lexicon.MarkBound|lexicon.MarkRating)
 }
 
 // otherNumber says whether a number is told, alone or with what it counts,
@@ -256,7 +256,7 @@ func otherNumber(rd *reading.Reading, i, j int) bool {
 	switch {
 	case is == nil || not == nil || is.Pair || not.Pair:
 		return false
-	case rd.TermAt(rd.Past(j-1, -1, lexicon.MarkMade)).Corrects && not.In(is) > is.High && !lessServes(rd, i) && !setsRight(rd, i):
+	case rd.TermAt(rd.Past(j-1, -1, lexicon.MarkMade)).Corrects && not.In(is) > is.High && !lessServes(rd, i) && !setsRight(rd, i) && !rd.TypedBefore(i, lexicon.CueNewly):
 		return false // "14 pulgadas no 16" may put it right
 	case counts && rd.At(i).Plays(parser.People) && rd.At(j+1).Plays(parser.People) && not.Unit == nil && not.Dim == parser.DimCount:
 		return true // "two guys not one on the rope"
