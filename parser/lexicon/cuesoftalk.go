@@ -116,6 +116,8 @@ const (
 	CueFatter     scan.Cue = "fatter"      // holds a piece against another by how thick it is
 	CueLengthier  scan.Cue = "lengthier"   // by how long it is
 	CueLowEnd     scan.Cue = "low-end"     // the thick end of a stem, beside how thick it is
+	CueThickEnd   scan.Cue = "thick-end"   // likewise, in words that no block stands beside
+	CueFarEnd     scan.Cue = "far-end"     // the other end in such words
 	CueUpEnd      scan.Cue = "up-end"      // the thin one
 	CueWrapMore   scan.Cue = "wrap-more"   // one wrap more than before
 	CueWrapsMore  scan.Cue = "wraps-more"  // two of them

@@ -59,6 +59,21 @@ func (rd *Reading) SaidTo(c scan.Cue, from int) int {
 	return found
 }
 
+// EverTyped says whether the words of a cue stand anywhere in the message.
+func (rd *Reading) EverTyped(c scan.Cue) bool {
+	for at := 0; at < len(rd.Text); {
+		if rd.Begin(c, rd.Text[at:]) {
+			return true
+		}
+		n := strings.IndexByte(rd.Text[at:], ' ')
+		if n < 0 {
+			return false
+		}
+		at += n + 1
+	}
+	return false
+}
+
 // Begin says whether the words of a cue begin a stretch of text.
 func (rd *Reading) Begin(c scan.Cue, text string) bool {
 	words := scan.SplitWords(text)

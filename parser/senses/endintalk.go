@@ -1,6 +1,8 @@
 package senses
 
 import (
+	"slices"
+
 	"heft/parser"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
@@ -13,9 +15,11 @@ import (
 // block.
 
 // EndInTalk tells the one number of such a message as the thickness at that end, in the
-// units of the talk.
+// units of the talk. In other talks only words that no block stands beside tell of an end,
+// "about 5 at the far end", and only a number that goes with the thickness that was told.
 func EndInTalk(rd *reading.Reading, before parser.Question) {
-	if before.Intent != parser.AskCutPlan || !before.Has(parser.Length) && !before.Has(parser.Across...) {
+	plan := before.Intent == parser.AskCutPlan && (before.Has(parser.Length) || before.Has(parser.Across...))
+	if !plan && !before.Has(parser.Across...) {
 		return
 	}
 	at := rd.Only(func(i int) bool { return rd.Elems[i].Fig != nil })
@@ -23,26 +27,56 @@ func EndInTalk(rd *reading.Reading, before parser.Question) {
 		return
 	}
 	fig := rd.Elems[at].Fig
-	up, down := atEnd(rd, at, lexicon.CueUpEnd), atEnd(rd, at, lexicon.CueLowEnd)
+	far, thick := rd.EverTyped(lexicon.CueFarEnd), rd.EverTyped(lexicon.CueThickEnd)
+	plan = plan || before.Has(parser.TipDiameter) && !before.Has(parser.HitchHeight, parser.BlockHeight)
+	up, down := far || plan && atEnd(rd, at, lexicon.CueUpEnd), thick || plan && atEnd(rd, at, lexicon.CueLowEnd)
 	if up == down || fig.Pair || fig.Falling || fig.Told != "" || !fig.Short() && (fig.Dim != parser.DimCount || fig.Unit != nil) {
 		return
 	}
-	if fig.Unit == nil {
+	told := *fig
+	if told.Unit == nil {
 		u := unitOfTalk(fig.Low, before)
 		if u == nil {
 			return
 		}
-		fig.Lent(u)
+		told.Lent(u)
 	}
-	fig.Told, fig.Elsewhere, fig.Claimed = parser.ButtDiameter, false, ""
+	told.Told, told.Elsewhere, told.Claimed = parser.ButtDiameter, false, ""
 	if up {
-		fig.Told = parser.TipDiameter
+		told.Told = parser.TipDiameter
 	}
-	for i := range rd.Elems {
-		if t := rd.Elems[i].Term; t != nil && len(t.Roles) > 0 {
+	if !plan && !goesWith(told, before) {
+		return
+	}
+	rd.Elems[at].Fig = &told
+	ofEnd(rd)
+}
+
+// goesWith says whether a thickness can be that of one end where the talk has told another:
+// the thin end is the thinner, and the thick one not much thicker.
+func goesWith(end reading.Figure, before parser.Question) bool {
+	const most = 2.5 // a trunk is seldom that much thicker at its foot; common practice, no source
+	for _, f := range parser.Across {
+		was, ok := before.Get(f)
+		if ok && f != end.Told && (end.Told == parser.TipDiameter && end.High > was.High || end.Told == parser.ButtDiameter && (end.Low < was.Low || end.High > most*was.High)) {
+			return false
+		}
+	}
+	return true
+}
+
+// ofEnd takes the meaning from the words beside a thickness that tell of an end, and the
+// doubt from those of them that are not known else, "further".
+func ofEnd(rd *reading.Reading) {
+	for i, e := range rd.Elems {
+		top := rd.TermAt(i).Shape != "" && rd.SaidTo(lexicon.CueUpEnd, e.Start) >= 0 // "the top is 30"
+		if t := e.Term; t != nil && (len(t.Roles) > 0 || top) {
 			rd.Elems[i].Term = &scan.Term{}
 		}
 	}
+	rd.Asks = slices.DeleteFunc(rd.Asks, func(a *parser.Ask) bool {
+		return a.Kind == parser.Unknown && (rd.SaidTo(lexicon.CueFarEnd, a.Start) >= 0 || rd.SaidTo(lexicon.CueThickEnd, a.Start) >= 0)
+	})
 }
 
 // endAlone says whether nothing is told beside the number at i but an end.

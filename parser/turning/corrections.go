@@ -203,7 +203,7 @@ func rightShape(rd *reading.Reading, i int) bool {
 // for what was told: "that was wrong".
 func begins(rd *reading.Reading, i int) bool {
 	for i--; i >= 0; i-- {
-		if e := rd.Elems[i]; e.Pause == 0 && !e.Polite() && !e.Marked(lexicon.MarkPronoun|lexicon.MarkArticle) {
+		if e := rd.Elems[i]; e.Pause == 0 && !e.Polite() && !rd.TermAt(i).Apology && !e.Marked(lexicon.MarkPronoun|lexicon.MarkArticle) {
 			return false
 		}
 	}
