@@ -1,6 +1,8 @@
 package sizes
 
 import (
+	"strings"
+
 	"heft/parser"
 	"heft/parser/lexicon"
 	"heft/parser/places"
@@ -31,17 +33,35 @@ func Drawn(rd *reading.Reading, i int) (u *scan.UnitWord) {
 	return u
 }
 
-// MillimetresAcross reads "spar 600 dia 1.2 long": so many of anything else are across no
-// piece, and no other system is spoken.
+// MillimetresAcross reads "spar 600 dia 1.2 long" and "butt is 460, its 3.2 long": so many of
+// anything else are across no piece, and no other system is spoken.
 func MillimetresAcross(rd *reading.Reading, i int) bool {
 	const least, most = 400, 2000
 	fig := rd.Elems[i].Fig
 	told := func(k int) bool {
 		return k != i && rd.Elems[k].Fig != nil && rd.Elems[k].Fig.Unit != nil && rd.Elems[k].Fig.Unit.System != parser.Metric
 	}
-	across := rd.At(i + 1)
-	return fig.Low >= least && fig.High <= most && across.Pause == 0 && (across.Plays(parser.Diameter) || across.Plays(parser.ButtDiameter)) && rd.At(i+2).Fig != nil && !rd.AnyAt(told)
+	across := func(e reading.Element) bool {
+		return e.Pause == 0 && (e.Plays(parser.Diameter) || e.Plays(parser.ButtDiameter))
+	}
+	behind := across(rd.At(i+1)) && rd.At(i+2).Fig != nil
+	beside := (across(rd.At(i+1)) || across(rd.At(rd.Back(i-1)))) && rd.AnyAt(func(k int) bool { return k != i && metresLong(rd, k) })
+	return fig.Low >= least && fig.High <= most && (behind || beside) && !rd.AnyAt(told)
 }
+
+// metresLong says whether the number at k tells how long a piece is as nobody tells feet,
+// with a point or a comma: "3.2 long".
+func metresLong(rd *reading.Reading, k int) bool {
+	fig := rd.Elems[k].Fig
+	if fig == nil || !strings.ContainsAny(fig.Words(rd.Text), ".,") || fig.Low != fig.High {
+		return false
+	}
+	long := rd.At(k+1).Plays(parser.Length) || rd.At(rd.Back(k-1)).Plays(parser.Length)
+	return long && (fig.Unit == nil && fig.Dim == parser.DimCount && fig.High < mostMetresLong || fig.Far() && fig.Unit.System == parser.Metric)
+}
+
+// mostMetresLong is longer than any piece is in metres.
+const mostMetresLong = 40
 
 // Angled says whether the words of an element stand behind an angle and
 // nothing else.

@@ -66,7 +66,15 @@ func inherit(rd *reading.Reading, p, n int) {
 	case gear.Heavy(rd, p) && rd.At(lead).Plays(parser.Limit) && !rd.At(rd.WordsBefore(n)).Plays(parser.Limit):
 		lend(rd, n, rd.Elems[n].Start, rd.Elems[lead])
 		rd.Elems[lead].Term = &scan.Term{Chatter: true}
+	case lead >= 0 && ofEnd(rd.At(lead)) && !ofEnd(rd.At(rd.WordsBefore(n))):
+		lend(rd, n, rd.Elems[n].Start, rd.Elems[lead]) // "butt end is 42 cm... no sorry 46"
+		rd.Elems[lead].Term = &scan.Term{Chatter: true}
 	}
+}
+
+// ofEnd says whether words before a number tell at which end of the piece it is so thick.
+func ofEnd(e reading.Element) bool {
+	return e.Fig == nil && e.Looks(lexicon.After) && slices.ContainsFunc(parser.Across, e.Plays)
 }
 
 // lend puts the words of another number beside one, at a place of the text where none are.
