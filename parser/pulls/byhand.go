@@ -1,6 +1,8 @@
 package pulls
 
 import (
+	"slices"
+
 	"heft/parser"
 	"heft/parser/gear"
 	"heft/parser/lexicon"
@@ -9,7 +11,7 @@ import (
 )
 
 // Wood that is cut is lifted with bare hands as well: "can i lift that round on my own",
-// "do we pick it up by hand". No parts of line are asked for then; what it weighs is.
+// "do we pick it up by hand", "can two of us shift it". No parts of line are asked for then; what it weighs is.
 
 // LiftedByHand takes such a lift for a piece that somebody moves by hand, where nothing of a
 // tackle or a rope is told, nor was before.
@@ -23,8 +25,10 @@ func LiftedByHand(rd *reading.Reading) {
 	})
 	for i, e := range rd.Elems {
 		carried := rd.TermAt(i).Intent != parser.AskLift // which no tackle does
-		if rd.Cued(e, lexicon.CueHandLift) && (bare || people && (carried || rd.Has(lexicon.MarkRound))) {
+		lifted := rd.Cued(e, lexicon.CueHandLift) && (bare || people && (carried || rd.Has(lexicon.MarkRound)))
+		if lifted || rd.Cued(e, lexicon.CueHandMove) && (bare || people) && rd.At(i+1).Fig == nil {
 			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Intent: parser.AskWeight, Note: parser.MovedByHand} })
+			rd.Passed = slices.DeleteFunc(rd.Passed, func(p parser.Said[string]) bool { return p.Start == e.Start })
 		}
 	}
 }
@@ -49,6 +53,9 @@ func roped(rd *reading.Reading, i int) bool {
 	if e.Fig != nil {
 		return e.Fig.Dim == parser.DimRatio || e.Fig.Rope
 	}
-	asks := t.Intent != "" && t.Intent != parser.AskWeight && t.Intent != parser.AskHelp && !t.Besides && !rd.Cued(e, lexicon.CueHandLift)
+	if t.WoodRing && rd.TermAt(i-1).Tree != nil {
+		return false // a "red oak ring" is wood
+	}
+	asks := t.Intent != "" && t.Intent != parser.AskWeight && t.Intent != parser.AskHelp && !t.Besides && !rd.Cued(e, lexicon.CueHandLift) && !rd.Cued(e, lexicon.CueHandMove)
 	return asks || gear.Part(e) != "" || e.Marked(lexicon.MarkGear|lexicon.MarkCord) || e.Plays(parser.Parts) || e.Plays(parser.Wraps) || t.Hauls || e.Plays(parser.HitchHeight) && (rd.At(i-1).Fig != nil || rd.At(i+1).Fig != nil)
 }

@@ -29,7 +29,7 @@ func PullsTold(rd *reading.Reading) {
 			ownsBehind(rd, i)
 			continue
 		}
-		if liftedByWinch(rd, i) {
+		if liftedByWinch(rd, i) || pulledLoad(rd, i) {
 			rd.Elems[i].Fig.Told = parser.Weight
 			continue
 		}

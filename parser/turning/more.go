@@ -37,6 +37,8 @@ func More(rd *reading.Reading, i int) {
 		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} }) // "pesa menos, verdad?"
 	case plus && next.Fig != nil && addsOther(rd, i):
 		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Marks: lexicon.MarkAnd} }) // "polea a 24 m, más 4 vueltas"
+	case plus && gearWanted(rd, i):
+		LeaveOut(rd, i, i+1)
 	case prev.Fig != nil, next.Fig != nil, CountedBy(rd, i-1), prev.Piece(), next.Piece(), compared(rd, i+1):
 	case prev.Term != nil && len(prev.Term.Roles) > 0, next.Term != nil && len(next.Term.Roles) > 0 && next.Term.Intent == "", stops.Kit(rd, i-1), stops.Kit(rd, i+1):
 	case byItself(rd, i), next.Term == nil && next.Pause == 0 && i+1 < len(rd.Elems), next.Marked(lexicon.MarkAdjective), !plus && !rd.EndsBreath(i+1) && !next.Polite() && !tagged(rd, i+1):
@@ -51,6 +53,25 @@ func More(rd *reading.Reading, i int) {
 func Wondered(rd *reading.Reading) bool {
 	asks := rd.AnyAt(func(k int) bool { return rd.TermAt(k).Explain != "" })
 	return !rd.First && asks && !rd.AnyAt(func(k int) bool { return rd.Elems[k].Fig != nil || rd.TermAt(k).Tree != nil })
+}
+
+// gearWanted says whether the word at i only names gear that may be needed, "or do we need
+// the extra pulleys", where no parts of line are counted that it could add to.
+func gearWanted(rd *reading.Reading, i int) bool {
+	beside := stops.Kit(rd, i+1) || stops.Kit(rd, i-1)
+	counted := func(k int) bool {
+		f := rd.Elems[k].Fig
+		return f != nil && f.Dim == parser.DimRatio || CountedBy(rd, k) && !rd.Elems[k].Plays(parser.People)
+	}
+	if !beside || rd.AnyAt(counted) || rd.Before.Has(parser.Parts, parser.Redirects) || rd.At(i-1).Fig != nil || rd.At(i+1).Fig != nil {
+		return false
+	}
+	for k := i - 1; k >= 0 && i-k <= stops.Few && rd.Elems[k].Pause == 0 && rd.Elems[k].Fig == nil; k-- {
+		if rd.Cued(rd.Elems[k], lexicon.CueNeeds) {
+			return true
+		}
+	}
+	return false
 }
 
 // byItself says whether nothing else is said in the breath of the word at i.
