@@ -209,5 +209,6 @@ var gearSteps = []step{
 func tapers(rd *reading.Reading) {
 	if rd.Has(lexicon.MarkTaper) {
 		rd.Tapers()
+		rd.TapersTo()
 	}
 }

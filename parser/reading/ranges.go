@@ -233,6 +233,36 @@ func (rd *Reading) Tapers() {
 	}
 }
 
+// TapersTo reads "350 at the butt goes down to maybe 150" and "35 cm en la base y termina en
+// 15": behind the thick end with its words, what it tapers to is the thin one, in its unit.
+func (rd *Reading) TapersTo() {
+	for i, e := range rd.Elems {
+		if !e.Marked(lexicon.MarkTaper) {
+			continue
+		}
+		t, b := i+1, i-1
+		for rd.TermAt(t).Note == "about" {
+			t++
+		}
+		for b > 0 && (rd.At(b).Pause == 2 || rd.At(b).Marked(lexicon.MarkAnd)) {
+			b--
+		}
+		if !rd.At(b).Plays(parser.ButtDiameter) || rd.At(b-1).Fig == nil {
+			continue
+		}
+		tip, butt := rd.At(t).Fig, rd.At(b-1).Fig
+		if tip == nil || tip.Told != "" || rd.At(t+1).Looks(lexicon.Before) || !butt.Short() {
+			continue
+		}
+		if tip.bareFrom(butt) && !rd.At(t+1).Piece() {
+			tip.Lent(butt.Unit)
+		}
+		if tip.Short() && tip.High < butt.Low {
+			tip.Told = parser.TipDiameter
+		}
+	}
+}
+
 // bareFrom says whether a number without a unit can be the tip of a piece whose butt
 // is another number.
 func (f *Figure) bareFrom(butt *Figure) bool {

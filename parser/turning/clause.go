@@ -21,10 +21,15 @@ func clause(rd *reading.Reading, i int) (from, to int) {
 	for from = i; from > 0 && subject(rd, from-1); {
 		from--
 	}
-	for to = i + 1; to < len(rd.Elems) && !(to > i+1 && parts(rd, to)) && rd.Elems[to].Pause == 0; {
+	for to = i + 1; to < len(rd.Elems) && !(to > i+1 && (parts(rd, to) || tillHour(rd, to))) && rd.Elems[to].Pause == 0; {
 		to++
 	}
 	return from, to
+}
+
+// tillHour says whether it is told from i on till when something is so: "isnt here til 1".
+func tillHour(rd *reading.Reading, i int) bool {
+	return rd.Elems[i].Marked(lexicon.MarkClockBefore) && hour(rd.At(i+1).Fig)
 }
 
 // TurnedClause is the place in the text of the clause that the words asked about turn:

@@ -42,7 +42,7 @@ func tagged(rd *reading.Reading, i int) bool {
 // clauseEnd finds where the clause ends that goes on at i: at a pause, or at a word
 // that begins another.
 func clauseEnd(rd *reading.Reading, i int) int {
-	for i < len(rd.Elems) && rd.Elems[i].Pause == 0 && !rd.Elems[i].Marked(lexicon.MarkAnd) && !rd.Cued(rd.Elems[i], lexicon.CueClause) {
+	for i < len(rd.Elems) && rd.Elems[i].Pause == 0 && !rd.Elems[i].Marked(lexicon.MarkAnd) && !rd.Cued(rd.Elems[i], lexicon.CueClause) && !tillHour(rd, i) {
 		i++
 	}
 	return i
