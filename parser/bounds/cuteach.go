@@ -32,6 +32,31 @@ func EachCut(rd *reading.Reading) {
 	}
 }
 
+// APiece makes a limit of a number without a unit that is told for each piece of a cut, where
+// none is told by its own words: "cut plan, 400 a piece", "en cortes, 400 cada uno".
+func APiece(rd *reading.Reading) {
+	if !ofCuts(rd) || rd.Worded(parser.Limit) {
+		return
+	}
+	for i := range rd.Elems {
+		fig, to := rd.At(i-1).Fig, i+1
+		if rd.At(i).Marked(lexicon.MarkArticle) || rd.TermAt(i).Each {
+			if rd.TermAt(to).Unnamed && !PluralAt(rd, to) {
+				to++
+			}
+		}
+		each := rd.TermAt(i).Each || rd.Cued(rd.At(i), lexicon.CueEach) || to > i+1
+		if !each || fig == nil || fig.Told != "" || fig.Dim != parser.DimCount || fig.Unit != nil || fig.Low < leastLimit || !rd.EndsBreath(to) {
+			continue
+		}
+		for k := i; k < to; k++ {
+			rd.Elems[k].Term = &scan.Term{}
+		}
+		rd.Elems[i].Term = &scan.Term{Roles: []scan.Role{{Field: parser.Limit, Side: lexicon.Before}}}
+		return
+	}
+}
+
 // pastBound is what stands behind "each piece no more than".
 func pastBound(rd *reading.Reading, i int) int {
 	if rd.TermAt(i).Unnamed || rd.At(i).Piece() || rd.At(i).Polite() {

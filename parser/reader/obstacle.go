@@ -14,7 +14,7 @@ import (
 func standHigh(rd *reading.Reading) {
 	for i := 1; i+1 < len(rd.Elems); i++ {
 		fig := rd.Elems[i].Fig
-		if !gear.Far(rd, i) || fig.Claimed != "" || !rd.Cued(rd.At(i+1), lexicon.CueStandsHigh) {
+		if !gear.Far(rd, i) || fig.Claimed != "" || fig.Told != "" || !rd.Cued(rd.At(i+1), lexicon.CueStandsHigh) {
 			continue
 		}
 		first := i - 1
