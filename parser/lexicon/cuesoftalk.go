@@ -212,3 +212,10 @@ const (
 	CueGuessedIt scan.Cue = "guessed-it" // before it
 	CueWasGuess  scan.Cue = "was-guess"  // behind it
 )
+
+// The cues of a kind of piece that is put right: "no its green", "needs leaves? no its dead,
+// theres none".
+const (
+	CueIsNot     scan.Cue = "is-not"     // denies it, where others put it right
+	CueNoneThere scan.Cue = "none-there" // there are none of what was asked about
+)

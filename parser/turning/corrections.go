@@ -30,7 +30,7 @@ func Corrected(rd *reading.Reading, i int) {
 		LeaveOut(rd, i, i+1)
 		return
 	}
-	if excused(rd, i) || rightShape(rd, i) {
+	if excused(rd, i) || rightShape(rd, i) || rightKind(rd, i) {
 		return
 	}
 	n := nextFact(rd, i+1)
@@ -173,30 +173,6 @@ func toldBehind(rd *reading.Reading, i int) bool {
 		told = told || rd.Elems[k].Fig != nil
 	}
 	return told
-}
-
-// rightShape passes over the shape before the words at i where they put it right: "oak
-// limb no wait its a log", or the whole message is the right one. A "no" by itself may deny what stands behind it.
-func rightShape(rd *reading.Reading, i int) bool {
-	if rd.TermAt(i).Lacks && rd.At(i+1).Pause == 0 {
-		return false
-	}
-	k, p := rd.Past(i+1, +1, lexicon.MarkArticle|lexicon.MarkPronoun|lexicon.MarkIs), i-1
-	if rd.At(p).Pause > 0 {
-		p--
-	}
-	is, was := rd.TermAt(k), rd.TermAt(p)
-	if !rd.First && k > i+1 && is.Shape != "" && begins(rd, i) && k == len(rd.Elems)-1 {
-		rd.PutRight = true // "no its a log", of the piece that was spoken of
-		clearDoubt(rd, i, k)
-		return true
-	}
-	if is.Shape == "" || was.Shape == "" || is.Tree != nil || was.Tree != nil {
-		return false
-	}
-	clearDoubt(rd, i, k)
-	rd.Pass(p, p+1)
-	return true
 }
 
 // begins says whether nothing but courtesy is said before the word at i, or what stands
