@@ -27,7 +27,7 @@ func Ails(rd *reading.Reading, i int) bool {
 // question denies nothing.
 func Soundness(rd *reading.Reading) {
 	for i := 1; i < len(rd.Elems); i++ {
-		if rd.TermAt(i).Stop != parser.Unsound || !rd.TermAt(i-1).Lacks {
+		if rd.TermAt(i).Stop != parser.Unsound || !rd.TermAt(i-1).Lacks || !next(rd, i-1) {
 			continue
 		}
 		if closes(rd, seenUntil(rd, i)) || rd.At(i+1).Marked(lexicon.MarkAnd) && next(rd, i) || rd.TermAt(i+1).Lacks && next(rd, i) {
