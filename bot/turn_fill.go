@@ -98,4 +98,4 @@ func withoutItsHitch(notes []string, now parser.Question) []string {
 }
 
 // overBlock is the note of the word file for a rope that runs over a block instead of wood.
-const overBlock = "over-block"
+const overBlock = parser.NoteOverBlock

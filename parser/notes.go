@@ -14,8 +14,9 @@ const HighestSling = 3
 
 // The notes of what bears it.
 const (
-	NoteOnBlock  = "on-block"  // the load told is that of the block, and of what holds it
-	NoteDrumLoad = "drum-load" // it is asked what the drum, and its sling, bears
+	NoteOnBlock   = "on-block"   // the load told is that of the block, and of what holds it
+	NoteOverBlock = "over-block" // the rope runs over a block instead of wood
+	NoteDrumLoad  = "drum-load"  // it is asked what the drum, and its sling, bears
 )
 
 // Wood that a block hangs on is an anchor and no piece: "hang the block on an 8 in red

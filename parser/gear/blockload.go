@@ -244,7 +244,7 @@ func onBlock(rd *reading.Reading, i int) int {
 		before-- // "block load worked out at"
 	}
 	switch {
-	case rd.TermAt(before).Intent == parser.AskBlockLoad && !rd.TermAt(before).HowMuch:
+	case rd.TermAt(before).Intent == parser.AskBlockLoad && !rd.TermAt(before).HowMuch && !loadWith(rd, before, i):
 		return before
 	case rd.TermAt(before).Receives && Part(rd.At(before-1)) == lexicon.PartBlock:
 		return before
@@ -259,4 +259,15 @@ func onBlock(rd *reading.Reading, i int) int {
 		return j
 	}
 	return -1
+}
+
+// loadWith says whether the words at i ask what a block sees "with" the number at j on its
+// rope: "what does the block see with 2800 lb, block is 90 kN MBS".
+func loadWith(rd *reading.Reading, i, j int) bool {
+	for k := i + 1; k < j; k++ {
+		if rd.TermAt(k).Employs {
+			return true
+		}
+	}
+	return false
 }

@@ -79,6 +79,9 @@ func heldLoad(rd *reading.Reading, i int) {
 	for rd.At(j).Marked(lexicon.MarkMade|lexicon.MarkCord|lexicon.MarkArticle) || Part(rd.At(j)) != "" || rd.At(j).Fig != nil && thinAsGear(rd, j) {
 		j++ // "aguanta la cuerda de media pulgada 300 kg"
 	}
+	if CalledBy(rd, j) != "" {
+		return
+	}
 	if s, _ := StrengthBeside(rd, j-1, j+1); s != "" || !Heavy(rd, j) || rd.TermAt(j+1).Rated || rd.Elems[j].Fig.Told != "" {
 		return
 	}

@@ -11,6 +11,9 @@ import (
 // breath, or behind it, or in the breath before where that tells of nothing
 // but gear ("5/8 double braid, bowline, 16,000 lb break").
 func PartOf(rd *reading.Reading, left, right int, used map[int]bool) (scan.Part, int) {
+	if k := right + 1; rd.At(left).Marked(lexicon.MarkArticle) && Strength(rd.At(right)) != "" && Part(rd.At(k)) != "" && !used[k] {
+		return Part(rd.At(k)), k // "with 900 kg on the block is a 2 t WLL sling ok"
+	}
 	j := left
 	for ; j >= 0 && !ends(rd, j); j-- {
 		p := Part(rd.Elems[j])

@@ -193,6 +193,7 @@ var gearSteps = []step{
 	heights.LiftBlock,
 	sizes.ToClear,
 	gear.LimitOnBlock,
+	gear.LoadsSeen,
 	gear.LoadsTold,
 	gear.PeakTold,
 	pulls.Tensions,

@@ -26,7 +26,7 @@ func unsaidStrength(rd *reading.Reading, i int, used map[int]bool) {
 		gear.AsksStrength(rd, fig, lexicon.PartRope)
 		return
 	}
-	if p := cmp.Or(gear.StrengthNamed(rd, i), gear.GoodForPastLimit(rd, i), gear.LabelledAhead(rd, i)); p != "" {
+	if p := cmp.Or(gear.StrengthNamed(rd, i), gear.GoodForPastLimit(rd, i), gear.LabelledAhead(rd, i), gear.CalledBy(rd, i)); p != "" {
 		gear.AsksStrength(rd, fig, p)
 		return
 	}
@@ -59,6 +59,10 @@ func unsaidStrength(rd *reading.Reading, i int, used map[int]bool) {
 	}
 	if gear.LoadWanted(rd) || gear.GoodFor(rd, i) {
 		return // "what's on the redirect sling with 300 kg in the line"
+	}
+	if p := gear.OneOfKind(rd, i); p != "" {
+		gear.AsksStrength(rd, fig, p)
+		return
 	}
 	if p := gear.HeldUpTo(rd, i); p != "" && fig.Dim != parser.DimCount {
 		gear.AsksStrength(rd, fig, p)

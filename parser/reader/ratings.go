@@ -51,6 +51,9 @@ func rateTold(rd *reading.Reading, i int, s scan.Strength, used map[int]bool) {
 	if p == "" {
 		p = gear.BlockAlone(rd, i)
 	}
+	if p == "" {
+		p = gear.PartSeen(rd)
+	}
 	if p == "" && s == lexicon.Working {
 		a := fig.Ask(parser.WhichGear, rd.Text)
 		a.Fields = []parser.Field{parser.RopeWorking, parser.BlockWorking, parser.SlingWorking, parser.ConnectorWorking}

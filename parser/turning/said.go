@@ -125,7 +125,8 @@ func AsksHow(rd *reading.Reading, q parser.Question) bool {
 	})
 }
 
-// Units is the system asked for, or else that of most numbers.
+// Units is the system asked for, or else that of most numbers. What stands on the labels of
+// gear counts only where nothing else does: kilonewtons are stamped for everybody.
 func Units(rd *reading.Reading) parser.System {
 	for _, e := range rd.Elems {
 		if e.Term != nil && e.Term.Units != "" {
@@ -135,9 +136,19 @@ func Units(rd *reading.Reading) parser.System {
 	if bare := BareUnits(rd); bare != "" {
 		return bare
 	}
+	label := func(f *reading.Figure) bool { return slices.Contains(parser.Ratings, f.Sure) }
+	most := mostUnits(rd, func(f *reading.Figure) bool { return !label(f) })
+	if most == "" {
+		most = mostUnits(rd, label)
+	}
+	return most
+}
+
+// mostUnits is the system of most of the numbers that count, "" where none does.
+func mostUnits(rd *reading.Reading, counts func(*reading.Figure) bool) parser.System {
 	count := map[parser.System]int{}
 	for _, e := range rd.Elems {
-		if e.Fig != nil && e.Fig.Unit != nil {
+		if e.Fig != nil && e.Fig.Unit != nil && counts(e.Fig) {
 			count[e.Fig.Unit.System]++
 		}
 	}
