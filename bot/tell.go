@@ -158,6 +158,8 @@ func (a *answer) inDoubt() []string {
 			}
 		case parser.NoBark:
 			out = append(out, v.word("Bark on or off: the heavy end covers both."))
+		case parser.MachineAsked:
+			out = append(out, v.word("What a machine takes is on its own load chart: ask its operator."))
 		case parser.MachineLimit:
 			out = append(out, a.machineShare()...)
 		case parser.HalfLog:

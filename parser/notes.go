@@ -107,6 +107,9 @@ const NoBark = "no-bark"
 // MachineLimit is the note of a limit that is what a crane or a loader takes.
 const MachineLimit = "machine-limit"
 
+// MachineAsked is the note that it is asked whether a crane or a loader takes the piece.
+const MachineAsked = "machine-asked"
+
 // BlockUnder is the note of a block that is below the cut, how far not told.
 const BlockUnder = "block-under"
 

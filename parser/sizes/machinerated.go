@@ -2,6 +2,7 @@ package sizes
 
 import (
 	"heft/parser"
+	"heft/parser/bounds"
 	"heft/parser/gear"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
@@ -39,15 +40,30 @@ func MachineRated(rd *reading.Reading) {
 			rd.Elems[i-1].Term = &scan.Term{Note: note, Roles: []scan.Role{{Field: f, Side: lexicon.After}}}
 		}
 		atReach(rd, i+1)
+		if eachPiece(rd) || rd.AnyAt(func(k int) bool { return rd.TermAt(k).Unnamed && bounds.PluralAt(rd, k) }) {
+			rd.Elems[at].Term.Intent, rd.Elems[at].Term.Besides = parser.AskCutPlan, true
+		}
 		return
 	}
+}
+
+// eachPiece takes the doubt from "each piece" and "each load" where what one may weigh is told
+// by what takes it: "so each piece can go up with the mini loader, which lifts 900 lb".
+func eachPiece(rd *reading.Reading) (told bool) {
+	for i := range rd.Elems {
+		if rd.TermAt(i).Each && (rd.TermAt(i+1).Unnamed || rd.Cued(rd.At(i+1), lexicon.CueLot) || rd.At(i+1).Piece()) {
+			rd.Alter(i, func(t *scan.Term) { t.Ask, t.Each = "", false })
+			told = true
+		}
+	}
+	return told
 }
 
 // ratedMachine finds the machine of which the number at i is told as what it takes, -1 for
 // none. "Rated" may follow in a breath of its own, "the crane, its rated 990 kg".
 func ratedMachine(rd *reading.Reading, i int) int {
 	fig := rd.Elems[i].Fig
-	if fig == nil || fig.Pair || fig.Told != "" || fig.Sure != "" || fig.Claimed != "" || !(fig.Dim == parser.DimMass && fig.Unit != nil || fig.Dim == parser.DimCount && fig.Unit == nil && fig.Low >= stops.LeastLoad) {
+	if fig == nil || fig.Pair || fig.Told != "" || fig.Sure != "" && fig.Sure != parser.Weight || fig.Claimed != "" || !(fig.Dim == parser.DimMass && fig.Unit != nil || fig.Dim == parser.DimCount && fig.Unit == nil && fig.Low >= stops.LeastLoad) {
 		return -1
 	}
 	k, rated := i-1, false

@@ -189,7 +189,7 @@ func byLine(rd *reading.Reading, i int) bool {
 func Burdened(rd *reading.Reading, i int) bool {
 	weighs := func(i int) bool { return rd.TermAt(i).Intent == parser.AskWeight && !rd.TermAt(i).Besides }
 	most := func(i int) bool { return rd.TermAt(i).Note == parser.MostWanted }
-	if rd.AnyAt(weighs) && !rd.AnyAt(most) {
+	if rd.AnyAt(weighs) && !rd.AnyAt(most) || tellsItsLoad(rd, i) {
 		return false
 	}
 	j, k := i+1, rd.Past(i-1, -1, lexicon.MarkArticle|lexicon.MarkAdjective)
@@ -201,6 +201,27 @@ func Burdened(rd *reading.Reading, i int) bool {
 		return false // "the forks take 2,200"
 	}
 	return rd.TermAt(j).Bears || rd.TermAt(k).Bears
+}
+
+// tellsItsLoad says whether behind the machine at i it is told in a breath of its own what it
+// takes: "in pieces the skid steer can take, it does 1500".
+func tellsItsLoad(rd *reading.Reading, i int) bool {
+	for k := i + 2; k < len(rd.Elems); k++ {
+		fig := rd.Elems[k].Fig
+		if fig == nil || !(fig.Dim == parser.DimMass || fig.Dim == parser.DimCount && fig.Unit == nil && fig.Low >= LeastLoad) {
+			continue
+		}
+		j := rd.Past(k-1, -1, lexicon.MarkBound|lexicon.MarkAdverb)
+		for rd.At(j).Polite() && !rd.Cued(rd.At(j), lexicon.CueManages) || rd.TermAt(j).Note == "about" {
+			j--
+		}
+		takes := rd.TermAt(j).Bears || rd.TermAt(j).Rated || rd.Cued(rd.At(j), lexicon.CueManages)
+		of := rd.At(j - 1)
+		if takes && (of.Pause > 0 || of.Marked(lexicon.MarkPronoun) || of.Polite() || rd.Cued(of, lexicon.CueThat)) {
+			return true
+		}
+	}
+	return false
 }
 
 // Stays reads "stand underneath" and "wait by the trunk": where somebody means
