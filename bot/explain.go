@@ -142,7 +142,7 @@ func (s speaker) volumes(low, high float64) string {
 // asked to be changed in so many words, is told.
 func (t Turn) saysWhy(q parser.Question, ask *parser.Ask, text string) (parser.Question, *parser.Ask) {
 	other := q.Asks && q.Intent != t.question.Intent && q.Intent != parser.AskWeight
-	told := other || q.Stated || q.PutsRight || len(q.NotSo) > 0 || q.BareAt || q.Species != nil || q.Shape != nil
+	told := other || q.Stated && !t.saidBefore(ask) || q.PutsRight || len(q.NotSo) > 0 || q.BareAt || q.Species != nil || q.Shape != nil
 	if !t.known || q.Explain == "" || told || t.pending != nil && t.pending.Kind == parser.Missing {
 		return q, ask
 	}
@@ -163,4 +163,10 @@ func (t Turn) saysWhy(q parser.Question, ask *parser.Ask, text string) (parser.Q
 		q.Quantities = nil
 	}
 	return q, ask
+}
+
+// saidBefore says whether the number in doubt is one that the talk has told: "why so much on
+// the block when its only 200" tells nothing new of a log of 200 lb.
+func (t Turn) saidBefore(ask *parser.Ask) bool {
+	return bareNumber(ask) && len(toldBy([]parser.Said[string]{{Value: ask.Words}}, t.question)) > 0
 }
