@@ -259,7 +259,8 @@ func BehindPlace(rd *reading.Reading, i int) bool {
 	case !rd.At(rd.Past(k-1, -1, lexicon.MarkAdjective|lexicon.MarkArticle)).Marked(lexicon.MarkRelation | lexicon.MarkWhere):
 		return true
 	}
-	return !fine && (led || !named && len(rd.TermAt(i+1).Roles) == 0)
+	high := Obstacle(place) != "" && next.LooksBack(parser.HitchHeight) // "over a fence 4.5 ft high"
+	return !fine && (led || !named && (len(rd.TermAt(i+1).Roles) == 0 || high))
 }
 
 // BehindPart reads "bark 1 in thick": how thick a part of the piece is, which is
