@@ -69,6 +69,8 @@ var taught = map[parser.Intent][]string{
 		"For a figure: “600 lb limb, is my rope strong enough, it breaks at 16,000 lb, bowline”."},
 	parser.TopicShocked: {"A hard stop may hurt a rope where nobody sees it. Put it aside: it is not used again until the qualified arborist has looked at it, and at block and sling.", // common practice, no source
 		"How hard it pulled: “400 lb log drops 4 ft, 60 ft of rope, rope breaks at 16,000 lb”."},
+	parser.TopicPlace: {"As close below the cut as it goes: all between them is fall. Where on the stem, the qualified arborist says.", // common practice, no source
+		"For a figure: “300 lb log drops 3 ft, 60 ft of rope, rope breaks at 16,000 lb”."},
 	parser.TopicDropped: {"Lowered: on the rope all the way, about its weight on it. Dropped: it falls free until the rope stops it, and that pulls far harder.",
 		"For a figure: “300 lb log drops 3 ft, 60 ft of rope, rope breaks at 16,000 lb”."},
 }

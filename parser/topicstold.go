@@ -44,6 +44,7 @@ const (
 	TopicKnots     Intent = "about-knots"         // which knot, and how it is tied
 	TopicDropped   Intent = "about-drop-or-lower" // how a drop differs from lowering
 	TopicShocked   Intent = "about-shocked"       // whether a hard stop hurt the rope
+	TopicPlace     Intent = "about-block-place"   // how far below the cut the block hangs
 )
 
 // What is asked of the answers, and of us.
@@ -97,7 +98,7 @@ var TopicsTold = []Intent{
 	WordBlock, WordDrum, WordTagLine, WordBight, WordNegative, WordRedirect, WordHitched, WordButt, WordSpar, WordTackle,
 	TopicCalls, TopicWhenLower, TopicHowFast, TopicStretches, TopicGloves, TopicHand, TopicWrapsWhen, TopicFromWraps, TopicHigher, TopicBigger,
 	TopicOverLimit, TopicGrowsOn, TopicLoose, TopicMeasure, TopicLogOrLimb, TopicKnots, TopicOffline, TopicRange, TopicWhyAsk, TopicTrees, TopicPhoto, TopicKN,
-	TopicKilo, TopicStartOver, TopicSetJob, TopicDoubt,
+	TopicKilo, TopicStartOver, TopicSetJob, TopicDoubt, TopicPlace,
 	TopicBlock, TopicKnot, TopicWet, TopicOldRope, TopicWay, TopicMoist, TopicLeaves,
 }
 
