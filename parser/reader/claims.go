@@ -49,6 +49,7 @@ func claims(rd *reading.Reading) {
 	turning.CutFor(rd)
 	bounds.AtBlock(rd)
 	turning.Such(rd)
+	bounds.VehicleTakes(rd)
 	bounds.LongestTold(rd)
 	bounds.TooMuch(rd)
 	sizes.TruckTakes(rd)
