@@ -19,19 +19,20 @@ import (
 func RunsOn(rd *reading.Reading, i int) (scan.Part, scan.Strength, int) {
 	k := listed(rd, i)
 	p := Part(rd.At(k))
-	sep := rd.At(k - 1)
+	led := rd.Past(k-1, -1, lexicon.MarkArticle)
+	sep := rd.At(led)
 	if s := opens(rd, k-1); p != "" && s != "" && rd.EndsBreath(i+1) {
 		return p, s, k
 	}
 	if p == "" || !rd.EndsBreath(i+1) || !(sep.Pause == 2 || sep.Marked(lexicon.MarkAnd)) {
 		return "", "", -1
 	}
-	before := rd.Past(k-1, -1, lexicon.MarkAnd)
+	before := rd.Past(led, -1, lexicon.MarkAnd)
 	for rd.At(before).Pause == 2 {
 		before--
 	}
 	s := strengthOf(rd, before)
-	if s == "" || !headed(rd, before) || strings.HasPrefix(string(rd.At(before).Fig.Sure), string(p)) {
+	if s == "" || !headed(rd, before, rd.At(i-1).Marked(lexicon.MarkAt)) || strings.HasPrefix(string(rd.At(before).Fig.Sure), string(p)) {
 		return "", "", -1
 	}
 	return p, s, k
@@ -84,14 +85,14 @@ func strengthOf(rd *reading.Reading, i int) scan.Strength {
 }
 
 // headed says whether the word for the strength at i stands before it, or before the list
-// that it goes on with.
-func headed(rd *reading.Reading, i int) bool {
+// that it goes on with. "Breaks at" is said of one, but for "and the rope at" behind it.
+func headed(rd *reading.Reading, i int, at bool) bool {
 	k := i - 1
 	for ; k >= 0; k-- {
 		e := rd.Elems[k]
 		switch {
 		case Strength(e) != "":
-			return Strength(rd.At(i+1)) == "" && !fromBehind(rd, k) && !e.Term.Leads // "breaks at" is said of one
+			return Strength(rd.At(i+1)) == "" && !fromBehind(rd, k) && (at || !e.Term.Leads)
 		case e.Fig != nil && strengthOf(rd, k) == "", e.Fig == nil && Part(e) == "" && e.Pause == 0 && !e.Marked(lexicon.MarkIs|lexicon.MarkArticle|lexicon.MarkAnd|lexicon.MarkRating):
 			return false
 		}

@@ -64,6 +64,7 @@ var numberSteps = []step{
 	bounds.LengthAsked,
 	senses.BareStem,
 	senses.BlockTrees,
+	senses.BlockFalls,
 	places.Already,
 	turning.PerVolume,
 	turning.Winds,
