@@ -127,6 +127,9 @@ func allAsked(rd *reading.Reading, q parser.Question, words, besides []parser.In
 	if slices.Equal(asked, []parser.Intent{parser.AskRope}) && q.Has(parser.RopeDiameter) && !q.Has(parser.RopeLength, parser.HitchHeight, parser.DrumAway) && gear.ThickEnough(rd) {
 		asked = []parser.Intent{parser.AskGear} // "is 1/2 in rope enough for a 900 lb log"
 	}
+	if slices.Contains(asked, parser.AskLift) && q.Has(parser.Ratings...) && gear.ApprovalAsked(rd, q) {
+		asked = []parser.Intent{parser.AskGear} // "is a rope of 3.8 t break ok for lifting 150 kg limbs", on no tackle
+	}
 	asked = askedByFacts(rd, q, asked)
 	if slices.Contains(asked, parser.AskGear) && falls(rd, q) {
 		asked = append(asked, parser.AskDrop) // "is the rope ok for dropping 300 kg": no load at rest

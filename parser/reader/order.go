@@ -44,6 +44,7 @@ var numberSteps = []step{
 	turning.ChangedFrom,
 	(*reading.Reading).SpokenInches,
 	sizes.BetweenBlocks,
+	gear.PlaitedStrands,
 	gear.Picks,
 	senses.SlingLegs,
 	pulls.LedOffDown,
