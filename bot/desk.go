@@ -159,13 +159,7 @@ func (d *Desk) atOnce(q parser.Question, ask *parser.Ask, ev Event, before Turn,
 		a.refuseAgain(before.stopped, text)
 		return a, before, true
 	}
-	if out, turn, ok := d.asBefore(q, ask, ev, before, text); ok {
-		return out, turn, true
-	}
-	if out, turn, ok := d.lastPutRight(q, ask, ev, before, text); ok {
-		return out, turn, true
-	}
-	for _, read := range []func(parser.Question, *parser.Ask, Event, Turn, string) (answer, Turn, bool){d.wrapsBy, d.asAsked, d.asCut, d.ropeOfTalk, d.unitTold} {
+	for _, read := range []func(parser.Question, *parser.Ask, Event, Turn, string) (answer, Turn, bool){d.cutUp, d.asBefore, d.lastPutRight, d.wrapsBy, d.asAsked, d.asCut, d.ropeOfTalk, d.unitTold} {
 		if out, turn, ok := read(q, ask, ev, before, text); ok {
 			return out, turn, true
 		}
@@ -193,6 +187,9 @@ func (a answer) settled(before Turn, said, q parser.Question) (answer, Turn) {
 	turn := Turn{question: said, known: true, pending: a.stillNeeded(), cutTo: a.cutTo, wraps: a.wrapsStoodAt()}
 	if a.leaned {
 		turn.open = open
+	}
+	if long, ok := said.Get(parser.Length); ok && long == before.parted.each {
+		turn.parted = before.parted
 	}
 	turn = turn.goingBy(before.which, a.leaned || a.unsaid != nil)
 	turn.told = fieldsOf(q)

@@ -24,6 +24,7 @@ type Turn struct {
 	language string         // that was last spoken
 	tree     tally          // the pieces so far
 	cutTo    string         // how long the last answer said that a piece may be; "" where it said nothing of it
+	parted   parted         // what the last answers cut into parts of one length
 	wraps    float64        // that the last answer stands at, told or to start with; 0 where it has none
 	gear     gear.Part      // whose strength was last told or asked about; "" for none
 	ofJob    *parser.Ask    // which tree the job's is, where it was asked by the last message

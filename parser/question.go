@@ -182,6 +182,13 @@ type Quantity struct {
 // Fix is a misspelt word and what it was taken for.
 type Fix struct{ Words, As string }
 
+// CutUp is into how many parts of one length a piece is cut.
+type CutUp struct {
+	Parts int
+	Words string
+	Rest  string // what the message says besides
+}
+
 // Question is all that a message said.
 type Question struct {
 	Intent     Intent
@@ -221,6 +228,7 @@ type Question struct {
 	BareAt     bool           `json:"-"` // such a one behind "at"
 	Next       bool           `json:"-"` // of the piece after this one
 	Stated     bool           `json:"-"` // a number of it is said to be so, or to be made so: "its only 20"
+	CutUp      *CutUp         `json:"-"` // the piece of before is cut across
 	WrapsBy    float64        `json:"-"` // how many wraps more than before are asked about: "with one more wrap"
 	Points     Field          `json:"-"` // of what words beside its one bare number say that it is: "fatter, 16"
 	PutsRight  bool           `json:"-"` // its one number takes the place of another, and no word says of which

@@ -52,9 +52,8 @@ func (r *Reader) Read(text string) (parser.Question, error) {
 	return r.ReadAfter(text, parser.Question{})
 }
 
-// ReadAfter reads a message of a conversation that stands at a question. Only
-// what a swing may strike is read by it, "what about 15 ft away", and a word
-// that is the whole message.
+// ReadAfter reads a message of a conversation that stands at a question: by it, what leans
+// on that, "what about 15 ft away", and a word that is the whole message.
 func (r *Reader) ReadAfter(text string, before parser.Question) (parser.Question, error) {
 	if len(text) > longest {
 		return parser.Question{}, &parser.Ask{Kind: parser.TooMuch}
@@ -202,7 +201,7 @@ func stopIntent(rd *reading.Reading, a *parser.Ask) parser.Intent {
 func (r *Reader) question(rd *reading.Reading) (parser.Question, error) {
 	q := parser.Question{
 		Language: rd.Language, SaysUnits: turning.SaysUnits(rd), Clear: rd.Has(lexicon.MarkClear) && !talk.AsksToForget(r.lex.Job.Forget, rd), Explain: talk.Explain(rd),
-		Fixes: rd.Fixes, Passed: rd.Passed, NotSo: rd.NotSo, Guessed: rd.Guessed, FollowUp: rd.Has(lexicon.MarkFollow) || len(rd.Guessed) > 0, Bare: rd.Bare(), BareAt: rd.Has(lexicon.MarkAt), PutsRight: putsRight(rd), Amends: rd.PutRight, Stated: talk.Stated(rd), Points: talk.PointsTo(rd), Next: ofNext(rd), Units: turning.Units(rd), Notes: heights.Notes(rd),
+		Fixes: rd.Fixes, Passed: rd.Passed, NotSo: rd.NotSo, Guessed: rd.Guessed, FollowUp: rd.Has(lexicon.MarkFollow) || len(rd.Guessed) > 0, Bare: rd.Bare(), BareAt: rd.Has(lexicon.MarkAt), PutsRight: putsRight(rd), Amends: rd.PutRight, Stated: talk.Stated(rd), Points: talk.PointsTo(rd), Next: ofNext(rd), CutUp: talk.CutUp(rd), Units: turning.Units(rd), Notes: heights.Notes(rd),
 	}
 	asks := slices.Concat(rd.Asks, asking.WordAsks(rd), asking.ThickTwice(rd))
 	asking.MeasuredUnknown(rd, asks)
