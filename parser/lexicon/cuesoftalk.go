@@ -52,6 +52,7 @@ const (
 
 // The cues of such a question.
 const (
+	CueOneself  scan.Cue = "oneself"   // behind what somebody weighs: "himself"
 	CueHandMove scan.Cue = "hand-move" // how wood is moved along the ground by people who are counted
 	CueHandLift scan.Cue = "hand-lift" // how wood is picked up, with a tackle or with bare hands
 	CueByHand   scan.Cue = "by-hand"   // how people pull, whatever they pull on

@@ -90,6 +90,8 @@ var numberSteps = []step{
 	sizes.BlocksApart,
 	sizes.RopeHauled,
 	sizes.TreesTall,
+	heights.TreesSizes,
+	heights.Leans,
 	sizes.MachineRated,
 	sizes.Lifted,
 	sizes.BlockOverLoad,

@@ -18,13 +18,17 @@ func othersBodies(rd *reading.Reading) {
 		if k < 0 || Hangs(rd, i) || hungUp(rd, i) || rd.Cued(rd.At(k), lexicon.CueClimber) {
 			continue
 		}
-		if weak := rd.Cued(rd.At(k), lexicon.CuePeople) && !rd.Cued(rd.At(k), lexicon.CueFolk) || rd.TermAt(k).LowEnd || rd.Cued(rd.At(k), lexicon.CueItself); weak && !loadBesides(rd, i) {
+		if weak := rd.Cued(rd.At(k), lexicon.CuePeople) && !rd.Cued(rd.At(k), lexicon.CueFolk) || rd.TermAt(k).LowEnd || rd.Cued(rd.At(k), lexicon.CueItself) && !selfBehind(rd, i); weak && !loadBesides(rd, i) {
 			continue // "he weighs 65 kg" may be the log
 		}
 		if named := rd.TermAt(k).Someone && !rd.TermAt(k).RopeEnd && k == i-2; named && !loadBesides(rd, i) && !thenHolds(rd, i+1) && !rd.Worded(parser.Wraps) {
 			continue // nothing is asked that a hand on the rope has a part in
 		}
-		rd.Pass(k+1, raw(rd, i+1))
+		end := raw(rd, i+1)
+		if selfBehind(rd, i) {
+			end = i + 2
+		}
+		rd.Pass(min(k+1, i), end)
 		i = k
 	}
 	for i := range rd.Elems {
@@ -40,8 +44,11 @@ func othersBodies(rd *reading.Reading) {
 func weighs(rd *reading.Reading, i int) int {
 	const least, most = 40, 350 // of a bare number, in either unit
 	fig := rd.Elems[i].Fig
-	if fig == nil || fig.Low != fig.High || !weightEnds(rd, i+1) {
+	if fig == nil || fig.Low != fig.High || !weightEnds(rd, i+1) && !selfBehind(rd, i) {
 		return -1
+	}
+	if bare := fig.Dim == parser.DimCount && fig.Unit == nil && fig.Low >= least && fig.High <= most; selfBehind(rd, i) && rd.Cued(rd.At(i-1), lexicon.CueItself) && (bare || fig.Dim == parser.DimMass && fig.Low >= Lightest && fig.High <= heaviest) {
+		return i - 1 // "he weighs 140 himself"
 	}
 	said, told := false, false
 	k := i - 1
@@ -65,6 +72,12 @@ func weighs(rd *reading.Reading, i int) int {
 		return k
 	}
 	return -1
+}
+
+// selfBehind says whether the number at i is told of somebody's own self: "140 himself".
+func selfBehind(rd *reading.Reading, i int) bool {
+	e := rd.At(i + 1)
+	return e.Term != nil && rd.Cued(e, lexicon.CueOneself) && rd.EndsBreath(i+2)
 }
 
 // hungUp says whether something behind the weight at i is asked for who weighs it: "how
