@@ -105,7 +105,19 @@ func (t Turn) takesJob(q parser.Question, job Job) bool {
 	if q.Intent == parser.AskJob {
 		return !slices.ContainsFunc(q.Quantities, func(x parser.Quantity) bool { return t.wants(x.Field) })
 	}
-	return q.Facts && !t.known || t.tellsJobsGear(q, job)
+	return q.Facts && !t.known || t.tellsJobsGear(q, job) || t.tellsOtherGear(q, job)
+}
+
+// tellsOtherGear says whether a message only tells another strength of gear whose strength the
+// job keeps, and no piece is spoken of: "the block is 80 kN WLL, sorry" takes the place of the
+// one before, for everybody. What it may carry is asked with a word that asks.
+func (t Turn) tellsOtherGear(q parser.Question, job Job) bool {
+	other := func(x parser.Quantity) bool {
+		of := partOf(x.Field)
+		kept := func(k parser.Quantity) bool { return of != "" && partOf(k.Field) == of }
+		return !slices.ContainsFunc(job.facts.Quantities, kept)
+	}
+	return !t.known && q.Intent == parser.AskGear && !q.Asks && !q.Held && q.OfGear == "" && len(q.Quantities) > 0 && q.Species == nil && !tellsPiece(q) && !slices.ContainsFunc(q.Quantities, other)
 }
 
 // sizesOfGear are what a rope and a drum measure, which nothing else is asked by.
