@@ -148,6 +148,7 @@ var placeSteps = []step{
 	gear.LoadsAsked,
 	gear.DrumHeld,
 	gear.LineCarries,
+	sizes.LongDropped,
 	sizes.WoodFell,
 	sizes.RunOrSnub,
 	senses.RunVersus,

@@ -287,15 +287,6 @@ func ofGear(rd *reading.Reading, q *parser.Question) {
 	q.OfGear, q.Held = gear.GearAsked(rd, *q), q.Pieceless() && gear.WhetherHolds(rd, *q)
 }
 
-// cutFalls notes that the pieces of a cut plan fall: what the block sees of them is more
-// than they weigh.
-func cutFalls(rd *reading.Reading, q *parser.Question) {
-	falls := gear.AsksFor(rd, parser.AskDrop) || q.Has(parser.DropHeight, parser.RunLength, parser.BlockBelow, parser.HitchAbove, parser.HitchToBlock, parser.MiddleAbove)
-	if q.Intent == parser.AskCutPlan && falls {
-		q.Notes = append(slices.Clip(q.Notes), parser.CutFalls)
-	}
-}
-
 // snubOrRun notes that it is asked whether to stop a piece dead or to let it run; where
 // both are told, it asks.
 func snubOrRun(rd *reading.Reading, q *parser.Question) []*parser.Ask {

@@ -24,3 +24,16 @@ func ShortPieces(rd *reading.Reading) {
 		})
 	}
 }
+
+// LongDropped takes what stands between a word for a fall and the piece for the piece's
+// length: "dropping 4 ft pieces of 20 in pine". How far they fall is then not told.
+func LongDropped(rd *reading.Reading) {
+	for i := 1; i+1 < len(rd.Elems); i++ {
+		next := rd.TermAt(i + 1)
+		if !rd.Elems[i].Fig.Far() || rd.Elems[i].Fig.Told != "" || !rd.At(i-1).LeadsTo(parser.DropHeight) || next.Shape == "" && !next.Unnamed {
+			continue
+		}
+		rd.Elems[i].Fig.Told = parser.Length
+		rd.Alter(i-1, func(t *scan.Term) { *t = scan.Term{Intent: parser.AskDrop} })
+	}
+}
