@@ -36,8 +36,8 @@ func tillHour(rd *reading.Reading, i int) bool {
 // none where it holds a number or a way of rigging, or says how wood or gear is.
 func TurnedClause(rd *reading.Reading, a *parser.Ask) (place [2]int) {
 	i := slices.IndexFunc(rd.Elems, func(e reading.Element) bool { return e.Start >= a.Start && e.End <= a.End })
-	if a.Kind != parser.Twist || i < 0 {
-		return place
+	if a.Kind != parser.Twist || i < 0 || rd.TermAt(i).Damaged {
+		return place // "it has a nick in it" is left out by nobody
 	}
 	from, to := clause(rd, i)
 	before := rd.At(from - 1)
