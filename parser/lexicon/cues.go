@@ -167,6 +167,7 @@ const (
 	CueMeter        scan.Cue = "meter"         // what reads the force in a line
 	CueBalances     scan.Cue = "balances"      // before where a piece does
 	CueMeasures     scan.Cue = "measures"      // before how long a piece is
+	CueBlockOnLoad  scan.Cue = "block-on-load" // a block that may go up with the load or turn the rope
 	CueMeets        scan.Cue = "meets"         // what blocks do that run out of room
 	CueNot          scan.Cue = "not"           // turns a verb round
 	CueOverBlock    scan.Cue = "over-block"    // between a rope and the one block that it goes over

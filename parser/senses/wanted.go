@@ -15,7 +15,9 @@ import (
 func Wanted(rd *reading.Reading) {
 	for i := range rd.Elems {
 		switch {
-		case heights.BlocksAt(rd, i), rd.Cued(rd.Elems[i], lexicon.CueSoThey) && blocksBefore(rd, i):
+		case rd.TermAt(i).Note == parser.BlocksMeet:
+			besidesMeeting(rd, i, i)
+		case heights.BlocksAt(rd, i), rd.Cued(rd.Elems[i], lexicon.CueSoThey) && blocksBeside(rd, i):
 			blocksMeet(rd, i)
 		case rd.Cued(rd.Elems[i], lexicon.CueMeets):
 			meetBlocks(rd, i)
@@ -40,42 +42,6 @@ func within(rd *reading.Reading, i int, c scan.Cue) bool {
 		}
 	}
 	return false
-}
-
-// blocksMeet reads "do the blocks come together" and "so the blocks won't smack":
-// whether they do is asked about, in whatever words.
-func blocksMeet(rd *reading.Reading, i int) {
-	j := i + 1
-	for j-i <= stops.Few && (rd.At(j).Polite() && rd.At(j).Pause == 0 || rd.Cued(rd.At(j), lexicon.CueNot) || rd.TermAt(j).Note == "about") && !rd.Cued(rd.At(j), lexicon.CueMeets) {
-		j++
-	}
-	after := rd.At(rd.Past(j+1, +1, lexicon.MarkArticle|lexicon.MarkRelation|lexicon.MarkIn))
-	if !rd.Cued(rd.At(j), lexicon.CueMeets) || after.Marked(lexicon.MarkPlace|lexicon.MarkStanding|lexicon.MarkObstacle) || after.Piece() {
-		return
-	}
-	for k := i + 1; k < j; k++ {
-		rd.Elems[k].Term = &scan.Term{}
-	}
-	rd.Elems[j].Term = &scan.Term{Intent: parser.AskRaise, Note: parser.BlocksMeet}
-}
-
-// blocksBefore says whether blocks are told before the word at i that stands for them: "where
-// do i put the moving block so they dont slam together".
-func blocksBefore(rd *reading.Reading, i int) bool {
-	for k := i - 1; k >= 0 && rd.Elems[k].Pause < 4; k-- {
-		if heights.BlocksAt(rd, k) || gear.Part(rd.Elems[k]) == lexicon.PartBlock || rd.TermAt(k).Note == parser.MovingBlock {
-			return true
-		}
-	}
-	return false
-}
-
-// meetBlocks reads "para que no se junten los blocks", where the blocks stand behind the
-// verb.
-func meetBlocks(rd *reading.Reading, i int) {
-	if j := rd.Past(i+1, +1, lexicon.MarkArticle); rd.Cued(rd.At(j), lexicon.CueBlocks) || rd.TermAt(j).Blocks {
-		rd.Elems[i].Term, rd.Elems[j].Term = &scan.Term{Intent: parser.AskRaise, Note: parser.BlocksMeet}, &scan.Term{Blocks: true}
-	}
 }
 
 // StandingUp reads what is told and asked of a limb that is stood up, once its verbs
@@ -150,7 +116,7 @@ func heightWanted(rd *reading.Reading) {
 	}
 	for i, e := range rd.Elems {
 		above := rd.Cued(e, lexicon.CueWhere) && rd.At(i+1).Plays(parser.BlockHeight) // "how far above the hinge"
-		if (above || rd.Cued(e, lexicon.CueHowHigh)) && blockFollows(rd, i) {
+		if (above || rd.Cued(e, lexicon.CueHowHigh)) && rd.TermAt(i).Note != parser.TravelWanted && blockFollows(rd, i) {
 			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Intent: parser.AskRaise, Note: parser.LowestWanted} })
 			return
 		}

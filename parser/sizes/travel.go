@@ -56,6 +56,7 @@ func blocksLead(rd *reading.Reading, i int) bool {
 		case rd.TermAt(k).Blocks, rd.Cued(e, lexicon.CueBlocks), blockWord(rd, k):
 			return true
 		case e.Fig != nil && (rd.Cued(rd.At(k+1), lexicon.CueRise) || rd.Cued(rd.At(k+1), lexicon.CueLiftNoun)): // "a 3 m lift"
+		case e.Fig.Far() && (rd.Cued(rd.At(k-1), lexicon.CueRaises) || rd.Cued(rd.At(k-1), lexicon.CueRises)): // "lifting 6 ft"
 		case e.Fig != nil && e.Fig.Dim == parser.DimLength, e.Piece(), rd.Cued(e, lexicon.CueLines), e.Marked(lexicon.MarkPlace | lexicon.MarkObstacle | lexicon.MarkTwins):
 			return false
 		}
