@@ -189,8 +189,9 @@ func pieceNamed(rd *reading.Reading) bool {
 // is asked about, or ends all, leads nowhere.
 func leadsOn(rd *reading.Reading, i int) bool {
 	e := rd.At(i)
-	return e.Term != nil && e.Term.Ask == "" && e.Term.Stop == "" && e.Term.Note == "" &&
-		!e.Marked(lexicon.MarkOffTree|lexicon.MarkBound) && (!e.Piece() || e.Marked(lexicon.MarkStanding))
+	bound := e.Marked(lexicon.MarkBound) && rd.At(i+1).Fig != nil // "over 40 ft", and not "over to the next tree"
+	return e.Term != nil && e.Term.Ask == "" && e.Term.Stop == "" && e.Term.Note == "" && !bound &&
+		!e.Marked(lexicon.MarkOffTree) && (!e.Piece() || e.Marked(lexicon.MarkStanding))
 }
 
 // plainDrum says whether the words of a match start with the drum itself: "3

@@ -8,6 +8,7 @@ import (
 	"heft/parser/lexicon"
 	"heft/parser/places"
 	"heft/parser/reading"
+	"heft/parser/scan"
 )
 
 // NamedLong claims how long a rope is, told right behind its name or how thick it is: "half
@@ -18,12 +19,37 @@ func NamedLong(rd *reading.Reading) {
 		return
 	}
 	for i, e := range rd.Elems {
-		if !gear.Far(rd, i) || e.Fig.Low < shortestHand || e.Fig.Told != "" || e.Fig.Elsewhere || e.Fig.Pair || e.Fig.Falling || !rd.EndsBreath(i+1) {
+		if !gear.Far(rd, i) || e.Fig.Low < shortestHand || e.Fig.Told != "" || e.Fig.Elsewhere || e.Fig.Pair || e.Fig.Falling || !rd.EndsBreath(behindLong(rd, i)) {
 			continue
 		}
 		if behindName(rd, i) {
 			places.Claim(rd, i, parser.RopeLength)
+			forgetLong(rd, i)
 			return
+		}
+	}
+}
+
+// longWord says whether the element at i is a word for how long something is, and no number.
+func longWord(rd *reading.Reading, i int) bool {
+	e := rd.At(i)
+	return e.Fig == nil && e.Plays(parser.Length) && rd.TermAt(i).Shape == "" && !rd.TermAt(i).Unnamed
+}
+
+// behindLong is behind the number at i and the "long" that may stand there.
+func behindLong(rd *reading.Reading, i int) int {
+	if longWord(rd, i+1) {
+		return i + 2
+	}
+	return i + 1
+}
+
+// forgetLong takes their roles from the words for a length beside the number at i: it is that
+// of the rope.
+func forgetLong(rd *reading.Reading, i int) {
+	for _, k := range []int{i + 1, rd.Back(i - 1)} {
+		if longWord(rd, k) {
+			rd.Alter(k, func(t *scan.Term) { t.Roles = nil })
 		}
 	}
 }
@@ -39,7 +65,10 @@ func swingsOnIt(rd *reading.Reading) bool {
 // behindName says whether the length at i stands right behind a rope that begins its breath,
 // or that is told to be so thick: behind that, a comma may part them.
 func behindName(rd *reading.Reading, i int) bool {
-	k, apart := rd.Past(i-1, -1, lexicon.MarkIs), false
+	k, apart := rd.Back(i-1), false
+	if longWord(rd, k) {
+		k = rd.Back(k - 1) // "half inch double braid, length is 50 metres"
+	}
 	if rd.At(k).Pause == 2 {
 		k, apart = k-1, true
 	}
@@ -53,5 +82,5 @@ func behindName(rd *reading.Reading, i int) bool {
 	}
 	before := rd.Past(k-1, -1, lexicon.MarkArticle)
 	thick := rd.At(before).Fig
-	return !apart && (before < 0 || rd.At(before).Pause > 0) || thick != nil && (thick.Rope || gear.OfRope(rd, before)) && !gear.Far(rd, before)
+	return !apart && (before < 0 || rd.At(before).Pause > 0 || rd.At(before).Marked(lexicon.MarkAnd)) || thick != nil && (thick.Rope || gear.OfRope(rd, before)) && !gear.Far(rd, before)
 }

@@ -8,21 +8,50 @@ import (
 	"heft/parser/reading"
 	"heft/parser/scan"
 	"heft/parser/stops"
+	"heft/parser/turning"
 )
 
-// SomebodyPulls reads "mi compa jala 40 lb" and "the groundie pulls 40 lb max": what
-// one person pulls with is never what the piece weighs. What no hand pulls stays open.
+// SomebodyPulls reads "mi compa jala 40 lb", "the groundie pulls 40 lb max" and "he can only
+// hold like 30 pounds": what one person pulls with or holds is never what the piece weighs.
+// What no hand pulls stays open.
 func SomebodyPulls(rd *reading.Reading) {
 	for i, e := range rd.Elems {
 		if !gear.Heavy(rd, i) || e.Fig.Told != "" || rd.At(i+1).Piece() || newtons(e.Fig) > mostByHand {
 			continue
 		}
-		at := rd.Back(i - 1)
-		if rd.Cued(rd.At(at), lexicon.CueHandPulls) && rd.At(at).Pause == 0 && onePerson(rd, at-1) {
-			e.Fig.Told = parser.PersonPull
-			rd.Elems[at].Term = &scan.Term{}
+		at := handVerb(rd, i)
+		holds := rd.TermAt(at).SelfHolds || rd.Cued(rd.At(at), lexicon.CueHandHolds)
+		switch {
+		case rd.TermAt(at).SelfHolds && !asksFirst(rd, at):
+		case (holds || rd.Cued(rd.At(at), lexicon.CueHandPulls)) && rd.At(at).Pause == 0 && onePerson(rd, at-1):
+		default:
+			continue
+		}
+		e.Fig.Told = parser.PersonPull
+		rd.Elems[at].Term = &scan.Term{}
+		if holds && !rd.LiftsOn() && !turning.Lifting(rd) {
+			rd.Elems[at].Term.Intent = parser.AskLower // no tackle has a tail in the hand
 		}
 	}
+}
+
+// handVerb is where the word of pulling or holding stands that leads to the number at i:
+// "holds" links as well, and is not passed over.
+func handVerb(rd *reading.Reading, i int) int {
+	verb := func(k int) bool {
+		return rd.Cued(rd.At(k), lexicon.CueHandPulls) || rd.Cued(rd.At(k), lexicon.CueHandHolds) || rd.TermAt(k).SelfHolds
+	}
+	at := i - 1
+	for !verb(at) && (rd.At(at).Marked(lexicon.MarkIs|lexicon.MarkTrailing|lexicon.MarkBound) || rd.TermAt(at).Note == "about") {
+		at--
+	}
+	return at
+}
+
+// asksFirst says whether the words at i ask, "can i hold 40 lb".
+func asksFirst(rd *reading.Reading, i int) bool {
+	first, _ := scan.NextWord(rd.Word(rd.At(i)))
+	return rd.In.Cued(first, lexicon.CueAsks) || rd.In.Cued(first, lexicon.CueAsking)
 }
 
 // newtons is the most that a mass or a force comes to.

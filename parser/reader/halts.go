@@ -48,7 +48,7 @@ func halts(rd *reading.Reading) {
 		rd.Stops = append(rd.Stops, e)
 	}
 	stops.PassAvoided(rd, none)
-	rd.Stops = slices.Concat(rd.Stops, putAway(rd, told), turning.Gales(rd))
+	rd.Stops = slices.Concat(rd.Stops, putAway(rd, stops.OffEnd(rd, told)), turning.Gales(rd))
 }
 
 // putAway leaves out the harm that is told of gear which is out of use.

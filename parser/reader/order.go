@@ -41,6 +41,7 @@ func settle(rd *reading.Reading, steps []step) {
 // numberSteps settle which words are none of the question, and how large each number is.
 var numberSteps = []step{
 	sizes.SingleUnits,
+	places.SoundsTwo,
 	turning.ChangedFrom,
 	(*reading.Reading).SpokenInches,
 	sizes.BetweenBlocks,
@@ -68,6 +69,9 @@ var numberSteps = []step{
 	senses.BlockFalls,
 	places.Already,
 	turning.PerVolume,
+	turning.PerLength,
+	senses.Exactly,
+	senses.DrumTrees,
 	turning.Winds,
 	turning.Times,
 	turning.Rainfall,
