@@ -1,6 +1,8 @@
 package gear
 
 import (
+	"regexp"
+
 	"heft/parser"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
@@ -26,6 +28,17 @@ func BiggestFalls(rd *reading.Reading, q parser.Question) bool {
 	asked := func(i int) bool { return rd.Cued(rd.Elems[i], lexicon.CueBiggest) }
 	return q.Intent == parser.AskCutPlan && q.Pieceless() && q.Has(parser.Ratings...) && !q.Has(parser.Limit, parser.BlockBreak, parser.BlockWorking) && rd.AnyAt(falls) && rd.AnyAt(asked)
 }
+
+// SizedOnly says whether a message tells nothing but how large a sling, a block or a connector
+// is, "sling is 5/8": what it carries its label tells, and is asked for.
+func SizedOnly(rd *reading.Reading, q parser.Question) bool {
+	p := PartMeant(rd)
+	only := q.Intent == parser.AskWeight && q.Empty() && len(q.Passed) == 1 && !rd.AnyAt(func(i int) bool { return rd.Elems[i].Fig != nil })
+	return only && (p == lexicon.PartSling || p == lexicon.PartConnector || p == lexicon.PartBlock) && sizeWords.MatchString(q.Passed[0].Words)
+}
+
+// sizeWords are a size and no more: "5/8", "3/4 in", "50 mm".
+var sizeWords = regexp.MustCompile(`^[0-9]+([ /.,-][0-9/]+)* *\p{L}*\.?$`)
 
 // SizeOnly says whether it is asked how much a rope may carry of which only its thickness is
 // told: its label has to say what it breaks at.

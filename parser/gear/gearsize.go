@@ -1,9 +1,12 @@
 package gear
 
 import (
+	"slices"
+
 	"heft/parser"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
+	"heft/parser/scan"
 )
 
 // A sling or a shackle is called by its size: "eslinga de 2 pulgadas", "3/4 shackle".
@@ -52,5 +55,22 @@ func sizesGear(rd *reading.Reading, i int) bool {
 		return false
 	}
 	behind := gear(rd.Past(i-1, -1, lexicon.MarkMade|lexicon.MarkArticle|lexicon.MarkIs)) && (rd.EndsBreath(i+1) || Strength(rd.At(i+1)) != "" || Heavy(rd, i+1) || rd.At(i+1).Marked(lexicon.MarkWhere))
-	return behind || gear(i+1)
+	apart := rd.At(i-1).Pause == 2 && gear(i-2) && rd.Fraction(rd.Elems[i].Fig) && rd.At(i+1).Pause > 0 // "an eye sling, 5/8, 14,000"
+	return behind || apart || gear(i+1)
+}
+
+// SizedThenRated is the gear whose size was told right before the number at i and left out,
+// where so much is no size of anything: the "14,000" of "sling 5/8, 14,000".
+func SizedThenRated(rd *reading.Reading, i int) scan.Part {
+	const least = 1000
+	k := i - 1
+	for rd.At(k).Pause == 2 {
+		k--
+	}
+	fig, p := rd.Elems[i].Fig, Part(rd.At(k))
+	between := func(s parser.Said[string]) bool { return rd.At(k).End <= s.Start && s.End <= fig.Start }
+	if p == "" || p == lexicon.PartRope || fig.Dim != parser.DimCount || fig.Low < least || !slices.ContainsFunc(rd.Passed, between) {
+		return ""
+	}
+	return p
 }

@@ -2,6 +2,7 @@ package lines
 
 import (
 	"math"
+	"slices"
 
 	"heft/parser"
 	"heft/parser/gear"
@@ -35,4 +36,26 @@ func RopeMillimetres(rd *reading.Reading, i int) bool {
 // bearsAt says whether the words at i ask what something holds, or tell it.
 func bearsAt(rd *reading.Reading, i int) bool {
 	return rd.Elems[i].Marked(lexicon.MarkRating) || rd.TermAt(i).Bears
+}
+
+// ThickByLong reads the two sizes of a rope that are told in one breath behind its name,
+// "rope 1/2 x 200 ft", "cuerda 13 mm de 60 m": thick and long, and no piece is told by them.
+func ThickByLong(rd *reading.Reading) {
+	for i := 0; i < len(rd.Elems); i++ {
+		fig := rd.Elems[i].Fig
+		thin := fig != nil && fig.Told == "" && !fig.Pair && (fig.Unit == nil && rd.Fraction(fig) || fig.Short() && fig.High <= reading.ThickestRope)
+		of := rd.Past(i-1, -1, lexicon.MarkMade|lexicon.MarkIs|lexicon.MarkArticle)
+		if !thin || gear.Part(rd.At(of)) != lexicon.PartRope || !rd.At(of).Marked(lexicon.MarkCord) {
+			continue
+		}
+		long := i + 1
+		if by := rd.At(long); by.Cross || by.Marked(lexicon.MarkMade|lexicon.MarkAnd) {
+			long++
+		}
+		if !gear.Far(rd, long) || rd.Elems[long].Fig.Low < shortestHand || rd.At(rd.Past(long+1, +1, lexicon.MarkMade)).Piece() || rd.At(long+1).Plays(parser.HitchHeight) {
+			continue
+		}
+		rd.Elems[long].Fig.Told = parser.RopeLength
+		rd.Elems = slices.Delete(rd.Elems, i+1, long)
+	}
 }

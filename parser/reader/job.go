@@ -63,6 +63,7 @@ func (r *Reader) readJob(text string, in *scan.Tongue, language string, label *r
 	which, _ := err.(*parser.Ask)
 	if q.Site = site; (talk.OfJobsTree(q) || q.Species != nil) && (which == nil || which.Kind != parser.WhichLimit) {
 		talk.LeftOfJob(rd, &q)
+		talk.GearLeft(rd, &q)
 	}
 	q.Intent, q.Arborist, q.Site = parser.AskJob, arborist, site
 	if r.lex.Job.Next.MatchString(text) {

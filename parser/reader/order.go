@@ -47,6 +47,7 @@ var numberSteps = []step{
 	sizes.BetweenBlocks,
 	gear.PlaitedStrands,
 	gear.Picks,
+	lines.ThickByLong,
 	senses.SlingLegs,
 	pulls.LedOffDown,
 	senses.Slips,

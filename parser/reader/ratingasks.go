@@ -80,7 +80,7 @@ func unsaidStrength(rd *reading.Reading, i int, used map[int]bool) {
 		gear.AsksStrength(rd, fig, p) // "my biner, its 24 kN"
 		return
 	}
-	p := gear.RatedRope(rd, i)
+	p := cmp.Or(gear.RatedRope(rd, i), gear.SizedThenRated(rd, i))
 	if fig.Dim == parser.DimCount && p != "" {
 		scan.InUnit(gear.AsksStrength(rd, fig, p), sizes.CapacityUnit(rd, i))
 		return

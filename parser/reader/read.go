@@ -277,7 +277,7 @@ func ofGear(rd *reading.Reading, q *parser.Question) {
 		q.Intent = parser.AskDrop
 		q.Notes = slices.DeleteFunc(q.Notes, func(n string) bool { return n == parser.CutFalls })
 	}
-	if gear.SizeOnly(*q) {
+	if gear.SizeOnly(*q) || gear.SizedOnly(rd, *q) {
 		q.Intent = parser.AskGear
 	}
 	if gear.HoldAsked(rd, *q) {

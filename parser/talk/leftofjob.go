@@ -6,6 +6,7 @@ import (
 	"unicode"
 
 	"heft/parser"
+	"heft/parser/gear"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
 	"heft/parser/scan"
@@ -25,6 +26,31 @@ func LeftOfJob(rd *reading.Reading, q *parser.Question) {
 			q.Left = append(q.Left, parser.Said[string]{Value: words, Words: words, Start: from, End: to})
 			q.Quantities = slices.DeleteFunc(slices.Clone(q.Quantities), func(x parser.Quantity) bool { return from <= x.Start && x.End <= to })
 			q.Passed = slices.DeleteFunc(slices.Clone(q.Passed), func(p parser.Said[string]) bool { return from <= p.Start && p.End <= to })
+		}
+	}
+}
+
+// GearLeft takes gear that a job's message names, and of which it tells no strength, to be said
+// back as not kept, with its size: "big block and a 5/8 sling". Nothing is worked out by those.
+func GearLeft(rd *reading.Reading, q *parser.Question) {
+	for _, e := range rd.Elems {
+		p := gear.Part(e)
+		doubted := func(f parser.Field) bool { return slices.Contains(q.InDoubt, f) }
+		if slices.ContainsFunc(gear.Both(p), doubted) || p == "" || p == lexicon.PartRope || q.Has(gear.Both(p)...) || left(q.Left, e.Start) {
+			continue
+		}
+		from, to := rd.Span(e.Start, func(o reading.Element) bool { return o.Pause > 0 || o.Marked(lexicon.MarkAnd) })
+		told := rd.AnyAt(func(k int) bool {
+			o := rd.Elems[k]
+			return from <= o.Start && o.End <= to && (o.Fig != nil || rd.TermAt(k).Note != "" || rd.TermAt(k).Tree != nil)
+		})
+		if told {
+			continue // a strength that is asked about, or how it is rigged
+		}
+		if from, to = withoutCourtesy(rd, from, to); from < to {
+			words, inside := rd.Text[from:to], func(p parser.Said[string]) bool { return from <= p.Start && p.End <= to }
+			q.Left = append(slices.DeleteFunc(slices.Clone(q.Left), inside), parser.Said[string]{Value: words, Words: words, Start: from, End: to})
+			q.Passed = slices.DeleteFunc(slices.Clone(q.Passed), inside)
 		}
 	}
 }

@@ -16,7 +16,7 @@ func Nonsense(rd *reading.Reading, q parser.Question, asks []*parser.Ask) bool {
 	if len(asks) == 0 && !chatters(rd) && !rd.Talked && len(rd.Passed) == 0 || !q.Empty() || q.SaysUnits && q.Intent == parser.AskJob || slices.ContainsFunc(asks, func(a *parser.Ask) bool { return a.Kind != parser.Unknown }) {
 		return false
 	}
-	if len(rd.Guessed) > 0 {
+	if len(rd.Guessed) > 0 || q.Intent == parser.AskGear && q.OfGear != "" {
 		return false
 	}
 	for _, e := range rd.Elems {
