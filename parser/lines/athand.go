@@ -16,10 +16,7 @@ func AtHand(rd *reading.Reading, before parser.Question) {
 		return
 	}
 	for i, e := range rd.Elems {
-		owner := rd.Past(i-1, -1, lexicon.MarkArticle|lexicon.MarkAdverb)
-		for rd.TermAt(owner).Note == "about" || rd.Cued(rd.At(owner), lexicon.CueMerely) && !rd.Cued(rd.At(owner), lexicon.CueOwns) {
-			owner--
-		}
+		owner := owner(rd, i)
 		said := rd.EndsBreath(i+1) || rd.At(i+1).Polite() || rd.Cued(rd.At(i+1), lexicon.CueEnough)
 		if e.Fig == nil || e.Fig.Told != "" || e.Fig.Elsewhere || !rd.Cued(rd.At(owner), lexicon.CueOwns) || !said {
 			continue
@@ -35,6 +32,23 @@ func AtHand(rd *reading.Reading, before parser.Question) {
 			return
 		}
 	}
+}
+
+// owner is where it stands who has the rope that is so long as the number at i tells: "got",
+// before "only a 120", "one of 120" or "one that is 120".
+func owner(rd *reading.Reading, i int) int {
+	k := i - 1
+	for !rd.Cued(rd.At(k), lexicon.CueOwns) && leadsToRope(rd, k) {
+		k--
+	}
+	return k
+}
+
+// leadsToRope says whether the word at k only leads from who has a rope to how long it is.
+func leadsToRope(rd *reading.Reading, k int) bool {
+	const linking = lexicon.MarkArticle | lexicon.MarkAdverb | lexicon.MarkMade | lexicon.MarkIs
+	e := rd.At(k)
+	return e.Marked(linking) || e.Polite() || rd.TermAt(k).Note == "about" || rd.Cued(e, lexicon.CueMerely) || rd.Cued(e, lexicon.CueOneLike) || rd.Cued(e, scan.CuePartOf)
 }
 
 // bareRope says whether a number without a unit may be how long a rope is.
