@@ -83,7 +83,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueTwosome: true, CueUncounted: true, CueUnder: true, CueUnitsFine: true, CueUpEnd: true,
 	CueUpTo: true, CueUs: true, CueUsual: true, CueUtmost: true, CueVehicle: true,
 	CueVersus: true, CueWarmth: true, CueWas: true, CueWays: true, CueWeGave: true,
-	CueWeSaid: true, CueWeaker: true, CueWear: true, CueWeighing: true, CueWhat: true,
+	CueWeSaid: true, CueWeaker: true, CueThanIf: true, CueWillFall: true, CueWear: true, CueWeighing: true, CueWhat: true,
 	CueWhenNew: true, CueWhere: true, CueWhichOfAll: true, CueWhichRope: true, CueWhichUnits: true,
 	CueWhichever: true, CueWho: true, CueWhoIs: true, CueWhose: true, CueWhy: true,
 	CueWilling: true, CueWished: true, CueWithCentimetres: true, CueWood: true, CueWorking: true, CueWrapLess: true,

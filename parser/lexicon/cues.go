@@ -124,6 +124,8 @@ const (
 	CueHangs        scan.Cue = "hangs"         // before how a piece is to hang
 	CueHowHigh      scan.Cue = "how-high"      // before the block whose height is asked for
 	CueHinge        scan.Cue = "hinge"         // what a limb turns about
+	CueThanIf       scan.Cue = "than-if"       // before what is weighed against what was told
+	CueWillFall     scan.Cue = "will-fall"     // before how far a piece is about to fall
 	CueIf           scan.Cue = "if"            // before who cuts
 	CueLevel        scan.Cue = "level"         // how a piece hangs
 	CueLoad         scan.Cue = "load"          // what hangs from a block

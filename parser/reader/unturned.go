@@ -4,7 +4,9 @@ import (
 	"heft/parser"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
+	"heft/parser/scan"
 	"heft/parser/senses"
+	"heft/parser/sizes"
 	"heft/parser/turning"
 )
 
@@ -20,6 +22,8 @@ func unturned(rd *reading.Reading) {
 		}
 		switch {
 		case senses.EitherWords(rd, i), turning.BrushShare(rd, i), turning.PeopleShare(rd, i), turning.BothAnswers(rd, i), turning.ReckonedShare(rd, i), turning.GuessTimes(rd, i), turning.HalfLog(rd, i), turning.OwnSizes(rd, i), turning.PartInstead(rd, i):
+		case sizes.FallsSoFar(rd, i):
+			rd.Alter(i, func(t *scan.Term) { t.Ask = "" })
 		case rd.Cued(e, lexicon.CueWrongWay):
 			turning.LeansBack(rd, i)
 		case rd.Cued(e, lexicon.CueDegree):

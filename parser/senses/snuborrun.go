@@ -39,7 +39,7 @@ func SnubOrRun(rd *reading.Reading) bool {
 			either++
 		}
 	}
-	return either == 1
+	return either == 1 || either == 0 && versusAt(rd, last) // "less than if i snub it"
 }
 
 // RunVersus takes the word between the two, "let it run 10 ft compared with locking it off",
@@ -53,9 +53,10 @@ func RunVersus(rd *reading.Reading) {
 	})
 }
 
-// versusAt says whether the words right before i weigh what comes against what was told: a
+// versusAt says whether the words right before i weigh what comes against what was told,
+// "does it hit less if i let it run than if": a
 // piece may stand before them, "what is the peak for a 700 lb log, compared with locking it
 // off".
 func versusAt(rd *reading.Reading, i int) bool {
-	return rd.TypedBefore(i, lexicon.CueVersus) || i > 1 && rd.At(i-1).Fig == nil && rd.TypedBefore(i-1, lexicon.CueVersus)
+	return rd.TypedBefore(i, lexicon.CueThanIf) || rd.TypedBefore(i, lexicon.CueVersus) || i > 1 && rd.At(i-1).Fig == nil && rd.TypedBefore(i-1, lexicon.CueVersus)
 }

@@ -74,6 +74,21 @@ func RunOrSnub(rd *reading.Reading) {
 	}
 }
 
+// FallsSoFar claims how far a piece falls that is about to, "va a caer como 4 pies en la
+// cuerda", and says whether it is told. Elsewhere it may say where a piece goes, or on whom.
+func FallsSoFar(rd *reading.Reading, i int) bool {
+	n := rd.Forth(i + 1)
+	if !rd.Cued(rd.Elems[i], lexicon.CueWillFall) || !places.LengthAt(rd, n) || rd.Elems[n].Fig.Told != "" && rd.Elems[n].Fig.Told != parser.DropHeight {
+		return false
+	}
+	onto := rd.At(n+1).Marked(lexicon.MarkIn|lexicon.MarkAt) && gear.Part(rd.At(rd.Past(n+2, +1, lexicon.MarkArticle))) == lexicon.PartRope
+	if !rd.EndsBreath(n+1) && !onto && !fallBehind(rd, n+1) && rd.TermAt(n+1).Intent != parser.AskDrop {
+		return false
+	}
+	rd.Elems[n].Fig.Told = parser.DropHeight
+	return true
+}
+
 // DropTold reads "only 6 ft, drop 3 ft, rope breaks at 9,000 lb": what stands
 // between the word for a fall and the end of a breath is the fall, whatever else
 // is told around it.
