@@ -75,10 +75,17 @@ func RunOrSnub(rd *reading.Reading) {
 }
 
 // FallsSoFar claims how far a piece falls that is about to, "va a caer como 4 pies en la
-// cuerda", and says whether it is told. Elsewhere it may say where a piece goes, or on whom.
+// cuerda", and says whether it falls into its rope. Elsewhere it may go to a place, or on
+// somebody.
 func FallsSoFar(rd *reading.Reading, i int) bool {
+	if !rd.Cued(rd.Elems[i], lexicon.CueWillFall) {
+		return false
+	}
+	if rd.At(i).Pause == 0 && rd.TermAt(i+1).Intent == parser.AskDrop {
+		return true
+	}
 	n := rd.Forth(i + 1)
-	if !rd.Cued(rd.Elems[i], lexicon.CueWillFall) || !places.LengthAt(rd, n) || rd.Elems[n].Fig.Told != "" && rd.Elems[n].Fig.Told != parser.DropHeight {
+	if !places.LengthAt(rd, n) || rd.Elems[n].Fig.Told != "" && rd.Elems[n].Fig.Told != parser.DropHeight {
 		return false
 	}
 	onto := rd.At(n+1).Marked(lexicon.MarkIn|lexicon.MarkAt) && gear.Part(rd.At(rd.Past(n+2, +1, lexicon.MarkArticle))) == lexicon.PartRope
