@@ -52,3 +52,36 @@ func overTheTie(rd *reading.Reading, i int) int {
 	}
 	return 0
 }
+
+// OverTieAlone passes over how far the block is above the tie, "block 4 ft up from the tie",
+// where a piece is only weighed or lowered steady: nothing hangs on it, and it is no height
+// above the ground. Where a rope is asked for, it is asked about.
+func OverTieAlone(rd *reading.Reading) {
+	if rd.Before.Intent == parser.AskSwing || rd.Before.Intent == parser.AskRaise || rd.Worded(parser.Sideways) {
+		return
+	}
+	for i := range rd.Elems {
+		end := 0
+		if gear.Far(rd, i) && rd.Elems[i].Fig.Told == "" {
+			end = overTie(rd, i)
+		}
+		if end == 0 || !blockSubject(rd, i) {
+			continue
+		}
+		if rd.AnyAt(func(k int) bool { return rd.TermAt(k).Intent == parser.AskRope }) {
+			rd.Elems[i].Fig.Elsewhere = true
+			hush(rd, i+1, end)
+			return
+		}
+		if rd.AnyAt(func(k int) bool { return besidesLowering(rd, k) }) {
+			return
+		}
+		rd.Pass(i, end, reading.Element{Start: rd.Elems[i].Start, End: rd.Elems[end-1].End, Term: &scan.Term{}})
+	}
+}
+
+// besidesLowering says whether the element at k asks for more than a weight or wraps.
+func besidesLowering(rd *reading.Reading, k int) bool {
+	in := rd.TermAt(k).Intent
+	return in != "" && in != parser.AskWeight && in != parser.AskLower && !rd.TermAt(k).Besides
+}

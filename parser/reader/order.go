@@ -141,6 +141,7 @@ var placeSteps = []step{
 	heights.DrumUp,
 	heights.LowOnAnother,
 	heights.StraightOver,
+	heights.OverTieAlone,
 	heights.Margins,
 	heights.AboveAlone,
 	heights.HangAsked,

@@ -58,7 +58,7 @@ func tellsMore(rd *reading.Reading, i int) bool {
 // "in pounds", "how many kN".
 func wantsUnit(rd *reading.Reading, i int) bool {
 	words := strings.Fields(rd.Word(rd.Elems[i]))
-	ends := len(words) > 1 && rd.In.Units[words[len(words)-1]] != nil
+	ends := len(words) > 1 && !rd.TermAt(i).Chatter && rd.In.Units[words[len(words)-1]] != nil
 	return ends || rd.Elems[i].Marked(lexicon.MarkUnit) || rd.TermAt(i).Units != ""
 }
 
