@@ -52,12 +52,13 @@ const (
 
 // The cues of such a question.
 const (
-	CueOneself  scan.Cue = "oneself"   // behind what somebody weighs: "himself"
-	CueHandMove scan.Cue = "hand-move" // how wood is moved along the ground by people who are counted
-	CueHandLift scan.Cue = "hand-lift" // how wood is picked up, with a tackle or with bare hands
-	CueByHand   scan.Cue = "by-hand"   // how people pull, whatever they pull on
-	CueMustPull scan.Cue = "must-pull" // before who does, where whom it is done to needs another word
-	CueCountOn  scan.Cue = "count-on"  // asks what is planned for
+	CueOneself    scan.Cue = "oneself"     // behind what somebody weighs: "himself"
+	CueBarkColour scan.Cue = "bark-colour" // which sound bark has
+	CueHandMove   scan.Cue = "hand-move"   // how wood is moved along the ground by people who are counted
+	CueHandLift   scan.Cue = "hand-lift"   // how wood is picked up, with a tackle or with bare hands
+	CueByHand     scan.Cue = "by-hand"     // how people pull, whatever they pull on
+	CueMustPull   scan.Cue = "must-pull"   // before who does, where whom it is done to needs another word
+	CueCountOn    scan.Cue = "count-on"    // asks what is planned for
 )
 
 // Who looks after a crew asks what it was told: "what was our highest load today",
