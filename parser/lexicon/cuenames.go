@@ -33,7 +33,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueGives: true, CueGivesBoth: true, CueGoesDown: true, CueGoesFar: true, CueGoesOver: true,
 	CueGoesUp: true, CueGloss: true, CueGone: true, CueGreen: true, CueGripKnot: true, CueGrips: true,
 	CueGround: true, CueHalf: true, CueHalfLess: true, CueHalfMore: true, CueHalved: true,
-	CueHandLift: true, CueHandMove: true, CueBarkColour: true, CueOneself: true, CueHandPulls: true, CueHands: true, CueHangFrom: true, CueHangs: true, CueHangsOn: true,
+	CueHandLift: true, CueHandMove: true, CueSeemsRight: true, CueBarkColour: true, CueOneself: true, CueHandPulls: true, CueHands: true, CueHangFrom: true, CueHangs: true, CueHangsOn: true,
 	CueHasty: true, CueHaulsWith: true, CueHaveWe: true, CueHaving: true, CueHeatOf: true,
 	CueHeavier: true, CueHeavyEnd: true, CueHelps: true, CueHigher: true, CueHighest: true,
 	CueHinge: true, CueHolds: true, CueHowHigh: true, CueHowLow: true, CueHowMuch: true,

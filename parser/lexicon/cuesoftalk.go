@@ -54,6 +54,7 @@ const (
 const (
 	CueOneself    scan.Cue = "oneself"     // behind what somebody weighs: "himself"
 	CueBarkColour scan.Cue = "bark-colour" // which sound bark has
+	CueSeemsRight scan.Cue = "seems-right" // behind what somebody reckons a piece weighs
 	CueHandMove   scan.Cue = "hand-move"   // how wood is moved along the ground by people who are counted
 	CueHandLift   scan.Cue = "hand-lift"   // how wood is picked up, with a tackle or with bare hands
 	CueByHand     scan.Cue = "by-hand"     // how people pull, whatever they pull on

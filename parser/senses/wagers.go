@@ -34,21 +34,23 @@ func Wagers(rd *reading.Reading) {
 	}
 }
 
-// MadeIt reads "I make the first log 640 lb, agree?" as what somebody says that a piece
+// MadeIt reads "I make the first log 640 lb, agree?" and "750 lb sound right?" as what somebody says that a piece
 // weighs whose sizes are told: the answer holds it against them.
 func MadeIt(rd *reading.Reading) {
 	if !sizesTold(rd) {
 		return
 	}
 	for i := range rd.Elems {
-		if !gear.Heavy(rd, i) || rd.Elems[i].Fig.Told != "" || !rd.EndsBreath(i+1) {
+		asked := rd.TypedAfter(i, lexicon.CueSeemsRight)
+		if !gear.Heavy(rd, i) || rd.Elems[i].Fig.Told != "" || !rd.EndsBreath(i+1) && !asked {
 			continue
 		}
 		k := i
 		for k > 0 && !rd.TypedBefore(k, lexicon.CueMakesIt) && ofPieceOrTalk(rd, k-1) {
 			k--
 		}
-		if rd.TypedBefore(k, lexicon.CueMakesIt) && !onGear(rd, k) {
+		alone := k == 0 || rd.At(k-1).Pause > 0
+		if (rd.TypedBefore(k, lexicon.CueMakesIt) || asked && alone) && !onGear(rd, k) {
 			rd.Elems[i].Fig.Told = parser.Weight
 		}
 	}
