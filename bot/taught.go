@@ -101,6 +101,8 @@ var ofAnswers = map[parser.Intent][]string{
 	parser.TopicSetJob:    {"Type what holds from now on: “limit 600 lb”, “rope breaks at 16,000 lb”, “arborist Dana”. “What's the job?” shows what is kept, “clear the limit” takes it out."},
 	parser.TopicDoubt: {"Then do not use it. Type the piece again whole, with measured sizes: “14 in red oak limb, 22 ft”.",
 		"“show the numbers” after an answer says how it was worked out."},
+	parser.TopicStandBy: {"A message confirms nothing: tap “Confirmed on site” below the answer. The job's arborist and supervisors have it.",
+		"Every question here stands in the log with its answer."},
 	parser.TopicNoSize: {"Measure it. Where nobody can, type from the least to the most, and I plan on the most: “red oak limb 12 to 16 in, 20 to 24 ft”.",
 		"A weight from a scale goes before any tree: “600 lb limb”."},
 }

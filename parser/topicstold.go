@@ -68,6 +68,7 @@ const (
 	TopicStartOver Intent = "about-start-over"  // how to begin anew
 	TopicSetJob    Intent = "about-set-job"     // how a limit or gear is told for the job
 	TopicDoubt     Intent = "about-doubt"       // a figure that somebody does not believe
+	TopicStandBy   Intent = "about-how-confirm" // how somebody stands by an answer
 	TopicWhy       Intent = "about-why"         // why the last answer is so
 	TopicAssumed   Intent = "about-assumed"     // what the last answer takes for granted
 	TopicLog       Intent = "about-log"         // what was asked and answered
@@ -98,7 +99,7 @@ var TopicsTold = []Intent{
 	WordBlock, WordDrum, WordTagLine, WordBight, WordNegative, WordRedirect, WordHitched, WordButt, WordSpar, WordTackle,
 	TopicCalls, TopicWhenLower, TopicHowFast, TopicStretches, TopicGloves, TopicHand, TopicWrapsWhen, TopicFromWraps, TopicHigher, TopicBigger,
 	TopicOverLimit, TopicGrowsOn, TopicLoose, TopicMeasure, TopicLogOrLimb, TopicKnots, TopicOffline, TopicRange, TopicWhyAsk, TopicTrees, TopicPhoto, TopicKN,
-	TopicKilo, TopicStartOver, TopicSetJob, TopicDoubt, TopicPlace,
+	TopicKilo, TopicStartOver, TopicSetJob, TopicDoubt, TopicStandBy, TopicPlace,
 	TopicBlock, TopicKnot, TopicWet, TopicOldRope, TopicWay, TopicMoist, TopicLeaves,
 }
 
