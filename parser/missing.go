@@ -334,7 +334,7 @@ const (
 	gearWanted    = "gear-wanted"    // how strong it must be
 	MostWanted    = "most-wanted"    // how heavy a piece may be
 	PartsWanted   = "parts-wanted"   // on how many parts of line
-	highestWanted = "highest-wanted" // how high the block may be
+	HighestWanted = "highest-wanted" // how high the block may be
 	Slipped       = "slipped"        // the rope slipped on the drum
 	TooMany       = "too-many"       // whether the wraps told are more than it takes
 )

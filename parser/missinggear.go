@@ -35,7 +35,7 @@ func (q Question) MostWanted() bool {
 // HighestWanted says whether it is asked how high the block may be for the rope
 // at hand, where no piece is told and no other rope.
 func (q Question) HighestWanted() bool {
-	return q.Intent == AskRope && q.Noted(highestWanted) && !q.Has(HitchHeight, SecondRope) && q.Pieceless()
+	return q.Intent == AskRope && q.Noted(HighestWanted) && !q.Has(HitchHeight, SecondRope) && q.Pieceless()
 }
 
 // PartsWanted says whether it is asked how many parts of line a lift takes.

@@ -40,7 +40,7 @@ func ropesByLength(rd *reading.Reading, l *lexicon.Layout) {
 			places.Claim(rd, i, parser.Length)
 			continue
 		}
-		if fig == nil || fig.Told != "" || fig.Elsewhere || fig.Pair || fig.Falling || !named && !footer(rd, i) && !ownRope(rd, l, i) && !behindThick(rd, i) && !ropeOf(rd, i) {
+		if fig == nil || fig.Told != "" || fig.Elsewhere || fig.Pair || fig.Falling || !named && !footer(rd, i) && !ownRope(rd, l, i) && !behindThick(rd, i) && !ropeOf(rd, i) && !highestFor(rd, i) {
 			continue
 		}
 		field := parser.RopeLength
@@ -61,6 +61,15 @@ func ropesByLength(rd *reading.Reading, l *lexicon.Layout) {
 			first = i
 		}
 	}
+}
+
+// highestFor reads "how low could i put the block to make the 150 do": the one number of a
+// question how high a block may be is the rope's.
+func highestFor(rd *reading.Reading, i int) bool {
+	wanted := func(k int) bool { return k < i && rd.TermAt(k).Note == parser.HighestWanted }
+	fig := rd.Elems[i].Fig
+	long := bareRope(fig) || fig.Far() && fig.Low >= shortestHand
+	return long && rd.AnyAt(wanted) && rd.Only(func(k int) bool { return rd.Elems[k].Fig != nil }) == i
 }
 
 // ofPiece says whether the number at i is told of the piece: "the limb is 12 ft".
