@@ -21,6 +21,7 @@ func BelowCut(rd *reading.Reading) {
 		}
 		rd.Alter(i, func(t *scan.Term) { t.Intent, t.Besides = parser.AskDrop, false })
 		at := rd.Past(rd.Forth(i+1), +1, lexicon.MarkAt)
+		apart := saidApart(rd, i)
 		switch {
 		case places.LengthAt(rd, i-1):
 			rd.Elems[i-1].Fig.Told = parser.BlockBelow
@@ -28,11 +29,34 @@ func BelowCut(rd *reading.Reading) {
 			rd.Elems[i-1].Fig.Sure = parser.BlockBelow // "strapped about 400 below the cut": only its unit is asked
 		case places.LengthAt(rd, at) && at > i+1 && (rd.EndsBreath(at+1) || rd.Cued(rd.At(at+1), lexicon.CueDown) && goesElsewhere(rd, at+2)):
 			rd.Elems[at].Fig.Told = parser.BlockBelow // "under the cut like 2 ft down"
+		case apart > 0:
+			rd.Elems[apart].Fig.Told = parser.BlockBelow
 		case rd.TermAt(i).Note == "":
 			rd.Alter(i, func(t *scan.Term) { t.Note = parser.BlockUnder }) // "right under the cut"
 		}
 	}
 	saidNegative(rd)
+}
+
+// saidApart is the number that says behind a comma how far below the cut of the words at i
+// it is, "right under the cut, like 2 ft", "abajo del corte, unos 50 cm abajo"; 0 for none.
+func saidApart(rd *reading.Reading, i int) int {
+	if rd.At(i+1).Pause != 2 {
+		return 0
+	}
+	at := rd.Forth(i + 2)
+	for rd.At(at).Polite() && rd.At(at).Fig == nil {
+		at++
+	}
+	if !places.LengthAt(rd, at) {
+		return 0
+	}
+	down := rd.Cued(rd.At(at+1), lexicon.CueDown)
+	switch {
+	case down && goesElsewhere(rd, at+2), at > i+2 && rd.EndsBreath(at+1):
+		return at
+	}
+	return 0
 }
 
 // bareBelow says whether a number can be how far a block is below the cut, in a unit that is
