@@ -68,7 +68,7 @@ func led(rd *reading.Reading, j int) bool {
 func OfRope(rd *reading.Reading, i int) bool {
 	fig := rd.Elems[i].Fig
 	switch {
-	case thinInFall(rd, i), thinAlone(rd, i), thinLength(rd, i), thinMillimetres(rd, i), ThinAmongWraps(rd, i) && (moistAt(rd, i-1) || rd.Cued(rd.At(i-1), lexicon.CueHaving)), fractionRated(rd, i), thinHolds(rd, i):
+	case thinInFall(rd, i), thinAlone(rd, i), thinLength(rd, i), thinMillimetres(rd, i), ThinAmongWraps(rd, i) && (moistAt(rd, i-1) || rd.Cued(rd.At(i-1), lexicon.CueHaving)), fractionRated(rd, i), thinBeforeBreak(rd, i), thinHolds(rd, i):
 		return true
 	case fig.Low <= 0 || !rd.At(i+1).Marked(lexicon.MarkCord) && !behindRope(rd, i):
 		return ThinPart(rd, i) == lexicon.PartRope

@@ -1,6 +1,7 @@
 package gear
 
 import (
+	"heft/parser"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
 	"heft/parser/scan"
@@ -39,4 +40,16 @@ func fractionRated(rd *reading.Reading, i int) bool {
 	rated := rd.At(rd.Forth(i + 1)).Fig
 	own := rd.At(i - 1).Marked(lexicon.MarkPronoun | lexicon.MarkArticle)
 	return own && rd.Fraction(rd.Elems[i].Fig) && rated != nil && Rates(rated) && Part(rd.At(i+1)) == ""
+}
+
+// thinBeforeBreak reads "half inch, 10,000 lb breaking strength" at the head of a breath: how
+// thick the rope is whose strength stands behind it, where no other gear is named.
+func thinBeforeBreak(rd *reading.Reading, i int) bool {
+	rated := rd.At(i + 2).Fig
+	if i > 0 && rd.At(i-1).Pause == 0 || rd.At(i+1).Pause != 2 || rated == nil || !thinAsGear(rd, i) {
+		return false
+	}
+	ofRope := rated.Sure == parser.RopeBreak || rated.Sure == parser.RopeWorking
+	p := PartMeant(rd)
+	return ofRope && (p == "" || p == lexicon.PartRope) && !rd.AnyAt(func(k int) bool { return k != i && rd.Elems[k].Fig.Short() })
 }

@@ -19,7 +19,7 @@ func NamedLong(rd *reading.Reading) {
 		return
 	}
 	for i, e := range rd.Elems {
-		if !gear.Far(rd, i) || e.Fig.Low < shortestHand || e.Fig.Told != "" || e.Fig.Elsewhere || e.Fig.Pair || e.Fig.Falling || !rd.EndsBreath(behindLong(rd, i)) {
+		if !gear.Far(rd, i) || e.Fig.Low < shortestHand || e.Fig.Told != "" || e.Fig.Elsewhere || e.Fig.Pair || e.Fig.Falling || !rd.EndsBreath(afterAbout(rd, behindLong(rd, i))) {
 			continue
 		}
 		if behindName(rd, i) {
@@ -54,6 +54,14 @@ func forgetLong(rd *reading.Reading, i int) {
 	}
 }
 
+// afterAbout passes over "or so" at i.
+func afterAbout(rd *reading.Reading, i int) int {
+	if rd.TermAt(i).Note == "about" {
+		return i + 1
+	}
+	return i
+}
+
 // swingsOnIt says whether a line may be one that something swings or is steered on.
 func swingsOnIt(rd *reading.Reading) bool {
 	return rd.AnyAt(func(i int) bool {
@@ -73,6 +81,9 @@ func behindName(rd *reading.Reading, i int) bool {
 		k, apart = k-1, true
 	}
 	name := rd.At(k)
+	if name.Plays(parser.RopeLength) && gear.Part(name) == "" && name.LeadsTo(parser.RopeLength) {
+		return true // "not much rope out, 40 ft or so"
+	}
 	if name.Fig.Short() && (name.Fig.Rope || gear.OfRope(rd, k)) {
 		return true // "soga de 13 mm 45 m"
 	}

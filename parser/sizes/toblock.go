@@ -68,7 +68,11 @@ func RopeToDrum(rd *reading.Reading) {
 		fig := rd.Elems[i].Fig
 		return fig != nil && (fig.Told == parser.RopeLength || fig.Far() && rd.At(i+1).Plays(parser.RopeLength))
 	}
-	if !gear.AsksFor(rd, parser.AskDrop) && rd.Before.Intent != parser.AskDrop || rd.AnyAt(long) {
+	falls := func(i int) bool {
+		t := rd.TermAt(i)
+		return t.Intent == parser.AskDrop && !t.Besides || t.Note == parser.LetRun || t.Note == parser.Snubbed || rd.Elems[i].Plays(parser.DropHeight)
+	}
+	if !rd.AnyAt(falls) && rd.Before.Intent != parser.AskDrop || rd.AnyAt(long) {
 		return
 	}
 	rope := false
@@ -77,7 +81,33 @@ func RopeToDrum(rd *reading.Reading) {
 		if rope && e.Fig != nil && e.Fig.Told == parser.DrumAway && rd.At(i+1).Pause == 0 && i+1 < len(rd.Elems) {
 			e.Fig.Told = parser.RopeLength // what leads to the drum behind it
 		}
+		if gear.Far(rd, i) && e.Fig.Told == "" && downToDrum(rd, i+1) {
+			e.Fig.Told = parser.RopeLength // what catches the piece is all the rope down to who holds it
+			return
+		}
 	}
+}
+
+// downToDrum says whether the words from i on lead down to the drum, or to who holds it: "50
+// ft down to the guy with the drum".
+func downToDrum(rd *reading.Reading, i int) bool {
+	const far = 8
+	if rd.Cued(rd.At(i), lexicon.CueDown) {
+		i++
+	}
+	if e := rd.At(i); !rd.Cued(e, lexicon.CueTowards) && !rd.Cued(e, lexicon.CueUpTo) && !e.Marked(lexicon.MarkTaper) {
+		return false
+	}
+	for k := i + 1; k < len(rd.Elems) && k < i+far && rd.At(k).Pause == 0 && rd.At(k).Fig == nil; k++ {
+		switch gear.Part(rd.At(k)) {
+		case lexicon.PartDrum:
+			return true
+		case "":
+		default:
+			return false
+		}
+	}
+	return false
 }
 
 // toBlock is the block to which the words from i on lead from a number: "down to the
