@@ -27,7 +27,7 @@ func NeverOver(rd *reading.Reading) {
 		if not >= 0 && !bound.Marked(lexicon.MarkBound) && bounds.GearBefore(rd, not) {
 			continue // "the rope cant take anything over 500 lb" rates it
 		}
-		if not < 0 || apiece < 0 && !gear.AsksFor(rd, parser.AskCutPlan) || rd.TermAt(i+1).InHand {
+		if not < 0 || apiece < 0 && !gear.AsksFor(rd, parser.AskCutPlan) && !unwanted(rd, not, i) || rd.TermAt(i+1).InHand {
 			continue
 		}
 		for k := not; k < i; k++ {
@@ -41,6 +41,14 @@ func NeverOver(rd *reading.Reading) {
 			rd.Alter(apiece, func(t *scan.Term) { *t = scan.Term{Intent: parser.AskCutPlan, Besides: true} })
 		}
 	}
+}
+
+// unwanted says whether nobody wants what stands between the denial at not and the number at i,
+// whatever is asked: "dont want over 350 on anything". On gear it is what that may bear.
+func unwanted(rd *reading.Reading, not, i int) bool {
+	on := rd.At(rd.Past(i+1, +1, lexicon.MarkArticle|lexicon.MarkWhere|lexicon.MarkIn|lexicon.MarkRelation))
+	onGear := gear.Part(on) != "" && gear.Part(on) != lexicon.PartRope || on.Marked(lexicon.MarkLoaded) || rd.TermAt(i+1).Anchors
+	return !onGear && bounds.AnyWithin(rd, not, i, func(k int) bool { return rd.Cued(rd.Elems[k], lexicon.CueWilling) })
 }
 
 // ofWood says whether something of a piece is told at i: without any of it a limit is the job's.
