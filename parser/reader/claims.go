@@ -47,7 +47,7 @@ func claims(rd *reading.Reading) {
 	lines.WithRope(rd)
 	places.LineOn(rd)
 	turning.CutFor(rd)
-	bounds.AtBlock(rd)
+	sizes.AtBlock(rd)
 	turning.Such(rd)
 	bounds.VehicleTakes(rd)
 	bounds.LongestTold(rd)
