@@ -276,7 +276,16 @@ func Surroundings(rd *reading.Reading) {
 		case e.Fig.Dim == parser.DimAngle:
 			e.Fig.Elsewhere = rd.At(rd.Past(i-1, -1, lexicon.MarkIs)).Marked(lexicon.MarkDeflects)
 		default:
-			e.Fig.Elsewhere = e.Fig.Elsewhere || doubtful(rd, i) || gear.TowardsPlace(rd, i) || sizes.OfPlace(rd, i) || gear.BehindPlace(rd, i) || gear.BehindPart(rd, i) || gear.OutToo(rd, i) || turning.OfSomeone(rd, i)
+			e.Fig.Elsewhere = e.Fig.Elsewhere || doubtful(rd, i) || gear.TowardsPlace(rd, i) || sizes.OfPlace(rd, i) || gear.BehindPlace(rd, i) || gear.BehindPart(rd, i) || gear.OutToo(rd, i) || turning.OfSomeone(rd, i) || fromFork(rd, i)
 		}
 	}
+}
+
+// fromFork says whether the number at i is how far something is from a fork, "cut 2 ft from
+// the fork": the word alone tells how high a hitch is there.
+func fromFork(rd *reading.Reading, i int) bool {
+	fork := rd.Past(i+2, +1, lexicon.MarkArticle)
+	from := rd.Cued(rd.At(i+1), lexicon.CueFrom) && rd.Elems[i].Fig.Dim == parser.DimLength
+	named := places.OnlyPlays(rd.At(fork), parser.HitchHeight) && rd.At(fork).LooksBack(parser.HitchHeight) || rd.TermAt(fork).Block == parser.NaturalCrotch
+	return from && rd.At(fork).Fig == nil && rd.At(fork+1).Fig == nil && named
 }

@@ -2,6 +2,7 @@ package pulls
 
 import (
 	"slices"
+	"strings"
 
 	"heft/parser"
 	"heft/parser/gear"
@@ -57,5 +58,6 @@ func roped(rd *reading.Reading, i int) bool {
 		return false // a "red oak ring" is wood
 	}
 	asks := t.Intent != "" && t.Intent != parser.AskWeight && t.Intent != parser.AskHelp && !t.Besides && !rd.Cued(e, lexicon.CueHandLift) && !rd.Cued(e, lexicon.CueHandMove)
-	return asks || gear.Part(e) != "" || e.Marked(lexicon.MarkGear|lexicon.MarkCord) || e.Plays(parser.Parts) || e.Plays(parser.Wraps) || t.Hauls || e.Plays(parser.HitchHeight) && (rd.At(i-1).Fig != nil || rd.At(i+1).Fig != nil)
+	onRope := slices.ContainsFunc(strings.Fields(rd.Word(e)), func(w string) bool { return rd.In.Cued(w, lexicon.CueRopeName) }) // "two on the rope"
+	return asks || onRope || gear.Part(e) != "" || e.Marked(lexicon.MarkGear|lexicon.MarkCord) || e.Plays(parser.Parts) || e.Plays(parser.Wraps) || t.Hauls || e.Plays(parser.HitchHeight) && (rd.At(i-1).Fig != nil || rd.At(i+1).Fig != nil)
 }
