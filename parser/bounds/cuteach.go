@@ -118,7 +118,7 @@ func CutInto(rd *reading.Reading) {
 
 // FromTop reads "dime dónde cortar desde arriba" as the end that is cut first.
 func FromTop(rd *reading.Reading) {
-	if !gear.AsksFor(rd, parser.AskCutPlan) {
+	if !gear.AsksFor(rd, parser.AskCutPlan) && !(rd.Before.Intent == parser.AskCutPlan && !rd.AnyAt(func(i int) bool { return rd.Elems[i].Fig != nil })) {
 		return
 	}
 	for i, e := range rd.Elems {
@@ -126,6 +126,12 @@ func FromTop(rd *reading.Reading) {
 			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Note: fromTip} })
 		}
 	}
+}
+
+// EndOfPlan says whether a message of a talk about a cut plan tells at which end the stick is
+// cut first, whatever courtesy stands beside it: "ok but start from the top obviously".
+func EndOfPlan(rd *reading.Reading) bool {
+	return rd.Before.Intent == parser.AskCutPlan && rd.AnyAt(func(i int) bool { return rd.TermAt(i).Note == fromTip })
 }
 
 // fromTip is the note of a stick that is cut from its thin end.

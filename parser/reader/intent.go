@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"heft/parser"
+	"heft/parser/bounds"
 	"heft/parser/gear"
 	"heft/parser/heights"
 	"heft/parser/lexicon"
@@ -73,7 +74,7 @@ func intentOf(rd *reading.Reading, q parser.Question) parser.Intent {
 	if onlyLowering(rd, q, words) {
 		return parser.AskBlockLoad
 	}
-	return plainIntent(asked, q, (hello || len(rd.Elems) == 0) && !turning.Measured(rd) && len(rd.Guessed) == 0)
+	return plainIntent(asked, q, (hello || len(rd.Elems) == 0) && !turning.Measured(rd) && len(rd.Guessed) == 0 && !bounds.EndOfPlan(rd))
 }
 
 // reachOnly says whether it is asked of the rope if it reaches, and lowering only tells what

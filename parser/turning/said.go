@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"heft/parser"
+	"heft/parser/bounds"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
 	"heft/parser/scan"
@@ -16,7 +17,7 @@ func Nonsense(rd *reading.Reading, q parser.Question, asks []*parser.Ask) bool {
 	if len(asks) == 0 && !chatters(rd) && !rd.Talked && len(rd.Passed) == 0 || !q.Empty() || q.SaysUnits && q.Intent == parser.AskJob || slices.ContainsFunc(asks, func(a *parser.Ask) bool { return a.Kind != parser.Unknown }) {
 		return false
 	}
-	if len(rd.Guessed) > 0 || q.Intent == parser.AskGear && q.OfGear != "" {
+	if len(rd.Guessed) > 0 || bounds.EndOfPlan(rd) || q.Intent == parser.AskGear && q.OfGear != "" {
 		return false
 	}
 	for _, e := range rd.Elems {
