@@ -92,7 +92,7 @@ func finerThanTold(unit string, was parser.Quantity) bool {
 }
 
 // onlyFar are lengths of a lift that are told in feet or metres alone.
-var onlyFar = map[parser.Field]bool{parser.Rise: true, parser.Apart: true, parser.LoadHeight: true, parser.CutHeight: true, parser.RopeLength: true}
+var onlyFar = map[parser.Field]bool{parser.Rise: true, parser.Apart: true, parser.LoadHeight: true, parser.CutHeight: true, parser.RopeLength: true, parser.DrumAway: true}
 
 // had is what was told of a field; how thick a piece is has several.
 func had(q parser.Question, f parser.Field) (parser.Quantity, bool) {

@@ -1,6 +1,7 @@
 package lines
 
 import (
+	"slices"
 	"strings"
 
 	"heft/parser"
@@ -153,7 +154,13 @@ func Reaching(rd *reading.Reading, l *lexicon.Layout) {
 		running(rd)
 		return
 	}
-	defer running(rd)
+	reachPlaces(rd, l)
+	running(rd)
+}
+
+// reachPlaces settles how far off the tree the drum stands and the piece comes down, and how
+// long a rope is that is told right behind the question.
+func reachPlaces(rd *reading.Reading, l *lexicon.Layout) {
 	for i := range rd.Elems {
 		fig := rd.Elems[i].Fig
 		if fig == nil || fig.Told != "" {
@@ -161,7 +168,9 @@ func Reaching(rd *reading.Reading, l *lexicon.Layout) {
 		}
 		after := rd.Text[fig.End:]
 		if fig.Dim == parser.DimCount && fig.Unit == nil && heights.AwayFromTree(l, after) != "" && endStands(rd, i) {
-			lentRope(rd, i) // "ground guy 30 off"
+			if !lentRope(rd, i) {
+				fig.Sure, fig.Elsewhere = parser.DrumAway, false // its unit is asked for
+			}
 		}
 		if !fig.Far() {
 			continue
@@ -170,6 +179,10 @@ func Reaching(rd *reading.Reading, l *lexicon.Layout) {
 			heights.Tell(rd, i, parser.DrumAway, away)
 		} else if away != "" && lands(rd, i) {
 			heights.Tell(rd, i, parser.LandsOut, away)
+		} else if to := otherSide(rd, i+1); to > i+1 && lands(rd, i) {
+			fig.Told, fig.Elsewhere = parser.LandsOut, false
+			rd.Elems = slices.Delete(rd.Elems, i+1, to)
+			return
 		} else if itsLength(rd, i) {
 			fig.Told = parser.RopeLength
 		}
@@ -185,7 +198,7 @@ func endStands(rd *reading.Reading, i int) bool {
 		case e.Term == nil && rd.Text[e.Start:e.End] == "to": // "wants to be"
 		case e.Term == nil:
 			return false
-		case e.Plays(parser.WinchPull) || e.Term.RopeEnd:
+		case e.Plays(parser.WinchPull) || e.Term.RopeEnd, e.Term.Human && e.Marked(lexicon.MarkPronoun) && !e.Marked(lexicon.MarkArticle): // "with me 25 ft out"
 			return true
 		}
 	}
@@ -202,11 +215,25 @@ func lands(rd *reading.Reading, i int) bool {
 		}
 	}
 	for j := i - 1; j >= 0 && j >= i-farthest && rd.At(j).Pause == 0 && rd.At(j).Fig == nil; j-- {
-		if rd.Cued(rd.At(j), lexicon.CueLands) {
+		if rd.Cued(rd.At(j), lexicon.CueLands) || rd.TermAt(j).Reaches {
 			return true
 		}
 	}
 	return false
+}
+
+// otherSide is where the words behind a landing place end that say that it is past the tree,
+// "6 m the other side of the tree": from the foot it is as far as on this side.
+func otherSide(rd *reading.Reading, i int) int {
+	to := rd.Past(i, +1, lexicon.MarkArticle|lexicon.MarkIn)
+	if !rd.At(to).Marked(lexicon.MarkOutward) || !rd.At(to).Marked(lexicon.MarkPlace) || rd.Cued(rd.At(to), lexicon.CueOut) {
+		return i
+	}
+	to++
+	if k := rd.Past(to, +1, lexicon.MarkMade|lexicon.MarkRelation|lexicon.MarkArticle); k > to && (rd.At(k).Marked(lexicon.MarkStanding) || rd.Cued(rd.At(k), lexicon.CueTree)) {
+		to = k + 1
+	}
+	return to
 }
 
 // itsLength reads "is the rope long enough? its 45 m": a length that follows

@@ -31,7 +31,8 @@ func TellersPlace(rd *reading.Reading) {
 		if rd.TermAt(from - 1).SelfToo {
 			rd.Elems[from-1].Term = &scan.Term{} // "y yo estoy a 15 ft del árbol"
 		}
-		if (gear.AsksFor(rd, parser.AskRope) || ropeOnly(rd)) && (!rd.Has(lexicon.MarkStation) || withDrum(rd, to)) {
+		reach := rd.AnyAt(func(k int) bool { return rd.TermAt(k).Intent == parser.AskRope }) && rd.Worded(parser.RopeLength)
+		if (gear.AsksFor(rd, parser.AskRope) || reach || ropeOnly(rd)) && (!rd.Has(lexicon.MarkStation) || withDrum(rd, to)) {
 			rd.Elems[i].Fig.Told = parser.DrumAway
 			for k := from; k < to; k++ {
 				if k != i {
