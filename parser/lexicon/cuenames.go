@@ -58,7 +58,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueOnlyNow: true, CueOnto: true, CueOpens: true, CueOpines: true, CueOther: true,
 	CueOtherSide: true, CueOurLimit: true, CueOurs: true, CueOut: true, CueOutcome: true,
 	CueOutdoors: true, CueOuter: true, CueOver: true, CueOverBlock: true, CueOverHinge: true,
-	CueOwnWeight: true, CueOwned: true, CueOwns: true, scan.CuePartOf: true, CueParts: true,
+	CueHoldsMe: true, CueOwnWeight: true, CueOwned: true, CueOwns: true, scan.CuePartOf: true, CueParts: true,
 	CuePast: true, CuePeak: true, CuePeople: true, CuePer: true, CueByThe: true, CueSoundsTwo: true, CueHandHolds: true, CueExactly: true, CuePick: true,
 	CuePicks: true, CuePiece: true, CuePieceMiddle: true, CuePlumb: true, CuePlus: true,
 	CuePost: true, CuePounds: true, CuePull: true, CuePullWith: true, CuePulling: true,

@@ -30,6 +30,7 @@ const (
 	CueHolds      scan.Cue = "holds"       // behind a person, or behind gear
 	CueApproves   scan.Cue = "approves"    // asks of gear whether it is good: "all good"
 	CueItself     scan.Cue = "itself"      // says that what follows is what somebody weighs
+	CueHoldsMe    scan.Cue = "holds-me"    // asks whether something bears who speaks
 	CueOwnWeight  scan.Cue = "own-weight"  // who speaks, before what that person weighs: "i'm"
 	CueBuilt      scan.Cue = "built"       // between the two, how a person is built: "not big"
 	CueMoved      scan.Cue = "moved"       // behind how far a load is pulled aside

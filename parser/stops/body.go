@@ -39,6 +39,10 @@ func Bodies(rd *reading.Reading) {
 func ownBody(rd *reading.Reading) {
 	for i := range rd.Elems {
 		fig := rd.Elems[i].Fig
+		if from := selfWeighs(rd, i); from >= 0 {
+			rd.Pass(from, raw(rd, i+1))
+			return
+		}
 		if fig == nil || fig.Dim != parser.DimMass || fig.Low != fig.High || fig.Low < Lightest || fig.High > heaviest || !rd.SaidOut(i+1) && rd.TermAt(i+1).Note != wetRope || Hangs(rd, i) {
 			continue
 		}
@@ -48,11 +52,11 @@ func ownBody(rd *reading.Reading) {
 			k--
 		}
 		loaded := rd.AnyAt(func(j int) bool { return j != i && gear.Heavy(rd, j) })
-		own := rd.Cued(rd.At(k), lexicon.CueOwnWeight) && (built || loaded)
+		own := rd.Cued(rd.At(k), lexicon.CueOwnWeight) && (built || loaded || sizedBesides(rd))
 		if !own && !(person && loaded && rd.Cued(rd.At(k), lexicon.CueItself)) {
 			continue // "he's a small lad, 60 kg"
 		}
-		rd.Pass(k+1, i+1)
+		rd.Pass(min(k+1, i), raw(rd, i+1))
 		return
 	}
 }

@@ -101,7 +101,7 @@ func Person(rd *reading.Reading, i int) bool { return rd.TermAt(i).Human || rd.T
 // is told that could be lifted: "hes 85kg, 4:1".
 func Hangs(rd *reading.Reading, i int) bool {
 	fig := rd.Elems[i].Fig
-	if fig == nil || fig.Dim != parser.DimMass || !rd.TermAt(gear.PastIs(rd, i-1)).Human && !somebody(rd, fig) || someonePulls(rd) {
+	if fig == nil || fig.Dim != parser.DimMass || !rd.TermAt(gear.PastIs(rd, i-1)).Human && !somebody(rd, fig) || someonePulls(rd) || selfWeighs(rd, i) >= 0 {
 		return false
 	}
 	hauls := false
