@@ -21,15 +21,22 @@ func (q Question) Words() string {
 		parts[1] = "" // the turn asks, and names its own block
 	}
 	notes := make([]string, 0, len(q.Notes))
+	onBlock := q.Noted(NoteOnBlock) && q.Has(Weight)
 	for _, n := range q.Notes {
-		notes = append(notes, noted[n])
+		if n != NoteOnBlock || !onBlock {
+			notes = append(notes, noted[n])
+		}
 	}
 	if q.Has(Turn) {
 		parts, notes = append(parts, notes...), nil // the turns name blocks too
 	}
 	for _, f := range told {
 		for _, x := range q.Quantities {
-			if second := f == LegAngle && q.Has(SecondLeg); x.Field == f && !second {
+			switch second := f == LegAngle && q.Has(SecondLeg); {
+			case x.Field != f || second:
+			case onBlock && f == Weight:
+				parts = append(parts, x.phrase()+" "+noted[NoteOnBlock]) // of the block, and of no piece
+			default:
 				parts = append(parts, x.phrase())
 			}
 		}

@@ -117,14 +117,18 @@ func stemBetween(rd *reading.Reading, low, high taped) {
 	low.thick.Told, high.thick.Told = parser.ButtDiameter, parser.TipDiameter
 	long := *high.high
 	long.Low, long.High, long.Told = high.height()-low.height(), high.height()-low.height(), parser.Length
+	if low.high != nil { // both heights tell it
+		long.Start, long.End = min(low.high.Start, high.high.Start), max(low.high.End, high.high.End)
+	}
 	first, last := low, high
 	if first.from > last.from {
 		first, last = last, first
 	}
 	var pieces []reading.Element
-	for _, f := range []*reading.Figure{low.thick, high.thick, &long} {
+	for _, f := range []*reading.Figure{low.thick, high.thick, high.high} {
 		pieces = append(pieces, reading.Element{Start: f.Start, End: f.End, Fig: f})
 	}
+	pieces[2].Fig = &long
 	slices.SortFunc(pieces, func(a, b reading.Element) int { return a.Start - b.Start })
 	rd.Elems = slices.Replace(rd.Elems, first.from, last.to, pieces...)
 	for k := first.from + len(pieces); k < len(rd.Elems); k++ {

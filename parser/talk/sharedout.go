@@ -217,6 +217,8 @@ func headsOf(rd *reading.Reading, words [][]int, whole []int, end int, to *share
 			break
 		}
 		switch {
+		case n == 0 && rd.In.Cued(w, lexicon.CueEveryOne):
+			return besides // "todos jalando": nobody's share
 		case count > 0:
 			besides = besides || numbered // "2 and one on the rope"
 			n, numbered = n+count, true

@@ -27,11 +27,12 @@ func Finished(rd *reading.Reading) {
 		return e.Pause == 0 && !within(e.Start, e.End) && (e.Fig != nil || !idle(e) || rd.TermAt(i).Ask != "")
 	}
 	doubt := func(a *parser.Ask) bool { return !within(a.Start, a.End) }
-	told := func(p parser.Said[string]) bool { return !within(p.Start, p.End) }
+	talk := func(p parser.Said[string]) bool { return within(p.Start, p.End) }
+	told := func(p parser.Said[string]) bool { return !talk(p) && strings.ContainsAny(p.Words, "0123456789") }
 	if !done || !over || rd.AnyAt(more) || slices.ContainsFunc(rd.Asks, doubt) || slices.ContainsFunc(rd.Passed, told) {
 		return
 	}
-	rd.Asks, rd.Passed = nil, nil
+	rd.Asks, rd.Passed = nil, slices.DeleteFunc(rd.Passed, talk)
 	for i, e := range rd.Elems {
 		if e.Pause == 0 {
 			rd.Elems[i].Term = &scan.Term{Marks: lexicon.MarkHello}
