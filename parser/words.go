@@ -21,9 +21,8 @@ func (q Question) Words() string {
 		parts[1] = "" // the turn asks, and names its own block
 	}
 	notes := make([]string, 0, len(q.Notes))
-	onBlock := q.Noted(NoteOnBlock) && q.Has(Weight)
 	for _, n := range q.Notes {
-		if n != NoteOnBlock || !onBlock {
+		if !q.besideNumber(n) {
 			notes = append(notes, noted[n])
 		}
 	}
@@ -32,12 +31,8 @@ func (q Question) Words() string {
 	}
 	for _, f := range told {
 		for _, x := range q.Quantities {
-			switch second := f == LegAngle && q.Has(SecondLeg); {
-			case x.Field != f || second:
-			case onBlock && f == Weight:
-				parts = append(parts, x.phrase()+" "+noted[NoteOnBlock]) // of the block, and of no piece
-			default:
-				parts = append(parts, x.phrase())
+			if second := f == LegAngle && q.Has(SecondLeg); x.Field == f && !second {
+				parts = append(parts, q.phrase(x))
 			}
 		}
 	}
@@ -51,6 +46,34 @@ func (q Question) Words() string {
 	}
 	parts = slices.DeleteFunc(parts, func(s string) bool { return s == "" })
 	return strings.Join(parts, ", ")
+}
+
+// besideNumber says whether a note is told in one breath with a number.
+func (q Question) besideNumber(note string) bool {
+	switch note {
+	case NoteOnBlock, NoteLinePeak:
+		return q.Has(Weight)
+	case SnubOrRun, Snubbed, LetRun:
+		return q.Noted(SnubOrRun) && q.Has(RunLength)
+	}
+	return false
+}
+
+// phrase writes one quantity with the words for its place, and what is told with it: what
+// the block or the rope takes, which is no piece's weight, and that a line let run so far is
+// weighed against one held fast.
+func (q Question) phrase(x Quantity) string {
+	switch {
+	case x.Field == Weight && q.Noted(NoteOnBlock):
+		return x.phrase() + " " + noted[NoteOnBlock]
+	case x.Field == Weight && q.Noted(NoteLinePeak):
+		return x.as(noted[NoteLinePeak] + " of #")
+	case x.Field == RunLength && q.Noted(SnubOrRun) && slices.Index(q.Notes, Snubbed) < slices.Index(q.Notes, LetRun):
+		return x.as("snub it or let it run #")
+	case x.Field == RunLength && q.Noted(SnubOrRun):
+		return x.as("let it run # or snub it")
+	}
+	return x.phrase()
 }
 
 // listed writes a list of pieces as it was told, a piece a line.
@@ -161,7 +184,7 @@ var noted = map[string]string{
 	"wet": "wet rope", "iced": "iced over", "bare-hands": "bare hands", "gusty": "gusts", NoteOnBlock: "on the block", FactorWanted: "what factor is that", NoteLinePeak: "peak", fallWanted: "how far does it fall", NoteHoldsBlock: "block sling", NoteBlockHung: "block on it", NoteDrumLoad: "load on the drum", "dark": "getting dark", "natural-crotch": "natural crotch", "about": "about", "rigging-ring": "rigging ring",
 	NoteOverBlock: "over a block instead",
 	"carabiner":   "carabiner", "connector": "connector", "swivel": "swivel", "screw-link": "screw link", "load-hook": "load hook", "ball-bearing": "ball bearing", "worn": "used rope", "replaced": "broken gear replaced", "bowline": "bowline",
-	"second-stem": "second stem",
+	"second-stem": "second stem", NotePerVolume: "per cubic foot",
 	"clove-hitch": "clove hitch", "timber-hitch": "timber hitch", "two-half-hitches": "half hitches",
 	"snubbed": "snubbed", "let-run": "let it run", CutFalls: "negative rigging", "bridle": "bridle", "hang-level": "hang level", "hang-butt": "butt down", "hang-tip": "tip down",
 	"rope-static": "static", "rope-low-stretch": "low stretch", "rope-stretchy": "stretchy", "rope-double-braid": "double braid",
