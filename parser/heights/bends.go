@@ -42,3 +42,28 @@ func bareBend(rd *reading.Reading, i int) bool {
 	fig := rd.At(i).Fig
 	return fig != nil && (fig.Dim == parser.DimCount && fig.Unit == nil || fig.Dim == parser.DimAngle) && fig.Low >= least && fig.High <= most
 }
+
+// RedirectTurns reads "redirect on the next oak turns 120, 400 lb": so many turns a redirect
+// makes of no rope, and how far it turns it needs no unit. The comma of "use a pulley as a
+// redirect, turns 45" leaves open what turns.
+func RedirectTurns(rd *reading.Reading) {
+	for i := 1; i < len(rd.Elems); i++ {
+		if !rd.At(i-1).Plays(parser.Wraps) || !rd.At(i-1).Marked(lexicon.MarkDeflects) || !bareBend(rd, i) || !redirectBefore(rd, i-1) {
+			continue
+		}
+		fig := rd.Elems[i].Fig
+		fig.Unit, fig.Dim = scan.Degree, parser.DimAngle
+		rd.Alter(i-1, func(t *scan.Term) { t.Roles, t.Intent = nil, parser.AskBlockLoad })
+	}
+}
+
+// redirectBefore says whether a redirect is what the verb at i is said of: named before it in
+// the same breath, with no number between.
+func redirectBefore(rd *reading.Reading, i int) bool {
+	for k := i - 1; k >= 0 && rd.At(k).Pause == 0 && rd.At(k).Fig == nil; k-- {
+		if parser.Redirecting(rd.TermAt(k).Block) {
+			return true
+		}
+	}
+	return false
+}

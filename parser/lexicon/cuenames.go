@@ -54,7 +54,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueNoTree: true, CueNot: true, CueNow: true, CueOfHand: true, CueOfJob: true,
 	CueOfLog: true, CueOfPull: true, CueOfWay: true, CueOffBy: true, CueOffFeet: true, CueOffGround: true, CueOffFrom: true,
 	CueOffTrunk: true, CueOffset: true, CueOldRope: true, CueOnIt: true, CueOnTag: true,
-	CueOneLeg: true, CueOneLike: true, CueOneMore: true, CueOnePerson: true, CueOneSheave: true, CueOnly: true,
+	CueOneLeg: true, CueOneLike: true, CueBent: true, CueOneMore: true, CueOnePerson: true, CueOneSheave: true, CueOnly: true,
 	CueOnlyNow: true, CueOnto: true, CueOpens: true, CueOpines: true, CueOther: true,
 	CueOtherSide: true, CueOurLimit: true, CueOurs: true, CueOut: true, CueOutcome: true,
 	CueOutdoors: true, CueOuter: true, CueOver: true, CueOverBlock: true, CueOverHinge: true,

@@ -312,6 +312,7 @@ const (
 	CueWithCentimetres scan.Cue = "with-centimetres" // between metres and centimetres without their units: "1 con 20"
 	CueBreaksAt        scan.Cue = "breaks-at"        // before "at" and a load, what a rope breaks at: "rota a 16 mil"
 	CueWas             scan.Cue = "was"              // before what a number was meant to be: "eran 30"
+	CueBent            scan.Cue = "bent"             // of hardware, that it is ruined; of a rope, that it is turned or doubled
 	CueOneLike         scan.Cue = "one-like"         // beside a number, a thing of the kind named before: "a 100 kN one", "una de 50 kN"
 	CueFeels           scan.Cue = "feels"            // behind gear, what it gets: "the anchor feels"
 	CueNegative        scan.Cue = "negative"         // among words for a drop, that the block is below the cut

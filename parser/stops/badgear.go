@@ -13,7 +13,7 @@ import (
 // OfBadGear says whether the word at i tells that gear is damaged: "a melted
 // rope", "the carabiner has a crack", "a cut in the sling".
 func OfBadGear(rd *reading.Reading, i int) bool {
-	if !rd.TermAt(i).Damaged {
+	if !rd.TermAt(i).Damaged || gear.RopeBent(rd, i) {
 		return false
 	}
 	k := i - 1
