@@ -218,7 +218,11 @@ func WeighedSo(rd *reading.Reading, i int) bool {
 		return false
 	}
 	if u := rd.Elems[i+1].Fig.Unit; u != nil {
-		one := rd.At(i-1).Marked(lexicon.MarkArticle) && rd.At(i+2).Piece() && !PluralAt(rd, i+2)
+		piece := i + 2
+		if rd.TermAt(piece).Tree != nil && rd.At(piece+1).Piece() {
+			piece++ // "two fifty pound oak log": two of them would be logs, and one may be of eighty
+		}
+		one := (rd.At(i-1).Marked(lexicon.MarkArticle) || rd.Elems[i].Fig.Low >= 2) && rd.TermAt(piece).Shape != "" && !PluralAt(rd, piece)
 		return (u == scan.Pound || u == scan.UnitNamed["kilogram"]) && (one || rd.EndsBreath(i+2) || !next.Piece() && gear.Part(next) == "" && !rd.TermAt(i+2).Unnamed)
 	}
 	if !rd.EndsBreath(i+2) && (len(rd.TermAt(i+2).Roles) > 0 || next.Piece() || gear.Part(next) != "" || rd.TermAt(i+2).Unnamed || next.Marked(lexicon.MarkUnit|lexicon.MarkThick)) {

@@ -42,6 +42,7 @@ func settle(rd *reading.Reading, steps []step) {
 var numberSteps = []step{
 	sizes.SingleUnits,
 	places.SoundsTwo,
+	asking.SpokenHundreds,
 	turning.ChangedFrom,
 	(*reading.Reading).SpokenInches,
 	sizes.BetweenBlocks,
@@ -79,7 +80,6 @@ var numberSteps = []step{
 	turning.Rainfall,
 	turning.OurAnswer,
 	senses.BothEnds,
-	asking.SpokenHundreds,
 	gear.ToldRanges,
 	senses.WrapsAsked,
 	turning.WrapLists,
