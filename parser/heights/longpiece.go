@@ -6,6 +6,7 @@ import (
 	"heft/parser/lexicon"
 	"heft/parser/places"
 	"heft/parser/reading"
+	"heft/parser/scan"
 	"heft/parser/sizes"
 )
 
@@ -39,6 +40,13 @@ func tallTop(rd *reading.Reading, i int) bool {
 	if !rd.At(i + 1).Marked(lexicon.MarkTall) {
 		return false
 	}
+	next := i + 2
+	if rd.TermAt(next).Tree != nil {
+		next++
+	}
+	if rd.TermAt(next).TopEnd && rd.TermAt(next).Shape != "" {
+		return true // "8 m tall pine top"
+	}
 	top := func(k int) bool { return k < i && rd.TermAt(k).TopEnd }
 	return rd.EndsBreath(i+2) && lastNamed(rd, i) == parser.Limb && rd.AnyAt(top) || topAlone(rd, i)
 }
@@ -61,7 +69,9 @@ func topAlone(rd *reading.Reading, i int) bool {
 
 // goesFar reads "the leader is 42 cm at the cut and goes up 8 metres".
 func goesFar(rd *reading.Reading, i int) bool {
-	ends := rd.EndsBreath(i+1) || rd.At(i+1).Marked(lexicon.MarkWhere) || rd.At(i+1).Marked(lexicon.MarkUpward) && rd.EndsBreath(i+2)
+	tips := rd.Past(i+1, +1, lexicon.MarkRelation|lexicon.MarkArticle)
+	toTips := tips > i+1 && rd.At(tips).Plays(parser.TipDiameter) && rd.EndsBreath(tips+1) // "six metres to the tips"
+	ends := toTips || rd.EndsBreath(i+1) || rd.At(i+1).Marked(lexicon.MarkWhere) || rd.At(i+1).Marked(lexicon.MarkUpward) && rd.EndsBreath(i+2)
 	return ends && rd.TypedBefore(i, lexicon.CueGoesFar) && lastNamed(rd, i) != "" && !rd.Has(lexicon.MarkSide)
 }
 
@@ -94,9 +104,25 @@ func lastNamed(rd *reading.Reading, i int) parser.Shape {
 		switch {
 		case t.Shape != "":
 			return t.Shape
-		case t.Tree != nil, gear.Part(e) != "", gear.Obstacle(e) != "" && !e.Marked(lexicon.MarkPerson), e.Marked(lexicon.MarkPlace|lexicon.MarkStation) && !e.Marked(lexicon.MarkPerson):
+		case t.Tree != nil, gear.Part(e) != "", gear.Obstacle(e) != "" && !e.Marked(lexicon.MarkPerson), e.Marked(lexicon.MarkPlace|lexicon.MarkStation) && !e.Marked(lexicon.MarkPerson|lexicon.MarkOutward):
 			return ""
 		}
 	}
 	return ""
+}
+
+// OwnLong claims a length that is told with its unit before "long", where a bare thickness
+// follows that the word could take as well: "7 m long 350 at the butt 150 at the tip".
+func OwnLong(rd *reading.Reading) {
+	for i := range rd.Elems {
+		if !gear.Far(rd, i) || rd.Elems[i].Fig.Told != "" || rd.Elems[i].Fig.Elsewhere || !rd.At(i+1).Plays(parser.Length) {
+			continue
+		}
+		next, end := rd.At(i+2).Fig, rd.At(i+3)
+		if next != nil && next.Unit == nil && (end.Plays(parser.ButtDiameter) || end.Plays(parser.TipDiameter) || end.Plays(parser.Diameter)) {
+			places.Claim(rd, i, parser.Length)
+			rd.Alter(i+1, func(t *scan.Term) { t.Roles = nil })
+			return
+		}
+	}
 }

@@ -115,6 +115,7 @@ var numberSteps = []step{
 	heights.StemTall,
 	(*reading.Reading).BareTapers,
 	bounds.APiece,
+	heights.OwnLong,
 	lend,
 	senses.Wagers,
 	senses.BiggestTold,

@@ -45,7 +45,8 @@ func Surely(rd *reading.Reading, i int, f parser.Field) bool {
 // Counts says whether the number could count what stands behind it: "2 long
 // limbs", "limit 3 people", "3 or 4 wraps".
 func Counts(rd *reading.Reading, i int) bool {
-	if n := rd.Elems[i].Fig.Low; Alone(rd, i) || n != math.Trunc(n) {
+	const most = 100 // of anything: "550 dia red oak" is none
+	if n := rd.Elems[i].Fig.Low; Alone(rd, i) || n != math.Trunc(n) || n > most {
 		return false
 	}
 	for j := i + 1; j <= i+3; j++ {

@@ -28,14 +28,16 @@ func Kilograms(rd *reading.Reading, i int, f parser.Field) *scan.UnitWord {
 
 // ByMasses is the unit of a bare thickness that the masses alone leave: inches go
 // with pounds, and in a language of the decimal comma centimetres with kilograms,
-// where they are more than inches would be.
+// where they are more than inches would be. Hundreds beside kilograms are millimetres.
 func ByMasses(rd *reading.Reading, n float64) *scan.UnitWord {
-	const thinnest, thickestInch, leastCentimetre, mostCentimetre = 8, 36, 30, 200
+	const thinnest, thickestInch, leastCentimetre, mostCentimetre, leastMillimetre, mostMillimetre = 8, 36, 30, 200, 250, 2000
 	switch {
 	case Only(rd, parser.Imperial, parser.DimMass) && n >= thinnest && n <= thickestInch:
 		return scan.Inch
 	case rd.In.Comma && Only(rd, parser.Metric, parser.DimMass) && n >= leastCentimetre && n <= mostCentimetre:
 		return scan.Centimetre
+	case Only(rd, parser.Metric, parser.DimMass) && n >= leastMillimetre && n <= mostMillimetre:
+		return scan.Millimetre
 	}
 	return nil
 }
