@@ -103,6 +103,7 @@ func (s speaker) senseless(q parser.Question) string {
 		case x.Field == parser.TieAlong && !q.Has(parser.Length), x.Along != nil && x.Low == 0 && x.Field == parser.Tie && q.Intent == parser.AskBalance: // its length is still to be told, or it is tied at its butt
 		case x.Field == parser.Sideways && x.High == 0 && q.Intent == parser.AskSwing:
 			return s.say("%s: it hangs plumb from the start, so there is no swing to work out. It turns if it does not hang level, and falls what slack there is.", quote(x.Words))
+		case x.Field == parser.DrumAway && x.High == 0: // it is moved to the foot of the tree
 		case x.Low <= 0:
 			return s.say("%s %s cannot be: it must be more than zero.", s.bare(limits.Quantity(x.Field)), quote(x.Words))
 		case (x.Field == parser.People || x.Field == parser.Parts) && !whole:

@@ -142,6 +142,7 @@ var numberSteps = []step{
 // placeSteps settle whose each number is that a role must not take.
 var placeSteps = []step{
 	heights.DrumUp,
+	heights.DrumToFoot,
 	heights.LowOnAnother,
 	heights.StraightOver,
 	heights.OverTieAlone,
