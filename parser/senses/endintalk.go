@@ -45,7 +45,7 @@ func EndInTalk(rd *reading.Reading, before parser.Question) {
 	if up {
 		told.Told = parser.TipDiameter
 	}
-	if !plan && !goesWith(told, before) {
+	if !plan && (!goesWith(told, before) || rd.AnyAt(func(i int) bool { return i != at && saysMore(rd, i) })) {
 		return
 	}
 	rd.Elems[at].Fig = &told
@@ -53,16 +53,41 @@ func EndInTalk(rd *reading.Reading, before parser.Question) {
 }
 
 // goesWith says whether a thickness can be that of one end where the talk has told another:
-// the thin end is the thinner, and the thick one not much thicker.
+// the thin end is the thinner, and neither is told anew as something far from it.
 func goesWith(end reading.Figure, before parser.Question) bool {
 	const most = 2.5 // a trunk is seldom that much thicker at its foot; common practice, no source
 	for _, f := range parser.Across {
 		was, ok := before.Get(f)
-		if ok && f != end.Told && (end.Told == parser.TipDiameter && end.High > was.High || end.Told == parser.ButtDiameter && (end.Low < was.Low || end.High > most*was.High)) {
+		thin := end.Told == parser.TipDiameter
+		switch far := end.Low > most*was.High || was.Low > most*end.High; {
+		case !ok:
+		case f == end.Told && far, f != end.Told && thin && end.High > was.High, f != end.Told && !thin && (end.Low < was.Low || far):
 			return false
 		}
 	}
 	return true
+}
+
+// saysMore says whether the element at i tells of anything but an end and how thick it is:
+// "4 guys at the far end", "lands 8 by the stump".
+func saysMore(rd *reading.Reading, i int) bool {
+	e, t := rd.Elems[i], rd.TermAt(i)
+	if t.Note == "about" {
+		return false // "i guess"
+	}
+	other := func(r scan.Role) bool {
+		return !parser.Thickness(r.Field) && r.Field != parser.Length && r.Field != parser.HitchHeight
+	}
+	who := t.Human || t.Someone || e.Marked(lexicon.MarkPerson)
+	return e.Marked(lexicon.MarkPlace|lexicon.MarkGear) || t.Machine || rd.Cued(e, lexicon.CueOwns) || who && !measuredEnd(rd, i) || slices.ContainsFunc(t.Roles, other)
+}
+
+// measuredEnd says whether the words at i name the thick end of what is measured, "el de
+// abajo mide más": else "el de abajo" may be a man.
+func measuredEnd(rd *reading.Reading, i int) bool {
+	e := rd.Elems[i]
+	named := rd.SaidTo(lexicon.CueThickEnd, e.Start) >= 0 || i > 0 && rd.SaidTo(lexicon.CueThickEnd, rd.At(i-1).Start) >= e.End
+	return named && rd.EverTyped(lexicon.CueMeasures)
 }
 
 // ofEnd takes the meaning from the words beside a thickness that tell of an end, and the
