@@ -2,6 +2,7 @@ package turning
 
 import (
 	"math"
+	"strings"
 
 	"heft/parser"
 	"heft/parser/gear"
@@ -28,10 +29,31 @@ func CountedThings(rd *reading.Reading) {
 		switch {
 		case rd.Cued(rd.At(i+1), lexicon.CueThings) && rd.At(i+2).Fig == nil:
 			Blank(rd, i, i+1)
+		case treesCounted(rd, i):
+			rd.Pass(i, i+1)
+			return
 		case peopleOnTackle(rd, i), handsBehind(rd, i) && besideTackle(rd, i):
 			places.Claim(rd, i, parser.People)
 		}
 	}
+}
+
+// treesCounted reads "two cedars at the church" and "macrocarpa x2" beside a limit or gear,
+// where nothing tells how thick or long a piece is: how many trees a job has.
+func treesCounted(rd *reading.Reading, i int) bool {
+	sized := func(k int) bool {
+		fig := rd.Elems[k].Fig
+		return fig.Short() && !gear.OfRope(rd, k) || gear.Far(rd, k) || rd.TermAt(k).Shape != ""
+	}
+	ofJob := rd.Worded(parser.Limit) || rd.AnyAt(func(k int) bool { return gear.Strength(rd.Elems[k]) != "" })
+	if !ofJob || rd.AnyAt(sized) {
+		return false
+	}
+	next := rd.At(i + 1)
+	before := i == 0 || rd.At(i-1).Pause > 0
+	many := next.Term != nil && next.Term.Tree != nil && strings.HasSuffix(rd.Word(next), "s")
+	behind := rd.At(i-1).Cross && rd.TermAt(i-2).Tree != nil && rd.EndsBreath(i+1)
+	return before && many || behind
 }
 
 // picksAsked takes "1 pick or 2?" for asking how many it takes.
