@@ -206,8 +206,10 @@ func (d *Desk) phrasesOf(q parser.Question, ask *parser.Ask, ev Event, before Tu
 		if gearOnly(ask) && partOf(f) == "" {
 			continue // what stands on a label is no weight
 		}
-		if phrase, _, ok := d.readAs(v, before, ask, f); ok {
-			out = append(out, phrase)
+		phrase, now, ok := d.readAs(v, before, ask, f)
+		kept, lent := ev.Job.facts.Get(f)
+		if ok && (!lent || near(kept, now)) {
+			out = append(out, phrase) // what the job lends is not wanted: it may only be told anew
 		}
 	}
 	if phrase, ok := d.peopleAnew(v, ev, ask, before, out); ok {

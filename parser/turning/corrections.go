@@ -30,7 +30,7 @@ func Corrected(rd *reading.Reading, i int) {
 		LeaveOut(rd, i, i+1)
 		return
 	}
-	if excused(rd, i) || rightShape(rd, i) || rightKind(rd, i) {
+	if asksAnew(rd, i) || excused(rd, i) || rightShape(rd, i) || rightKind(rd, i) {
 		return
 	}
 	n := nextFact(rd, i+1)

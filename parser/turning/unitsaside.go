@@ -14,6 +14,7 @@ import (
 // UnitsAside leaves out the units that a message without a number denies, where it
 // tells other ones. Denied alone they stay in doubt.
 func UnitsAside(rd *reading.Reading) {
+	unitOfNumber(rd)
 	if rd.AnyAt(func(i int) bool { return rd.Elems[i].Fig != nil }) {
 		return
 	}
@@ -23,6 +24,24 @@ func UnitsAside(rd *reading.Reading) {
 			continue
 		}
 		Blank(rd, i, end)
+	}
+}
+
+// unitOfNumber leaves out the unit that is denied in the breath behind a number that has
+// another of the same kind: "18 pulgadas, no pies".
+func unitOfNumber(rd *reading.Reading) {
+	for i := range rd.Elems {
+		if rd.At(i-1).Pause != 2 {
+			continue
+		}
+		fig, denied := rd.At(i-2).Fig, rd.Past(i+1, +1, lexicon.MarkArticle|lexicon.MarkIs|lexicon.MarkIn)
+		u := rd.In.Units[rd.Word(rd.At(denied))]
+		if fig == nil || fig.Unit == nil || u == nil || !rd.At(denied).Marked(lexicon.MarkUnit) || !sizes.Denial(rd, i) || !rd.EndsBreath(denied+1) {
+			continue
+		}
+		if u.Dim == fig.Dim && u.Factor != fig.Unit.Factor {
+			Blank(rd, i, denied+1)
+		}
 	}
 }
 
