@@ -225,12 +225,13 @@ const (
 
 // The cues of a piece that is cut across: "so if we cut it in half, each half?".
 const (
-	CueCutLead  scan.Cue = "cut-lead" // before that: who does, and if
-	CueCutsIt   scan.Cue = "cuts-it"  // that it is cut
-	CueHalves   scan.Cue = "halves"   // likewise, and into how many parts
-	CueInto     scan.Cue = "into"     // before the parts
-	CueThirds   scan.Cue = "thirds"   // three of them
-	CueQuarters scan.Cue = "quarters" // four
-	CueOfHalf   scan.Cue = "of-half"  // behind "half", that it is half of something else
-	CueOnePart  scan.Cue = "one-part" // one of the parts, or each
+	CueCutLead  scan.Cue = "cut-lead"  // before that: who does, and if
+	CueCutsIt   scan.Cue = "cuts-it"   // that it is cut
+	CueCutThing scan.Cue = "cut-thing" // what is cut
+	CueHalves   scan.Cue = "halves"    // likewise, and into how many parts
+	CueInto     scan.Cue = "into"      // before the parts
+	CueThirds   scan.Cue = "thirds"    // three of them
+	CueQuarters scan.Cue = "quarters"  // four
+	CueOfHalf   scan.Cue = "of-half"   // behind "half", that it is half of something else
+	CueOnePart  scan.Cue = "one-part"  // one of the parts, or each
 )

@@ -58,21 +58,21 @@ func CutUp(rd *reading.Reading) *parser.CutUp {
 // word behind them; 0 where they do not. "In two ft pieces" and "in half a day" say nothing
 // of it.
 func cutsInto(rd *reading.Reading, word func(int) string, i int) (n, to int) {
-	const between = 3 // "cut the whole thing in half"
 	in := rd.In
 	if in.Cued(word(i), lexicon.CueHalves) {
-		return 2, i + 1
+		k := past(rd, word, i+1)
+		if k == i+1 && word(k) != "" || k > i+1 && in.Cued(word(k-1), lexicon.CueThe) {
+			return 0, 0 // "halve the wraps"
+		}
+		return 2, k
 	}
-	k := i + 1
+	k := past(rd, word, i+1) // "cut the whole thing in half", but not "cut the wraps in half"
 	switch {
 	case in.Cued(word(i), lexicon.CueCutsIt):
 	case in.Cued(word(i), lexicon.CueInto) && !rd.LiftsOn() && onlyParts(rd, word, i):
 		k = i // "and in three?"
 	default:
 		return 0, 0
-	}
-	for k-i <= between && word(k) != "" && !in.Cued(word(k), lexicon.CueInto) {
-		k++
 	}
 	if !in.Cued(word(k), lexicon.CueInto) {
 		return 0, 0
@@ -94,6 +94,14 @@ func cutsInto(rd *reading.Reading, word func(int) string, i int) (n, to int) {
 		return 0, 0
 	}
 	return n, k + 1
+}
+
+// past is the word behind those from i on which name what is cut.
+func past(rd *reading.Reading, word func(int) string, i int) int {
+	for rd.In.Cued(word(i), lexicon.CueCutThing) {
+		i++
+	}
+	return i
 }
 
 // onlyParts says whether a message says no more than into how many parts, from the word at i on.
