@@ -140,8 +140,8 @@ func speed(rd *reading.Reading, i int) bool {
 // over a length.
 func BoundAsk(rd *reading.Reading, full places.Bound, limb bool) *parser.Ask {
 	for i, e := range rd.Elems {
-		if !e.Marked(lexicon.MarkBound) {
-			continue
+		if !e.Marked(lexicon.MarkBound) || rd.Cued(e, lexicon.CueAbove) && rd.At(i+1).Marked(lexicon.MarkAt) {
+			continue // "straight above at 5 m" is where, and not how much at least
 		}
 		j := rd.Past(i+1, +1, lexicon.MarkIs|lexicon.MarkBound|lexicon.MarkArticle)
 		fig := rd.At(j).Fig
