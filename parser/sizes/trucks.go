@@ -73,7 +73,13 @@ func takesApiece(rd *reading.Reading) bool {
 // "14 ft trailer", "truck is 15 yards"; -1 where it is not told.
 func truckSize(rd *reading.Reading, v int) int {
 	behind := rd.Past(v+1, +1, lexicon.MarkIs|lexicon.MarkMade|lexicon.MarkArticle)
+	before := v - 2
+	if rd.At(before).Cross {
+		before--
+	}
 	switch {
+	case gear.Far(rd, v-1) && rd.At(before).Fig.Short() && rd.At(v-1).Pause == 0:
+		return -1 // "20 in 8 ft truck takes": the piece's, in one breath with how thick it is
 	case gear.Far(rd, v-1):
 		return v - 1
 	case gear.Far(rd, behind):
