@@ -48,6 +48,8 @@ var numberSteps = []step{
 	sizes.BetweenBlocks,
 	gear.PlaitedStrands,
 	gear.RopesBent,
+	gear.SameOrMore,
+	gear.DrumWeighs,
 	gear.Picks,
 	lines.ThickByLong,
 	senses.SlingLegs,
