@@ -8,6 +8,7 @@ import (
 	"heft/parser/gear"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
+	"heft/parser/scan"
 	"heft/parser/sizes"
 )
 
@@ -57,5 +58,16 @@ func ThickByLong(rd *reading.Reading) {
 		}
 		rd.Elems[long].Fig.Told = parser.RopeLength
 		rd.Elems = slices.Delete(rd.Elems, i+1, long)
+	}
+}
+
+// RopeUp reads "the rope is 12 m up" as how high it hangs, and no length of it.
+func RopeUp(rd *reading.Reading) {
+	for i, e := range rd.Elems {
+		at := rd.Past(i+1, +1, lexicon.MarkIs)
+		up := rd.At(at + 1)
+		if e.Plays(parser.RopeLength) && gear.Part(e) == lexicon.PartRope && gear.Far(rd, at) && up.LooksBack(parser.HitchHeight) && up.Marked(lexicon.MarkUpward|lexicon.MarkHigh) && rd.EndsBreath(at+2) {
+			rd.Alter(i, func(t *scan.Term) { t.Roles = nil })
+		}
 	}
 }

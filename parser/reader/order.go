@@ -52,6 +52,7 @@ var numberSteps = []step{
 	gear.DrumWeighs,
 	gear.Picks,
 	lines.ThickByLong,
+	lines.RopeUp,
 	senses.SlingLegs,
 	pulls.LedOffDown,
 	senses.Slips,
