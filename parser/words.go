@@ -199,7 +199,7 @@ var noted = map[string]string{
 	"log-heaviest": "heaviest of the day", "log-total": "total for the day",
 	gearWanted: "how strong should it be", MostWanted: "what's the most", PartsWanted: "how many parts of line", HighestWanted: "how high can i set the block", BlocksMeet: "do the blocks meet", AnchorLoad: "what does the anchor see", TravelWanted: "how far can it go before the blocks meet", TieWanted: "how far out can i tie", LowestWanted: "how high must the block be", TagPull: "how hard on the tag line",
 	NoteTillLevel: "till its level", NoteEitherEnd: "butt tied or tip tied", HangWanted: "how low will it hang", WinchWanted: "what size winch",
-	ThickWanted: "how thick may it be", MovedByHand: "can i carry it by hand",
+	ThickWanted: "how thick may it be", MovedByHand: "can i carry it by hand", NotePerVolume: "per cubic foot",
 	BlockUnder:    "block right under the cut",
 	TooMany:       "too many",
 	Slipped:       "slipped",

@@ -63,6 +63,7 @@ var numberSteps = []step{
 	turning.Joins,
 	turning.PartsMade,
 	turning.CutInParts,
+	(*reading.Reading).TapersTo,
 	otherwise,
 	turning.MeasuredAnew,
 	senses.Loading,

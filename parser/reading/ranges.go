@@ -244,14 +244,15 @@ func (rd *Reading) TapersTo() {
 		for rd.TermAt(t).Note == "about" {
 			t++
 		}
-		for b > 0 && (rd.At(b).Pause == 2 || rd.At(b).Marked(lexicon.MarkAnd)) {
-			b--
+		for b > 0 && (rd.At(b).Pause == 2 || rd.At(b).Marked(lexicon.MarkAnd) || rd.At(b).Polite() && rd.At(b).Pause == 0 || rd.TermAt(b).HowMuch) {
+			b-- // "que acaba en 14"
 		}
 		if !rd.At(b).Plays(parser.ButtDiameter) || rd.At(b-1).Fig == nil {
 			continue
 		}
 		tip, butt := rd.At(t).Fig, rd.At(b-1).Fig
-		if tip == nil || tip.Told != "" || rd.At(t+1).Looks(lexicon.Before) || !butt.Short() {
+		high := rd.TermAt(t + 1).HighEnd // "acaba en 14 arriba"
+		if tip == nil || tip.Told != "" || rd.At(t+1).Looks(lexicon.Before) && !high || !butt.Short() {
 			continue
 		}
 		if tip.bareFrom(butt) && !rd.At(t+1).Piece() {
@@ -259,6 +260,9 @@ func (rd *Reading) TapersTo() {
 		}
 		if tip.Short() && tip.High < butt.Low {
 			tip.Told = parser.TipDiameter
+			if high {
+				rd.Elems[t+1].Term = &scan.Term{}
+			}
 		}
 	}
 }

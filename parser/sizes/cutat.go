@@ -45,10 +45,13 @@ func CutAt(rd *reading.Reading) {
 // CutLong reads "cut it at 3 ft" and "corto a 90 cm" of a piece whose thickness is told
 // beside it or was before as how long the piece is then: a cut is so far from the end. What
 // is told in inches or centimetres is so only where no length is known, or where the piece
-// is not that thick; much more is rather how high somebody cuts.
+// is not that thick; much more, or of a stem, is rather how high somebody cuts.
 func CutLong(rd *reading.Reading) {
 	const longest = 2.5
-	if gear.AsksFor(rd, parser.AskCutPlan) || rd.AnyAt(func(i int) bool { return rd.TermAt(i).Shape == parser.Limb }) {
+	stands := func(i int) bool {
+		return rd.TermAt(i).Shape == parser.Limb || rd.Cued(rd.Elems[i], lexicon.CueTheTrunk)
+	}
+	if gear.AsksFor(rd, parser.AskCutPlan) || rd.AnyAt(stands) {
 		return
 	}
 	for i, e := range rd.Elems {
