@@ -184,7 +184,7 @@ var noted = map[string]string{
 	"wet": "wet rope", "iced": "iced over", "bare-hands": "bare hands", "gusty": "gusts", NoteOnBlock: "on the block", FactorWanted: "what factor is that", NoteLinePeak: "peak", fallWanted: "how far does it fall", NoteHoldsBlock: "block sling", NoteBlockHung: "block on it", NoteDrumLoad: "load on the drum", "dark": "getting dark", "natural-crotch": "natural crotch", "about": "about", "rigging-ring": "rigging ring",
 	NoteOverBlock: "over a block instead",
 	"carabiner":   "carabiner", "connector": "connector", "swivel": "swivel", "screw-link": "screw link", "load-hook": "load hook", "ball-bearing": "ball bearing", "worn": "used rope", "replaced": "broken gear replaced", "bowline": "bowline",
-	"second-stem": "second stem",
+	"second-stem": "second stem", NotePerVolume: "per cubic foot",
 	"clove-hitch": "clove hitch", "timber-hitch": "timber hitch", "two-half-hitches": "half hitches",
 	"snubbed": "snubbed", "let-run": "let it run", CutFalls: "negative rigging", "bridle": "bridle", "hang-level": "hang level", "hang-butt": "butt down", "hang-tip": "tip down",
 	"rope-static": "static", "rope-low-stretch": "low stretch", "rope-stretchy": "stretchy", "rope-double-braid": "double braid",
