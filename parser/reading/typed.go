@@ -47,12 +47,13 @@ func (rd *Reading) SaidTo(c scan.Cue, from int) int {
 		if end < len(rd.Text) && !strings.ContainsRune(" ,.;:!?\n/", rune(rd.Text[end])) {
 			continue
 		}
-		said := strings.TrimSpace(rd.Text[from:end])
-		if strings.ContainsAny(said, ",.;:!?\n") {
+		said := rd.Text[from:end]
+		if strings.ContainsAny(strings.TrimSpace(said), ",.;:!?\n") {
 			break
 		}
-		words = len(strings.Fields(said))
-		if rd.In.Cued(scan.Fold(said), c) {
+		typed := strings.Fields(said)
+		words = len(typed)
+		if rd.In.Cued(scan.Fold(strings.Join(typed, " ")), c) {
 			found = end
 		}
 	}
