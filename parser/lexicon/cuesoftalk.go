@@ -9,6 +9,8 @@ import "heft/parser/scan"
 
 // The cues of such a message.
 const (
+	CueBackwards  scan.Cue = "backwards"   // behind how far off that is
+	CueDrumFoot   scan.Cue = "drum-foot"   // behind the drum: at the foot of its tree
 	CueAils       scan.Cue = "ails"        // behind somebody, that they stay at home
 	CueAloft      scan.Cue = "aloft"       // where who climbs is
 	CueCrew       scan.Cue = "crew"        // beside how many there are in all
