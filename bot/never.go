@@ -44,6 +44,8 @@ var beyond = map[string]string{
 	"box":     "What fits in a truck by its size, and what chips, brush or firewood fill, I do not work out. Loads I count by weight: “truck takes 8,000 lb”.",
 	"rest":    "I take nothing off a piece. What is left type by its own sizes, its cuts measured: “26 in butt, 14 in tip, 30 ft red oak log”.",
 	"tie-in":  "What a climber hangs on I give no figure for: no limb, no stem, no anchor of theirs. Ask the qualified arborist.",
+	"saws":    "Which saw or bar to take, and how much oil or fuel, I do not work out.",
+	"wind":    "How hard wind pushes on a top I do not work out. Where it moves the piece or the stem, come down and wait. Ask the qualified arborist.",
 	"roof":    "What a roof or a deck holds I do not work out: set nothing down on it. Ask the qualified arborist.",
 }
 

@@ -59,7 +59,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueOtherSide: true, CueOurLimit: true, CueOurs: true, CueOut: true, CueOutcome: true,
 	CueOutdoors: true, CueOuter: true, CueOver: true, CueOverBlock: true, CueOverHinge: true,
 	CueHoldsMe: true, CueOwnWeight: true, CueOwned: true, CueOwns: true, scan.CuePartOf: true, CueParts: true,
-	CuePast: true, CuePeak: true, CuePeople: true, CuePer: true, CueByThe: true, CueSoundsTwo: true, CueHandHolds: true, CueExactly: true, CuePick: true,
+	CuePast: true, CuePeak: true, CuePeople: true, CuePer: true, CueByThe: true, CueAnswersIn: true, CueSwapped: true, CueSwappedFor: true, CueSoundsTwo: true, CueHandHolds: true, CueExactly: true, CuePick: true,
 	CuePicks: true, CuePiece: true, CuePieceMiddle: true, CuePlumb: true, CuePlus: true,
 	CuePost: true, CuePounds: true, CuePull: true, CuePullWith: true, CuePulling: true,
 	CueQuery: true, CueQueryFirst: true, CueRained: true, CueRainfall: true, CueRaises: true,

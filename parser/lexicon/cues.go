@@ -330,10 +330,6 @@ const (
 	CueGivesBoth       scan.Cue = "gives-both"       // before "both", that two answers are wanted
 	CueWays            scan.Cue = "ways"             // behind it, likewise: "both ways"
 	CueAtRope          scan.Cue = "at-rope"          // among what tells of people, that they hold or pull
-	CueByThe           scan.Cue = "by-the"           // between what it weighs and a foot or a metre: "50 lb a foot"
-	CueExactly         scan.Cue = "exactly"          // before where gear is, that it is right there: "dead above"
-	CueHandHolds       scan.Cue = "hand-holds"       // between one person and what their hand holds
-	CueSoundsTwo       scan.Cue = "sounds-two"       // how two sounds, behind an article
 	CueCarries         scan.Cue = "carries"          // before what share of a load somebody pulls
 	CueBorne           scan.Cue = "borne"            // behind that share, the load
 	CueDrumHolder      scan.Cue = "drum-holder"      // what the drum is tied to its tree with

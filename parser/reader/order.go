@@ -65,6 +65,7 @@ var numberSteps = []step{
 	turning.CutInParts,
 	(*reading.Reading).TapersTo,
 	otherwise,
+	lines.Swapped,
 	turning.MeasuredAnew,
 	senses.Loading,
 	senses.StemOfCrown,

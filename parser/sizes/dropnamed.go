@@ -49,7 +49,8 @@ func thickBehind(rd *reading.Reading, i int) {
 	}
 	next := rd.At(k + 1)
 	goesOn := !rd.EndsBreath(k+1) && next.Fig == nil && !next.Cross && !next.Piece()
-	if named := rd.TermAt(before).Tree != nil || itsOwn(rd, k); named && !goesOn {
+	sized := rd.TermAt(before).Shape != "" && next.Fig.Far() // "drop a red oak log 14 in 10 ft"
+	if named := rd.TermAt(before).Tree != nil || itsOwn(rd, k) || sized; named && !goesOn {
 		fig.Sure = parser.Diameter
 	}
 }

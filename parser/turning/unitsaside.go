@@ -11,16 +11,18 @@ import (
 // for one system and put the other aside: what is put aside is never the one that
 // is kept.
 
-// UnitsAside leaves out the units that a message without a number denies, where it
-// tells other ones. Denied alone they stay in doubt.
+// UnitsAside leaves out the units that a message denies, where it tells other ones, or all its
+// numbers are in others: "14 in 10 ft and dont tell me in newtons". Denied alone they stay in
+// doubt.
 func UnitsAside(rd *reading.Reading) {
 	unitOfNumber(rd)
-	if rd.AnyAt(func(i int) bool { return rd.Elems[i].Fig != nil }) {
-		return
-	}
+	numbers := rd.AnyAt(func(i int) bool { return rd.Elems[i].Fig != nil })
 	for i := range rd.Elems {
 		end := deniedUnits(rd, i)
-		if end == 0 || !rd.AnyAt(func(k int) bool { return (k < i || k >= end) && otherSystem(rd, k, i+1, end) }) {
+		if end > 0 && numbers && rd.Cued(rd.At(i+1), lexicon.CueAnswersIn) && rd.EndsBreath(end) && allInOthers(rd, i+1, end) {
+			Blank(rd, i, end)
+		}
+		if end == 0 || numbers || !rd.AnyAt(func(k int) bool { return (k < i || k >= end) && otherSystem(rd, k, i+1, end) }) {
 			continue
 		}
 		Blank(rd, i, end)
@@ -45,10 +47,29 @@ func unitOfNumber(rd *reading.Reading) {
 	}
 }
 
+// allInOthers says whether every number with a unit is told in another system than the units
+// from one element to another, and some number is.
+func allInOthers(rd *reading.Reading, from, to int) bool {
+	told := false
+	for _, e := range rd.Elems {
+		if e.Fig == nil || e.Fig.Unit == nil || e.Fig.Unit.System == "" {
+			continue
+		}
+		told = true
+		if rd.AnyAt(func(k int) bool { return from <= k && k < to && systemAt(rd, k) == e.Fig.Unit.System }) {
+			return false
+		}
+	}
+	return told
+}
+
 // deniedUnits finds where the units end that the word at i denies, 0 for none.
 func deniedUnits(rd *reading.Reading, i int) (end int) {
 	if !sizes.Denial(rd, i) {
 		return 0
+	}
+	if rd.Cued(rd.At(i+1), lexicon.CueAnswersIn) {
+		i++ // "dont tell me in newtons"
 	}
 	for k := rd.Past(i+1, +1, lexicon.MarkArticle|lexicon.MarkAnd|lexicon.MarkIs|lexicon.MarkIn); systemAt(rd, k) != ""; k = rd.Past(k+1, +1, lexicon.MarkAnd) {
 		end = k + 1
