@@ -137,7 +137,23 @@ func turnWord(rd *reading.Reading, i int) int {
 	if k := rd.Past(j+1, +1, lexicon.MarkIs); fig.Dim == parser.DimAngle && rd.At(j).Marked(lexicon.MarkDeflects) && (rd.At(k).Fig == nil || !angular(rd, k)) {
 		return j
 	}
-	return -1
+	return turnExplained(rd, i)
+}
+
+// turnExplained is the element that says in a breath of its own what the angle before it is:
+// "60 grados, o sea lo que dobla la cuerda"; -1 where none does.
+func turnExplained(rd *reading.Reading, i int) int {
+	j := i + 2
+	if rd.Elems[i].Fig.Dim != parser.DimAngle || rd.At(j-1).Pause != 2 {
+		return -1
+	}
+	for e := rd.At(j); e.Polite() || e.Marked(lexicon.MarkPronoun|lexicon.MarkIs|lexicon.MarkArticle) || rd.Cued(e, lexicon.CueHowMuch) || rd.Cued(e, lexicon.CueItIs); e = rd.At(j) {
+		j++
+	}
+	if j == i+2 || !rd.At(j).Marked(lexicon.MarkDeflects) || rd.At(j+1).Fig != nil {
+		return -1
+	}
+	return j
 }
 
 // ropeGoes reads "the line goes 90 there" and "makes a 90 there" at a redirect. What has no unit could
