@@ -171,6 +171,7 @@ var placeSteps = []step{
 	sizes.RunOrFall,
 	sizes.Negative,
 	sizes.MiddleUp,
+	sizes.TiedNear,
 	sizes.ToBlock,
 	sizes.AboveBlock,
 	sizes.BelowCut,
