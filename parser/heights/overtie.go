@@ -80,8 +80,9 @@ func OverTieAlone(rd *reading.Reading) {
 	}
 }
 
-// besidesLowering says whether the element at k asks for more than a weight or wraps.
+// besidesLowering says whether the element at k asks for more than a weight or wraps, or tells
+// of a fall.
 func besidesLowering(rd *reading.Reading, k int) bool {
 	in := rd.TermAt(k).Intent
-	return in != "" && in != parser.AskWeight && in != parser.AskLower && !rd.TermAt(k).Besides
+	return rd.Elems[k].Plays(parser.DropHeight) || rd.TermAt(k).Falls || in != "" && in != parser.AskWeight && in != parser.AskLower && !rd.TermAt(k).Besides
 }

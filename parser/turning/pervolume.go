@@ -3,6 +3,7 @@ package turning
 import (
 	"heft/parser"
 	"heft/parser/gear"
+	"heft/parser/lexicon"
 	"heft/parser/reading"
 )
 
@@ -10,8 +11,15 @@ import (
 // foot": it is no piece's, and what we count with is said instead.
 func PerVolume(rd *reading.Reading) {
 	for i := range rd.Elems {
-		if rd.TermAt(i).Note == parser.NotePerVolume && gear.Heavy(rd, i-1) {
-			Blank(rd, i-1, i)
+		if rd.TermAt(i).Note != parser.NotePerVolume {
+			continue
+		}
+		k := i - 1
+		for k > i-3 && rd.Cued(rd.At(k), lexicon.CueByThe) {
+			k-- // "60 lb to the cubic foot"
+		}
+		if gear.Heavy(rd, k) {
+			Blank(rd, k, k+1)
 		}
 	}
 }
