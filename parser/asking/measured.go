@@ -8,7 +8,6 @@ import (
 	"heft/parser"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
-	"heft/parser/scan"
 	"heft/parser/stops"
 	"heft/parser/turning"
 )
@@ -44,7 +43,7 @@ func takeAlong(rd *reading.Reading, a *parser.Ask, from, to int) {
 
 // gripWraps is where the wraps of an unknown knot that grips a rope are told.
 func gripWraps(rd *reading.Reading, a *parser.Ask) (from, to int) {
-	if a.Kind != parser.Unknown || !rd.In.Cued(scan.Fold(a.Words), lexicon.CueGripKnot) {
+	if a.Kind != parser.Unknown || !rd.CuedAs(a.Words, lexicon.CueGripKnot) {
 		return 0, 0
 	}
 	prev, next, _ := stops.Around(rd, a)

@@ -2,6 +2,7 @@ package asking
 
 import (
 	"math"
+	"strings"
 
 	"heft/parser/bounds"
 	"heft/parser/reading"
@@ -15,7 +16,7 @@ import (
 func SpokenHundreds(rd *reading.Reading) {
 	for i := 0; i+1 < len(rd.Elems); i++ {
 		a, b := rd.Elems[i].Fig, rd.Elems[i+1].Fig
-		if !runsOn(rd, i) || !a.Between(1, 9) || b.Low != b.High || rd.Text[a.End:b.Start] != " " || !bounds.WeighedSo(rd, i) {
+		if !runsOn(rd, i) || !a.Between(1, 9) || b.Low != b.High || strings.Trim(rd.Text[a.End:b.Start], " ") != "" || a.End == b.Start || !bounds.WeighedSo(rd, i) {
 			continue
 		}
 		scale := 1.0

@@ -53,7 +53,7 @@ func noneFrom(rd *reading.Reading, i int) (from int, longer bool) {
 	}
 	words := scan.SplitWords(rd.Text[reachBack(rd, from):rd.Elems[i].Start])
 	cued := func(c scan.Cue) int {
-		return slices.IndexFunc(words, func(w string) bool { return rd.In.Cued(scan.Fold(w), c) })
+		return slices.IndexFunc(words, func(w string) bool { return rd.CuedAs(w, c) })
 	}
 	none, more := cued(lexicon.CueNoneOf), cued(lexicon.CueLongerOne)
 	if none < 0 {
@@ -131,7 +131,7 @@ func toMost(rd *reading.Reading, i int) bool {
 func noLonger(rd *reading.Reading, from, i int) {
 	start, end := reachBack(rd, from), rd.Elems[i].Start
 	rd.Asks = slices.DeleteFunc(rd.Asks, func(a *parser.Ask) bool {
-		return a.Kind == parser.Unknown && a.Start >= start && a.End <= end && rd.In.Cued(scan.Fold(a.Words), lexicon.CueNoneOf)
+		return a.Kind == parser.Unknown && a.Start >= start && a.End <= end && rd.CuedAs(a.Words, lexicon.CueNoneOf)
 	})
 	rd.Passed = slices.DeleteFunc(rd.Passed, func(p parser.Said[string]) bool {
 		leads := func(w string) bool { return rd.In.Cued(w, lexicon.CueNoneOf) || rd.In.Cued(w, lexicon.CueLongerOne) }

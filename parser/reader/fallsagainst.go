@@ -100,7 +100,7 @@ func insideOne(rd *reading.Reading, e reading.Element, differ bool) (against, bo
 	for _, w := range strings.Fields(words) {
 		from += strings.Index(words[from:], w)
 		join := rd.In.Joins[scan.Fold(w)] == scan.Or
-		if !join || !differ && !rd.In.Cued(scan.Fold(w), lexicon.CueVersus) {
+		if !join || !differ && !rd.CuedAs(w, lexicon.CueVersus) {
 			from += len(w)
 			continue
 		}

@@ -72,7 +72,7 @@ func ofAll(rd *reading.Reading, i, many int) bool {
 // its legs are the pieces.
 func forkedAtMost(rd *reading.Reading) bool {
 	return !slices.ContainsFunc(rd.Asks, func(a *parser.Ask) bool {
-		return a.Kind != parser.Unknown || !rd.In.Cued(scan.Fold(a.Words), lexicon.CueForked)
+		return a.Kind != parser.Unknown || !rd.CuedAs(a.Words, lexicon.CueForked)
 	})
 }
 

@@ -39,6 +39,12 @@ func (rd *Reading) TypedAfter(i int, c scan.Cue) bool {
 	return rd.Begin(c, rd.Text[rd.Elems[i].End:max(to, rd.Elems[i].End)])
 }
 
+// CuedAs says whether a stretch of the text is the words of a cue, however much room is left
+// between them and however they are accented.
+func (rd *Reading) CuedAs(typed string, c scan.Cue) bool {
+	return rd.In.Cued(strings.Join(scan.SplitWords(typed), " "), c)
+}
+
 // SaidTo is where the words of a cue end that stand right behind a place in the
 // text, -1 where none do.
 func (rd *Reading) SaidTo(c scan.Cue, from int) int {
@@ -51,9 +57,8 @@ func (rd *Reading) SaidTo(c scan.Cue, from int) int {
 		if strings.ContainsAny(strings.TrimSpace(said), ",.;:!?\n") {
 			break
 		}
-		typed := strings.Fields(said)
-		words = len(typed)
-		if rd.In.Cued(scan.Fold(strings.Join(typed, " ")), c) {
+		words = len(strings.Fields(said))
+		if rd.CuedAs(said, c) {
 			found = end
 		}
 	}
@@ -66,7 +71,7 @@ func (rd *Reading) EverTyped(c scan.Cue) bool {
 		if rd.Begin(c, rd.Text[at:]) {
 			return true
 		}
-		n := strings.IndexByte(rd.Text[at:], ' ')
+		n := strings.IndexAny(rd.Text[at:], " \n")
 		if n < 0 {
 			return false
 		}

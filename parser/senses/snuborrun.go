@@ -35,7 +35,7 @@ func SnubOrRun(rd *reading.Reading) bool {
 	either := 0
 	for _, word := range scan.SplitWords(rd.Text[rd.Elems[first].End:rd.Elems[last].Start]) {
 		j, join := rd.In.Joins[scan.Fold(word)]
-		if join && j == scan.Or || rd.In.Cued(scan.Fold(word), lexicon.CueVersus) {
+		if join && j == scan.Or || rd.CuedAs(word, lexicon.CueVersus) {
 			either++
 		}
 	}
@@ -49,7 +49,7 @@ func RunVersus(rd *reading.Reading) {
 		return
 	}
 	rd.Asks = slices.DeleteFunc(rd.Asks, func(a *parser.Ask) bool {
-		return a.Kind == parser.Unknown && rd.In.Cued(scan.Fold(a.Words), lexicon.CueVersus)
+		return a.Kind == parser.Unknown && rd.CuedAs(a.Words, lexicon.CueVersus)
 	})
 }
 

@@ -24,7 +24,7 @@ func Colours(rd *reading.Reading) {
 	}
 	rd.Asks = slices.DeleteFunc(rd.Asks, func(a *parser.Ask) bool {
 		prev, next, _ := Around(rd, a)
-		colour := a.Kind == parser.Unknown && (rd.In.Cued(scan.Fold(a.Words), lexicon.CueColour) && ofKitAlone(rd, prev, next) || ofBark(rd, a, prev, next))
+		colour := a.Kind == parser.Unknown && (rd.CuedAs(a.Words, lexicon.CueColour) && ofKitAlone(rd, prev, next) || ofBark(rd, a, prev, next))
 		if colour {
 			gear.Said(rd, a.Start, a.End)
 		}
@@ -38,7 +38,7 @@ func ofBark(rd *reading.Reading, a *parser.Ask, prev, next int) bool {
 	behind := rd.At(next)
 	before := rd.At(rd.Past(prev, -1, lexicon.MarkIs|lexicon.MarkAdjective))
 	bark := rd.Cued(behind, lexicon.CueBark) && behind.Pause == 0 || rd.Cued(before, lexicon.CueBark)
-	return bark && rd.In.Cued(scan.Fold(a.Words), lexicon.CueBarkColour)
+	return bark && rd.CuedAs(a.Words, lexicon.CueBarkColour)
 }
 
 // ofKitAlone says whether what stands between two elements is said of gear, and of no

@@ -144,7 +144,7 @@ func ofOnePart(rd *reading.Reading, text string) string {
 				continue
 			}
 			end = a[0] + rest[n-1][1]
-			if rd.In.Cued(scan.Fold(text[a[0]:end]), lexicon.CueOnePart) {
+			if rd.CuedAs(text[a[0]:end], lexicon.CueOnePart) {
 				text = text[:a[0]] + text[end:]
 				break
 			}

@@ -9,7 +9,6 @@ import (
 	"heft/parser/gear"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
-	"heft/parser/scan"
 )
 
 // LeftOfJob takes what a job's message tells of the surroundings out of its question, to be
@@ -18,7 +17,7 @@ import (
 func LeftOfJob(rd *reading.Reading, q *parser.Question) {
 	for i, e := range rd.Elems {
 		around := e.Marked(lexicon.MarkPlace) || e.Marked(lexicon.MarkObstacle)
-		if !around || e.Fig != nil || rd.In.Cued(scan.Fold(rd.Text[e.Start:e.End]), lexicon.CueTheTree) || e.Marked(lexicon.MarkGear) || rd.TermAt(i).Tree != nil || q.Site != nil && within(*q.Site, e.Start) || left(q.Left, e.Start) {
+		if !around || e.Fig != nil || rd.CuedAs(rd.Text[e.Start:e.End], lexicon.CueTheTree) || e.Marked(lexicon.MarkGear) || rd.TermAt(i).Tree != nil || q.Site != nil && within(*q.Site, e.Start) || left(q.Left, e.Start) {
 			continue
 		}
 		from, to := surroundings(rd, *q, i)

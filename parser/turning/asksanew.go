@@ -40,7 +40,7 @@ func askedFrom(rd *reading.Reading, i int) int {
 	from := i
 	for k := i - 1; k >= 0 && rd.Elems[k].Pause <= 2; k-- {
 		word, _ := scan.NextWord(rd.Text[rd.Elems[k].Start:])
-		if rd.TermAt(k).Intent != "" || rd.In.Cued(scan.Fold(word), lexicon.CueAsks) {
+		if rd.TermAt(k).Intent != "" || rd.CuedAs(word, lexicon.CueAsks) {
 			from = k
 		}
 	}

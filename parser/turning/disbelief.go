@@ -43,7 +43,7 @@ func disbelieved(rd *reading.Reading, i int) int {
 		if n == 0 {
 			c = lexicon.CueDisbeliefVerb
 		}
-		if !rd.In.Cued(scan.Fold(w), c) {
+		if !rd.CuedAs(w, c) {
 			return 0
 		}
 	}

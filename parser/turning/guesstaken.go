@@ -67,7 +67,7 @@ func sameTold(rd *reading.Reading, fig *reading.Figure) bool {
 // guess, i itself where none do.
 func guessLead(rd *reading.Reading, i int) int {
 	for k := max(0, i-reading.LongestCue); k < i; k++ {
-		if rd.In.Cued(scan.Fold(strings.Join(strings.Fields(rd.Text[rd.Elems[k].Start:rd.Elems[i].Start]), " ")), lexicon.CueGuessedIt) {
+		if rd.CuedAs(rd.Text[rd.Elems[k].Start:rd.Elems[i].Start], lexicon.CueGuessedIt) {
 			return k
 		}
 	}

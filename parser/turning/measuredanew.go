@@ -78,5 +78,5 @@ func measuredAt(rd *reading.Reading, i int) int {
 
 // anyWord says whether a word of a kind stands in the text from one place to another.
 func anyWord(rd *reading.Reading, from, to int, cue scan.Cue) bool {
-	return slices.ContainsFunc(scan.SplitWords(rd.Text[from:to]), func(w string) bool { return rd.In.Cued(scan.Fold(strings.Trim(w, "¿¡?!")), cue) })
+	return slices.ContainsFunc(scan.SplitWords(rd.Text[from:to]), func(w string) bool { return rd.CuedAs(strings.Trim(w, "¿¡?!"), cue) })
 }

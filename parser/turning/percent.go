@@ -53,7 +53,7 @@ func percentIs(rd *reading.Reading, i, to int, f parser.Field, low, high float64
 		rd.Elems[k].Term = &scan.Term{}
 	}
 	rd.Asks = slices.DeleteFunc(rd.Asks, func(a *parser.Ask) bool {
-		return f == parser.Efficiency && a.Kind == parser.Unknown && a.End <= fig.End && rd.In.Cued(scan.Fold(a.Words), lexicon.CueLoses)
+		return f == parser.Efficiency && a.Kind == parser.Unknown && a.End <= fig.End && rd.CuedAs(a.Words, lexicon.CueLoses)
 	})
 }
 

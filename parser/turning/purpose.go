@@ -53,7 +53,7 @@ func Unwanted(rd *reading.Reading, i int) bool {
 // nothing but what a piece shall not do.
 func struck(rd *reading.Reading, from, to int) {
 	start, end := rd.Elems[from].Start, startOf(rd, to)
-	known := func(words string) bool { return rd.In.Cued(scan.Fold(words), lexicon.CueStrikes) }
+	known := func(words string) bool { return rd.CuedAs(words, lexicon.CueStrikes) }
 	rd.Asks = slices.DeleteFunc(rd.Asks, func(a *parser.Ask) bool {
 		return a.Kind == parser.Unknown && a.Start >= start && a.End <= end && known(a.Words)
 	})

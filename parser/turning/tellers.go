@@ -82,7 +82,7 @@ func selfUp(rd *reading.Reading, i int) (from, to int) {
 // nowhere.
 func wordsOf(rd *reading.Reading, i int, c scan.Cue) int {
 	for k := i; k >= 0 && k > i-reading.LongestCue && rd.Elems[k].Pause == 0; k-- {
-		if rd.In.Cued(scan.Fold(rd.Text[rd.Elems[k].Start:rd.Elems[i].End]), c) {
+		if rd.CuedAs(rd.Text[rd.Elems[k].Start:rd.Elems[i].End], c) {
 			return k
 		}
 	}

@@ -36,7 +36,7 @@ func untriedEnd(rd *reading.Reading, i int) int {
 	const mostLead = 3
 	words := scan.SplitWords(rd.Text[rd.Elems[i].End:startOf(rd, end)])
 	words = words[:min(mostLead, len(words))]
-	if !slices.ContainsFunc(words, func(w string) bool { return rd.In.Cued(scan.Fold(w), lexicon.CueExperience) }) {
+	if !slices.ContainsFunc(words, func(w string) bool { return rd.CuedAs(w, lexicon.CueExperience) }) {
 		return 0
 	}
 	return end
