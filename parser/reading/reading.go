@@ -262,6 +262,7 @@ func (rd *Reading) Bare() bool {
 		switch {
 		case e.Fig != nil:
 			numbers++
+		case rd.Cued(e, lexicon.CueItIs): // "its 60 ft" without its apostrophe
 		case e.Pause == 0 && !e.Marked(lexicon.MarkAt|lexicon.MarkAnd) && !(e.Term != nil && e.Term.Note == "about") && !(e.Term != nil && lexicon.Says(e.Term, small)):
 			return false
 		}
