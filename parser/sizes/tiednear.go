@@ -6,6 +6,7 @@ import (
 	"heft/parser/lexicon"
 	"heft/parser/places"
 	"heft/parser/reading"
+	"heft/parser/scan"
 )
 
 // TiedNear passes over how far from its block a piece is tied, where it is asked how much
@@ -22,7 +23,21 @@ func TiedNear(rd *reading.Reading) {
 		end, from := blockBehind(rd, i+1), tiedBefore(rd, i)
 		if end > 0 && from >= 0 {
 			rd.Pass(from, end)
+			onlyLowers(rd)
 			return
+		}
+	}
+}
+
+// onlyLowers takes "we lower it to the ground" for no question of its own there, where no
+// wraps are asked for.
+func onlyLowers(rd *reading.Reading) {
+	if rd.Worded(parser.Wraps) {
+		return
+	}
+	for i := range rd.Elems {
+		if t := rd.TermAt(i); t.Intent == parser.AskLower && !rd.Cued(rd.Elems[i], lexicon.CueHolds) {
+			rd.Alter(i, func(t *scan.Term) { t.Intent = "" })
 		}
 	}
 }
