@@ -198,7 +198,7 @@ func endStands(rd *reading.Reading, i int) bool {
 		case e.Term == nil && rd.Text[e.Start:e.End] == "to": // "wants to be"
 		case e.Term == nil:
 			return false
-		case e.Plays(parser.WinchPull) || e.Term.RopeEnd, e.Term.Human && e.Marked(lexicon.MarkPronoun) && !e.Marked(lexicon.MarkArticle): // "with me 25 ft out"
+		case e.Plays(parser.WinchPull) || e.Term.RopeEnd || rd.Cued(e, lexicon.CueMe), e.Term.Human && e.Marked(lexicon.MarkPronoun) && !e.Marked(lexicon.MarkArticle): // "with me 25 ft out"
 			return true
 		}
 	}

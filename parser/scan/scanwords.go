@@ -130,7 +130,7 @@ func (s *scanner) unit(end int) int {
 	low := Fold(s.text[s.at:end])
 	if u := s.tongue.Units[low]; u != nil {
 		switch {
-		case low == "in" && s.tongue.nextIsArticle(s.text[end:]):
+		case low == "in" && (s.tongue.nextIsArticle(s.text[end:]) || endsInIt(s.text[end:])):
 			return 0
 		case low == "n" && s.at > s.lastEnd && !s.everyOne(end):
 			return 0 // "14 n 16": "and"
@@ -160,6 +160,14 @@ func (t *Tongue) nextIsArticle(rest string) bool {
 	word := strings.TrimLeft(rest, " ")
 	word = Fold(word[:lettersIn(word)])
 	return word != "its" && t.Optional[word]
+}
+
+// endsInIt reads "the line has 300 in it" where the breath ends there: "14 in it is" goes on.
+func endsInIt(rest string) bool {
+	word := strings.TrimLeft(rest, " ")
+	n := lettersIn(word)
+	next, _ := utf8.DecodeRuneInString(strings.TrimLeft(word[n:], " "))
+	return Fold(word[:n]) == "it" && !unicode.IsLetter(next) && !unicode.IsDigit(next)
 }
 
 // letters returns the end of a run of letters, apostrophes inside it taken in.
