@@ -133,11 +133,12 @@ func across(girth string) []Choice {
 	return []Choice{plain(strconv.FormatFloat(math.Ceil(v/math.Pi*scale)/scale, 'f', -1, 64) + " " + m[2] + " across")}
 }
 
-// load says whether a bare number can only be what is lowered or lifted.
+// load says whether a bare number can only be what is lowered or lifted: beside a length
+// it may be how thick that is.
 func (a *answer) load(bare string) bool {
 	q := a.question
 	hauled := q.Intent == parser.AskLower || q.Intent == parser.AskLift || q.Intent == parser.AskBlockLoad
-	return hauled && tooLong(bare) && q.Species == nil && !q.Has(parser.Weight) && !q.Has(acrossFields...)
+	return hauled && tooLong(bare) && q.Species == nil && !q.Has(parser.Weight, parser.Length) && !q.Has(acrossFields...)
 }
 
 // withUnits are a number with the units it may have been meant in: those of

@@ -154,6 +154,7 @@ func TestAChoiceIsTheQuestionWithItsDoubtTakenOut(t *testing.T) {
 		"600 lb limb 30 degrees":                {"600 lb limb 30 degrees between the legs", "600 lb limb rope turns 30 degrees"},
 		"600 lb limb, hitch 70":                 nil,
 		"600 lb limb, hitch 25":                 {"600 lb limb, hitch 25 ft", "600 lb limb, hitch 25 m"},
+		"linden 300 2 m how many wraps":         {"linden 300 mm across 2 m how many wraps", "linden 300 kg 2 m how many wraps"},
 		"red oak limb 14 across":                {"red oak limb 14 in across", "red oak limb 14 cm across"},
 		"lift 800 on a 3:1":                     {"lift 800 lb on a 3:1", "lift 800 kg on a 3:1"},
 		"14 in blorf red oak limb 22 ft":        {"14 in   red oak limb 22 ft"},

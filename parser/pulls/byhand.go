@@ -59,5 +59,6 @@ func roped(rd *reading.Reading, i int) bool {
 	}
 	asks := t.Intent != "" && t.Intent != parser.AskWeight && t.Intent != parser.AskHelp && !t.Besides && !rd.Cued(e, lexicon.CueHandLift) && !rd.Cued(e, lexicon.CueHandMove)
 	onRope := slices.ContainsFunc(strings.Fields(rd.Word(e)), func(w string) bool { return rd.In.Cued(w, lexicon.CueRopeName) }) // "two on the rope"
-	return asks || onRope || gear.Part(e) != "" || e.Marked(lexicon.MarkGear|lexicon.MarkCord) || e.Plays(parser.Parts) || e.Plays(parser.Wraps) || t.Hauls || e.Plays(parser.HitchHeight) && (rd.At(i-1).Fig != nil || rd.At(i+1).Fig != nil)
+	overBlock := t.Straight || t.Doubles || t.Block != "" && !t.Blocks                                                           // "by hand over one block up top"
+	return asks || onRope || overBlock || gear.Part(e) != "" || e.Marked(lexicon.MarkGear|lexicon.MarkCord) || e.Plays(parser.Parts) || e.Plays(parser.Wraps) || t.Hauls || e.Plays(parser.HitchHeight) && (rd.At(i-1).Fig != nil || rd.At(i+1).Fig != nil)
 }

@@ -38,7 +38,11 @@ func StraightLift(rd *reading.Reading) {
 			parts = 2
 		case !over && !t.Straight && !several && singleBlock(rd, i):
 			at = i
-			rd.Fixes = append(rd.Fixes, parser.Fix{Words: rd.Text[rd.Elems[i-1].Start:e.End], As: "1:1"})
+			from, to := i-1, i
+			if simpleBehind(rd, i) {
+				from, to = i, i+1
+			}
+			rd.Fixes = append(rd.Fixes, parser.Fix{Words: rd.Text[rd.Elems[from].Start:rd.Elems[to].End], As: "1:1"})
 		case !over && !t.Straight && !(t.Single && gear.Part(rd.At(i+1)) == lexicon.PartRope):
 			continue
 		}
@@ -62,12 +66,18 @@ func liftsNow(rd *reading.Reading) bool {
 // singleBlock reads "single block" and "un solo block" of a lift, where no other block is
 // told: it only turns the rope, which takes the most pull. The answer says so.
 func singleBlock(rd *reading.Reading, i int) bool {
-	one := rd.Cued(rd.At(i-1), lexicon.CueOneSheave) || rd.Cued(rd.At(i-1), lexicon.CueLone) || places.Bare(rd.At(i-1).Fig, 1) && rd.Cued(rd.At(i-2), lexicon.CueOnly)
+	one := rd.Cued(rd.At(i-1), lexicon.CueOneSheave) || simpleBehind(rd, i) || rd.Cued(rd.At(i-1), lexicon.CueLone) || places.Bare(rd.At(i-1).Fig, 1) && rd.Cued(rd.At(i-2), lexicon.CueOnly)
 	if !one || !blockNamed(rd, i) {
 		return false
 	}
 	behind := rd.At(rd.Past(i+1, +1, lexicon.MarkArticle|lexicon.MarkWhere|lexicon.MarkIn))
 	return !behind.Piece() && !rd.Cued(behind, lexicon.CueLoad) && !rd.AnyAt(func(k int) bool { return k != i && blockNamed(rd, k) })
+}
+
+// simpleBehind says whether the block at i is a simple one in the order of Spanish, "una
+// polea sencilla", and not a "block, single rope".
+func simpleBehind(rd *reading.Reading, i int) bool {
+	return rd.Cued(rd.At(i+1), lexicon.CueOneSheave) && gear.Part(rd.At(i+2)) != lexicon.PartRope
 }
 
 // straightSaid says whether words say that a rope goes straight, whatever it or the load
