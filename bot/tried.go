@@ -23,7 +23,7 @@ var triedFields = []parser.Field{parser.Length, parser.HitchHeight, parser.ButtD
 
 // triedFirst are what such a number may be where that is asked.
 var triedFirst = map[parser.Intent][]parser.Field{
-	parser.AskLift: {parser.Rise}, parser.AskDrop: {parser.DropHeight}, parser.AskSwing: {parser.Sideways, parser.ObstacleOut},
+	parser.AskLift: {parser.Rise}, parser.AskDrop: {parser.DropHeight, parser.BlockBelow}, parser.AskSwing: {parser.Sideways, parser.ObstacleOut},
 }
 
 // choosing are the kinds of asks whose choices say all that a number may be.

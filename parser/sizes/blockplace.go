@@ -112,7 +112,8 @@ func belowAlone(rd *reading.Reading, i int) bool {
 func belowBare(rd *reading.Reading) {
 	above := func(i int) bool {
 		peak := rd.TermAt(i).Intent == parser.AskDrop && rd.Cued(rd.Elems[i], lexicon.CuePeak) // that a block sees
-		return rd.Elems[i].Fig != nil && tiedAbove(rd, i) || peak
+		caught := rd.TermAt(i).Note == parser.LetRun || rd.TermAt(i).Note == parser.Snubbed
+		return rd.Elems[i].Fig != nil && tiedAbove(rd, i) || peak || caught
 	}
 	if !gear.AsksFor(rd, parser.AskDrop) && !rd.AnyAt(above) {
 		return
