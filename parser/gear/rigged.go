@@ -117,6 +117,7 @@ func SlingNamed(rd *reading.Reading) bool {
 // OnAnchor reads what is told of an anchor: "will the 8 in stub hold 600 lb
 // 2 ft out", where a mass is what hangs on it and "out" is how far.
 func OnAnchor(rd *reading.Reading) {
+	woodOfBlock(rd)
 	blockWood(rd)
 	bareAnchor(rd)
 	standsIn(rd)

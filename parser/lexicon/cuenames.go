@@ -89,6 +89,6 @@ var cueNamed = map[scan.Cue]bool{
 	CueWilling: true, CueWished: true, CueWithCentimetres: true, CueWood: true, CueWorking: true, CueWrapLess: true,
 	CueWrapMore: true, CueWrapsMore: true, CueWrongWay: true,
 	CueWholePiece: true,
-	CueLimbAbove:  true, CueOtherDay: true, CueDidCut: true, CueOutmost: true,
+	CueLimbAbove:  true, CueOtherDay: true, CueDidCut: true, CueOutmost: true, CueHoldsUp: true,
 	CueHitchedAt: true, CueLetsGo: true, CueUpInAir: true, CueTopOne: true, CueBottomOne: true,
 }

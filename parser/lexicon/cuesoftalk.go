@@ -198,6 +198,7 @@ const (
 	CueOtherDay  scan.Cue = "other-day"  // a day of work that is over
 	CueDidCut    scan.Cue = "did-cut"    // what a crew did then
 	CueOutmost   scan.Cue = "outmost"    // before how much of a limb's end
+	CueHoldsUp   scan.Cue = "holds-up"   // beside a limb, that the block hangs on it
 )
 
 // What is over is told beside thanks, and asks for nothing: "gracias, ya la bajamos sin
