@@ -65,17 +65,19 @@ func (rd *Reading) SaidTo(c scan.Cue, from int) int {
 	return found
 }
 
-// EverTyped says whether the words of a cue stand anywhere in the message.
+// EverTyped says whether the words of a cue stand anywhere in the message, with no mark
+// between them.
 func (rd *Reading) EverTyped(c scan.Cue) bool {
-	for at := 0; at < len(rd.Text); {
-		if rd.Begin(c, rd.Text[at:]) {
-			return true
+	mark := func(r rune) bool { return strings.ContainsRune(".,;:!?¿¡()\n", r) }
+	for _, part := range strings.FieldsFunc(rd.Text, mark) {
+		words := scan.SplitWords(part)
+		for at := range words {
+			for n := 1; n <= min(LongestCue, len(words)-at); n++ {
+				if rd.In.Cued(strings.Join(words[at:at+n], " "), c) {
+					return true
+				}
+			}
 		}
-		n := strings.IndexAny(rd.Text[at:], " \n")
-		if n < 0 {
-			return false
-		}
-		at += n + 1
 	}
 	return false
 }
