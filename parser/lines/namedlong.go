@@ -76,6 +76,9 @@ func behindName(rd *reading.Reading, i int) bool {
 	k, apart := rd.Back(i-1), false
 	if longWord(rd, k) {
 		k = rd.Back(k - 1) // "half inch double braid, length is 50 metres"
+		for rd.At(k).Pause == 0 && rd.At(k).Fig == nil && (rd.TermAt(k).Chatter || rd.At(k).Polite()) {
+			k-- // "double braid, man length is 50 metres"
+		}
 	}
 	if rd.At(k).Pause == 2 {
 		k, apart = k-1, true

@@ -22,7 +22,9 @@ func SomebodyPulls(rd *reading.Reading) {
 		at := handVerb(rd, i)
 		holds := rd.TermAt(at).SelfHolds || rd.Cued(rd.At(at), lexicon.CueHandHolds)
 		switch {
-		case rd.TermAt(at).SelfHolds && !asksFirst(rd, at):
+		case rd.TermAt(at).SelfHolds && asksFirst(rd, at):
+			continue // "mike, can i hold 40 lb"
+		case rd.TermAt(at).SelfHolds:
 		case (holds || rd.Cued(rd.At(at), lexicon.CueHandPulls)) && rd.At(at).Pause == 0 && onePerson(rd, at-1):
 		default:
 			continue

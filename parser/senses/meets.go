@@ -78,13 +78,20 @@ func blockOnLoad(rd *reading.Reading) {
 }
 
 // howHighFirst reads "how high does it get before they bang together": how far a lift goes
-// is asked, and no height that is to be measured.
+// is asked, and no height that is to be measured. "How high must the block be so they dont
+// meet" asks where a block is set.
 func howHighFirst(rd *reading.Reading, i int) bool {
-	for k := i - 1; k >= 0 && rd.Elems[k+1].Pause == 0 && rd.Elems[k].Fig == nil; k-- {
+	aims, block := false, false
+	for k := i; k >= 0 && (k == i || rd.Elems[k+1].Pause == 0) && rd.Elems[k].Fig == nil; k-- {
 		if rd.Cued(rd.Elems[k], lexicon.CueHowHigh) {
+			if aims && block {
+				return false
+			}
 			rd.Elems[k].Term = &scan.Term{Intent: parser.AskLift, Note: parser.TravelWanted}
 			return true
 		}
+		aims = aims || rd.SaidTo(lexicon.CueSoThat, rd.Elems[k].Start) >= 0
+		block = block || gear.Part(rd.Elems[k]) == lexicon.PartBlock && !heights.BlocksAt(rd, k)
 	}
 	return false
 }

@@ -82,20 +82,28 @@ func MassTold(rd *reading.Reading, but int) bool {
 }
 
 // massUnit is the one unit that all other masses and forces are told in. "Rope breaks at
-// 3600, block 50 kN, limit 180 kilos": nothing here takes so many kilonewtons or tonnes.
+// 3600, block 50 kN, limit 180 kilos": nothing here takes so many kilonewtons or tonnes. Who
+// tells tonnes beside pounds speaks of both, and may mean kilograms.
 func massUnit(rd *reading.Reading, but int) (u *scan.UnitWord) {
 	const tooMany, thousand = 300, 1000
+	var tonnes *scan.UnitWord
 	for i, e := range rd.Elems {
 		if i == but || e.Fig == nil || e.Fig.Unit == nil || e.Fig.Dim != parser.DimMass && e.Fig.Dim != parser.DimForce {
 			continue
 		}
 		if fig := rd.At(but).Fig; fig != nil && fig.Unit == nil && fig.Low >= tooMany && e.Fig.Unit.Factor >= thousand {
+			if e.Fig.Dim == parser.DimMass {
+				tonnes = e.Fig.Unit
+			}
 			continue
 		}
 		if u != nil && u != e.Fig.Unit {
 			return nil
 		}
 		u = e.Fig.Unit
+	}
+	if u != nil && tonnes != nil && u.System != tonnes.System {
+		return nil
 	}
 	if u == nil || u.Factor > 1 && u.Factor < 1000 || u.Factor <= 1 {
 		return u

@@ -11,9 +11,9 @@ import (
 
 // TiedNear passes over how far from its block a piece is tied, where it is asked how much
 // rope it takes: "amarrada como a 4 pies de la polea", "tied 4 ft below the block". The rope
-// goes up to the block, so that it asks for no more.
+// goes up to the block, so that it asks for no more. What swings hangs from there.
 func TiedNear(rd *reading.Reading) {
-	if !gear.AsksFor(rd, parser.AskRope) && !(rd.Before.Intent == parser.AskRope && rd.Before.Pieceless()) {
+	if gear.Swings(rd) || !gear.AsksFor(rd, parser.AskRope) && !(rd.Before.Intent == parser.AskRope && rd.Before.Pieceless()) {
 		return
 	}
 	for i := range rd.Elems {

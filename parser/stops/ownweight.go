@@ -35,6 +35,9 @@ func selfWeighs(rd *reading.Reading, i int) int {
 	for k > 0 && (rd.Cued(rd.At(k), lexicon.CueOwnWeight) || rd.At(k).Plays(parser.Weight) || rd.At(k).Marked(lexicon.MarkAt)) {
 		k--
 	}
+	for k > 0 && k < i-1 && rd.At(k).Pause == 0 && (rd.TermAt(k).Chatter || rd.At(k).Polite()) && rd.TermAt(k).Count == 0 {
+		k-- // "sin ayuda, oye peso 80 kilos"
+	}
 	apart := rd.At(k).Pause == 2
 	if apart {
 		k--

@@ -235,7 +235,7 @@ func headsOf(rd *reading.Reading, words [][]int, whole []int, end int, to *share
 			joined = joined || adds
 			continue
 		default:
-			besides = besides || n > 0 && !apart && (adds || !leadsToShare(rd, el))
+			besides = besides || n > 0 && !apart && (adds || !talkAt(rd, words[k][0], el) && !leadsToShare(rd, el))
 			k = 0
 			continue
 		}
@@ -261,6 +261,12 @@ func leadsToShare(rd *reading.Reading, el int) bool {
 		return false
 	}
 	return e.Marked(idle) || e.Polite() || rd.TermAt(el).Chatter || rd.Cued(e, lexicon.CueMerely) || rd.Cued(e, lexicon.CueHaving)
+}
+
+// talkAt says whether the word there is talk that nothing is made of: no element, and not left
+// out as "not one" is.
+func talkAt(rd *reading.Reading, at, el int) bool {
+	return el < 0 && !slices.ContainsFunc(rd.Passed, func(p parser.Said[string]) bool { return within(p, at) })
 }
 
 // idleBeside says whether a word may stand between who is counted and where they are: "of

@@ -65,6 +65,8 @@ func takeBack(rd *reading.Reading, i, n int) {
 		}
 	}
 	switch {
+	case p >= 0 && lessHolds(rd, i, p, n):
+		notSo(rd, i, n+1)
 	case p >= 0 && eitherWay(rd, i, p, n):
 		return
 	case p >= 0 && p == sameWords(rd, i, n):
