@@ -8,6 +8,7 @@ import (
 	"heft/parser/gear"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
+	"heft/parser/scan"
 	"heft/parser/stops"
 )
 
@@ -65,7 +66,8 @@ func ofSide(rd *reading.Reading, i int) (weight, out int) {
 }
 
 // BetweenTwo reads "30° between the two legs" and "angle between the two legs
-// 30°" as the angle at the block, as it is without the number.
+// 30°" as the angle at the block, as it is without the number. Where the angle stands
+// further off the two of them still say what it is, and are nobody on the rope.
 func BetweenTwo(rd *reading.Reading) {
 	for i, e := range rd.Elems {
 		j := rd.Past(i-2, -1, lexicon.MarkArticle)
@@ -82,6 +84,10 @@ func BetweenTwo(rd *reading.Reading) {
 			rd.Elems = slices.Delete(rd.Elems, j, i+1)
 			return
 		}
+		said := &scan.Term{Stop: e.Term.Stop, Roles: []scan.Role{{Field: parser.BlockAngle, Side: lexicon.After | lexicon.Before}}}
+		legs := reading.Element{Start: rd.Elems[j].Start, End: e.End, Pause: rd.Elems[j].Pause, Term: said}
+		rd.Elems = slices.Replace(rd.Elems, j, i+1, legs)
+		return
 	}
 }
 
