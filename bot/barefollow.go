@@ -285,7 +285,7 @@ func tooMuch(x parser.Quantity) bool {
 // read so.
 func (d *Desk) readAs(v speaker, before Turn, ask *parser.Ask, f parser.Field) (string, parser.Quantity, bool) {
 	phrase := v.typedAs(f, ask)
-	if phrase == "" {
+	if phrase == "" || ask.Away && parser.DimensionOf[f] != parser.DimLength && !isAngle(f) {
 		return "", parser.Quantity{}, false
 	}
 	q, err := d.reader.ReadAfter(phrase, before.question)

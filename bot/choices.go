@@ -161,10 +161,10 @@ func (a *answer) withUnits(bare string, ask *parser.Ask) []Choice {
 		return []Choice{plain(bare + " mm")}
 	case fraction(bare):
 		return []Choice{plain(bare + " in")}
-	case a.wideOrHeavy(ask):
-		return []Choice{plain(a.voice.say("%s across", bare+" mm")), plain(bare + " kg")}
 	case belowCut(ask) && ask.Number >= leastMillimetre:
 		return []Choice{plain(bare + " mm"), plain(bare + " cm")}
+	case a.wideOrHeavy(ask):
+		return []Choice{plain(a.voice.say("%s across", bare+" mm")), plain(bare + " kg")}
 	case belowCut(ask) && ask.Number >= leastInches:
 		return a.small(bare)
 	case onlyLong(ask):

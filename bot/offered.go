@@ -164,9 +164,10 @@ func inMillimetres(ask *parser.Ask) bool {
 	return onlyAcross(ask) && ask.Number >= leastMillimetre
 }
 
-// belowCut says whether a bare number can only be how far a block is below the cut.
+// belowCut says whether a bare number can only be how far a block is below the cut, or how
+// far something is from it.
 func belowCut(ask *parser.Ask) bool {
-	return onlyLong(ask) && ask.Choices[0].Field == parser.BlockBelow
+	return onlyLong(ask) && ask.Choices[0].Field == parser.BlockBelow || ask.Away
 }
 
 // wideOrHeavy says whether a bare number beside metres is a thickness in millimetres, or

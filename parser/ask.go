@@ -65,6 +65,7 @@ type Ask struct {
 	Number     float64  // what a number in question comes to that has no unit, 0 for a range
 	Metres     float64  // how long a length in question is at the most
 	Mass       bool     // the number in question is a mass or a force
+	Away       bool     // the number in question is told from somewhere in the tree: "600 from the block"
 	Choices    []Choice // what to type instead, where that can be listed
 	Glued      bool     // an unknown word typed in one with more: without it, that is something else
 	Measured   bool     // an unknown word with the length right before it, which may be that of what it names

@@ -258,6 +258,9 @@ func (r *Reader) question(rd *reading.Reading) (parser.Question, error) {
 		return parser.Question{Intent: q.Intent, Language: q.Language, Units: q.Units}, two
 	}
 	describe(rd, asks)
+	for _, a := range numberAsks {
+		a.Away = asking.Away(rd, a)
+	}
 	slices.SortStableFunc(asks, gravest)
 	return reading.OrAsk(q, append(append(asks, numberAsks...), shapeAsk, treeAsk))
 }
