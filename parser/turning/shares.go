@@ -104,6 +104,9 @@ func atRope(rd *reading.Reading, i, to int) bool {
 // stays in doubt.
 func PairOf(rd *reading.Reading, i int) {
 	of := rd.Past(i+1, +1, lexicon.MarkRelation|lexicon.MarkMade)
+	if pairRun(rd, i, of) {
+		return
+	}
 	prev, next := rd.At(rd.Past(i-1, -1, lexicon.MarkArticle)), rd.At(of)
 	counts := func(f parser.Field) bool {
 		return next.Plays(f) && next.Fig == nil && !rd.AnyAt(func(k int) bool { return rd.Elems[k].Fig != nil && rd.At(k+1).Plays(f) })
@@ -118,6 +121,20 @@ func PairOf(rd *reading.Reading, i int) {
 	if counts(parser.Wraps) && had && !changed || counts(parser.People) && held && !rd.In.Cued(words[0], lexicon.CueHands) {
 		rd.Join(i, of, &reading.Figure{Low: 2, High: 2, Start: rd.Elems[i].Start, End: rd.Elems[of-1].End})
 	}
+}
+
+// pairRun reads "if he lets it run a couple of metres" as about two, the least that it can
+// be: what runs further is caught softer. Of how far a piece falls it stays in doubt.
+func pairRun(rd *reading.Reading, i, of int) bool {
+	u := rd.In.Units[scan.Fold(rd.Word(rd.At(of)))]
+	runs := rd.TermAt(rd.Past(i-1, -1, lexicon.MarkArticle)).Note == parser.LetRun
+	if u == nil || u.Dim != parser.DimLength || !runs || rd.AnyAt(func(k int) bool { return rd.Elems[k].Plays(parser.RunLength) && rd.At(k+1).Fig != nil }) {
+		return false
+	}
+	start, two := rd.Elems[i].Start, 2*u.Factor
+	f := &reading.Figure{Low: two, High: two, Unit: u, Dim: u.Dim, Sure: parser.RunLength, Start: start, End: rd.Elems[of].End}
+	rd.Elems = slices.Replace(rd.Elems, i, of+1, reading.Element{Start: start, End: start, Term: &scan.Term{Note: "about"}}, reading.Element{Start: f.Start, End: f.End, Fig: f})
+	return true
 }
 
 // BothAnswers says whether "both" at i, or "each", only asks for two answers: "give me
