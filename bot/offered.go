@@ -17,7 +17,7 @@ var hint = map[parser.Field]string{
 	parser.Diameter: "“%s across”", parser.ButtDiameter: "“%s butt”", parser.TipDiameter: "“%s tip”",
 	parser.MidDiameter: "“%s in the middle”", parser.Length: "“%s long”", parser.HitchHeight: "“hitched at %s”",
 	parser.BlockHeight: "“block %s above the cut”", parser.Tie: "“tied %s from the cut”",
-	parser.WinchPull: "“winch of %s”", parser.ObstacleOut: "“%s past the block”", parser.ObstacleHeight: "“%s high”",
+	parser.WinchPull: "“winch of %s”", parser.PersonPull: "“each pulls %s”", parser.ObstacleOut: "“%s past the block”", parser.ObstacleHeight: "“%s high”",
 	parser.DesignFactor: "“design factor %s”", parser.Parts: "“%s tackle”", parser.Limit: "“limit %s”", parser.Weight: "“weighs %s”", parser.RopeLength: "“%s of rope”",
 	parser.LineOut: "“%s of line out”", parser.Sideways: "“%s to the side”", parser.DropHeight: "“drop %s”", parser.RunLength: "“let it run %s”", parser.Rise: "“%s of rise”", parser.CutHeight: "“cut at %s”", parser.Apart: "“blocks %s apart”", parser.BlockBelow: "“block %s below the cut”",
 }
@@ -38,7 +38,7 @@ func (s speaker) hints(ask *parser.Ask, fields []parser.Field) string {
 	bare := trimQuote(words)
 	heavy := ask.Mass || weighty.MatchString(words)
 	switch {
-	case heavy && slices.Contains(fields, parser.WinchPull):
+	case heavy && (slices.Contains(fields, parser.WinchPull) || slices.Contains(fields, parser.PersonPull)):
 	case heavy:
 		fields = []parser.Field{parser.Weight, parser.Limit}
 	case strings.Contains(words, ":"):

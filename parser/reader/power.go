@@ -20,6 +20,7 @@ func powers(rd *reading.Reading) {
 	pulls.BlockCounts(rd)
 	pulls.EachLegRoved(rd)
 	pulls.SomebodyPulls(rd)
+	pulls.PullOfAll(rd)
 	pulls.PullsTold(rd)
 	pulls.PullGiven(rd)
 	pulls.WinchLifts(rd)
