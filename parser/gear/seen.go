@@ -35,7 +35,7 @@ func seenBy(rd *reading.Reading, i int) (scan.Part, int) {
 	for k := verb - 1; k >= 0; k-- {
 		e := rd.Elems[k]
 		switch p := Part(e); {
-		case p == lexicon.PartRope:
+		case p == lexicon.PartRope && !otherLabelled(rd, i):
 			return "", -1
 		case p != "":
 			return p, verb
@@ -77,6 +77,12 @@ func labelled(rd *reading.Reading, i int) bool {
 	return sure != "" && sure != parser.Weight || ratedBeside(rd, i) || rd.TermAt(i-1).Rated || rd.TermAt(i+1).Rated
 }
 
+// otherLabelled says whether another number than that at i stands on a label: what the line
+// sees beside it, "shackle WLL 2 t, if the line sees 500 kg", is what hangs on the line.
+func otherLabelled(rd *reading.Reading, i int) bool {
+	return rd.AnyAt(func(k int) bool { return k != i && Heavy(rd, k) && labelled(rd, k) })
+}
+
 // LoadsSeen makes such numbers what the gear carries, and the message ask whether it may.
 func LoadsSeen(rd *reading.Reading) {
 	if rd.Worded(parser.Wraps) || AsksFor(rd, parser.AskLift) || AsksFor(rd, parser.AskDrop) || AsksFor(rd, parser.AskCutPlan) {
@@ -91,8 +97,11 @@ func LoadsSeen(rd *reading.Reading) {
 			continue
 		}
 		note := parser.NoteOnBlock
-		if p == lexicon.PartDrum {
+		switch p {
+		case lexicon.PartDrum:
 			note = parser.NoteLinePeak // it carries what the line pulls
+		case lexicon.PartRope:
+			note, p = "", "" // the answer says what gear that holds a block sees
 		}
 		rd.Elems[i].Fig.Told, rd.Elems[i].Fig.Sure = parser.Weight, parser.Weight
 		rd.Alter(verb, func(t *scan.Term) { *t = scan.Term{Note: note, Intent: parser.AskGear, Part: p} })

@@ -154,6 +154,9 @@ func liftAsked(rd *reading.Reading) bool {
 	})
 }
 
+// TackleTold says whether a lift is told of, or how many parts of line it has.
+func TackleTold(rd *reading.Reading) bool { return liftAsked(rd) || partsSaid(rd) }
+
 // otherWork says whether a message asks for what takes no tackle: a rope that only turns
 // at its blocks, a drum, a swing.
 func otherWork(rd *reading.Reading) bool {

@@ -13,6 +13,7 @@ func powers(rd *reading.Reading) {
 	pulls.OrWinch(rd)
 	senses.EachAsked(rd)
 	pulls.RopeLeaves(rd)
+	senses.DoubleAtBlock(rd)
 	pulls.SheavesTold(rd)
 	pulls.OneBlock(rd)
 	senses.StraightLift(rd)
