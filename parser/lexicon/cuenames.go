@@ -87,7 +87,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueWhenNew: true, CueWhere: true, CueWhichOfAll: true, CueWhichRope: true, CueWhichUnits: true,
 	CueWhichever: true, CueWho: true, CueWhoIs: true, CueWhose: true, CueWhy: true,
 	CueWilling: true, CueWished: true, CueWithCentimetres: true, CueWood: true, CueWorking: true, CueWrapLess: true,
-	CueWrapMore: true, CueWrapsMore: true, CueWrongWay: true,
+	CueWrapMore: true, CueWrapsMore: true, CueWrongWay: true, CueHowMany: true, CueOneWrap: true, CueRepeats: true,
 	CueWholePiece: true,
 	CueLimbAbove:  true, CueOtherDay: true, CueDidCut: true, CueOutmost: true, CueHoldsUp: true,
 	CueHitchedAt: true, CueLetsGo: true, CueUpInAir: true, CueTopOne: true, CueBottomOne: true,

@@ -14,4 +14,7 @@ const (
 	CueSwapped    scan.Cue = "swapped"     // before a rope that another takes the place of
 	CueSwappedFor scan.Cue = "swapped-for" // between the two
 	CueAnswersIn  scan.Cue = "answers-in"  // behind a denial, before the units that nobody wants to be told in
+	CueOneWrap    scan.Cue = "one-wrap"    // one wrap of several, which is put on or taken off
+	CueHowMany    scan.Cue = "how-many"    // before what is counted
+	CueRepeats    scan.Cue = "repeats"     // what is counted there, of something that is done: "times"
 )

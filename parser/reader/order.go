@@ -87,6 +87,7 @@ var numberSteps = []step{
 	senses.BothEnds,
 	gear.ToldRanges,
 	senses.WrapsAsked,
+	senses.WrapsOn,
 	turning.WrapLists,
 	senses.OnePiece,
 	senses.Tried,

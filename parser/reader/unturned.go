@@ -16,12 +16,13 @@ import (
 
 // unturned leaves out such words where nothing stands beside them that they turn.
 func unturned(rd *reading.Reading) {
-	for i, e := range rd.Elems {
+	for i := range rd.Elems {
+		e := rd.At(i) // words that are left out make the row shorter
 		if rd.TermAt(i).Ask != parser.Twist {
 			continue
 		}
 		switch {
-		case senses.EitherWords(rd, i), turning.BrushShare(rd, i), turning.PeopleShare(rd, i), turning.BothAnswers(rd, i), turning.ReckonedShare(rd, i), turning.GuessTimes(rd, i), turning.HalfLog(rd, i), turning.OwnSizes(rd, i), turning.PartInstead(rd, i):
+		case senses.EitherWords(rd, i), turning.BrushShare(rd, i), turning.PeopleShare(rd, i), turning.BothAnswers(rd, i), turning.ReckonedShare(rd, i), turning.GuessTimes(rd, i), turning.HalfLog(rd, i), turning.TimesRound(rd, i), turning.OwnSizes(rd, i), turning.PartInstead(rd, i):
 		case sizes.FallsSoFar(rd, i):
 			rd.Alter(i, func(t *scan.Term) { t.Ask = "" })
 		case rd.Cued(e, lexicon.CueWrongWay):
