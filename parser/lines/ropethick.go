@@ -20,8 +20,8 @@ import (
 // height, it could be how long the rope is.
 func RopeMillimetres(rd *reading.Reading, i int) bool {
 	const thinnest, thickest = 8, 24
-	fig, made := rd.Elems[i].Fig, rd.At(i-1)
-	if !rd.In.Comma || fig.Low < thinnest || fig.High > thickest || fig.Low != math.Trunc(fig.Low) || !made.Marked(lexicon.MarkMade) || !rd.At(i-2).Marked(lexicon.MarkCord) {
+	fig, cord := rd.Elems[i].Fig, rd.Past(i-1, -1, lexicon.MarkMade|lexicon.MarkArticle)
+	if !rd.In.Comma || fig.Low < thinnest || fig.High > thickest || fig.Low != math.Trunc(fig.Low) || cord == i-1 || !rd.At(cord).Marked(lexicon.MarkCord) {
 		return false
 	}
 	if next := rd.At(i + 1); !rd.EndsBreath(i+1) && !next.Marked(lexicon.MarkWhere) && rd.TermAt(i+1).Strength == "" {
@@ -31,7 +31,7 @@ func RopeMillimetres(rd *reading.Reading, i int) bool {
 		e := rd.Elems[k]
 		return e.Term != nil && (e.Term.Intent == parser.AskRope || e.Term.Reaches || e.Plays(parser.HitchHeight) || e.Plays(parser.RopeLength) && gear.Far(rd, k-1)) || rd.ImperialLength(k)
 	}
-	return !rd.AnyAt(far) && (gear.AsksFor(rd, parser.AskGear) || rd.Worded(parser.Wraps) || sizes.MassTold(rd, i) || rd.AnyAt(rd.Is(bearsAt)))
+	return !rd.AnyAt(far) && (gear.AsksFor(rd, parser.AskGear) || rd.Worded(parser.Wraps) || gear.AsksFor(rd, parser.AskLower) || sizes.MassTold(rd, i) || rd.AnyAt(rd.Is(bearsAt)))
 }
 
 // bearsAt says whether the words at i ask what something holds, or tell it.

@@ -31,7 +31,7 @@ func WrapsOn(rd *reading.Reading) {
 // uncount takes the number from the one wrap that is asked for, "una vuelta".
 func uncount(rd *reading.Reading) {
 	for i := range rd.Elems {
-		if one := rd.At(i - 1); one.Fig != nil && oneWrap(rd, i) {
+		if one := rd.At(i - 1); one.Fig != nil && one.Fig.Dim == parser.DimCount && one.Fig.Between(1, 1) && oneWrap(rd, i) {
 			rd.Elems[i-1] = reading.Element{Start: one.Start, End: one.End, Term: &scan.Term{Marks: lexicon.MarkArticle}}
 		}
 	}
