@@ -33,6 +33,9 @@ func ropeCut(rd *reading.Reading, l *lexicon.Layout) {
 			r.Low, r.High = r.Low-fig.High, r.High-fig.Low
 			before, behind := rd.Text[:fig.Start], rd.Text[fig.End:]
 			heights.Silence(rd, fig.Start-len(l.CutBefore.FindString(before)), fig.End+max(len(l.CutBehind.FindString(behind)), len(l.CutWhole.FindString(behind))))
+			if rd.Only(func(k int) bool { return rope < k && k <= i && rd.Elems[k].Fig != nil }) == i {
+				r.End = fig.End // what was cut off is part of how long it is told to be
+			}
 			rd.Elems = slices.Delete(rd.Elems, i, i+1)
 			return
 		}
