@@ -30,7 +30,7 @@ func ropeCut(rd *reading.Reading, l *lexicon.Layout) {
 			if fig.High >= r.Low {
 				return
 			}
-			r.Low, r.High = r.Low-fig.High, r.High-fig.Low
+			r.Low, r.High, r.End = r.Low-fig.High, r.High-fig.Low, fig.End // both numbers tell it
 			before, behind := rd.Text[:fig.Start], rd.Text[fig.End:]
 			heights.Silence(rd, fig.Start-len(l.CutBefore.FindString(before)), fig.End+max(len(l.CutBehind.FindString(behind)), len(l.CutWhole.FindString(behind))))
 			if rd.Only(func(k int) bool { return rope < k && k <= i && rd.Elems[k].Fig != nil }) == i {

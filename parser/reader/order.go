@@ -147,6 +147,7 @@ var numberSteps = []step{
 
 // placeSteps settle whose each number is that a role must not take.
 var placeSteps = []step{
+	heights.BlockAnew,
 	heights.DrumUp,
 	heights.DrumToFoot,
 	heights.LowOnAnother,
