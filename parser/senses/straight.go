@@ -133,7 +133,7 @@ func overBlock(rd *reading.Reading, i int) (at int, over bool) {
 // blockNamed says whether the element at i is a block that leads the rope nowhere
 // else.
 func blockNamed(rd *reading.Reading, i int) bool {
-	e := rd.Elems[i]
+	e := rd.At(i) // there may be nothing behind "the load is double at"
 	return e.Term != nil && (e.Term.Part == lexicon.PartBlock || e.Term.Block == parser.TopBlock || e.Term.Block == parser.AnyBlock) && !parser.Redirecting(e.Term.Block)
 }
 
