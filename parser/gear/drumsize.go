@@ -45,19 +45,27 @@ func drumThick(rd *reading.Reading, i int) bool {
 }
 
 // bigOne says whether the number at i goes on behind which of the drums it is: "the drum is
-// the big one, 8 inch I believe".
+// the big one, 8 inch I believe", "el tambor el chico, como 4 pulgadas".
 func bigOne(rd *reading.Reading, i int) bool {
 	k := rd.Past(i-1, -1, lexicon.MarkMade|lexicon.MarkAt|lexicon.MarkRelation)
+	for rd.At(k).Pause == 0 && (rd.TermAt(k).Note == "about" || rd.At(k).Fig == nil && rd.At(k).Polite()) {
+		k--
+	}
 	if rd.At(k).Pause != 2 || woodNext(rd, i+1) {
 		return false
 	}
-	which := k - 1
+	which, named := k-1, false
 	for rd.At(which).Fig == nil && rd.At(which).Pause == 0 && (rd.At(which).Marked(lexicon.MarkArticle|lexicon.MarkAdjective) || rd.In.Numbers[rd.Word(rd.At(which))].Value == 1) {
+		named = named || rd.At(which).Marked(lexicon.MarkArticle)
 		which--
 	}
-	before := rd.Past(which-2, -1, lexicon.MarkArticle|lexicon.MarkAdjective|lexicon.MarkPronoun)
+	drum := which
+	if rd.At(which).Marked(lexicon.MarkIs) || named && rd.At(which).Pause == 2 {
+		named, drum = true, which-1
+	}
+	before := rd.Past(drum-1, -1, lexicon.MarkArticle|lexicon.MarkAdjective|lexicon.MarkPronoun)
 	begins := before < 0 || rd.At(before).Marked(lexicon.MarkAnd) || rd.At(before).Pause > 0 || rd.At(before).Polite() // not "the log on the drum"
-	return begins && which < k-1 && rd.At(which).Marked(lexicon.MarkIs) && Part(rd.At(which-1)) == lexicon.PartDrum
+	return begins && named && which < k-1 && Part(rd.At(drum)) == lexicon.PartDrum
 }
 
 // thickAsDrum says whether a drum may be as thick as the number at i tells.

@@ -65,7 +65,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueQuery: true, CueQueryFirst: true, CueRained: true, CueRainfall: true, CueRaises: true,
 	CueRather: true, CueRating: true, CueReason: true, CueReckons: true, CueRecorded: true,
 	CueRequired: true, CueRidge: true, CueRight: true, CueRightOver: true, CueRise: true,
-	CueRises: true, CueRopeDry: true, CueRopeLong: true, CueRopeName: true, CueRopeOf: true, CueCutLead: true, CueCutsIt: true, CueCutThing: true, CueHalves: true, CueInto: true, CueThirds: true, CueQuarters: true, CueOfHalf: true, CueOnePart: true, CueIsNot: true, CueNoneThere: true, CueThickEnd: true, CueFarEnd: true, CueChangesIt: true, CueFromOld: true, CueToNew: true, CueGuessedIt: true, CueWasGuess: true, CueIsDown: true, CueMayBeDown: true, CueFinished: true, CueNoTrouble: true, CueRopeEnd: true, CueComesOut: true, CueTopBlock: true, CueLoadBlock: true,
+	CueRises: true, CueRopeDry: true, CueRopeLong: true, CueRopeName: true, CueRopeOf: true, CueCutLead: true, CueCutsIt: true, CueCutThing: true, CueHalves: true, CueInto: true, CueCutTo: true, CueThirds: true, CueQuarters: true, CueOfHalf: true, CueOnePart: true, CueIsNot: true, CueNoneThere: true, CueThickEnd: true, CueFarEnd: true, CueChangesIt: true, CueFromOld: true, CueToNew: true, CueGuessedIt: true, CueWasGuess: true, CueIsDown: true, CueMayBeDown: true, CueFinished: true, CueNoTrouble: true, CueRopeEnd: true, CueComesOut: true, CueTopBlock: true, CueLoadBlock: true,
 	CueRopeTurns: true, CueRoster: true, CueRoundIt: true, CueRowLink: true, CueRuns: true,
 	CueSame: true, CueSameAs: true, CueSaves: true, CueSecondOne: true, CueSeen: true,
 	CueSeesLoad: true, CueSelf: true, CueSelfAnd: true, CueSelfAndOne: true, CueShares: true,

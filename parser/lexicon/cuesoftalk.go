@@ -233,6 +233,7 @@ const (
 	CueCutThing scan.Cue = "cut-thing" // what is cut
 	CueHalves   scan.Cue = "halves"    // likewise, and into how many parts
 	CueInto     scan.Cue = "into"      // before the parts
+	CueCutTo    scan.Cue = "cut-to"    // before the length that something is cut to, or before "pieces"
 	CueThirds   scan.Cue = "thirds"    // three of them
 	CueQuarters scan.Cue = "quarters"  // four
 	CueOfHalf   scan.Cue = "of-half"   // behind "half", that it is half of something else

@@ -74,7 +74,8 @@ func cutsInto(rd *reading.Reading, word func(int) string, i int) (n, to int) {
 	default:
 		return 0, 0
 	}
-	if !in.Cued(word(k), lexicon.CueInto) {
+	length := in.Cued(word(k), lexicon.CueCutTo)
+	if !in.Cued(word(k), lexicon.CueInto) && !length {
 		return 0, 0
 	}
 	for k++; in.Cued(word(k), lexicon.CueThe); k++ {
@@ -90,6 +91,9 @@ func cutsInto(rd *reading.Reading, word func(int) string, i int) (n, to int) {
 		n = wholeNumber(in, w)
 	}
 	next := word(k + 1)
+	if length && (next == "" || !in.Cued(next, lexicon.CueOnePart)) {
+		return 0, 0 // "cortarla a 5" is a length, "a 5 pedazos" are parts
+	}
 	if n < 2 || n > mostCut || in.Units[next] != nil || in.Cued(next, lexicon.CueOfHalf) || wholeNumber(in, next) > 0 {
 		return 0, 0
 	}
