@@ -1,6 +1,8 @@
 package gear
 
 import (
+	"slices"
+
 	"heft/parser"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
@@ -12,6 +14,9 @@ import (
 
 // LimitOnBlock makes such a number what the block may carry.
 func LimitOnBlock(rd *reading.Reading) {
+	if AsksFor(rd, parser.AskCutPlan) {
+		heldToByGear(rd)
+	}
 	for i := range rd.Elems {
 		word := limitWord(rd, i)
 		if !Heavy(rd, i) || rd.Elems[i].Fig.Told != "" || word < 0 {
@@ -57,4 +62,55 @@ func blockAfter(rd *reading.Reading, i int) int {
 // on says whether the gear at i is what something is on.
 func on(rd *reading.Reading, i int) bool {
 	return rd.At(rd.Past(i-1, -1, lexicon.MarkArticle|lexicon.MarkAdjective)).Marked(lexicon.MarkIn | lexicon.MarkAt)
+}
+
+// heldToByGear reads the number of "anchor good for 2000 lb, how long can i cut it" and "hold
+// the anchor to 2000 lb" as what the anchor may carry, as much as the block on it. That of a
+// sling or a block is of its label: which figure, is asked.
+func heldToByGear(rd *reading.Reading) {
+	for i := range rd.Elems {
+		fig := rd.Elems[i].Fig
+		if !Heavy(rd, i) || fig.Told != "" {
+			continue
+		}
+		at := holderOf(rd, i)
+		if at < 0 {
+			continue
+		}
+		for k := at; k < i; k++ {
+			if rd.At(k).Plays(parser.Limit) || rd.At(k).Plays(parser.Weight) || k == at {
+				rd.Elems[k].Term = &scan.Term{Part: rd.TermAt(k).Part}
+			}
+		}
+		if p := Part(rd.Elems[at]); p != "" {
+			AsksStrength(rd, fig, p)
+			continue
+		}
+		fig.Told, fig.Sure = parser.BlockWorking, parser.BlockWorking
+	}
+}
+
+// holderOf finds the gear before the number at i that it is told to hold, in the same breath
+// and with no number, drum or piece between; -1 for none, and where the gear tells a strength.
+func holderOf(rd *reading.Reading, i int) int {
+	if s, _ := StrengthBeside(rd, i-1, i+1); s != "" {
+		return -1
+	}
+	for k := i - 1; k >= 0 && rd.Elems[k].Pause == 0; k-- {
+		e, p := rd.Elems[k], Part(rd.Elems[k])
+		switch {
+		case p == lexicon.PartBlock, p == lexicon.PartSling, p == "" && namesAnchor(rd, e):
+			return k
+		case p != "", e.Fig != nil, e.Piece() && rd.TermAt(k).Shape == "":
+			return -1
+		}
+	}
+	return -1
+}
+
+// namesAnchor says whether an anchor is among the words of an element: "anchor good for".
+func namesAnchor(rd *reading.Reading, e reading.Element) bool {
+	return e.Fig == nil && slices.ContainsFunc(scan.SplitWords(rd.Word(e)), func(w string) bool {
+		return rd.In.Cued(w, lexicon.CueAnchor) || rd.In.Cued(w, lexicon.CueAnchorPoint)
+	})
 }
