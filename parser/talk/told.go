@@ -27,11 +27,11 @@ type toldAt struct {
 // Told finds what is asked of no piece by several words together. An *parser.Ask is the
 // answer to what is no question of ours.
 func Told(rd *reading.Reading) (parser.Question, *parser.Ask, bool) {
-	topic := told(rd)
+	topic, from, to := told(rd)
 	if topic == "" {
 		return parser.Question{}, nil, false
 	}
-	q := parser.Question{Intent: parser.AskHelp, Topic: topic, Language: rd.Language, Units: turning.Units(rd), Passed: slices.Concat(rd.Passed, numbersOf(rd)), Asks: true}
+	q := parser.Question{Intent: parser.AskHelp, Topic: topic, Language: rd.Language, Units: turning.Units(rd), Passed: slices.Concat(rd.Passed, inDoubt(rd, from, to), numbersOf(rd)), Asks: true}
 	switch topic {
 	case parser.TopicAside:
 		return q, &parser.Ask{Kind: parser.Nonsense, Words: rd.Text, End: len(rd.Text)}, true
@@ -45,8 +45,22 @@ func Told(rd *reading.Reading) (parser.Question, *parser.Ask, bool) {
 	return q, nil, true
 }
 
-// told is the topic of the words that come first, "" for none.
-func told(rd *reading.Reading) parser.Intent {
+// inDoubt are the words of talk that may bear on a piece in other company: here they are
+// said back, but for those of the topic itself, from one place of the text to another.
+func inDoubt(rd *reading.Reading, from, to int) (out []parser.Said[string]) {
+	for i, e := range rd.Elems {
+		said := func(p parser.Said[string]) bool { return p.Start <= e.Start && e.End <= p.End }
+		if rd.TermAt(i).Ask != parser.Unknown || from <= e.Start && e.End <= to || slices.ContainsFunc(rd.Passed, said) {
+			continue
+		}
+		words := rd.Text[e.Start:e.End]
+		out = append(out, parser.Said[string]{Value: words, Words: words, Start: e.Start, End: e.End})
+	}
+	return out
+}
+
+// told is the topic of the words that come first, and where they stand; "" for none.
+func told(rd *reading.Reading) (topic parser.Intent, from, to int) {
 	var none, found []toldAt
 	figures := rd.AnyAt(func(i int) bool { return rd.Elems[i].Fig != nil })
 	tree := rd.AnyAt(func(i int) bool { return rd.TermAt(i).Tree != nil })
@@ -67,10 +81,10 @@ func told(rd *reading.Reading) parser.Intent {
 	}
 	for _, at := range found {
 		if !at.spared(none) {
-			return "about-" + parser.Intent(at.line.Name)
+			return "about-" + parser.Intent(at.line.Name), rd.Tokens[at.from].Start, rd.Tokens[at.to-1].End
 		}
 	}
-	return ""
+	return "", 0, 0
 }
 
 // sized says whether a size stands at i: with its tree beside it a piece is told whole,
