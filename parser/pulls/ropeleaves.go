@@ -29,11 +29,10 @@ func RopeLeaves(rd *reading.Reading) {
 		if the := rd.SaidTo(lexicon.CueThe, out); the >= 0 {
 			out = the
 		}
-		for c, note := range map[scan.Cue]string{lexicon.CueTopBlock: parser.HaulDown, lexicon.CueLoadBlock: parser.HaulUp} {
-			if end := rd.SaidTo(c, out); end >= 0 {
-				leaves(rd, i, end, note)
-				break
-			}
+		if end := rd.SaidTo(lexicon.CueTopBlock, out); end >= 0 {
+			leaves(rd, i, end, parser.HaulDown)
+		} else if end := rd.SaidTo(lexicon.CueLoadBlock, out); end >= 0 {
+			leaves(rd, i, end, parser.HaulUp)
 		}
 	}
 }

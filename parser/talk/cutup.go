@@ -142,12 +142,11 @@ func ofOnePart(rd *reading.Reading, text string) string {
 	at := typedWords.FindAllStringIndex(text, -1)
 	for _, a := range slices.Backward(at) {
 		for n := reading.LongestCue; n > 0; n-- {
-			end := len(text)
 			rest := typedWords.FindAllStringIndex(text[a[0]:], n)
 			if len(rest) < n {
 				continue
 			}
-			end = a[0] + rest[n-1][1]
+			end := a[0] + rest[n-1][1]
 			if rd.CuedAs(text[a[0]:end], lexicon.CueOnePart) {
 				text = text[:a[0]] + text[end:]
 				break
