@@ -8,7 +8,7 @@ import (
 )
 
 // TestItsWithoutItsApostropheIsABareNumber: "its 60 ft" is read as "it's 60 ft" is, the one thing
-// of the talk that it can change.
+// of the talk that it can change. Twice 60 ft and the 20 ft of tail that is planned make 140.
 func TestItsWithoutItsApostropheIsABareNumber(t *testing.T) {
 	for _, told := range []string{"its 60 ft", "it's 60 ft", "60 ft"} {
 		d := newDesk(t)

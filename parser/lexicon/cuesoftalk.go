@@ -83,6 +83,7 @@ const (
 
 // The cues of such a message.
 const (
+	CueButFor scan.Cue = "but-for" // behind nobody, before who it is all the same
 	CueNoOne  scan.Cue = "no-one"  // in place of a name, that a post is empty
 	CuePost   scan.Cue = "post"    // where somebody works, or as what
 	CueRoster scan.Cue = "roster"  // what such a message begins with

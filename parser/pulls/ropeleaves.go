@@ -1,8 +1,6 @@
 package pulls
 
 import (
-	"slices"
-
 	"heft/parser"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
@@ -30,19 +28,9 @@ func RopeLeaves(rd *reading.Reading) {
 			out = the
 		}
 		if end := rd.SaidTo(lexicon.CueTopBlock, out); end >= 0 {
-			leaves(rd, i, end, parser.HaulDown)
+			rd.Instead(rd.Elems[i].Start, end, &scan.Term{Note: parser.HaulDown})
 		} else if end := rd.SaidTo(lexicon.CueLoadBlock, out); end >= 0 {
-			leaves(rd, i, end, parser.HaulUp)
+			rd.Instead(rd.Elems[i].Start, end, &scan.Term{Note: parser.HaulUp})
 		}
 	}
-}
-
-// leaves puts the note for the words from the element at i up to a place in the text.
-func leaves(rd *reading.Reading, i, end int, note string) {
-	start, to := rd.Elems[i].Start, i
-	for to < len(rd.Elems) && rd.Elems[to].Start < end {
-		to++
-	}
-	rd.Asks = slices.DeleteFunc(rd.Asks, func(a *parser.Ask) bool { return a.Start >= start && a.End <= end })
-	rd.Elems = slices.Replace(rd.Elems, i, to, reading.Element{Start: start, End: end, Term: &scan.Term{Note: note}})
 }

@@ -17,6 +17,7 @@ import (
 // otherwise settles such words before numbers are placed.
 func otherwise(rd *reading.Reading) {
 	turning.GuessTakenBack(rd)
+	turning.NobodyPulls(rd)
 	turning.UnitsAside(rd)
 	turning.Percents(rd)
 	turning.OffBys(rd)

@@ -226,6 +226,22 @@ func (rd *Reading) Back(i int) int {
 	return i
 }
 
+// Instead puts one element in the place of all that stand between two places of the text,
+// and nothing of what is typed there is asked about any more.
+func (rd *Reading) Instead(start, end int, term *scan.Term) {
+	within := func(from, to int) bool { return from < end && start < to }
+	rd.Asks = slices.DeleteFunc(rd.Asks, func(a *parser.Ask) bool { return within(a.Start, a.End) })
+	from := 0
+	for from < len(rd.Elems) && rd.Elems[from].End <= start {
+		from++
+	}
+	to := from
+	for to < len(rd.Elems) && within(rd.Elems[to].Start, rd.Elems[to].End) {
+		to++
+	}
+	rd.Elems = slices.Replace(rd.Elems, from, to, Element{Start: start, End: end, Term: term})
+}
+
 // Pass takes elements out, with something else in their place or nothing. Their
 // words are said back.
 func (rd *Reading) Pass(from, to int, instead ...Element) {

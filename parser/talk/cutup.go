@@ -3,6 +3,7 @@ package talk
 import (
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 
 	"heft/parser"
@@ -125,10 +126,8 @@ func onlyParts(rd *reading.Reading, word func(int) string, i int) bool {
 
 // wholeNumber is the number that a word tells, 0 for none.
 func wholeNumber(in *scan.Tongue, word string) int {
-	for n := 2; n <= mostCut; n++ {
-		if word == string(rune('0'+n)) {
-			return n
-		}
+	if n, err := strconv.Atoi(word); err == nil {
+		return n
 	}
 	if v := in.Numbers[word].Value; v == float64(int(v)) {
 		return int(v)
