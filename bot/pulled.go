@@ -59,9 +59,13 @@ func countedOn(told unit.Force) unit.Force {
 	return told
 }
 
-// tellCounted says that less is planned on than was told.
+// tellCounted says that less is planned on than was told. What hands hold at the drum is
+// said by tellHands.
 func (a *answer) tellCounted() {
 	x, ok := a.question.Get(parser.PersonPull)
+	if a.question.Intent == parser.AskLower {
+		return
+	}
 	if told := unit.Force(x.Low); ok && countedOn(told) < told && a.status == Answered && !a.question.Noted(parser.AnchorLoad) {
 		v := a.voice
 		a.problems = append(a.problems, v.say("You say %s each: planned on %s, nobody in gloves hauls more than that steadily.", v.heavy(told.Held()), v.pullHad(countedOn(told))))
