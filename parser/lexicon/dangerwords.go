@@ -158,16 +158,25 @@ func slotOf(part string) (scan.DangerSlot, error) {
 	return slot, nil
 }
 
-// begin says which of the lines begin with what.
+// begin says which of the lines begin with what, and which words stand in any as they are.
 func begin(w *scan.DangerWords) {
-	w.Begins, w.Asks = map[string][]int{}, map[string][]int{}
+	w.Begins, w.Asks, w.Itself = map[string][]int{}, map[string][]int{}, map[string]string{}
+	itself := func(slots []scan.DangerSlot) {
+		for _, s := range slots {
+			if word, ok := strings.CutPrefix(s.Kind, "="); ok {
+				w.Itself[word] = s.Kind
+			}
+		}
+	}
 	for i, l := range w.Lines {
 		first := l.Slots[0].Kind
 		w.Begins[first] = append(w.Begins[first], i)
+		itself(l.Slots)
 	}
 	for i, l := range w.Topics {
 		first := l.Slots[0].Kind
 		w.Asks[first] = append(w.Asks[first], i)
+		itself(l.Slots)
 	}
 }
 

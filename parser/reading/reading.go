@@ -52,8 +52,9 @@ type Reading struct {
 	Obstacle *parser.Said[parser.Obstacle] // what a swing may strike
 	Struck   bool                          // it is asked whether it does
 
-	Plain *PlainText // its words as they were typed, once somebody has asked for them
-	words []word     // likewise of its elements, by where they begin
+	Plain *PlainText     // its words as they were typed, once somebody has asked for them
+	words []word         // likewise of its elements, by where they begin
+	said  map[int][]said // and of the words of cues behind a place
 }
 
 // LiftsOn says whether its talk stands at a lift, or at a raise of which nothing is told that

@@ -48,18 +48,50 @@ func (rd *Reading) CuedAs(typed string, c scan.Cue) bool {
 // SaidTo is where the words of a cue end that stand right behind a place in the
 // text, -1 where none do.
 func (rd *Reading) SaidTo(c scan.Cue, from int) int {
-	found, words := -1, 0
+	said := rd.saidFrom(from)
+	for i := len(said) - 1; i >= 0; i-- {
+		if said[i].cues.Has(c) {
+			return said[i].end
+		}
+	}
+	return -1
+}
+
+// said is a stretch of the text that is words of cues, by where it ends.
+type said struct {
+	end  int
+	cues scan.CueSet
+}
+
+// saidFrom are the stretches behind a place in the text that are words of cues. They are
+// looked for once for all who ask: most places have none.
+func (rd *Reading) saidFrom(from int) []said {
+	if rd.said == nil {
+		rd.said = make(map[int][]said, len(rd.Elems))
+	}
+	found, ok := rd.said[from]
+	if !ok {
+		found = rd.wordsOfCues(from)
+		rd.said[from] = found
+	}
+	return found
+}
+
+// wordsOfCues finds them: up to a mark, and no more words than a cue may have.
+func (rd *Reading) wordsOfCues(from int) (found []said) {
+	words := 0
 	for end := from; end <= len(rd.Text) && words <= LongestCue; end++ {
 		if end < len(rd.Text) && !strings.ContainsRune(" ,.;:!?\n/", rune(rd.Text[end])) {
 			continue
 		}
-		said := rd.Text[from:end]
-		if strings.ContainsAny(strings.TrimSpace(said), ",.;:!?\n") {
+		typed := strings.TrimSpace(rd.Text[from:end])
+		if strings.ContainsAny(typed, ",.;:!?\n") {
 			break
 		}
-		words = len(strings.Fields(said))
-		if rd.CuedAs(said, c) {
-			found = end
+		folded := scan.SplitWords(typed)
+		words = len(folded)
+		if cues := rd.In.Cues[strings.Join(folded, " ")]; len(cues) > 0 {
+			found = append(found, said{end, cues})
 		}
 	}
 	return found

@@ -39,8 +39,9 @@ type DangerWords struct {
 	Lines  []*DangerLine
 	Topics []*TopicLine
 
-	Begins map[string][]int // the lines, by what they begin with: most words begin none
-	Asks   map[string][]int // likewise the topics
+	Begins map[string][]int  // the lines, by what they begin with: most words begin none
+	Asks   map[string][]int  // likewise the topics
+	Itself map[string]string // of a word that stands in any line as it is, the kind that is
 }
 
 // Joint is what joins two numbers.

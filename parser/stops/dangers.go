@@ -49,8 +49,20 @@ func Dangers(rd *reading.Reading) (stops []reading.Element, none []dangerAt) {
 
 // BeginsAt are the lines that may begin at a token, in their order.
 func BeginsAt(begins map[string][]int, t reading.DangerToken) (lines []int) {
+	kinds := 0
 	for _, k := range t.Kinds {
-		lines = append(lines, begins[k.Kind]...)
+		of := begins[k.Kind]
+		if len(of) == 0 {
+			continue
+		}
+		if kinds++; kinds == 1 {
+			lines = of // the lines of one kind are in order as they stand
+		} else {
+			lines = append(slices.Clip(lines), of...)
+		}
+	}
+	if kinds < 2 {
+		return lines
 	}
 	slices.Sort(lines)
 	return slices.Compact(lines)

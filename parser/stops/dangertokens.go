@@ -76,19 +76,21 @@ func pauseOf(r rune) int {
 func dangerKinds(rd *reading.Reading, tokens []reading.DangerToken, i int) {
 	const longest = 4
 	t := &tokens[i]
-	t.Kinds = append(t.Kinds, reading.Seen{Kind: "=" + t.Word, End: i + 1}) // a word as it stands is a kind of its own
+	if itself := rd.In.Dangers.Itself[t.Word]; itself != "" {
+		t.Kinds = append(t.Kinds, reading.Seen{Kind: itself, End: i + 1})
+	}
 	if t.Word[0] >= '0' && t.Word[0] <= '9' {
 		t.Kinds = append(t.Kinds, reading.Seen{Kind: "number", End: i + 1})
 	}
-	phrase := t.Word
+	phrase := append(make([]byte, 0, 64), t.Word...)
 	for n := 1; ; n++ {
-		for _, kind := range rd.In.Dangers.Kinds[phrase] {
+		for _, kind := range rd.In.Dangers.Kinds[string(phrase)] {
 			t.Kinds = append(t.Kinds, reading.Seen{Kind: kind, End: i + n})
 		}
 		if n == longest || i+n == len(tokens) || tokens[i+n].Pause > 0 {
 			break
 		}
-		phrase += " " + tokens[i+n].Word
+		phrase = append(append(phrase, ' '), tokens[i+n].Word...)
 	}
 	for k, e := range rd.Elems {
 		if e.End <= t.Start || e.Start > t.Start || e.Term == nil {
