@@ -3,20 +3,28 @@ package lexicon
 import (
 	"regexp"
 	"slices"
+	"sync"
 
 	"heft/parser"
 )
 
 // ForgetWords are the words of a message that takes something back of what a job keeps:
 // "please wipe the job, we moved", "forget the rope but leave the crew". Each pattern but
-// the last two matches at the beginning of what is left of the message.
+// Listed and Turns matches at the beginning of what is left of the message.
 type ForgetWords struct {
-	Begin   *regexp.Regexp                  // what asks for it: "can you clear"
-	Hands   *regexp.Regexp                  // the same where it is done by hand as well: "remove"
+	Begin  *regexp.Regexp      // what asks for it: "can you clear"
+	Takes  *regexp.Regexp      // what takes something off a list: "knock", "lose"
+	Listed *regexp.Regexp      // "off the gear", anywhere
+	Asked  *regexp.Regexp      // "how do i", "did you"
+	Behind func() *ForgetsWhat // what stands behind one that begins so
+}
+
+// ForgetsWhat are the words behind the beginning. Few messages get that far, and making
+// the patterns is a good part of the start, so they are made when one does.
+type ForgetsWhat struct {
+	Hands   *regexp.Regexp                  // what asks for it where it is done by hand as well: "remove"
 	Clears  *regexp.Regexp                  // the same of what lies about: "clear"
-	Takes   *regexp.Regexp                  // what takes something off a list: "knock", "lose"
-	Off     *regexp.Regexp                  // "off the gear", behind what such words take off
-	Listed  *regexp.Regexp                  // the same anywhere
+	Off     *regexp.Regexp                  // "off the gear", behind what is taken off
 	Size    *regexp.Regexp                  // "16 mm", of what is taken off
 	Job     *regexp.Regexp                  // "the whole job"
 	All     *regexp.Regexp                  // "everything", of whatever is spoken of
@@ -31,7 +39,6 @@ type ForgetWords struct {
 	Why     *regexp.Regexp                  // "we", as in "we moved to a new yard"
 	New     *regexp.Regexp                  // the same without a verb: "new yard"
 	Turns   *regexp.Regexp                  // anywhere: "wait", "don't"
-	Asked   *regexp.Regexp                  // "how do i", "did you"
 }
 
 // ForgetParts are the facts that go together with a part of what a job keeps.
@@ -67,24 +74,41 @@ var partLabels = map[parser.Field]string{
 var forgetLabels = []string{labelDrop, labelTree, labelHitch, labelLimit, "drop-hands", "drop-clears", "drop-takes", "drop-off", "drop-list", "drop-job", "drop-all", "drop-people", "drop-winch", "drop-rope", "drop-block", "drop-sling",
 	"drop-connector", "drop-drum", "drop-gear", "drop-lead", "drop-which", "drop-whose", "drop-when", "drop-new", "drop-spare", "drop-as", "drop-polite", "drop-why", "drop-turns", "drop-asked"}
 
+// behindWord is what ends a word, and fromStart begins a pattern that matches nowhere but
+// at the beginning of what is left.
+const behindWord = `(?:[^\pL\pN]+|$)`
+
+func fromStart(pattern string) *regexp.Regexp { return regexp.MustCompile(`(?i)^` + pattern) }
+
 // newForgetWords makes the patterns; any is a pattern for the spellings of a label.
 func newForgetWords(any func(label string) string) ForgetWords {
-	const end = `(?:[^\pL\pN]+|$)`
-	at := func(pattern string) *regexp.Regexp { return regexp.MustCompile(`(?i)^` + pattern) }
-	word := func(label string) *regexp.Regexp { return at(any(label) + end) }
 	lead := `[^\pL\pN]*(?:` + any("drop-lead") + `[^\pL\pN]+)*`
 	off := any("drop-off") + `\s+(?:` + any("drop-which") + `\s+)*` + any("drop-list")
-	w := ForgetWords{
-		Begin: at(lead + "(?:" + any(labelDrop) + "|" + any("drop-hands") + "|" + any("drop-clears") + ")" + end), Hands: at(lead + any("drop-hands") + end), Clears: at(lead + any("drop-clears") + end),
-		Takes: at(lead + any("drop-takes") + end), Off: at(off + end), Listed: regexp.MustCompile(`(?i)(?:^|[^\pL\pN])` + off + end), Size: at(`(?:[0-9][0-9.,/]*\s*(?:mm|cm|inch(?:es)?|in|kg|lbs?|kn|t|ft|m|"|'')?|` + any("drop-which") + `)` + end),
+	return ForgetWords{
+		Begin:  fromStart(lead + "(?:" + any(labelDrop) + "|" + any("drop-hands") + "|" + any("drop-clears") + ")" + behindWord),
+		Takes:  fromStart(lead + any("drop-takes") + behindWord),
+		Listed: regexp.MustCompile(`(?i)(?:^|[^\pL\pN])` + off + behindWord),
+		Asked:  fromStart(lead + any("drop-asked") + behindWord),
+		Behind: sync.OnceValue(func() *ForgetsWhat { return newForgetsWhat(any, lead, off) }),
+	}
+}
+
+// newForgetsWhat makes those of what stands behind: lead may stand before a verb, and off
+// is a pattern for "off the gear".
+func newForgetsWhat(any func(label string) string, lead, off string) *ForgetsWhat {
+	word := func(label string) *regexp.Regexp { return fromStart(any(label) + behindWord) }
+	which := `(?:` + any("drop-which") + behindWord + `)`
+	w := ForgetsWhat{
+		Hands: fromStart(lead + any("drop-hands") + behindWord), Clears: fromStart(lead + any("drop-clears") + behindWord),
+		Off: fromStart(off + behindWord), Size: fromStart(`(?:[0-9][0-9.,/]*\s*(?:mm|cm|inch(?:es)?|in|kg|lbs?|kn|t|ft|m|"|'')?|` + any("drop-which") + `)` + behindWord),
 		Job: word("drop-job"), All: word("drop-all"), Part: map[parser.Field]*regexp.Regexp{},
-		Between: at(`(?:` + any("drop-which") + end + `)+`), Whose: word("drop-whose"), When: word("drop-when"), Number: at(any("drop-whose") + `\s+[0-9][0-9.,]*\s*\pL*` + end), New: word("drop-new"),
-		Spare: at(`(?:` + any("drop-which") + end + `)*` + any("drop-spare") + end), As: word("drop-as"), Polite: word("drop-polite"), Why: at(any("drop-why") + end),
-		Turns: regexp.MustCompile(`(?i)(?:^|[^\pL\pN])` + any("drop-turns") + end), Asked: at(lead + any("drop-asked") + end),
+		Between: fromStart(which + `+`), Whose: word("drop-whose"), When: word("drop-when"), Number: fromStart(any("drop-whose") + `\s+[0-9][0-9.,]*\s*\pL*` + behindWord), New: word("drop-new"),
+		Spare: fromStart(which + `*` + any("drop-spare") + behindWord), As: word("drop-as"), Polite: word("drop-polite"), Why: word("drop-why"),
+		Turns: regexp.MustCompile(`(?i)(?:^|[^\pL\pN])` + any("drop-turns") + behindWord),
 	}
 	ofJob := `(?:\s+` + any("drop-whose") + `\s+(?:` + any("drop-which") + `\s+)*` + any("drop-job") + `)?` // "the limit for this job"
 	for f, label := range partLabels {
-		w.Part[f] = at(any(label) + ofJob + end)
+		w.Part[f] = fromStart(any(label) + ofJob + behindWord)
 	}
-	return w
+	return &w
 }

@@ -16,7 +16,7 @@ import (
 
 // forgetting is what is left to be read of such a message, and what was read.
 type forgetting struct {
-	words      lexicon.ForgetWords
+	words      *lexicon.ForgetsWhat
 	text       string
 	at         int
 	all, job   bool // everything, and that it is the job's
@@ -29,12 +29,12 @@ type forgetting struct {
 // Forgets reads a message that takes back something of what its job keeps; false where it
 // says anything else besides.
 func Forgets(words lexicon.ForgetWords, rd *reading.Reading) (parser.Question, bool) {
-	f := &forgetting{words: words, text: rd.Text}
-	hands, clears := f.is(words.Hands), f.is(words.Clears)
-	f.listed = words.Listed.MatchString(rd.Text)
+	f := &forgetting{text: rd.Text, listed: words.Listed.MatchString(rd.Text)}
 	if !f.take(words.Begin) && !(f.listed && f.take(words.Takes)) {
 		return parser.Question{}, false
 	}
+	f.words = words.Behind()
+	hands, clears := f.words.Hands.MatchString(rd.Text), f.words.Clears.MatchString(rd.Text)
 	whose := f.things(&f.goes) && (f.off() || f.whose())
 	if !f.all && len(f.goes) == 0 || !f.rest(rd) || !whose && f.byHand(hands, clears) {
 		return parser.Question{}, false
