@@ -108,6 +108,25 @@ func (a *answer) tellBalance(o *balanceObject, head string) error {
 	}
 	length := a.question.Length(parser.Length).High
 	a.lines = []string{v.say("%s, balances about %s from the cut.", head, v.alongDown(likely))}
+	if err := a.tellTies(o, head, likely, at, length); err != nil {
+		return err
+	}
+	if a.question.Has(parser.Tie) {
+		a.tellTied(o, head, at)
+	} else if a.question.Noted(parser.NoteEitherEnd) {
+		a.tellEitherEnd(head, at, length)
+	}
+	a.lines = append(a.lines, a.between(at))
+	if a.question.Shape == nil {
+		a.lines = append(a.lines, v.word("Log or limb? A log balances nearer its middle."))
+	}
+	a.cautions = append(a.cautions, v.word("A side branch rolls it as it comes free: take it off first, or add a tag line. Lift a little and look before you cut through."))
+	return nil
+}
+
+// tellTies says where it is tied to hang as asked, in the first line, or which end goes down
+// where it is tied elsewhere.
+func (a *answer) tellTies(o *balanceObject, head string, likely unit.Length, at unit.Range[unit.Length], length unit.Length) error {
 	asked := balance.Hang("")
 	for _, n := range a.question.Notes {
 		if hang, ok := hangs[n]; ok {
@@ -130,21 +149,16 @@ func (a *answer) tellBalance(o *balanceObject, head string) error {
 			}
 		}
 	}
-	if a.question.Has(parser.Tie) {
-		a.tellTied(o, head, at)
-	} else if a.question.Noted(parser.NoteEitherEnd) {
-		a.tellEitherEnd(head, at, length)
-	}
-	if a.question.Noted(parser.TipHeavy) {
-		a.lines = append(a.lines, v.say("It balances between %s and %s. Brush toward the tip, you say: planned on %s.", v.alongDown(at.Low), v.alongUp(at.High), v.alongUp(at.High)))
-	} else {
-		a.lines = append(a.lines, v.say("It balances between %s and %s. If heavy toward the tip, not tapered: %s.", v.alongDown(at.Low), v.alongUp(at.High), v.alongUp(at.High)))
-	}
-	if a.question.Shape == nil {
-		a.lines = append(a.lines, v.word("Log or limb? A log balances nearer its middle."))
-	}
-	a.cautions = append(a.cautions, v.word("A side branch rolls it as it comes free: take it off first, or add a tag line. Lift a little and look before you cut through."))
 	return nil
+}
+
+// between says between which points it balances.
+func (a *answer) between(at unit.Range[unit.Length]) string {
+	v := a.voice
+	if a.question.Noted(parser.TipHeavy) {
+		return v.say("It balances between %s and %s. Brush toward the tip, you say: planned on %s.", v.alongDown(at.Low), v.alongUp(at.High), v.alongUp(at.High))
+	}
+	return v.say("It balances between %s and %s. If heavy toward the tip, not tapered: %s.", v.alongDown(at.Low), v.alongUp(at.High), v.alongUp(at.High))
 }
 
 // tellTied says first how the piece hangs from the tie that was told.

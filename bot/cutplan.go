@@ -19,7 +19,7 @@ const noteFromTip = "from-tip"
 func (a *answer) workCutPlan() error {
 	q := a.question
 	if q.CutForFall() {
-		a.refuse(a.voice.word("How long for what the block may see of a drop I do not work out: it hangs on the fall. Tell me one length, the fall and the rope's strength, and I say what the block sees."))
+		a.refuseCutForFall()
 		return nil
 	}
 	limit, err := a.cutLimit()
@@ -35,25 +35,17 @@ func (a *answer) workCutPlan() error {
 	if err != nil {
 		return err
 	}
-	if q.Has(parser.Length) {
-		res, err := a.weighed()
-		if err != nil {
-			return err
-		}
-		a.result = &res
+	if err := a.weighWhole(); err != nil {
+		return err
 	}
 	a.status = Answered
-	from := cutplan.Butt
-	if slices.Contains(q.Notes, noteFromTip) {
-		from = cutplan.Tip
-	}
+	from := cutFrom(q)
 	cut := ends[from]
 	o := &cutPlanObject{Longest: float64(cut.Length)}
 	a.figures = func(all *object) { all.CutPlan = o }
 	a.tellLongest(cut, from, limit, most)
 	if !stick.Tip.IsZero() && !cut.Uncut {
-		a.lines = append(a.lines, a.voice.say("From the butt %s at most, from the tip %s.",
-			a.voice.taped(ends[cutplan.Butt].Length), a.voice.taped(ends[cutplan.Tip].Length)))
+		a.tellBothEnds(ends[cutplan.Butt].Length, ends[cutplan.Tip].Length)
 	}
 	if a.result != nil && !cut.Uncut {
 		if err := a.tellPieces(o, stick, limit); err != nil {
@@ -68,6 +60,36 @@ func (a *answer) workCutPlan() error {
 	}
 	a.tellCutting(stick, from, limit)
 	return nil
+}
+
+// refuseCutForFall leaves how long a piece may be that drops into the rope.
+func (a *answer) refuseCutForFall() {
+	a.refuse(a.voice.word("How long for what the block may see of a drop I do not work out: it hangs on the fall. Tell me one length, the fall and the rope's strength, and I say what the block sees."))
+}
+
+// weighWhole weighs what is cut, where its length is told.
+func (a *answer) weighWhole() error {
+	if !a.question.Has(parser.Length) {
+		return nil
+	}
+	res, err := a.weighed()
+	if err == nil {
+		a.result = &res
+	}
+	return err
+}
+
+// tellBothEnds says how much more comes off the thin end than off the thick one.
+func (a *answer) tellBothEnds(butt, tip unit.Length) {
+	a.lines = append(a.lines, a.voice.say("From the butt %s at most, from the tip %s.", a.voice.taped(butt), a.voice.taped(tip)))
+}
+
+// cutFrom is the end that is cut from: the butt, where none is told.
+func cutFrom(q parser.Question) cutplan.End {
+	if slices.Contains(q.Notes, noteFromTip) {
+		return cutplan.Tip
+	}
+	return cutplan.Butt
 }
 
 // longestWith says the longest piece with that choice of tree, "" where that is not

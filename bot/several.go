@@ -145,21 +145,7 @@ func (s several) reply() Reply {
 	if err != nil && ok {
 		r.lines = append(r.lines, voice.tripsProblem(err, trips))
 	}
-	for i, a := range s.answers {
-		r.lines = append(r.lines, numbered(i, a.lines[0]))
-		for _, p := range a.problems {
-			if p != a.lines[0] {
-				r.lines = append(r.lines, p)
-			}
-		}
-	}
-	for _, a := range s.answers {
-		for _, doubt := range a.inDoubt() {
-			if !slices.Contains(r.lines, doubt) {
-				r.lines = append(r.lines, doubt)
-			}
-		}
-	}
+	r.lines = append(r.lines, s.parts()...)
 	if s.whole.TakesMost && ok {
 		r.lines = append(r.lines, voice.word("The heaviest takes the most wraps."))
 	}
@@ -176,6 +162,26 @@ func (s several) reply() Reply {
 	}
 	r.figures, r.marks = encode(o), o.marks()
 	return r
+}
+
+// parts are the first line of each part and its problems, then what is in doubt of any.
+func (s several) parts() (lines []string) {
+	for i, a := range s.answers {
+		lines = append(lines, numbered(i, a.lines[0]))
+		for _, p := range a.problems {
+			if p != a.lines[0] {
+				lines = append(lines, p)
+			}
+		}
+	}
+	for _, a := range s.answers {
+		for _, doubt := range a.inDoubt() {
+			if !slices.Contains(lines, doubt) {
+				lines = append(lines, doubt)
+			}
+		}
+	}
+	return lines
 }
 
 // heavier says which of two pieces weighs more, by what each is planned on. How much
