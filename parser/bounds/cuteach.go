@@ -26,35 +26,50 @@ func EachCut(rd *reading.Reading) {
 			continue
 		}
 		left, right := rd.Past(i-1, -1, lexicon.MarkIs|lexicon.MarkBound|lexicon.MarkMade), pastBound(rd, i+1)
-		if mayWeigh(rd, left, -1) || mayWeigh(rd, right, +1) || howEach(rd, i) {
+		under := rd.At(right-1).Plays(parser.Limit) && gear.Heavy(rd, right) // "each under 300 lb"
+		if mayWeigh(rd, left, -1) || mayWeigh(rd, right, +1) || under || howEach(rd, i) {
 			rd.Alter(i, func(t *scan.Term) { t.Ask, t.Each = "", false })
 		}
 	}
 }
 
 // APiece makes a limit of a number without a unit that is told for each piece of a cut, where
-// none is told by its own words: "cut plan, 400 a piece", "en cortes, 400 cada uno".
+// none is told by its own words, "cut plan, 400 a piece", "en cortes, 400 cada uno", or where
+// those stand right before it, "max 300 a chunk".
 func APiece(rd *reading.Reading) {
-	if !ofCuts(rd) || rd.Worded(parser.Limit) {
-		return
-	}
 	for i := range rd.Elems {
-		fig, to := rd.At(i-1).Fig, i+1
-		if rd.At(i).Marked(lexicon.MarkArticle) || rd.TermAt(i).Each {
-			if rd.TermAt(to).Unnamed && !PluralAt(rd, to) {
-				to++
-			}
-		}
-		each := rd.TermAt(i).Each || rd.Cued(rd.At(i), lexicon.CueEach) || to > i+1
-		if !each || fig == nil || fig.Told != "" || fig.Dim != parser.DimCount || fig.Unit != nil || fig.Low < leastLimit || !rd.EndsBreath(to) {
+		fig, to := rd.At(i-1).Fig, apieceEnd(rd, i)
+		led := rd.At(i-2).Plays(parser.Limit) && rd.At(i-2).Marked(lexicon.MarkBound)
+		if to < 0 || fig == nil || fig.Told != "" || fig.Dim != parser.DimCount || fig.Unit != nil || fig.Low < leastLimit || !rd.EndsBreath(to) || !led && (!ofCuts(rd) || rd.Worded(parser.Limit)) {
 			continue
 		}
+		cut := led && !ofCuts(rd) && rd.AnyAt(rd.Is(gear.Far))
 		for k := i; k < to; k++ {
 			rd.Elems[k].Term = &scan.Term{}
 		}
 		rd.Elems[i].Term = &scan.Term{Roles: []scan.Role{{Field: parser.Limit, Side: lexicon.Before}}}
+		if cut {
+			rd.Elems[to-1].Term = &scan.Term{Intent: parser.AskCutPlan, Besides: true, Roles: rd.Elems[to-1].Term.Roles}
+		}
 		return
 	}
+}
+
+// apieceEnd is where the words at i end that say that the number before them is each
+// piece's: "each", "a piece", "per chunk"; -1 where they say no such thing.
+func apieceEnd(rd *reading.Reading, i int) int {
+	one := func(k int) bool {
+		t := rd.TermAt(k)
+		return (t.Unnamed || t.Shape != "" || rd.Cued(rd.At(k), lexicon.CueLot)) && !PluralAt(rd, k)
+	}
+	leads := rd.At(i).Marked(lexicon.MarkArticle) || rd.TermAt(i).Each || rd.Cued(rd.At(i), lexicon.CuePer)
+	switch {
+	case leads && one(i+1):
+		return i + 2
+	case rd.TermAt(i).Each, rd.Cued(rd.At(i), lexicon.CueEach):
+		return i + 1
+	}
+	return -1
 }
 
 // pastBound is what stands behind "each piece no more than".

@@ -187,6 +187,7 @@ const (
 	CueDisbeliefVerb scan.Cue = "disbelief-verb" // that begins so
 	CueLongerOne     scan.Cue = "longer-one"     // behind that none is, before how long a piece of a cut may be
 	CueNoneOf        scan.Cue = "none-of"        // that none of the pieces is so
+	CueNoneOver      scan.Cue = "none-over"      // before what no piece shall weigh
 	CueStrikes       scan.Cue = "strikes"        // behind a denial, what a piece shall not do on its way
 	CueStrikesLead   scan.Cue = "strikes-lead"   // between the two
 	CueWholePiece    scan.Cue = "whole-piece"    // before that it comes off at once

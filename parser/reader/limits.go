@@ -18,6 +18,8 @@ func deniedLimits(rd *reading.Reading) {
 		}
 		if from := bounds.DeniedFrom(rd, i); from >= 0 && bounds.Exceeds(rd, from, i) {
 			bounds.LimitAt(rd, from, i)
+			continue
 		}
+		bounds.NoneOver(rd, i)
 	}
 }
