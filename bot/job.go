@@ -109,11 +109,13 @@ func (d *Desk) takeJob(a *answer, ev Event, before Turn, text string, ask *parse
 	return *a, before
 }
 
-// keepRest keeps what a message tells of the job besides the one figure of the job that is
-// asked about: nobody tells it over again.
+// keepRest keeps what a message tells of the job besides the one figure or clause of the job
+// that is asked about: nobody tells it over again.
 func (a *answer) keepRest(ev Event, said parser.Question, ask *parser.Ask) {
 	of := ofJobAlone(said)
-	if !gearAsk(ask) && !ofWorkAsk(ask) || ev.Alone || (Job{of}).empty() || len(notOfWork(said)) > 0 {
+	asked := func(left parser.Said[string]) bool { return left.Start <= ask.Start && ask.End <= left.End }
+	aside := slices.ContainsFunc(said.Left, asked) // the clause in doubt is none of what is kept
+	if !gearAsk(ask) && !ofWorkAsk(ask) && !aside || ev.Alone || (Job{of}).empty() || len(notOfWork(said)) > 0 {
 		return
 	}
 	asks := a.lines
@@ -125,6 +127,9 @@ func (a *answer) keepRest(ev Event, said parser.Question, ask *parser.Ask) {
 		return
 	}
 	a.lines = append(a.lines[:1:1], asks...)
+	said.Passed = nil // said with what is asked
+	said.Left = slices.DeleteFunc(slices.Clone(said.Left), asked)
+	a.tellLeft(said, nil)
 }
 
 // ofWorkAsk says whether it is asked only which unit a figure has that can hold for a job.

@@ -48,15 +48,15 @@ func GoodForPastLimit(rd *reading.Reading, i int) scan.Part {
 	if !rd.AnyAt(past) {
 		return ""
 	}
+	if !rd.TermAt(i-1).Bears && !GoodFor(rd, i) {
+		return ""
+	}
 	return goodFor(rd, i)
 }
 
 // goodFor is the gear that is told to be good for the number at i; how thick it is may
 // stand between.
 func goodFor(rd *reading.Reading, i int) scan.Part {
-	if !rd.TermAt(i-1).Bears && !GoodFor(rd, i) {
-		return ""
-	}
 	k := i - 1
 	for k > 0 && Part(rd.At(k)) == "" && (k == i-1 || rd.At(k).Fig.Short() || rd.At(k).Fig != nil && OfRope(rd, k) || rd.At(k).Marked(lexicon.MarkIs|lexicon.MarkArticle)) {
 		k--
@@ -65,10 +65,10 @@ func goodFor(rd *reading.Reading, i int) scan.Part {
 }
 
 // GoodForInJob asks which strength the number is that a job's line says gear is good for,
-// with no limit in sight: a job has no load. It is nil where nothing is told so.
+// with no limit in sight: a job has no load, though it may have a tree. It is nil where nothing is told so.
 func GoodForInJob(rd *reading.Reading, q *parser.Question) *parser.Ask {
 	load, told := q.Get(parser.Weight)
-	if !told || q.Shape != nil || q.Species != nil {
+	if !told || q.Shape != nil || q.Has(parser.Across...) || q.Has(parser.Length) {
 		return nil
 	}
 	for i, e := range rd.Elems {
@@ -76,8 +76,8 @@ func GoodForInJob(rd *reading.Reading, q *parser.Question) *parser.Ask {
 			continue
 		}
 		p := goodFor(rd, i)
-		if p == "" {
-			return nil
+		if p == "" || !rd.TermAt(i-1).Bears && !saysGoodFor(rd, i) {
+			return nil // beside other figures of gear too: none of them is a load
 		}
 		q.Quantities = slices.DeleteFunc(slices.Clone(q.Quantities), func(x parser.Quantity) bool { return x.Field == parser.Weight })
 		a := e.Fig.Ask(parser.WhichStrength, rd.Text)

@@ -15,15 +15,20 @@ import (
 // "a 2 t sling ok for 350 kg" the gear has its own number right before it.
 func GoodFor(rd *reading.Reading, i int) bool {
 	j := rd.Past(i-1, -1, lexicon.MarkArticle|lexicon.MarkAt)
-	t := rd.TermAt(j)
-	asks := t.Part != "" && t.Intent == parser.AskGear && !t.Besides
-	return asks && !rd.AnyAt(func(k int) bool {
+	return saysGoodFor(rd, i) && !rd.AnyAt(func(k int) bool {
 		if k == i || k == j-1 || rd.Elems[k].Fig == nil || !Rates(rd.Elems[k].Fig) {
 			return false
 		}
 		s, _ := StrengthBeside(rd, k-1, k+1)
 		return s == "" // "ok for 900 lb, breaks at 14,000"
 	})
+}
+
+// saysGoodFor says whether words right before the number at i say that something is good for
+// as much.
+func saysGoodFor(rd *reading.Reading, i int) bool {
+	t := rd.TermAt(rd.Past(i-1, -1, lexicon.MarkArticle|lexicon.MarkAt))
+	return t.Part != "" && t.Intent == parser.AskGear && !t.Besides
 }
 
 // RatedAhead is the gear that has the number at i right before it, and a load behind:

@@ -18,8 +18,14 @@ func (r *Reader) withoutTalk(rd *reading.Reading, q parser.Question, err error, 
 		return q, err
 	}
 	var left []parser.Said[string]
+	var doubt error // what is asked about first of what a job's line leaves in doubt
 	for text := rd.Text; len(left) <= talk.MostLeft; {
 		from, to := talk.Talk(rd, err)
+		if from >= to && labelled {
+			if from, to = talk.Doubted(rd, err); from < to && doubt == nil && talk.TellsGear(rd, from, to) {
+				doubt = err
+			}
+		}
 		if from >= to {
 			break
 		}
@@ -35,6 +41,9 @@ func (r *Reader) withoutTalk(rd *reading.Reading, q parser.Question, err error, 
 	q.Left = left
 	if talk.OnlyKeeps(rd, q, err) {
 		q.Intent, err = parser.AskJob, nil
+	}
+	if err == nil {
+		err = doubt
 	}
 	return q, err
 }

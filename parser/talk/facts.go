@@ -157,6 +157,46 @@ func Talk(rd *reading.Reading, err error) (from, to int) {
 	return 0, 0
 }
 
+// Doubted finds the clause of a job's line that holds what is in doubt, where more is told
+// besides: the rest of the line is kept, and the clause is said to be none of it. What limits
+// a piece, and what takes back, is asked about instead. A number without a place is in doubt
+// by itself.
+func Doubted(rd *reading.Reading, err error) (from, to int) {
+	a, _ := err.(*parser.Ask)
+	switch {
+	case a == nil || a.LikeStop != "" || a.Start >= a.End:
+		return 0, 0
+	case a.Kind == parser.Loose:
+		return a.Start, a.End
+	case a.Kind != parser.Unknown && a.Kind != parser.Twist && a.Kind != parser.OddNumber:
+		return 0, 0
+	}
+	from, to = rd.Span(a.Start, func(e reading.Element) bool { return e.Pause > 0 })
+	from, to = withoutCourtesy(rd, from, to)
+	outside := rd.AnyAt(func(i int) bool {
+		return rd.Elems[i].Fig != nil && (rd.Elems[i].End <= from || rd.Elems[i].Start >= to)
+	})
+	binds := rd.AnyAt(func(i int) bool {
+		e, t := rd.Elems[i], rd.TermAt(i)
+		inside := e.End > from && e.Start < to
+		return inside && (e.Plays(parser.Limit) || t.Keeps || t.Apology || t.Corrects && (numbered(rd, from, to) || !t.Denies && !t.Lacks))
+	})
+	if !outside || binds {
+		return 0, 0
+	}
+	return from, to
+}
+
+// TellsGear says whether a clause tells a number, gear or wood: what is not known in it may
+// say which it is, or how, and is asked about though the rest is kept.
+func TellsGear(rd *reading.Reading, from, to int) bool {
+	return rd.AnyAt(func(i int) bool {
+		e := rd.Elems[i]
+		inside := e.End > from && e.Start < to
+		return inside && (e.Fig != nil || gear.Part(e) != "" || e.Piece() || rd.TermAt(i).Tree != nil)
+	})
+}
+
 // breath is where the clause around a place begins and ends: at what a reader
 // stops at, and at "and" where it holds a number else.
 func breath(rd *reading.Reading, at int) (from, to int) {
