@@ -235,7 +235,16 @@ func naming(rd *reading.Reading, at, i int, f parser.Field) int {
 	if next.Piece() && !ofPiece(f) && !(at+1 == i && gear.EndsInAt(rd, at)) && !made(rd, at, i) || f == parser.HitchHeight && (next.Plays(parser.Tie) || next.Plays(parser.BlockHeight)) {
 		return costPiece
 	}
+	if parser.Thickness(f) && longLogs(rd, at, i) {
+		return costPiece
+	}
 	return 0
+}
+
+// longLogs says whether the number at i, apart from the words at, is how long the piece is:
+// it is in feet or metres and names it, "most diameter I can go for 8 foot logs".
+func longLogs(rd *reading.Reading, at, i int) bool {
+	return i > at+1 && rd.Elems[i].Fig.Far() && rd.TermAt(i+1).Shape != "" && !made(rd, at, i) && !rd.At(i-1).Plays(parser.Diameter)
 }
 
 // LengthAt says whether the number at i is a length that is not told of something else.

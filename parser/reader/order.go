@@ -108,6 +108,7 @@ var numberSteps = []step{
 	sizes.Lifted,
 	sizes.BlockOverLoad,
 	sizes.BeforeClear,
+	sizes.BeforeSwung,
 	turning.CountedThings,
 	turning.GripKnots,
 	turning.TellersHeight,

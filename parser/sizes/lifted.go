@@ -123,35 +123,53 @@ func liftTold(rd *reading.Reading) bool {
 }
 
 // liftedBy says whether the number at i stands behind a verb of lifting and what is
-// lifted, and whether nothing else can be meant: "up" stands between, or the piece is
-// not named.
+// lifted, and whether nothing else can be meant: "up" stands between, what it shall come
+// clear of stands behind, or the piece is not named.
 func liftedBy(rd *reading.Reading, i int) (high, sure bool) {
 	const words = 6 // between the verb and the number
-	next := rd.At(i + 1)
-	if liftTold(rd) && clearedAt(rd, purposeAt(rd, i+1)) >= 0 {
-		next = reading.Element{}
-	}
-	if next.Piece() || next.Fig != nil || next.Cross || next.Looks(lexicon.Before) && !next.Marked(lexicon.MarkUpward) || next.Marked(lexicon.MarkRelation|lexicon.MarkOutward|lexicon.MarkAside) && !next.Marked(lexicon.MarkUpward) {
+	clears := liftTold(rd) && clearedAt(rd, purposeAt(rd, i+1)) >= 0
+	over := rd.At(i-1).Marked(lexicon.MarkUpward) && rd.Cued(rd.At(i+1), lexicon.CueOver) && obstacleAt(rd, i+2) >= 0
+	if !clears && !over && tellsOn(rd, i+1) {
 		return false, false // "raise it 6 ft from the butt"
 	}
-	up, named, the := next.Marked(lexicon.MarkUpward), false, false
+	up, named, the, known := rd.At(i+1).Marked(lexicon.MarkUpward), false, false, false
 	for k := i - 1; k >= i-words && k >= 0; k-- {
 		e := rd.Elems[k]
 		if rd.Cued(e, lexicon.CueRaises) || rd.Cued(e, lexicon.CueMovesLoad) && travelAsked(rd) {
-			return up || !named || the, up || !named && (toldLoad(rd) || tackleTold(rd) || rd.LiftsOn() && !rd.Has(lexicon.MarkFollow)) || travelAsked(rd) && !rd.ThicknessBeside(rd.Elems[i].Fig)
+			plain := up || clears || !named || known && tackleTold(rd) && heavyTold(rd)
+			return plain || the, plain && (toldLoad(rd) && (up || !named || heavyTold(rd)) || tackleTold(rd) || rd.LiftsOn() && !rd.Has(lexicon.MarkFollow)) || travelAsked(rd) && !rd.ThicknessBeside(rd.Elems[i].Fig)
 		}
-		if e.Fig != nil && gear.Heavy(rd, k) && (up || travelAsked(rd)) {
+		if e.Fig != nil && gear.Heavy(rd, k) && (up || clears || !named || known || travelAsked(rd) || theLoad(rd, k)) {
 			continue // "raising a 500 lb log 12 ft", "get the 300 lb log up 12 ft"
 		}
-		if e.Pause > 0 || e.Fig != nil || gear.Part(e) != "" || rd.TermAt(k).Tree != nil || (e.Plays(parser.HitchHeight) || e.Plays(parser.Length)) && !e.Marked(lexicon.MarkUpward) {
+		if e.Pause > 0 || e.Fig != nil || gear.Part(e) != "" || rd.TermAt(k).Tree != nil || (e.Plays(parser.HitchHeight) || e.Plays(parser.Length) && !rd.TermAt(k).Unnamed) && !e.Marked(lexicon.MarkUpward) {
 			return false, false
 		}
 		up = up || e.Marked(lexicon.MarkUpward|lexicon.MarkErect)
 		named = named || e.Piece()
 		the = the || e.Marked(lexicon.MarkArticle)
+		known = known || rd.Cued(e, lexicon.CueThe)
 	}
 	return false, false
 }
+
+// tellsOn says whether what stands at i, behind how high a load might be lifted, makes the
+// number another: a size beside it, the piece, what it is seen from. How many parts the
+// tackle has does not: "lift 800 lb up 4 ft 5:1".
+func tellsOn(rd *reading.Reading, i int) bool {
+	next := rd.At(i)
+	if next.Fig != nil {
+		return next.Fig.Dim != parser.DimRatio
+	}
+	upward := next.Marked(lexicon.MarkUpward)
+	return next.Piece() || next.Cross || next.Looks(lexicon.Before) && !upward || next.Marked(lexicon.MarkRelation|lexicon.MarkOutward|lexicon.MarkAside) && !upward
+}
+
+// theLoad says whether the mass at i names a load that was told of: "the 300 lb log".
+func theLoad(rd *reading.Reading, i int) bool { return rd.Cued(rd.At(i-1), lexicon.CueThe) }
+
+// heavyTold says whether a message tells what a load weighs.
+func heavyTold(rd *reading.Reading) bool { return rd.AnyAt(rd.Is(gear.Heavy)) }
 
 // travelAsked says whether it is asked how far a lift goes, or told how far apart its
 // blocks are: nobody tells how long a piece is for that.

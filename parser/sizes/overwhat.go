@@ -12,10 +12,38 @@ import (
 // a tackle lifts it: the height is told, and nothing swings.
 func overWhat(rd *reading.Reading, i int) {
 	thing := clearedAt(rd, purposeAt(rd, i))
-	if thing < 0 || !rd.EndsBreath(thing+1) || !tackleTold(rd) && !rd.LiftsOn() {
+	if thing < 0 && rd.Cued(rd.At(i), lexicon.CueOver) {
+		thing = obstacleAt(rd, i+1) // "18 in over the wall"
+	}
+	if thing < 0 || !rd.EndsBreath(thing+1) || !liftTold(rd) {
 		return
 	}
 	passOver(rd, i, thing)
+}
+
+// obstacleAt is where a thing stands that a load may strike, behind an article at i, or -1.
+func obstacleAt(rd *reading.Reading, i int) int {
+	if k := rd.Past(i, +1, lexicon.MarkArticle|lexicon.MarkAdjective); gear.Obstacle(rd.At(k)) != "" {
+		return k
+	}
+	return -1
+}
+
+// BeforeSwung passes over what comes behind a lift, "needs to come up 1 m before swinging
+// out": how far the load comes up is told, and nothing is told of a swing.
+func BeforeSwung(rd *reading.Reading) {
+	for i := range rd.Elems {
+		if fig := rd.Elems[i].Fig; fig == nil || fig.Told != parser.Rise || !rd.Cued(rd.At(i+1), lexicon.CueClause) && !(rd.Cued(rd.At(i+1), lexicon.CueFormerly) && rd.At(i+2).Marked(lexicon.MarkMade)) {
+			continue
+		}
+		swings, k := false, i+2
+		for ; !rd.EndsBreath(k) && rd.At(k).Fig == nil; k++ {
+			swings = swings || rd.TermAt(k).Intent == parser.AskSwing || rd.At(k).Marked(lexicon.MarkTug) || rd.At(k).Plays(parser.Sideways)
+		}
+		if swings && rd.At(k).Fig == nil && !rd.Worded(parser.LineOut) {
+			passOver(rd, i+1, k-1)
+		}
+	}
 }
 
 // ToClear passes over what a load is pulled aside or lowered for, "7 ft sideways to clear
