@@ -28,7 +28,7 @@ func GearHolds(rd *reading.Reading) {
 		case (t.Intent == parser.AskLower || takesLoad(rd, i)) && (holderBefore(rd, i) || holderBehind(rd, i)):
 			rd.Alter(i, func(t *scan.Term) { t.Intent, t.Besides = parser.AskGear, false })
 			heldLoad(rd, i)
-		case t.Intent == parser.AskLower && sizedRopeHolds(rd, i):
+		case t.Intent == parser.AskLower && (sizedRopeHolds(rd, i) || ratedRopeHolds(rd, i)):
 			rd.Alter(i, func(t *scan.Term) { t.Intent, t.Besides = parser.AskGear, false })
 		}
 	}
@@ -51,6 +51,18 @@ func sizedRopeHolds(rd *reading.Reading, i int) bool {
 	return slices.ContainsFunc(rd.Tokens, cord) && !rd.AnyAt(func(n int) bool {
 		return Part(rd.Elems[n]) == lexicon.PartDrum || rd.TermAt(n).Someone || n > k && n < i && rd.TermAt(n).Human // "will he hold it"
 	})
+}
+
+// ratedRopeHolds says whether the word at i asks it of a rope whose strength is told before
+// in kilonewtons or by a word, and of nobody who holds by hand: "12 mm rope, 32 kN, will it
+// hold 200 kg".
+func ratedRopeHolds(rd *reading.Reading, i int) bool {
+	rope := func(k int) bool { return k < i && cordOr(rd, k) == lexicon.PartRope }
+	rated := func(k int) bool { return k < i && (kilonewtons(rd, k) || Heavy(rd, k) && ratedBeside(rd, k)) }
+	byHand := func(k int) bool {
+		return Part(rd.Elems[k]) == lexicon.PartDrum || rd.TermAt(k).Someone || k < i && rd.TermAt(k).Human
+	}
+	return rd.AnyAt(rope) && rd.AnyAt(rated) && !rd.AnyAt(byHand)
 }
 
 // ropeThin says whether the number at i can be how thick a rope is, told as such or not.

@@ -1,8 +1,6 @@
 package gear
 
 import (
-	"slices"
-
 	"heft/parser"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
@@ -68,8 +66,7 @@ func SizedThenRated(rd *reading.Reading, i int) scan.Part {
 		k--
 	}
 	fig, p := rd.Elems[i].Fig, Part(rd.At(k))
-	between := func(s parser.Said[string]) bool { return rd.At(k).End <= s.Start && s.End <= fig.Start }
-	if p == "" || p == lexicon.PartRope || fig.Dim != parser.DimCount || fig.Low < least || !slices.ContainsFunc(rd.Passed, between) {
+	if p == "" || p == lexicon.PartRope || fig.Dim != parser.DimCount || fig.Low < least || !sizePassed(rd, k, i) {
 		return ""
 	}
 	return p

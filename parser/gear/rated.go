@@ -36,8 +36,8 @@ func RatedAs(rd *reading.Reading, i int) (scan.Part, int) {
 		k--
 	}
 	p := Part(rd.At(k))
-	if p == "" && rd.At(rd.Past(min(at, i)-1, -1, lexicon.MarkIs|lexicon.MarkRating)).Marked(lexicon.MarkPronoun) {
-		p = PartMeant(rd) // "the drum … if it says max"
+	if it := rd.At(rd.Past(min(at, i)-1, -1, lexicon.MarkIs|lexicon.MarkRating)); p == "" && (it.Marked(lexicon.MarkPronoun) || rd.Cued(it, lexicon.CueItIs)) {
+		p = PartMeant(rd) // "the drum … if it says max", "the sling … its rated"
 	}
 	placed := rd.TermAt(at).Marks&lexicon.MarkBound != 0 && Far(rd, rd.Past(max(at, i)+2, +1, lexicon.MarkAt)) // "900 lb max block at 35 ft"
 	if p == "" && Part(rd.At(max(at, i)+1)) != "" && !rd.At(max(at, i)+2).Piece() && !placed {
@@ -175,6 +175,9 @@ func MarkedBreak(rd *reading.Reading, i int) bool {
 	const least = 15e3 // less is a load, and marks no carabiner; common practice, no source
 	fig := rd.Elems[i].Fig
 	before := rd.Past(i-1, -1, lexicon.MarkIs|lexicon.MarkRating|lexicon.MarkArticle)
+	for rd.Cued(rd.At(before), lexicon.CueStamped) || rd.TermAt(before).Label {
+		before = rd.Past(before-1, -1, lexicon.MarkIs|lexicon.MarkRating|lexicon.MarkArticle)
+	}
 	named := func(k int) bool { return rd.TermAt(k).Note == "carabiner" && rd.At(k).Pause == 0 }
 	loaded := rd.AnyAt(func(k int) bool { return k != i && Heavy(rd, k) }) // alone it is asked about
 	if fig.Dim != parser.DimForce || fig.Unit == nil || fig.Low < least || !loaded || !named(i+1) && !named(before) || rd.TermAt(i-1).Rated {

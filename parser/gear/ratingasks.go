@@ -27,7 +27,11 @@ func GoodFor(rd *reading.Reading, i int) bool {
 // saysGoodFor says whether words right before the number at i say that something is good for
 // as much.
 func saysGoodFor(rd *reading.Reading, i int) bool {
-	t := rd.TermAt(rd.Past(i-1, -1, lexicon.MarkArticle|lexicon.MarkAt))
+	j := rd.Past(i-1, -1, lexicon.MarkArticle|lexicon.MarkAt)
+	for rd.At(j).Fig != nil && OfRope(rd, j) || rd.At(j).Marked(lexicon.MarkMade) && rd.At(j+1).Fig != nil || rd.Cued(rd.At(j), lexicon.CueFor) {
+		j-- // "aguanta una cuerda de 1/2 pa 800 lb"
+	}
+	t := rd.TermAt(j)
 	return t.Part != "" && t.Intent == parser.AskGear && !t.Besides
 }
 

@@ -1,6 +1,8 @@
 package gear
 
 import (
+	"slices"
+
 	"heft/parser"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
@@ -48,7 +50,7 @@ func pointsAtKind(rd *reading.Reading, i int) bool {
 // CalledBy is the gear that the number at i is what it is called by, behind a word that asks
 // whether it holds: "aguanta la eslinga de 5000 kg". No load is told by it.
 func CalledBy(rd *reading.Reading, i int) scan.Part {
-	if !Heavy(rd, i) || !rd.At(i-1).Marked(lexicon.MarkMade) {
+	if !Heavy(rd, i) || !rd.At(i-1).Marked(lexicon.MarkMade) || sizePassed(rd, i-1, i) {
 		return ""
 	}
 	k := i - 2
@@ -60,4 +62,12 @@ func CalledBy(rd *reading.Reading, i int) scan.Part {
 		return p
 	}
 	return ""
+}
+
+// sizePassed says whether a size of gear was passed over between the elements at k and i: the
+// words before it lead to that size, "eslinga de 2 pulgadas 900 kg", and not to what follows.
+func sizePassed(rd *reading.Reading, k, i int) bool {
+	return slices.ContainsFunc(rd.Passed, func(s parser.Said[string]) bool {
+		return rd.At(k).End <= s.Start && s.End <= rd.At(i).Start
+	})
 }

@@ -45,6 +45,7 @@ var numberSteps = []step{
 	asking.SpokenHundreds,
 	turning.ChangedFrom,
 	(*reading.Reading).SpokenInches,
+	gear.HalfInches,
 	sizes.BetweenBlocks,
 	gear.PlaitedStrands,
 	gear.RopesBent,

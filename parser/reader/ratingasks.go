@@ -22,6 +22,13 @@ func unsaidStrength(rd *reading.Reading, i int, used map[int]bool) {
 		gear.AsksStrength(rd, fig, p)
 		return
 	}
+	if unit := sizes.CapacityUnit(rd, i); gear.ThinRated(rd, i, unit) {
+		a := gear.AsksStrength(rd, fig, lexicon.PartRope)
+		if fig.Dim == parser.DimCount {
+			scan.InUnit(a, unit)
+		}
+		return
+	}
 	if gear.WithStrength(rd, i) {
 		gear.AsksStrength(rd, fig, lexicon.PartRope)
 		return

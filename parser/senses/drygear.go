@@ -29,6 +29,13 @@ func DryGear(rd *reading.Reading) {
 			rd.Alter(i, func(t *scan.Term) { t.Condition = "" })
 			continue
 		}
+		if of, plain := saidOfRope(rd, i); of && plain {
+			rd.Alter(i, func(t *scan.Term) { t.Condition = "" })
+			continue
+		} else if of {
+			rd.Pass(i, i+1, reading.Element{Start: e.Start, End: e.End, Term: &scan.Term{Chatter: true}})
+			continue
+		}
 		gear := ropeOrDrum(rd, i+1) || thinRope(rd, i+1) || before >= 0 && ropeOrDrum(rd, before)
 		if gear || likened(rd, i) || wetAt(rd, i-1) || wetAt(rd, i-2) && !dryPiece(rd, i) || wetAt(rd, i+1) || wetAt(rd, i+2) {
 			rd.Alter(i, func(t *scan.Term) { t.Condition = "" })
@@ -66,6 +73,25 @@ func ropeAfter(rd *reading.Reading, i int) bool {
 		j++
 	}
 	return j > i+1 && (rd.At(i+1).Marked(lexicon.MarkAnd) || rd.At(i+2).Marked(lexicon.MarkAnd)) && stops.Rope(rd, j)
+}
+
+// saidOfRope says whether the word at i ends what is told of a rope that is named right
+// before: "new rope, dry", "the rope is new and dry". It is plain where the rope is told of
+// in other words as well; behind a rope alone, "600 lb log, half inch rope, dry", it may be
+// said of the wood, and the word is said back.
+func saidOfRope(rd *reading.Reading, i int) (of, plain bool) {
+	how := func(k int) bool {
+		return rd.At(k).Fig == nil && rd.At(k).Pause == 0 && (rd.TermAt(k).Day || rd.At(k).Marked(lexicon.MarkAdjective|lexicon.MarkAdverb|lexicon.MarkIs) || rd.Cued(rd.At(k), lexicon.CueAged))
+	}
+	k := i - 1
+	for k >= 0 && (how(k) || rd.At(k).Pause == 2 || rd.At(k).Marked(lexicon.MarkAnd)) {
+		plain = plain || how(k)
+		k--
+	}
+	if k < 0 || !ropeOrDrum(rd, k) || !rd.EndsBreath(i+1) && !ropeOrDrum(rd, i+1) {
+		return false, false
+	}
+	return true, plain || how(k-1)
 }
 
 // itIs says whether the word at i speaks of nothing that is named: "its", "all".
