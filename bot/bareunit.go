@@ -48,7 +48,7 @@ func justMissing(err error) bool {
 }
 
 // units are what a number of a follow-up may be told in, by the system of the talk.
-var units = map[bool][]string{false: {" ft", " in", " lb", "°"}, true: {" m", " cm", " kg", "°"}}
+var units = map[bool][]string{false: {" ft", " in", " lb", "°"}, true: {" m", " cm", " mm", " kg", "°"}}
 
 // unitBefore is the number in doubt with the only unit in which it is of the size of what
 // was told before, or asked for, where the words beside it say what it is: "limit 500". ""
@@ -86,13 +86,13 @@ func (d *Desk) unitBefore(ask *parser.Ask, ev Event, before Turn, put func(strin
 // what was told in feet.
 func finerThanTold(unit string, was parser.Quantity) bool {
 	unit = strings.TrimSpace(unit)
-	fine := unit == "in" || unit == "cm"
+	fine := unit == "in" || unit == "cm" || unit == "mm"
 	far := strings.HasSuffix(string(was.Field), "_m") && !parser.Thickness(was.Field) && was.Field != parser.RopeDiameter
 	return fine && far && !strings.Contains(was.Words, unit)
 }
 
 // onlyFar are lengths of a lift that are told in feet or metres alone.
-var onlyFar = map[parser.Field]bool{parser.Rise: true, parser.Apart: true, parser.LoadHeight: true, parser.CutHeight: true, parser.RopeLength: true, parser.DrumAway: true}
+var onlyFar = map[parser.Field]bool{parser.Rise: true, parser.Apart: true, parser.LoadHeight: true, parser.CutHeight: true, parser.RopeLength: true, parser.DrumAway: true, parser.Tail: true}
 
 // had is what was told of a field; how thick a piece is has several.
 func had(q parser.Question, f parser.Field) (parser.Quantity, bool) {

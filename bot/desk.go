@@ -202,6 +202,9 @@ func (d *Desk) askAnew(a answer, ev Event, before Turn, said, q parser.Question,
 	if out, turn, ok := d.inJobUnits(&a, ev, before, text, ask); ok {
 		return out, turn
 	}
+	if turn, ok := d.unitAgain(&a, ev, before, said, q, ask); ok {
+		return a, turn
+	}
 	a.inTalk = before.known && !tellsAnew(q) && (before.question.Species != nil || before.question.Has(parser.Weight))
 	if bareNumber(ask) {
 		a.changed = slices.DeleteFunc(slices.Clone(a.changed), func(f string) bool { return slices.Contains(ask.Fields, parser.Field(f)) })

@@ -14,7 +14,10 @@ import (
 // none was, or where several things were told to be as much.
 func (d *Desk) putRight(q parser.Question, ask *parser.Ask, ev Event, before Turn) string {
 	of := takenBack(q, before.question)
-	if len(q.NotSo) != 1 || len(of) != 1 {
+	if len(q.NotSo) == 0 {
+		of = before.lastPut(q)
+	}
+	if len(q.NotSo) > 1 || len(of) != 1 {
 		return ""
 	}
 	v := voiceFor(ev, before.question)
@@ -24,6 +27,18 @@ func (d *Desk) putRight(q parser.Question, ask *parser.Ask, ev Event, before Tur
 		return ""
 	}
 	return phrase
+}
+
+// lastPut is the one size that the last message told, where the next puts a number right and
+// has no word for what it is of: "i should have said 18" behind "16 dia".
+func (t Turn) lastPut(q parser.Question) (of []parser.Quantity) {
+	if !q.PutsRight || len(t.told) != 1 || t.pending != nil && t.pending.Kind == parser.Missing {
+		return nil
+	}
+	if was, ok := had(t.question, t.told[0]); ok && isSize(was.Field) {
+		of = append(of, was)
+	}
+	return of
 }
 
 // takenBack are the quantities of before whose numbers a message puts aside.

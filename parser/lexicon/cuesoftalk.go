@@ -130,6 +130,9 @@ const (
 	CueWrapsMore  scan.Cue = "wraps-more"  // two of them
 	CueHalfMore   scan.Cue = "half-more"   // half of one
 	CueWrapLess   scan.Cue = "wrap-less"   // one wrap less than before
+	CueByLead     scan.Cue = "by-lead"     // before how many more or fewer of what the talk counts
+	CueByMore     scan.Cue = "by-more"     // one more of it
+	CueByLess     scan.Cue = "by-less"     // one less of it
 	CueHalfLess   scan.Cue = "half-less"   // half of one
 	CueExcuse     scan.Cue = "excuse"      // behind "sorry", tells no more than an excuse
 	CueGloss      scan.Cue = "gloss"       // at the end, says that what stands before it is meant
@@ -170,6 +173,10 @@ const (
 	CueShares     scan.Cue = "shares"      // takes load off something
 	CueSameAs     scan.Cue = "same-as"     // between a load and the weight
 	CueTail       scan.Cue = "tail"        // the end of a rope
+	CueTailFor    scan.Cue = "tail-for"    // behind how much of a rope is left, leads to what for
+	CueTailUse    scan.Cue = "tail-use"    // what a tail is for
+	CueTailAnd    scan.Cue = "tail-and"    // leads from one of these to the next
+	CueTailLeft   scan.Cue = "tail-left"   // before such a number, leaves so much of a rope
 	CueTooFar     scan.Cue = "too-far"     // how a piece swings
 	CuePick       scan.Cue = "pick"        // behind a mass, the piece that is rigged
 	CueWhat       scan.Cue = "what"        // first of a message, asks what something does

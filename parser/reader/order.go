@@ -46,6 +46,7 @@ var numberSteps = []step{
 	turning.ChangedFrom,
 	(*reading.Reading).SpokenInches,
 	gear.HalfInches,
+	lines.TailFor,
 	sizes.BetweenBlocks,
 	gear.PlaitedStrands,
 	gear.RopesBent,

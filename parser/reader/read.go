@@ -68,15 +68,17 @@ func (r *Reader) ReadAfter(text string, before parser.Question) (parser.Question
 	if a := stop(rd); a != nil {
 		return parser.Question{Intent: stopIntent(rd, a), Language: rd.Language}, a
 	}
-	if q, a, ok := talk.Told(rd); a != nil {
+	q, a, told := talk.Told(rd)
+	if by, ok := talk.WrapsBy(rd, before); ok && (!told || q.Topic == parser.TopicWrapsOff) {
+		return by, nil
+	}
+	switch {
+	case a != nil:
 		return q, a
-	} else if ok {
+	case told:
 		return q, nil
 	}
 	if q, ok := talk.OfPlan(rd, before); ok {
-		return q, nil
-	}
-	if q, ok := talk.WrapsBy(rd, before); ok {
 		return q, nil
 	}
 	turning.Finished(rd)
@@ -112,7 +114,7 @@ func (r *Reader) ReadAfter(text string, before parser.Question) (parser.Question
 	again := func(text string) (*reading.Reading, parser.Question, error) {
 		return r.anew(text, in, language, before)
 	}
-	q, err := r.question(rd)
+	q, err = r.question(rd)
 	return r.withoutTalk(rd, q, err, false, again)
 }
 

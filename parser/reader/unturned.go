@@ -44,7 +44,10 @@ func unturned(rd *reading.Reading) {
 		case rd.TermAt(i).Turning == parser.TurnsCompared && rd.At(i+1).Plays(parser.Wraps):
 			turning.LessWraps(rd, i)
 		case rd.TermAt(i).Turning == parser.TurnsCompared && rd.Cued(e, lexicon.CueThickest): // see bounds.ThickWanted
-		case rd.TermAt(i).Turning == parser.TurnsCompared && (turning.NextSize(rd, i) || turning.Wondered(rd) || turning.SizedGear(rd, i)):
+		case rd.TermAt(i).Turning == parser.TurnsCompared && turning.NextSize(rd, i):
+			turning.TellNextSize(rd, i)
+			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} }) // what it says is told
+		case rd.TermAt(i).Turning == parser.TurnsCompared && (turning.Wondered(rd) || turning.SizedGear(rd, i)):
 			turning.LeaveOut(rd, i, i+1)
 		case rd.TermAt(i).Turning == parser.TurnsCompared:
 			turning.Lengthening(rd, i)

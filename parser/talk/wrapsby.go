@@ -39,10 +39,39 @@ func WrapsBy(rd *reading.Reading, before parser.Question) (parser.Question, bool
 	if by == 0 {
 		by = fewerThanSaid(rd)
 	}
+	if by == 0 {
+		by = oneMoreOrLess(rd, before)
+	}
 	if by == 0 || rd.AnyAt(func(i int) bool { return tellsBesideWraps(rd, i) }) {
 		return parser.Question{}, false
 	}
 	return parser.Question{Intent: parser.AskLower, Asks: true, FollowUp: true, Language: rd.Language, WrapsBy: by}, true
+}
+
+// oneMoreOrLess is by how many the wraps differ where a message says nothing but one more or
+// one less, "so can i drop one", of a talk that counts nobody on the rope: 0 elsewhere.
+func oneMoreOrLess(rd *reading.Reading, before parser.Question) float64 {
+	words := plainWords(rd)
+	at := 0
+	for at < len(words) && rd.In.Cued(words[at], lexicon.CueByLead) {
+		at++
+	}
+	for from := 0; from <= at; from++ {
+		for n := 1; n <= min(reading.LongestCue, len(words)-from); n++ {
+			said, end := strings.Join(words[from:from+n], " "), from+n
+			for end < len(words) && rd.In.Cued(words[end], lexicon.CueByLead) {
+				end++
+			}
+			switch {
+			case end < len(words) || before.Has(parser.People, parser.Alike):
+			case rd.In.Cued(said, lexicon.CueByMore):
+				return 1
+			case rd.In.Cued(said, lexicon.CueByLess):
+				return -1
+			}
+		}
+	}
+	return 0
 }
 
 // tellsBesideWraps says whether the element at i tells anything but a change of wraps: a number of

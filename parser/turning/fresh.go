@@ -20,7 +20,10 @@ func FreshPieces(rd *reading.Reading) {
 		if e.Fig != nil || rd.TermAt(i).Tree != nil || e.Piece() && !rd.TermAt(i).Fresh {
 			return
 		}
-		if rd.TermAt(i).Fresh && (tellsPiece(rd) || NextSize(rd, i)) {
+		if next := rd.TermAt(i).Fresh && NextSize(rd, i); next || rd.TermAt(i).Fresh && tellsPiece(rd) {
+			if next {
+				TellNextSize(rd, i)
+			}
 			rd.Pass(i, i+1)
 			return
 		}

@@ -126,13 +126,8 @@ func LessThanMeant(rd *reading.Reading, i int) {
 // the size that is told behind it, "next one's thicker, 16": the size tells it all. By how
 // much it is thicker is another matter, "thicker by 2", and so is what it is thicker than.
 func NextSize(rd *reading.Reading, i int) bool {
-	of := []parser.Field{parser.Length}
-	says := func(c scan.Cue) bool {
-		return rd.Cued(rd.Elems[i], c) || rd.TermAt(i).Fresh && rd.Begin(c, rd.Word(rd.Elems[i]))
-	}
-	if says(lexicon.CueFatter) {
-		of = parser.Across
-	} else if !says(lexicon.CueLengthier) {
+	of := heldBy(rd, i)
+	if of == nil {
 		return false
 	}
 	at := rd.Only(func(k int) bool { return rd.Elems[k].Fig != nil })
@@ -145,6 +140,38 @@ func NextSize(rd *reading.Reading, i int) bool {
 		was, told := rd.Before.Get(f)
 		return told && (fig.Unit == nil && fig.Dim == parser.DimCount || fig.Dim == parser.DimLength && fig.High <= sizeAgain*was.High && was.Low <= sizeAgain*fig.Low)
 	})
+}
+
+// heldBy are the sizes that the word at i holds pieces against one another by: "thicker", how
+// thick they are; none where it does by no size.
+func heldBy(rd *reading.Reading, i int) []parser.Field {
+	says := func(c scan.Cue) bool {
+		_, behind, _ := strings.Cut(rd.Word(rd.Elems[i]), " ") // "bit longer", "un poco más larga"
+		_, last, _ := strings.Cut(behind, " ")
+		of := func(text string) bool { return rd.Begin(c, text) }
+		return rd.Cued(rd.Elems[i], c) || rd.TermAt(i).Fresh && (of(rd.Word(rd.Elems[i])) || of(behind) || of(last))
+	}
+	switch {
+	case says(lexicon.CueFatter):
+		return parser.Across
+	case says(lexicon.CueLengthier):
+		return []parser.Field{parser.Length}
+	}
+	return nil
+}
+
+// TellNextSize takes the one length of such a message for the size that the word at i holds
+// pieces against one another by: "shorter, 60 cm" is no thickness.
+func TellNextSize(rd *reading.Reading, i int) {
+	at := rd.Only(func(k int) bool { return rd.Elems[k].Fig != nil })
+	if rd.Elems[at].Fig.Dim != parser.DimLength || rd.Elems[at].Fig.Pair {
+		return
+	}
+	told := *rd.Elems[at].Fig
+	if told.Told = parser.Length; heldBy(rd, i)[0] != parser.Length {
+		told.Told = parser.Diameter
+	}
+	rd.Elems[at].Fig = &told
 }
 
 // SizedGear says whether the word at i holds a rope against another by the one size that is

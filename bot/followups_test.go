@@ -1,0 +1,87 @@
+package bot_test
+
+import (
+	"testing"
+
+	"heft/bot"
+)
+
+// follow runs lines of one talk after a first one, each by itself behind it, and checks what
+// every reply understood.
+func follow(t *testing.T, first string, status bot.Status, facts map[string]any, lines ...string) {
+	t.Helper()
+	d := newDesk(t)
+	for _, l := range lines {
+		_, _, turn := d.Answer(event(first), bot.Turn{})
+		r, _, _ := d.Answer(event(l), turn)
+		check(t, step{l, status, facts, nil}, r)
+	}
+}
+
+// TestSizeBesideItsWord: "shorter" and "thicker" say what the one length of a follow-up is,
+// and a number with the word of a thickness is in the unit that its size leaves.
+func TestSizeBesideItsWord(t *testing.T) {
+	const log = "european beech log 50 cm, 1.2 m, how heavy"
+	follow(t, log, bot.Answered, map[string]any{"length_m": 0.8, "diameter_m": 0.5},
+		"shorter, 80 cm", "right il cut them shorter, 80cm", "a bit shorter, 80 cm", "shorter piece, 80 cm", "mas corta, 80 cm", "un poco más corta, 80 cm", "shorter then, 0.8")
+	follow(t, log, bot.Answered, map[string]any{"length_m": 1.2, "diameter_m": 0.6},
+		"thicker, 60 cm", "what if its thicker, 60 cm", "más gruesa, 60 cm", "sorry should of said 600 dia", "i should have said 60 dia", "600 across sorry", "make that 600 dia")
+	follow(t, log, bot.Needs, nil,
+		"shorter by 20 cm", "shorter than 60 cm")
+	follow(t, "white oak log 14 in 8 ft, weight", bot.Answered, map[string]any{"length_m": 2.4384, "diameter_m": 0.4064},
+		"sorry should of said 16 dia", "i meant 16 dia", "should have said 16 in")
+}
+
+// TestLastSizePutRight: a number put right by no word is the one size that was told last.
+func TestLastSizePutRight(t *testing.T) {
+	d, turn := newDesk(t), bot.Turn{}
+	for _, s := range []step{
+		{"white oak log 14 in 8 ft, weight", bot.Answered, map[string]any{"length_m": 2.4384}, nil},
+		{"no, 16 dia", bot.Answered, map[string]any{"diameter_m": 0.4064, "length_m": 2.4384}, nil},
+		{"i should have said 18", bot.Answered, map[string]any{"diameter_m": 0.4572, "length_m": 2.4384}, nil},
+	} {
+		r, _, next := d.Answer(event(s.text), turn)
+		check(t, s, r)
+		turn = next
+	}
+}
+
+// TestOneMoreOrLess: behind wraps, one more or less is of them where nothing else is said.
+func TestOneMoreOrLess(t *testing.T) {
+	const limb = "red oak limb 14 in 20 ft, wraps" // 4½ to start with
+	follow(t, limb, bot.Answered, map[string]any{"wraps": 3.5},
+		"so can i drop a wrap", "can i take a wrap off", "one less?", "what if i take one off", "puedo quitarle una vuelta", "y una menos")
+	follow(t, limb, bot.Answered, map[string]any{"wraps": 5.5},
+		"should i add one", "add a wrap", "what if i put one more on", "le pongo una más?")
+	for _, other := range []string{"one more thing", "another one", "one more guy", "otra"} {
+		d, turn := newDesk(t), bot.Turn{}
+		_, _, turn = d.Answer(event(limb), turn)
+		r, _, _ := d.Answer(event(other), turn)
+		if got := decode(t, r).Understood["wraps"]; got != nil {
+			t.Errorf("%q: %v wraps", other, got)
+		}
+	}
+}
+
+// TestUnitAskedAgain: what has no unit yet is asked again with the next question, and no
+// other piece is asked for.
+func TestUnitAskedAgain(t *testing.T) {
+	d, turn := newDesk(t), bot.Turn{}
+	for _, s := range []step{
+		{"wraps for 450", bot.Needs, nil, nil},
+		{"wet rope now. same?", bot.Needs, nil, nil},
+		{"block load?", bot.Needs, nil, nil},
+		{"pounds", bot.Answered, map[string]any{"intent": "block-load", "weight_kg": 204.1165665}, nil},
+	} {
+		r, _, next := d.Answer(event(s.text), turn)
+		check(t, s, r)
+		turn = next
+	}
+	follow(t, "cuantas vueltas para 450", bot.Needs, map[string]any{"weight_kg": nil}, "y la polea cuanto recibe", "what does the block see")
+}
+
+// TestTailOfRope: what is left for the knot, the wraps and the hands is the tail.
+func TestTailOfRope(t *testing.T) {
+	follow(t, "rope 55m, block at 22, drum at the foot of the same tree. will it reach", bot.Answered, map[string]any{"tail_m": 4.0, "rope_m": 55.0},
+		"about 4 m for the knot and the drum and some tail", "leave 4 m tail", "add 4 for the knots", "plus 4 m of tail", "4 m pal nudo y la cola", "deja 4 m de cola")
+}
