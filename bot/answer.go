@@ -25,6 +25,7 @@ type answer struct {
 	scene         *Scene
 	inTalk        bool        // of a talk that has a piece, and tells of no other
 	leaned        bool        // it leans on the question before
+	ofPlan        bool        // its load is the heaviest piece of the cut plan before
 	tree          tally       // the pieces before this one
 	counted       []picked    // the pieces that a whole tree was added up of
 	shown         []string    // the working of an answer that tells no weight

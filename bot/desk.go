@@ -97,7 +97,7 @@ func (d *Desk) heard(ev Event, before Turn) (text string, q parser.Question, ask
 			q.Quantities = nil
 		}
 	}
-	return text, q, before.tieOfTalk(before.gearOfTalk(ask)), before
+	return text, before.inItsUnits(q, ask), before.tieOfTalk(before.gearOfTalk(ask)), before
 }
 
 // consider decides between answering, asking back and refusing.
@@ -116,12 +116,12 @@ func (d *Desk) consider(ev Event, before Turn) (answer, Turn) {
 		return a, before.unsettled(a.asked, text).offering(a.choices, before)
 	}
 	a.question = withoutStem(a.question)
-	said := a.question // what this talk established; the channel's job may change under it
+	said := a.established(before) // the channel's job may change under it
 	job := ev.Job.besides(before)
 	if ask != nil && ask.AsTree {
 		job = job.withoutTree() // the word in doubt may be the tree
 	}
-	a.question, a.ofJob = job.over(said)
+	a.question, a.ofJob = job.over(a.question)
 	a.voice = voiceFor(ev, a.question)
 	if told := before.question; ask != nil && a.question.Units == "" && told.Units != "" {
 		told.Language = a.question.Language
@@ -264,11 +264,14 @@ func (a *answer) aboutUs(ev Event, q parser.Question, ask *parser.Ask) bool {
 
 // lean makes the question whole with what its talk had established before.
 func (a *answer) lean(before Turn, q parser.Question, ask *parser.Ask, job Job) {
+	limit, planned := before.holdsPlan(q, ask, job)
 	switch {
 	case q.Explain != "" && q.Species == nil && q.Condition == nil && len(q.Quantities) == 0 && before.known:
 		// "why is it more than the log weighs" makes no log of a limb
 		a.question, a.leaned = before.question, true
 		a.question.Passed = slices.DeleteFunc(slices.Clone(q.Passed), func(p parser.Said[string]) bool { return !typedNumber.MatchString(p.Value) })
+	case planned:
+		a.holdPlan(before, q, limit)
 	case before.leans(q, ask, job), before.holdsGear(q, ask), before.completesGear(q, ask):
 		if before.answersGear(q) || before.completesGear(q, ask) || checked[before.question.Intent] && before.holdsGear(q, ask) {
 			q.Intent = parser.AskWeight // the strength of a rope changes nothing of what was asked

@@ -24,6 +24,9 @@ func (a *answer) piece() string {
 		w := q.Mass(parser.Weight)
 		return v.say("%s in the line", v.told(w.Low, w.High))
 	}
+	if w := q.Mass(parser.Weight); a.ofPlan {
+		return v.say("a piece at your limit of %s", v.told(w.Low, w.High))
+	}
 	said := []string{a.kind()}
 	if size := a.size(); size != "" {
 		said = append(said, size)
@@ -111,7 +114,7 @@ func (a *answer) tellWeight() {
 	if limit, over := a.overLimit(); over {
 		a.problems = append(a.problems, a.cutSmaller(limit))
 	}
-	if a.onBlock() || a.linePeak() || a.inLine() {
+	if a.onBlock() || a.linePeak() || a.inLine() || a.ofPlan {
 		return // no piece is told of
 	}
 	if w.Method == piece.ByCrew {

@@ -235,10 +235,10 @@ func thickEnd(before, now parser.Question) parser.Question {
 
 // weightStays is the weight of a piece that falls, where the next message tells its length
 // for the first time: how far it falls hangs on that, and it is no other piece. Another
-// length than was told weighs something else.
+// length than was told weighs something else, and so may one that is tried: "what about 4 ft".
 func weightStays(before, now parser.Question) []parser.Field {
 	sizes := append(slices.Clone(acrossFields), parser.Length)
-	if now.Intent != parser.AskDrop || before.Intent != parser.AskDrop || before.Has(sizes...) || now.Has(acrossFields...) || now.Species != nil {
+	if now.Intent != parser.AskDrop || before.Intent != parser.AskDrop && now.FollowUp || before.Has(sizes...) || now.Has(acrossFields...) || now.Species != before.Species {
 		return nil
 	}
 	return []parser.Field{parser.Weight}
