@@ -1,6 +1,7 @@
 package turning
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -18,17 +19,11 @@ import (
 // Corrected reads the word at i, "no" or "make that", as taking back the fact
 // before it, where the one behind it is of the same kind.
 func Corrected(rd *reading.Reading, i int) {
-	if rd.TermAt(i).Apology && (begins(rd, i) || onlySorry(rd, i)) {
-		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
+	if takesNothing(rd, i) {
 		return
 	}
-	if rd.Cued(rd.Elems[i], lexicon.CueHangsOn) && rd.At(i-1).Pause == 0 && (Who(rd, i-1) || rd.At(i-1).Marked(lexicon.MarkPronoun)) {
-		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Chatter: true} }) // "what may i hang on it"
-		return
-	}
-	if awaits(rd, i) {
-		LeaveOut(rd, i, i+1)
-		return
+	if tellsBehind(rd, i) {
+		rd.Alter(i, func(t *scan.Term) { t.Lacks, t.Denies = false, false })
 	}
 	if asksAnew(rd, i) || excused(rd, i) || rightShape(rd, i) || rightKind(rd, i) {
 		return
@@ -36,6 +31,12 @@ func Corrected(rd *reading.Reading, i int) {
 	n := nextFact(rd, i+1)
 	if limitAnew(rd, i) {
 		limitPutRight(rd, i)
+		return
+	}
+	if n >= 0 && rd.Cued(rd.Elems[i], lexicon.CueIsNot) && deniedTree(rd, n) {
+		rd.PutRight = rd.PutRight || !rd.First
+		clearDoubt(rd, i, n)
+		passTree(rd, n) // "no es roble, es fresno"
 		return
 	}
 	if putsRight(rd, i, n) {
@@ -51,6 +52,24 @@ func Corrected(rd *reading.Reading, i int) {
 		return
 	}
 	takeBack(rd, i, n)
+}
+
+// takesNothing settles the word at i where it takes nothing back, and says whether it did.
+func takesNothing(rd *reading.Reading, i int) bool {
+	hangsOn := rd.Cued(rd.Elems[i], lexicon.CueHangsOn) && rd.At(i-1).Pause == 0
+	switch {
+	case rd.TermAt(i).Apology && (begins(rd, i) || onlySorry(rd, i)):
+		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
+	case onlyBegins(rd, i):
+		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Chatter: true} })
+	case hangsOn && (Who(rd, i-1) || rd.At(i-1).Marked(lexicon.MarkPronoun)):
+		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Chatter: true} }) // "what may i hang on it"
+	case awaits(rd, i):
+		LeaveOut(rd, i, i+1)
+	default:
+		return false
+	}
+	return true
 }
 
 // takeBack passes over what the fact at n, behind the words at i, puts right.
@@ -136,8 +155,8 @@ func putsRight(rd *reading.Reading, i, n int) bool {
 	switch {
 	case rd.First && amends && i < 2 && begins(rd, i) && toldBehind(rd, i):
 		return true // "typo. red oak log 14 in 8 ft" of a talk that is over
-	case rd.First, deniesBehind(rd, i, n):
-		return false
+	case rd.First, deniesBehind(rd, i, n), n >= 0 && rd.Cued(rd.Elems[i], lexicon.CueIsNot), (t.Denies || t.Lacks) && asBefore(rd, n):
+		return false // "no es roble" says what it is not
 	case begins(rd, i) && next.Pause > 0 && n < 0 && toldBehind(rd, i):
 		return true // "no, i asked again, the pulley is at 65"
 	case (amends || rd.Cued(rd.Elems[i], lexicon.CueHangsOn)) && begins(rd, i) && toldBehind(rd, i):
@@ -151,6 +170,15 @@ func putsRight(rd *reading.Reading, i, n int) bool {
 	}
 	bare := len(rd.Elems) == 2 && next.Fig != nil && next.Fig.Unit == nil // "no 12": what it is, is asked
 	return bare || !t.Denies && !t.Lacks || next.Pause > 0 || rd.TermAt(i+1).Corrects || next.Marked(lexicon.MarkPronoun|lexicon.MarkIs) || gear.Heavy(rd, i+1)
+}
+
+// asBefore says whether the number at n was told before in the talk: a "no" denies that, "no
+// son 14 pulgadas", and nothing is put right.
+func asBefore(rd *reading.Reading, n int) bool {
+	fig := rd.At(n).Fig
+	return fig != nil && fig.Unit != nil && slices.ContainsFunc(rd.Before.Quantities, func(q parser.Quantity) bool {
+		return parser.DimensionOf[q.Field] == fig.Dim && math.Abs(q.High-fig.High) < 1e-6
+	})
 }
 
 // deniesBehind says whether a word between i and the fact at n denies that: "correction
@@ -190,8 +218,10 @@ func begins(rd *reading.Reading, i int) bool {
 
 // passTree passes over the tree at n wherever it is named: "pino 5 pies, no es
 // pino es cedro".
-func passTree(rd *reading.Reading, n int) {
-	sci := rd.TermAt(n).Tree.Sci
+func passTree(rd *reading.Reading, n int) { passNamed(rd, n, rd.TermAt(n).Tree.Sci) }
+
+// passNamed does so from the element at n back.
+func passNamed(rd *reading.Reading, n int, sci string) {
 	for k := n; k >= 0; k-- {
 		if t := rd.TermAt(k).Tree; t != nil && t.Sci == sci {
 			rd.Pass(k, k+1)
@@ -292,6 +322,9 @@ func takenBack(rd *reading.Reading, i, n int) int {
 // begin what is said anew: "8 ft long. scratch that, 10".
 func saidBefore(rd *reading.Reading, i int) int {
 	p := i - 1
+	if rd.TermAt(p).Chatter {
+		p-- // "3 ft. no scrap that, 4 ft"
+	}
 	for p >= 0 && rd.Elems[p].Pause > 2 && !rd.TermAt(i).Lacks && !rd.TermAt(i).Denies {
 		p--
 	}

@@ -28,44 +28,82 @@ func Denials(rd *reading.Reading) {
 			deniedKind(rd, i)
 			continue
 		}
-		j, is := rd.Past(i+1, +1, lexicon.MarkArticle), i-1
-		if rd.At(i+1).Marked(lexicon.MarkMade) && rd.At(i+2).Fig != nil {
-			j = i + 2 // "6 pies no de 4"
+		start, led := rd.Elems[i].Start, ledBack(rd, i)
+		putAside(rd, i)
+		if at := slices.IndexFunc(rd.Elems, func(e reading.Element) bool { return e.Start == start }); at < 0 || !rd.TermAt(at).Denies {
+			ledOn(rd, led)
 		}
-		if rd.At(is).Pause == 2 {
-			is-- // "let it run, not snubbed"
-		}
-		if toldWith := asideBack(rd, is); rd.At(toldWith).Fig != nil {
-			is = toldWith // "we're 4 today, not 5"
-		}
-		switch {
-		case rd.At(i+1).Pause == 2:
-			Corrected(rd, i) // "el sauce no, el álamo"
-		case otherUnit(rd, i-1, j), unitPutAside(rd, i, j), otherKind(rd, is, j), otherKind(rd, kindAhead(rd, j), j), girthNotAcross(rd, i-1, j):
-			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
-			rd.Alter(j, func(t *scan.Term) { *t = scan.Term{} })
-		case otherNumber(rd, i-1, j), is < i-1 && otherNumber(rd, is, j) && rd.SaidOut(j+1), rd.Cued(rd.At(i-1), lexicon.CueNow) && otherNumber(rd, i-2, j):
-			notSo(rd, i, j+1) // "max 180 now not 250"
-		case farNumber(rd, i, j):
-			notSo(rd, i, j+1)
-		case handsPutAside(rd, i, j):
-			rd.Pass(i, j+1)
-		case measurePutAside(rd, i) > 0:
-			rd.Pass(i, measurePutAside(rd, i))
-		case otherWork(rd, is, j):
-			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
-			rd.Alter(j, func(t *scan.Term) { *t = scan.Term{} })
-		case deniedTree(rd, j), OtherTree(rd, i-1, j), OtherTree(rd, is, j) && rd.EndsBreath(j+1):
-			rd.Pass(i, j+1) // "thats the walnut, not cottonwood"
-		case deniedNumber(rd, i+1):
-			rd.Pass(i, pastWas(rd, i+1)+1)
-		case chokePutAside(rd, j):
-			rd.Pass(i, j+1)
-		case basketPutAside(rd, rd.Past(i+1, +1, lexicon.MarkArticle|lexicon.MarkIn)):
-			rd.Pass(i, rd.Past(i+1, +1, lexicon.MarkArticle|lexicon.MarkIn)+1)
-		case otherJob(rd, i+1):
-			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
-			rd.Alter(i+1, func(t *scan.Term) { *t = scan.Term{} })
+	}
+}
+
+// putAside takes out what the word at i denies, where another is told.
+func putAside(rd *reading.Reading, i int) {
+	j, is := rd.Past(i+1, +1, lexicon.MarkArticle), i-1
+	if rd.At(i+1).Marked(lexicon.MarkMade) && rd.At(i+2).Fig != nil {
+		j = i + 2 // "6 pies no de 4"
+	}
+	if rd.At(is).Pause == 2 {
+		is-- // "let it run, not snubbed"
+	}
+	if toldWith := asideBack(rd, is); rd.At(toldWith).Fig != nil {
+		is = toldWith // "we're 4 today, not 5"
+	}
+	switch {
+	case rd.At(i+1).Pause == 2:
+		Corrected(rd, i) // "el sauce no, el álamo"
+	case otherUnit(rd, i-1, j), unitPutAside(rd, i, j), otherKind(rd, is, j), otherKind(rd, kindAhead(rd, j), j), girthNotAcross(rd, i-1, j):
+		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
+		rd.Alter(j, func(t *scan.Term) { *t = scan.Term{} })
+	case otherNumber(rd, i-1, j), is < i-1 && otherNumber(rd, is, j) && rd.SaidOut(j+1), rd.Cued(rd.At(i-1), lexicon.CueNow) && otherNumber(rd, i-2, j):
+		notSo(rd, i, j+1) // "max 180 now not 250"
+	case farNumber(rd, i, j):
+		notSo(rd, i, j+1)
+	case handsPutAside(rd, i, j):
+		rd.Pass(i, j+1)
+	case measurePutAside(rd, i) > 0:
+		rd.Pass(i, measurePutAside(rd, i))
+	case otherWork(rd, is, j):
+		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
+		rd.Alter(j, func(t *scan.Term) { *t = scan.Term{} })
+	case deniedTree(rd, j):
+		sci := rd.TermAt(j).Tree.Sci
+		rd.Pass(i, j+1)
+		passNamed(rd, i-1, sci) // "elm 3 m, sorry not elm its horse chestnut"
+	case OtherTree(rd, i-1, j), OtherTree(rd, is, j) && rd.EndsBreath(j+1):
+		rd.Pass(i, j+1) // "thats the walnut, not cottonwood"
+	case deniedNumber(rd, i+1):
+		rd.Pass(i, pastWas(rd, i+1)+1)
+	case chokePutAside(rd, j):
+		rd.Pass(i, j+1)
+	case basketPutAside(rd, rd.Past(i+1, +1, lexicon.MarkArticle|lexicon.MarkIn)):
+		rd.Pass(i, rd.Past(i+1, +1, lexicon.MarkArticle|lexicon.MarkIn)+1)
+	case otherJob(rd, i+1):
+		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
+		rd.Alter(i+1, func(t *scan.Term) { *t = scan.Term{} })
+	}
+}
+
+// ledBack is where words of taking back start in the text that stand right before the denial
+// at i, "sorry not elm its horse chestnut", -1 for none.
+func ledBack(rd *reading.Reading, i int) int {
+	k := i - 1
+	if rd.At(k).Pause == 2 {
+		k--
+	}
+	if t := rd.TermAt(k); !t.Corrects || t.Ask != parser.Twist && !t.Apology {
+		return -1
+	}
+	return rd.Elems[k].Start
+}
+
+// ledOn takes the doubt from the words that start at a place in the text: what is denied
+// behind them, and what is so, says all that they put right.
+func ledOn(rd *reading.Reading, start int) {
+	for k, e := range rd.Elems {
+		if e.Start == start && e.Term != nil {
+			rd.PutRight = rd.PutRight || !rd.First && begins(rd, k)
+			rd.Alter(k, func(t *scan.Term) { *t = scan.Term{} })
+			return
 		}
 	}
 }

@@ -42,8 +42,8 @@ func Purpose(rd *reading.Reading, i int) {
 // tiles", "no quiero pegarle al techo", at a denial; false elsewhere. Who may be hit, and
 // what gear may break, is no purpose of the crew's.
 func Unwanted(rd *reading.Reading, i int) bool {
-	if !sizes.Denial(rd, i) || bounds.GearBefore(rd, i) || !strikes(rd, i) {
-		return false
+	if !sizes.Denial(rd, i) || rd.TermAt(i+1).Corrects || bounds.GearBefore(rd, i) || !strikes(rd, i) {
+		return false // "no scratch that, 18 ft" takes back
 	}
 	Purpose(rd, i)
 	return true

@@ -43,8 +43,12 @@ func rightKind(rd *reading.Reading, i int) bool {
 		from++
 	}
 	k := rd.Past(from, +1, lexicon.MarkArticle|lexicon.MarkPronoun|lexicon.MarkIs|lexicon.MarkAdverb)
+	if rd.Cued(rd.At(k), lexicon.CueItIs) {
+		k = rd.Past(k+1, +1, lexicon.MarkArticle|lexicon.MarkAdverb)
+	}
 	words := strings.Fields(rd.Text[rd.Elems[i].Start:rd.Elems[i].End])
-	denies := rd.TermAt(i).Denies || rd.TermAt(i).Lacks || rd.Cued(rd.Elems[i], lexicon.CueIsNot)
+	lacks := rd.TermAt(i).Lacks && !rd.Cued(rd.At(i+1), lexicon.CueItIs) // "no it's a limb" lacks none
+	denies := rd.TermAt(i).Denies || lacks || rd.Cued(rd.Elems[i], lexicon.CueIsNot)
 	is := rd.TermAt(k)
 	if is.Condition == "" && is.Shape == "" || is.Tree != nil || denies && !apart || len(words) == 1 && k == from && !apart {
 		return false

@@ -41,7 +41,8 @@ func unitOfNumber(rd *reading.Reading) {
 		if fig == nil || fig.Unit == nil || u == nil || !rd.At(denied).Marked(lexicon.MarkUnit) || !sizes.Denial(rd, i) || !rd.EndsBreath(denied+1) {
 			continue
 		}
-		if u.Dim == fig.Dim && u.Factor != fig.Unit.Factor {
+		mayTell := rd.TermAt(i).Corrects && !rd.TermAt(i).Denies && u.Factor > fig.Unit.Factor // "350 lb, no kilos" may put it right
+		if u.Dim == fig.Dim && u.Factor != fig.Unit.Factor && !mayTell {
 			Blank(rd, i, denied+1)
 		}
 	}
