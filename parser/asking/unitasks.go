@@ -84,6 +84,9 @@ const LongestBare = 1000
 // where the length has no unit: nothing hangs on it, "30 long weighs about 4".
 func IdleLength(rd *reading.Reading, q *parser.Question, asks []*parser.Ask) []*parser.Ask {
 	weighed := q.Has(parser.Weight) || slices.ContainsFunc(asks, func(a *parser.Ask) bool { return a != nil && slices.Contains(a.Fields, parser.Weight) })
+	if q.Intent == parser.AskBlockLoad {
+		return idleAway(rd, q, asks)
+	}
 	if q.Intent != parser.AskLift || !weighed {
 		return asks
 	}
@@ -93,5 +96,23 @@ func IdleLength(rd *reading.Reading, q *parser.Question, asks []*parser.Ask) []*
 			q.Passed = append(q.Passed, parser.Said[string]{Value: a.Words, Words: a.Words, Start: a.Start, End: a.End})
 		}
 		return idle
+	})
+}
+
+// idleAway passes over how far away a redirect stands whose turn is told, "on the next tree
+// over, 40 ft away": the load on it hangs on the turn alone.
+func idleAway(rd *reading.Reading, q *parser.Question, asks []*parser.Ask) []*parser.Ask {
+	if !q.Has(parser.Turn, parser.BlockAngle) {
+		return asks
+	}
+	return slices.DeleteFunc(asks, func(a *parser.Ask) bool {
+		away := a != nil && a.Kind == parser.Loose && rd.AnyAt(func(i int) bool {
+			f := rd.Elems[i].Fig
+			return f != nil && f.Start == a.Start && f.Far() && rd.Cued(rd.At(i+1), lexicon.CueAside) && rd.EndsBreath(i+2)
+		})
+		if away {
+			q.Passed = append(q.Passed, parser.Said[string]{Value: a.Words, Words: a.Words, Start: a.Start, End: a.End})
+		}
+		return away
 	})
 }

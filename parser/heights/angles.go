@@ -10,6 +10,7 @@ import (
 	"heft/parser/reading"
 	"heft/parser/scan"
 	"heft/parser/sizes"
+	"heft/parser/turning"
 )
 
 // An angle is told without its degrees beside the words for one, or beside a
@@ -22,7 +23,7 @@ func BareAngles(rd *reading.Reading) {
 	const least, most, right = 10, 180, 90
 	legsApart(rd)
 	named := rd.AnyAt(func(i int) bool {
-		return rd.TermAt(i).Block != "" || rd.Elems[i].Plays(parser.BlockAngle) && rd.Cued(rd.Elems[i], lexicon.CueAngle)
+		return rd.TermAt(i).Block != "" || rd.Elems[i].Plays(parser.BlockAngle) && (rd.Cued(rd.Elems[i], lexicon.CueAngle) || angleNamed(rd, i))
 	})
 	if !named && !gear.AsksFor(rd, parser.AskBlockLoad) && !tensionAtBlock(rd) {
 		return
@@ -33,12 +34,54 @@ func BareAngles(rd *reading.Reading) {
 		if fig == nil || fig.Dim != parser.DimCount || fig.Unit != nil || fig.Pair || fig.Low < least || fig.High > most || sizes.Counts(rd, i) || rd.At(i+1).Plays(parser.HitchHeight) || blockRight(rd, i) != "" && !rd.Cued(rd.At(rd.Back(i-1)), lexicon.CueAngle) {
 			continue
 		}
-		j := rd.Back(i - 1)
+		j := backToAngle(rd, i)
 		redirect := parser.Redirecting(rd.TermAt(j).Block) && !(long && fig.High == right)
-		if rd.Cued(rd.At(j), lexicon.CueAngle) || redirect {
+		if rd.Cued(rd.At(j), lexicon.CueAngle) || rd.At(j).LeadsTo(parser.BlockAngle) && angleNamed(rd, j) || redirect || courseAngle(rd, i) {
 			fig.Dim, fig.Unit = parser.DimAngle, scan.Degree
 		}
 	}
+}
+
+// angleNamed says whether the words at i name an angle, "angle between the legs", and not
+// only what two legs have between them.
+func angleNamed(rd *reading.Reading, i int) bool {
+	return rd.Cued(rd.At(i-1), lexicon.CueAngle) || slices.ContainsFunc(scan.SplitWords(rd.Word(rd.Elems[i])), func(w string) bool { return rd.In.Cued(w, lexicon.CueAngle) })
+}
+
+// backToAngle goes back from the number at i to what it may be the angle of: talk between,
+// "angle at the redirect i dunno maybe 45", says nothing.
+func backToAngle(rd *reading.Reading, i int) int {
+	j := rd.Back(i - 1)
+	for idle := true; idle && j > 0; {
+		e := rd.At(j)
+		idle = e.Pause == 0 && e.Fig == nil && !rd.Cued(e, lexicon.CueAngle) && (e.Polite() || e.Marked(lexicon.MarkPronoun|lexicon.MarkUnsure) || rd.Cued(e, lexicon.CueAllOf) || parser.Redirecting(rd.TermAt(j).Block) && rd.Cued(rd.At(j-1), lexicon.CueAngle))
+		if idle {
+			j = rd.Back(j - 1)
+		}
+	}
+	return j
+}
+
+// courseAngle reads "the rope makes about a 60" and "goes off about 60" at a redirect: where the
+// rope is the one that goes, and nothing else is told behind the number, so many degrees. How
+// far it runs is of no matter there.
+func courseAngle(rd *reading.Reading, i int) bool {
+	if !turning.Redirected(rd) || !Degrees(rd.Elems[i].Fig) || !rd.EndsBreath(i+1) {
+		return false
+	}
+	course := false
+	for k := rd.Back(rd.Past(i-1, -1, lexicon.MarkArticle)); k >= 0 && rd.At(k).Pause == 0 && rd.At(k).Fig == nil; k-- {
+		e := rd.At(k)
+		switch {
+		case gear.Part(e) == lexicon.PartRope:
+			return course
+		case rd.TermAt(k).Course:
+			course = true
+		case !e.Marked(lexicon.MarkIn|lexicon.MarkAnd|lexicon.MarkIs) && !rd.Cued(e, lexicon.CueOut) && !e.Polite():
+			return false
+		}
+	}
+	return false
 }
 
 // legsApart reads the angle that legs are said to have between them, "ramales a 120

@@ -167,12 +167,13 @@ func ropeGoes(rd *reading.Reading, i, at int) bool {
 	return fig.Dim == parser.DimAngle || there && Degrees(fig)
 }
 
-// bareRight says whether the number at i is a right angle without its unit that a rope
-// leaves a redirect at: "comes in and goes out at a ninety". At 90 the turn and the angle
+// bareRight says whether the number at i is a right angle that a rope leaves a redirect at,
+// with its unit or without: "comes in and goes out at a ninety". At 90 the turn and the angle
 // between the legs are the same; of no other number could it be told which it is.
 func bareRight(rd *reading.Reading, i int) bool {
 	fig := rd.Elems[i].Fig
-	if fig.Dim != parser.DimCount || fig.Unit != nil || fig.Low != 90 || fig.High != 90 || !turning.Redirected(rd) {
+	angle := fig.Dim == parser.DimAngle || fig.Dim == parser.DimCount && fig.Unit == nil
+	if !angle || fig.Low != 90 || fig.High != 90 || !turning.Redirected(rd) {
 		return false
 	}
 	k := rd.Past(rd.Back(rd.Past(i-1, -1, lexicon.MarkArticle)), -1, lexicon.MarkArticle)

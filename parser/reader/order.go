@@ -75,6 +75,7 @@ var numberSteps = []step{
 	bounds.ThickWanted,
 	bounds.LengthAsked,
 	senses.BareStem,
+	senses.ExtraBlocks,
 	senses.BlockTrees,
 	senses.BlockFalls,
 	places.Already,

@@ -15,7 +15,7 @@ import (
 // "that limb's strap", in a talk about a log.
 func AnchorLimbs(rd *reading.Reading) {
 	for i := range rd.Elems {
-		if rd.TermAt(i).Shape == parser.Limb && rd.TermAt(i).Tree == nil && (riggedOff(rd, i) || strapOf(rd, i)) {
+		if rd.TermAt(i).Shape == parser.Limb && rd.TermAt(i).Tree == nil && (riggedOff(rd, i) || strapOf(rd, i) || redirectOn(rd, i) || redirectGets(rd, i)) {
 			rd.Alter(i, func(t *scan.Term) { t.Shape, t.Chatter = "", true })
 		}
 	}
@@ -40,6 +40,33 @@ func riggedOff(rd *reading.Reading, i int) bool {
 		return false
 	}
 	return rd.At(k).Marked(lexicon.MarkRelation|lexicon.MarkIn) || rd.At(k).LeadsTo(parser.HitchHeight) || rd.Cued(rd.At(k), lexicon.CueHangFrom)
+}
+
+// redirectOn says whether a redirect is told to be on the limb at i, "a redirect out on that
+// other limb": which of them it is tells no other piece.
+func redirectOn(rd *reading.Reading, i int) bool {
+	const most = 4
+	k, on := i-1, false
+	for ; k >= 0 && i-k <= most && rd.At(k).Pause == 0 && rd.At(k).Fig == nil && rd.TermAt(k).Block == ""; k-- {
+		on = on || rd.At(k).Marked(lexicon.MarkIn) || rd.TermAt(k).OneEnd
+	}
+	if !on || !parser.Redirecting(rd.TermAt(k).Block) {
+		return false
+	}
+	for k++; k < i; k++ {
+		if t := rd.TermAt(k); t.OneEnd || t.Another {
+			rd.Elems[k].Term = &scan.Term{Marks: lexicon.MarkArticle}
+		}
+	}
+	return true
+}
+
+// redirectGets says whether it is asked what the limb at i gets that a redirect was told to be
+// on: "how much is that limb getting".
+func redirectGets(rd *reading.Reading, i int) bool {
+	on := func(k int) bool { return k < i && parser.Redirecting(rd.TermAt(k).Block) }
+	next := rd.Past(i+1, +1, lexicon.MarkIs)
+	return rd.At(i-1).Marked(lexicon.MarkArticle) && rd.TermAt(next).Receives && !rd.TermAt(next).Bears && rd.AnyAt(on)
 }
 
 // strapOf says whether the limb at i owns what a block hangs by, where the piece of the talk
