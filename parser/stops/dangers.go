@@ -77,9 +77,9 @@ func (at dangerAt) within(none dangerAt) bool {
 const woodless = "woodless"
 
 // ofWhoever names the lines of what is no hurt whoever is told of beside it: an old one,
-// told as why fewer hands pull, one that is to be avoided, where somebody means to go, and
-// the foot of a tree.
-var ofWhoever = []string{"reason", avoided, "means", "foot"}
+// told as why fewer hands pull, one that is to be avoided, where somebody means to go, the
+// foot of a tree, and what only sounds like a hurt.
+var ofWhoever = []string{"reason", avoided, "means", "foot", "idiom"}
 
 // avoided names the lines of what is done so that nobody comes to harm: talk.
 const avoided = "avoided"

@@ -92,7 +92,9 @@ func dangerKinds(rd *reading.Reading, tokens []reading.DangerToken, i int) {
 		}
 		phrase = append(append(phrase, ' '), tokens[i+n].Word...)
 	}
+	known := false
 	for k, e := range rd.Elems {
+		known = known || e.Start < t.End && t.Start < e.End
 		if e.End <= t.Start || e.Start > t.Start || e.Term == nil {
 			continue // an element may begin with an article
 		}
@@ -104,6 +106,17 @@ func dangerKinds(rd *reading.Reading, tokens []reading.DangerToken, i int) {
 			t.Kinds = append(t.Kinds, reading.Seen{Kind: kind, End: end})
 		}
 	}
+	if !known && mayBeCalled(*t) {
+		t.Kinds = append(t.Kinds, reading.Seen{Kind: "name", End: i + 1})
+	}
+}
+
+// mayBeCalled says whether a word that is not known may be what somebody is called: it has no
+// article, and is not several of something.
+func mayBeCalled(t reading.DangerToken) bool {
+	const shortest = 2
+	letters := strings.IndexFunc(t.Word, func(r rune) bool { return !unicode.IsLetter(r) }) < 0
+	return letters && !t.Owned && utf8.RuneCountInString(t.Word) >= shortest && !strings.HasSuffix(t.Word, "s")
 }
 
 // knownAs are the kinds that the element at i is of by the other lines of the word
