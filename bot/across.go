@@ -27,6 +27,7 @@ func (a *answer) workAcross() error {
 	aside := q.Length(parser.Sideways).High
 	out := v.further(aside)
 	a.lines = append(a.lines, v.say("If %s to the side, not %s: it comes %s further.", v.along(unit.Exactly(out)), v.along(unit.Exactly(aside)), v.alongUp(out-aside)))
+	a.tellOverTrunk()
 	a.cautions = append(a.cautions, v.word("Keep everybody, and the climber, out of the whole arc. A tag line, or a block nearer above it, takes the swing away."))
 	return nil
 }

@@ -80,6 +80,15 @@ func (a *answer) tellLine(s swing.Setup) {
 		a.lines = append(a.lines, v.say("That line runs to a block %s above the piece and %s to its side.",
 			v.along(q.OverPiece()), v.along(q.Length(parser.Sideways))))
 	}
+	a.tellOverTrunk()
+}
+
+// tellOverTrunk says where a block was taken to hang that the piece is told from the trunk of.
+func (a *answer) tellOverTrunk() {
+	v := a.voice
+	if a.question.Noted(parser.OverTrunk) {
+		a.lines = append(a.lines, v.word("Taken: the block hangs on the trunk. If not, tell me how far it is to the side of the piece."))
+	}
 }
 
 // headroom is how far above his place a climber is planned to reach (common

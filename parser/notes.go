@@ -89,6 +89,10 @@ const HangWanted = "hang-wanted"
 // NoteEitherEnd is the note that it is asked at which end to tie.
 const NoteEitherEnd = "either-end"
 
+// OverTrunk is the note that the block of a swing is taken to hang on the trunk, which the
+// piece is told from.
+const OverTrunk = "over-trunk"
+
 // NoteStartSide is the note of what stands on the side that a swing starts from.
 const NoteStartSide = "start-side"
 

@@ -204,6 +204,7 @@ var noted = map[string]string{
 	TooMany:       "too many",
 	Slipped:       "slipped",
 	NoteStartSide: "on the side it starts from",
+	OverTrunk:     "block over the trunk",
 	PeopleBelow:   "guys underneath", DrumAside: "drum at the next tree",
 }
 

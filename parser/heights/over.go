@@ -16,11 +16,11 @@ import (
 // breath.
 func BlockOver(rd *reading.Reading) {
 	for i := range rd.Elems {
-		if !gear.Far(rd, i) || rd.Elems[i].Fig.Told != "" || !gear.BlockBefore(rd, i) || gear.AsksFor(rd, parser.AskRaise) {
+		if !gear.Far(rd, i) || rd.Elems[i].Fig.Told != "" || !gear.BlockBefore(rd, i) && !(blockSubject(rd, i) && gear.AsksFor(rd, parser.AskSwing)) || gear.AsksFor(rd, parser.AskRaise) {
 			continue
 		}
 		if last := overFrom(rd, i); last > 0 {
-			rd.Elems[i].Fig.Told = parser.Sideways
+			rd.Elems[i].Fig.Told, rd.Elems[i].Fig.Elsewhere = parser.Sideways, false
 			for k := i + 1; k < last; k++ {
 				rd.Elems[k].Term = &scan.Term{}
 			}
@@ -46,7 +46,7 @@ func overFrom(rd *reading.Reading, i int) int {
 		return j + 2 // "from where i cut"
 	}
 	k := rd.Past(j+2, +1, lexicon.MarkArticle)
-	if rd.Cued(rd.At(j+1), lexicon.CueFrom) && rd.TermAt(k).Shape != "" && rd.EndsBreath(k+1) {
+	if rd.Cued(rd.At(j+1), lexicon.CueFrom) && (rd.TermAt(k).Shape != "" || rd.TermAt(k).Unnamed) && rd.EndsBreath(k+1) {
 		return k
 	}
 	return 0

@@ -69,7 +69,11 @@ func fromPlumb(rd *reading.Reading, i int) bool {
 
 // underBlock reads "11 ft out from the block and 25 ft under it".
 func underBlock(rd *reading.Reading, i int) bool {
-	below := rd.Cued(rd.At(i+1), lexicon.CueBelow) && rd.Cued(rd.At(i+2), lexicon.CueLoad) && rd.EndsBreath(i+3) || rd.TermAt(i+1).BelowBlock && rd.EndsBreath(i+2)
+	end := i + 2
+	if rd.Cued(rd.At(end), lexicon.CueLoad) {
+		end++
+	}
+	below := rd.Cued(rd.At(i+1), lexicon.CueBelow) && rd.EndsBreath(end) || rd.TermAt(i+1).BelowBlock && rd.EndsBreath(i+2)
 	if !below || !rd.At(i-1).Marked(lexicon.MarkAnd) {
 		return false
 	}
@@ -125,18 +129,56 @@ func blockHigher(rd *reading.Reading, i int) bool {
 	if besideOffset(rd, i) {
 		return true
 	}
-	higher := rd.Cued(rd.At(over), lexicon.CueHigher) || rd.Cued(rd.At(over), lexicon.CueOverHinge) && rd.Cued(rd.At(over+1), lexicon.CueLoad)
-	if !higher || !gear.BlockBefore(rd, i) && !sizes.BlockAt(rd, rd.Back(i-1)) {
+	if upAbove(rd, i) {
+		over++
+	}
+	k := rd.Past(over+1, +1, lexicon.MarkMade|lexicon.MarkArticle)
+	piece := rd.TermAt(k).Shape != "" || rd.TermAt(k).Unnamed
+	higher := rd.Cued(rd.At(over), lexicon.CueHigher) || rd.Cued(rd.At(over), lexicon.CueOverHinge) && (piece || rd.Cued(rd.At(over+1), lexicon.CueLoad))
+	if !higher || !gear.BlockBefore(rd, i) && !sizes.BlockAt(rd, rd.Back(i-1)) && !overToo(rd, i) {
 		return false
 	}
 	if rd.Cued(rd.At(over+1), lexicon.CueLoad) {
-		return !rd.AnyAt(func(n int) bool { return n < i && gear.Obstacle(rd.Elems[n]) != "" }) && !goesOn(rd, over+2)
+		return !rd.AnyAt(func(n int) bool { return overThing(rd, n, i) }) && !goesOn(rd, over+2)
 	}
-	k := rd.Past(over+1, +1, lexicon.MarkMade|lexicon.MarkArticle)
-	if rd.TermAt(k).Shape != "" || rd.TermAt(k).Unnamed {
+	if piece {
 		return !goesOn(rd, k+1)
 	}
 	return breathEnds(rd, over+1)
+}
+
+// upAbove reads "20 ft up above it": how high that is hangs on what "it" is, and it is no
+// height above the ground.
+func upAbove(rd *reading.Reading, i int) bool {
+	return rd.At(i+1).Marked(lexicon.MarkUpward) && overWord(rd, i+2) && rd.Cued(rd.At(i+3), lexicon.CueLoad)
+}
+
+// overThing says whether the number at i may be told from the thing at n: nothing of the
+// piece, nor where it is tied, is told between them.
+func overThing(rd *reading.Reading, n, i int) bool {
+	if n >= i || gear.Obstacle(rd.Elems[n]) == "" {
+		return false
+	}
+	for k := n + 1; k < i; k++ {
+		if rd.TermAt(k).Shape == parser.Limb || rd.TermAt(k).Unnamed || tiePoint(rd, k) || asideAt(rd, k) {
+			return false
+		}
+	}
+	return true
+}
+
+// overToo says whether the number at i goes on about a rigging point that is told to be so
+// far to the side of the piece: "10 ft over from the limb and 15 above it".
+func overToo(rd *reading.Reading, i int) bool {
+	if !rd.At(i - 1).Marked(lexicon.MarkAnd) {
+		return false
+	}
+	for j := i - 2; j >= 0 && rd.At(j).Pause == 0; j-- {
+		if asideAt(rd, j) {
+			return blockSubject(rd, j)
+		}
+	}
+	return false
 }
 
 // besideOffset reads "la polea está 3 m corrida y 6 arriba": both are told from the
@@ -234,6 +276,9 @@ func Swinging(rd *reading.Reading) {
 			continue
 		}
 		f := SwingPlace(rd, i)
+		if f == "" && Swung(rd) && upAbove(rd, i) && e.Fig.Far() && e.Fig.Told == "" {
+			e.Fig.Elsewhere = true // asked about
+		}
 		if (f == parser.LineOut || f == parser.BlockHeight) && tiedUnder(rd, i) {
 			rd.Elems[i+1].Term = &scan.Term{} // it told what the number is
 		}

@@ -215,6 +215,7 @@ var gearSteps = []step{
 	heights.Offsets,
 	heights.BlockOffsets,
 	heights.BlockOver,
+	heights.OverTrunk,
 	heights.Swinging,
 	heights.Hanging,
 	heights.LoadHeights,
