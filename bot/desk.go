@@ -237,7 +237,7 @@ func (d *Desk) askAnew(a answer, ev Event, before Turn, said, q parser.Question,
 	if a.leaned && turn.known {
 		turn.open = append(before.openWith(q), turn.open...)
 	}
-	if before.known && ask.Kind != parser.Missing && !(a.leaned && before.tellsBesides(q, ask)) && keepsTalk(ask) && (q.Bare || !tellsAnew(q) || a.leaned && !turn.known && ask.Turning == parser.TurnsBound) {
+	if before.known && ask.Kind != parser.Missing && !(a.leaned && before.tellsBesides(q, ask)) && keepsTalk(ask) && (q.Bare || !tellsAnew(q) || before.fillsInDoubt(q, ask) || a.leaned && !turn.known && ask.Turning == parser.TurnsBound) {
 		turn = before.unsettled(ask, text)
 	}
 	turn = turn.goingBy(before.which, a.leaned)

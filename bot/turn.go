@@ -46,7 +46,7 @@ func (t Turn) leans(q parser.Question, ask *parser.Ask, job Job) bool {
 	case q.FollowUp || t.pending != nil && lacks && !(ofWords(t.pending) && tellsPiece(q)):
 		return true
 	}
-	return lacks && (ask == nil || ofTape[ask.Kind] || ask.Kind == parser.FromWhere || ask.Kind == parser.WhichTree && q.Shape == nil && len(q.Quantities) == 0 || t.tellsBesides(q, ask))
+	return lacks && (ask == nil || t.fillsInDoubt(q, ask) || ofTape[ask.Kind] || ask.Kind == parser.FromWhere || ask.Kind == parser.WhichTree && q.Shape == nil && len(q.Quantities) == 0 || t.tellsBesides(q, ask))
 }
 
 // tellsBesides says whether a message of a talk tells something for sure beside a number

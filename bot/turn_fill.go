@@ -39,6 +39,35 @@ func (t Turn) filled(r crewReader, text string, q parser.Question, err error) (p
 	return full, err, err == nil && full.Has(wanted[0])
 }
 
+// fillsInDoubt says whether a message with words in doubt tells nothing for sure but sizes that
+// the talk still lacks: "24 att the bottom". It is no other piece, whatever the words are.
+func (t Turn) fillsInDoubt(q parser.Question, ask *parser.Ask) bool {
+	if !t.known || ask == nil || !ofWords(ask) || q.Species != nil || q.Asks || len(q.Quantities) == 0 {
+		return false
+	}
+	lacks := t.question.Missing()
+	across := slices.ContainsFunc(acrossFields, func(f parser.Field) bool { return slices.Contains(lacks, f) })
+	other := func(x parser.Quantity) bool {
+		return !slices.Contains(lacks, x.Field) && !(across && slices.Contains(acrossFields, x.Field))
+	}
+	return !slices.ContainsFunc(q.Quantities, other)
+}
+
+// ofPlansLimit reads a mass that a talk about a cut plan is told, and nothing besides, as the
+// limit of the plan: "600 lbs", "what if 800 lb", "mejor 300 kg". A plan has no other.
+func (t Turn) ofPlansLimit(r crewReader, text string, q parser.Question, err error) (parser.Question, error, bool) {
+	x, told := q.Get(parser.Weight)
+	alone := err == nil && len(q.Quantities) == 1 && told && q.Species == nil && q.Shape == nil && !q.Asks && x.End <= len(text)
+	if !t.known || t.question.Intent != parser.AskCutPlan || !alone || q.Intent != parser.AskWeight {
+		return q, err, false
+	}
+	full, err := r.ReadAfter(text[:x.Start]+worded(parser.Limit, text[x.Start:x.End])+text[x.End:], t.question)
+	if err != nil || !full.Has(parser.Limit) || len(full.Quantities) != 1 {
+		return q, nil, false
+	}
+	return full, nil, true
+}
+
 // onlyPayload says whether a message tells the payload that was asked about with the first
 // piece of a talk: the piece waits for it, and none is counted yet.
 func (t Turn) onlyPayload(q parser.Question) bool {

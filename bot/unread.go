@@ -35,7 +35,8 @@ func (d *Desk) readWithout(a *answer, ev Event, before Turn, text string, ask *p
 	u := rest.unread
 	if !ask.Spare || rest.asksForWord() {
 		a.leaveAllOut(ask, rest)
-		if a.asksForWord() && a.asked.LikeStop == "" {
+		onlyShape := before.known && !a.leaned && a.question.Pieceless() && len(a.question.Quantities) == 0 // "14 top" is no limb
+		if a.asksForWord() && a.asked.LikeStop == "" && !onlyShape {
 			a.tellSoFar(ask)
 		}
 		return Turn{}, false

@@ -13,7 +13,8 @@ import (
 
 // asked is the turn after an ask-back. What the ask is about is dropped, so
 // that no later message can complete the question with the doubtful reading;
-// until it is told, each answer says that it is in no figure.
+// until it is told, each answer says that it is in no figure. A word that stands beside nothing
+// it could change was left out, and matters no more.
 func asked(q parser.Question, ask *parser.Ask, text string) Turn {
 	if ask.Kind == parser.Twist && ask.Denied[1] == 0 || ask.LikeStop != "" {
 		return Turn{}
@@ -27,7 +28,7 @@ func asked(q parser.Question, ask *parser.Ask, text string) Turn {
 	}
 	if ask.Kind == parser.WhichTree {
 		turn.which = ask
-	} else if ask.Start < ask.End && !ask.AsTree {
+	} else if ask.Start < ask.End && !ask.AsTree && !ask.Spare {
 		turn.open = []string{doubtful(ask, text)}
 	}
 	if q.Empty() && ask.Kind == parser.Twist {
@@ -204,6 +205,9 @@ func (t Turn) fills(q parser.Question) bool {
 func (t Turn) reread(r crewReader, text string) (parser.Question, error) {
 	q, err := r.ReadAfter(text, t.question)
 	if full, err, ok := t.filled(r, text, q, err); ok {
+		return full, err
+	}
+	if full, err, ok := t.ofPlansLimit(r, text, q, err); ok {
 		return full, err
 	}
 	if err == nil || t.which == nil || t.question.Species != nil || namesOther(err, t.which) {

@@ -130,6 +130,7 @@ func (r *Reader) placed(text string, in *scan.Tongue, language string, before pa
 		senses.Whole(rd) // behind a limb, "log" makes it one
 	}
 	senses.EndInTalk(rd, before)
+	senses.EndsInTalk(rd, before)
 	heights.TagAsked(rd)
 	heights.PieceUp(rd, before)
 	heights.RaisedBlock(rd, before)
