@@ -18,7 +18,10 @@ func (d *Desk) bareLength(q parser.Question, ev Event, before Turn, text string,
 		return nil
 	}
 	x := q.Quantities[0]
-	if !strings.HasSuffix(string(x.Field), "_m") || slices.Contains(acrossFields, x.Field) || before.wants(x.Field) && len(before.lengthsWanted(x.Field)) == 0 {
+	if !typedNumber.MatchString(x.Words) {
+		return nil // told by words alone, "drum on the same tree"
+	}
+	if !strings.HasSuffix(string(x.Field), "_m") || slices.Contains(acrossFields, x.Field) || before.wants(x.Field) && !bareNumber(before.pending) && len(before.lengthsWanted(x.Field)) == 0 {
 		return nil
 	}
 	had, told := before.question.Get(x.Field)

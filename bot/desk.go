@@ -159,7 +159,7 @@ func (d *Desk) atOnce(q parser.Question, ask *parser.Ask, ev Event, before Turn,
 		a.refuseAgain(before.stopped, text)
 		return a, before, true
 	}
-	for _, read := range []func(parser.Question, *parser.Ask, Event, Turn, string) (answer, Turn, bool){d.cutUp, d.asBefore, d.lastPutRight, d.wrapsBy, d.asAsked, d.asCut, d.ropeOfTalk, d.unitTold} {
+	for _, read := range []func(parser.Question, *parser.Ask, Event, Turn, string) (answer, Turn, bool){d.cutUp, d.asBefore, d.oneOfTwo, d.lastPutRight, d.wrapsBy, d.asAsked, d.asCut, d.ropeOfTalk, d.unitTold} {
 		if out, turn, ok := read(q, ask, ev, before, text); ok {
 			return out, turn, true
 		}

@@ -85,3 +85,44 @@ func TestTailOfRope(t *testing.T) {
 	follow(t, "rope 55m, block at 22, drum at the foot of the same tree. will it reach", bot.Answered, map[string]any{"tail_m": 4.0, "rope_m": 55.0},
 		"about 4 m for the knot and the drum and some tail", "leave 4 m tail", "add 4 for the knots", "plus 4 m of tail", "4 m pal nudo y la cola", "deja 4 m de cola")
 }
+
+// TestDrumMoved: a drum that is moved to the foot of its tree is no way off any more, and one
+// that is moved to another tree stands as far off as is told then.
+func TestDrumMoved(t *testing.T) {
+	const away = "rope for a hitch at 50 ft, drum on another tree 25 ft away"
+	follow(t, away, bot.Answered, map[string]any{"intent": "rope", "drum_away_m": 0.0, "hitch_height_m": 15.24},
+		"what if the drum is on the same tree", "put the drum at the base instead", "drum right on this tree then", "what if i put it at the base", "y si pongo el drum en el mismo tronco?", "ok si lo pongo al pie del árbol")
+	follow(t, away, bot.Answered, map[string]any{"drum_away_m": 7.62}, "drum on the other tree")
+	follow(t, "rope for a hitch at 50 ft, drum at the foot of the tree", bot.Needs, map[string]any{"hitch_height_m": 15.24},
+		"could the drum go at the oak instead, would that save any", "move the drum to the ash", "y si pongo el tambor en el roble")
+	d, turn := newDesk(t), bot.Turn{}
+	for _, s := range []step{
+		{away, bot.Answered, nil, nil},
+		{"drum on the same tree", bot.Answered, map[string]any{"drum_away_m": 0.0}, nil},
+		{"drum on the other tree then", bot.Needs, map[string]any{"drum_away_m": nil, "hitch_height_m": 15.24}, nil},
+	} {
+		r, _, next := d.Answer(event(s.text), turn)
+		check(t, s, r)
+		turn = next
+	}
+}
+
+// TestHeightToldAnew: in a talk of a rope alone, a length that may be how high its block is, or
+// how long a piece is, is what was told before in such a size, and is never left out unsaid.
+func TestHeightToldAnew(t *testing.T) {
+	const rope = "is a 50 m line enough, block 24 m up"
+	follow(t, rope, bot.Answered, map[string]any{"hitch_height_m": 24.384, "length_m": nil, "rope_m": 50.0},
+		"the block's actually 80 ft, he just called down", "block is 80 ft", "the pulley is more like 80 ft", "la polea son 80 ft")
+	follow(t, rope, bot.Answered, map[string]any{"hitch_height_m": 26.0, "rope_m": 50.0}, "its 26 m not 24")
+	follow(t, rope, bot.Needs, map[string]any{"length_m": nil}, "no sorry 20 m", "20 m")
+	d, turn := newDesk(t), bot.Turn{}
+	for _, s := range []step{
+		{"how much rope for a hitch at 60 ft, got 200 ft", bot.Answered, nil, nil},
+		{"what about 80 ft", bot.Needs, nil, nil},
+		{"and 45 ft", bot.Answered, map[string]any{"hitch_height_m": 13.716, "length_m": nil}, nil},
+	} {
+		r, _, next := d.Answer(event(s.text), turn)
+		check(t, s, r)
+		turn = next
+	}
+}

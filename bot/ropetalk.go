@@ -18,6 +18,9 @@ func (d *Desk) ropeOfTalk(q parser.Question, ask *parser.Ask, ev Event, before T
 	if !before.ropeOnly() || ev.lent || ask != nil || !long || slices.ContainsFunc(q.Quantities, besidesRope) || q.Species != nil || q.Shape != nil || x.End > len(text) || q.Bare && before.wants(parser.HitchHeight) {
 		return answer{}, Turn{}, false
 	}
+	if before.question.Has(parser.HitchHeight) && q.Bare && !before.ropeMayBe(x) {
+		return answer{}, Turn{}, false // it is rather how high the block is
+	}
 	loose := &parser.Ask{Kind: parser.Loose, Words: text[x.Start:x.End], Start: x.Start, End: x.End}
 	phrase, _, ok := d.readAs(voiceFor(ev, before.question), before, loose, parser.RopeLength)
 	put := text[:x.Start] + phrase + text[x.End:]
@@ -29,6 +32,15 @@ func (d *Desk) ropeOfTalk(q parser.Question, ask *parser.Ask, ev Event, before T
 	out, turn := d.consider(ev, before)
 	out.lines = append(out.lines, out.voice.say("Read %s as “%s”.", quote(loose.Words), phrase))
 	return out, turn, true
+}
+
+// drumMoved is what a talk told, without where its drum stood if the next message moves that:
+// to another tree from the foot of its own, or back.
+func drumMoved(before, now parser.Question) parser.Question {
+	if away, told := before.Get(parser.DrumAway); told && away.High == 0 && now.Noted(parser.DrumAside) {
+		before.Quantities = slices.DeleteFunc(slices.Clone(before.Quantities), func(x parser.Quantity) bool { return x == away })
+	}
+	return before
 }
 
 // besidesRope says whether a quantity may be of a piece, or the rope's itself: beside where the

@@ -194,7 +194,7 @@ func merge(before, now parser.Question) (q parser.Question, kept, changed []stri
 	stays := append(stemStays(before, now), weightStays(before, now)...)
 	now = settle(now) // a thickness takes its name before names are compared
 	said := now       // what is kept must not replace what else is kept
-	before = thickEnd(before, said)
+	before = drumMoved(thickEnd(before, said), said)
 	guesses := toldBy(said.Guessed, before)
 	for _, x := range before.Quantities {
 		if slices.Contains(ofRope, x.Field) && (Job{before}).otherRope(said) {

@@ -101,9 +101,12 @@ func (a *answer) tellUnused() {
 }
 
 // idlePlace says whether a height of a lift that is told just now changes no figure of it
-// yet: it is kept for where to tie.
+// yet: it is kept for where to tie. So it is with the size of a piece where only a rope is.
 func (a *answer) idlePlace(f parser.Field) bool {
 	q := a.question
+	if q.Intent == parser.AskRope && a.result != nil && a.result.Weight.High == 0 && isSize(f) {
+		return true // nothing hangs on it that could be so large
+	}
 	if q.Intent != parser.AskLift || slices.Contains(a.kept, string(f)) {
 		return false
 	}

@@ -196,4 +196,4 @@ func overHinge(rd *reading.Reading, i int) bool {
 }
 
 // BlocksAt says whether the element at i is the blocks of a tackle.
-func BlocksAt(rd *reading.Reading, i int) bool { return rd.Cued(rd.Elems[i], lexicon.CueBlocks) }
+func BlocksAt(rd *reading.Reading, i int) bool { return rd.Cued(rd.At(i), lexicon.CueBlocks) }

@@ -11,7 +11,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueArm: true, CueAside: true, CueAskedBy: true, CueAsking: true, CueAsks: true,
 	CueAsksLength: true, CueAsksPast: true, CueAssumes: true, CueAtBlock: true, CueAtCut: true,
 	CueAtHalf: true, CueAtOnce: true, CueAtPost: true, CueAtRope: true, CueAwaited: true,
-	CueBackIn: true, CueBackwards: true, CueDrumFoot: true, CueBalances: true, CueBark: true, CueBehind: true,
+	CueBackIn: true, CueBackwards: true, CueDrumFoot: true, CueStandsLead: true, CueStandsTail: true, CuePutIt: true, CueBalances: true, CueBark: true, CueBehind: true,
 	CueBelow: true, CueBetter: true, CueBiggest: true, CueBiggestOne: true, CueBlockOf: true,
 	CueBlockUnder: true, CueBlocks: true, CueBorne: true, CueBothLegs: true, CueBothOf: true,
 	CueBreaksAt: true, CueBuilt: true, CueBunch: true, CueBut: true, CueByHand: true,

@@ -11,6 +11,9 @@ import "heft/parser/scan"
 const (
 	CueBackwards  scan.Cue = "backwards"   // behind how far off that is
 	CueDrumFoot   scan.Cue = "drum-foot"   // behind the drum: at the foot of its tree
+	CueStandsLead scan.Cue = "stands-lead" // between the drum and where it is, says nothing more
+	CueStandsTail scan.Cue = "stands-tail" // behind where it is, likewise
+	CuePutIt      scan.Cue = "put-it"      // puts what was spoken of somewhere
 	CueAils       scan.Cue = "ails"        // behind somebody, that they stay at home
 	CueAloft      scan.Cue = "aloft"       // where who climbs is
 	CueCrew       scan.Cue = "crew"        // beside how many there are in all
