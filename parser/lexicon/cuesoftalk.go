@@ -197,6 +197,9 @@ const (
 	CueDisbeliefVerb scan.Cue = "disbelief-verb" // that begins so
 	CueLongerOne     scan.Cue = "longer-one"     // behind that none is, before how long a piece of a cut may be
 	CueNoneOf        scan.Cue = "none-of"        // that none of the pieces is so
+	CueDrumPost      scan.Cue = "drum-post"      // what the rope goes round like a drum: "the post"
+	CueGoesRound     scan.Cue = "goes-round"     // what a rope does at a drum
+	CueFewerThan     scan.Cue = "fewer-than"     // before how many wraps it may be less than
 	CueNoneOver      scan.Cue = "none-over"      // before what no piece shall weigh
 	CueStrikes       scan.Cue = "strikes"        // behind a denial, what a piece shall not do on its way
 	CueStrikesLead   scan.Cue = "strikes-lead"   // between the two

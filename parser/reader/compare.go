@@ -2,7 +2,9 @@ package reader
 
 import (
 	"cmp"
+	"errors"
 	"slices"
+	"strings"
 
 	"heft/parser"
 	"heft/parser/reading"
@@ -51,8 +53,9 @@ func (r *Reader) twoAt(rd *reading.Reading, head, both parser.Said[string], aske
 // "basswood. what's lighter, a 16 in round 10 thick or a 12 in one 16 thick", "6 ft of
 // white pine at 18 in or 4 ft of hickory".
 func (r *Reader) likeOther(rd *reading.Reading, one, head, other parser.Said[string]) parser.Said[string] {
-	a, _ := r.Read(one.Value)
 	b, _ := r.Read(other.Value)
+	one.Value = r.unitLike(one.Value, b)
+	a, _ := r.Read(one.Value)
 	sized := a.Has(parser.Length) || a.Has(parser.Across...)
 	switch {
 	case r.whole(one.Value), !sized && r.treeIn(rd.In, one.Value) == "":
@@ -83,6 +86,26 @@ func (r *Reader) likeOther(rd *reading.Reading, one, head, other parser.Said[str
 		}
 	}
 	return one
+}
+
+// unitLike adds to a piece whose thickness has no unit that of the other: "8 ft of oak at 18
+// in or 6 ft of post oak at 16".
+func (r *Reader) unitLike(text string, other parser.Question) string {
+	_, err := r.Read(text)
+	a, bare := errors.AsType[*parser.Ask](err)
+	if !bare || a.Kind != parser.NoUnit {
+		return text
+	}
+	for _, x := range other.Quantities {
+		unit := strings.TrimLeft(x.Words, "0123456789.,/ ½¼¾")
+		if !slices.Contains(parser.Across, x.Field) || unit == "" || unit == x.Words {
+			continue
+		}
+		if with := text[:a.End] + " " + unit + text[a.End:]; r.whole(with) {
+			return with
+		}
+	}
+	return text
 }
 
 // treeIn is what the first tree in a text is called there, "" for none.
