@@ -164,6 +164,8 @@ const (
 	CueHaulsWith    scan.Cue = "hauls-with"    // behind who pulls, before how hard
 	CueAnchorPoint  scan.Cue = "anchor-point"  // what a tackle hangs on
 	CueTakesLoad    scan.Cue = "takes-load"    // what it does
+	CueLiftedOff    scan.Cue = "lifted-off"    // before where a load lies that is lifted
+	CueTackleGives  scan.Cue = "tackle-gives"  // behind what is asked, what a tackle makes of a pull
 	CueApart        scan.Cue = "apart"         // behind how far two things are from one another
 	CueRopeOf       scan.Cue = "rope-of"       // asks how much rope
 	CueTakenIn      scan.Cue = "taken-in"      // behind that, what is done to it in a lift

@@ -19,9 +19,15 @@ func PullGiven(rd *reading.Reading) {
 	if at < 0 || rd.Elems[at].Fig.Told != "" || rd.At(at+1).Piece() || !partsSaid(rd) || peopleCounted(rd) || !mostAsked(rd) && !AnchorAsked(rd) {
 		return
 	}
-	if somebodyPulls(rd, at) {
+	if somebodyPulls(rd, at) || pullNamed(rd, at) {
 		rd.Elems[at].Fig.Told, rd.Elems[at].Fig.Elsewhere = parser.WinchPull, false
 	}
+}
+
+// pullNamed reads "800 lb pull" and "800 lb of pull" by themselves.
+func pullNamed(rd *reading.Reading, i int) bool {
+	j := rd.Past(i+1, +1, lexicon.MarkMade)
+	return (rd.Cued(rd.At(j), lexicon.CuePull) || rd.Cued(rd.At(j), lexicon.CueOfPull)) && rd.EndsBreath(j+1)
 }
 
 // somebodyPulls says whether the words right before the number at i say that somebody

@@ -20,6 +20,7 @@ func powers(rd *reading.Reading) {
 	senses.LiftedMass(rd)
 	pulls.BlockCounts(rd)
 	pulls.EachLegRoved(rd)
+	pulls.TackleGives(rd)
 	pulls.SomebodyPulls(rd)
 	pulls.PullOfAll(rd)
 	pulls.PullsTold(rd)

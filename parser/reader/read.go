@@ -111,6 +111,9 @@ func (r *Reader) ReadAfter(text string, before parser.Question) (parser.Question
 	if q, a, ok := r.inRow(rd); ok {
 		return reading.OrAsk(q, []*parser.Ask{a})
 	}
+	if q, ok := r.eitherTackle(rd); ok {
+		return q, nil
+	}
 	again := func(text string) (*reading.Reading, parser.Question, error) {
 		return r.anew(text, in, language, before)
 	}

@@ -9,7 +9,7 @@ func TestUnderstoodQuestionsAreReadFromTheirOwnWords(t *testing.T) {
 	n := 0
 	for _, p := range readCorpora(t) {
 		q, err := r.Read(p.text)
-		if err != nil || q.Hello || q.Intent == "job" {
+		if err != nil || q.Hello || q.Intent == "job" || q.InRow { // several messages are written one by one
 			continue
 		}
 		n++

@@ -118,7 +118,7 @@ func overBlock(rd *reading.Reading, i int) (at int, over bool) {
 	}
 	j := rd.Past(i-1, -1, lexicon.MarkArticle)
 	isOne := func(k int) bool { return places.Bare(rd.At(k).Fig, 1) || rd.In.Numbers[rd.Word(rd.At(k))].Value == 1 }
-	one := isOne(j) || isOne(i-1)
+	one := isOne(j) || isOne(i-1) || j < i-1 && rd.Cued(rd.At(j), lexicon.CueOnly) // "just a block up top"
 	if isOne(j) {
 		j = rd.Past(j-1, -1, lexicon.MarkArticle)
 	}
@@ -197,8 +197,14 @@ func pulledAside(rd *reading.Reading) bool {
 		return rd.AnyAt(func(k int) bool { at, over := overBlock(rd, k); return over && at == i })
 	}
 	return rd.AnyAt(func(i int) bool {
-		return rd.Cued(rd.Elems[i], lexicon.CueOver) && !leads(i) || rd.Elems[i].Plays(parser.Sideways)
+		return rd.Cued(rd.Elems[i], lexicon.CueOver) && !leads(i) && !liesOn(rd, i) || rd.Elems[i].Plays(parser.Sideways)
 	})
+}
+
+// liesOn reads "lift it off the roof": the place is where the load lies, and nothing is pulled
+// to its side.
+func liesOn(rd *reading.Reading, i int) bool {
+	return rd.Cued(rd.Elems[i], lexicon.CueLiftedOff) && rd.At(rd.Past(i+1, +1, lexicon.MarkArticle)).Marked(lexicon.MarkPlace|lexicon.MarkObstacle)
 }
 
 // partsTold says whether the parts of line are told, or a block that moves with

@@ -59,7 +59,7 @@ func blows(rd *reading.Reading, i int) bool {
 // method here has wind in it, and the words themselves are noted.
 func Winds(rd *reading.Reading) {
 	for i := 0; i < len(rd.Elems); i++ {
-		fast(rd, i)
+		i = fast(rd, i)
 		if !rd.TermAt(i).Weather {
 			continue
 		}
@@ -69,6 +69,9 @@ func Winds(rd *reading.Reading) {
 			continue
 		}
 		j := rd.Past(i+1, +1, lexicon.MarkAt|lexicon.MarkBound|lexicon.MarkAdverb|lexicon.MarkMade|lexicon.MarkIs)
+		if k := blownFrom(rd, j); k > j {
+			j = k
+		}
 		fig := rd.At(j).Fig
 		if fig == nil || fig.Unit != nil || fig.Dim != parser.DimCount {
 			continue
@@ -81,15 +84,41 @@ func Winds(rd *reading.Reading) {
 	}
 }
 
-// fast reads "wind 25 mph": by itself the word is how a rope goes round a drum as well.
-func fast(rd *reading.Reading, i int) {
+// blownFrom goes on from the words at i over where the wind comes from, "out of the west
+// maybe", to how fast it blows: more than ever pull a rope, so that "15 pulling" behind it
+// counts nobody. It is i where no such number follows in the breath.
+func blownFrom(rd *reading.Reading, i int) int {
+	const most, least = 6, 8
+	for k := i; k <= i+most && rd.At(k).Pause == 0; k++ {
+		e := rd.At(k)
+		if f := e.Fig; f != nil {
+			if f.Unit == nil && f.Dim == parser.DimCount && f.Low >= least {
+				return k
+			}
+			return i
+		}
+		if k >= len(rd.Elems) || e.Piece() || e.Plays(parser.People) || len(rd.TermAt(k).Roles) > 0 || stops.Kit(rd, k) {
+			return i
+		}
+	}
+	return i
+}
+
+// fast reads "wind 25 mph" and "wind maybe 15": by itself the word is how a rope goes round a
+// drum as well. It is where to go on from: at the wind, where it was told.
+func fast(rd *reading.Reading, i int) (from int) {
+	const least = 8 // fewer may be wraps that are wound
 	fig, unit := rd.Elems[i].Fig, rd.At(i+1)
-	if fig == nil || fig.Unit != nil || fig.Dim != parser.DimCount || !rd.Cued(unit, lexicon.CueSpeed) {
-		return
+	if fig == nil || fig.Unit != nil || fig.Dim != parser.DimCount || !rd.Cued(unit, lexicon.CueSpeed) && fig.Low < least {
+		return i
 	}
 	k := slices.IndexFunc(rd.Tokens, func(t reading.DangerToken) bool { return t.Start >= fig.Start }) - 1
+	at := i // where the word for the wind belongs
+	for n := i - 1; k > 0 && n >= 0 && rd.Elems[n].Start == rd.Tokens[k].Start && (rd.TermAt(n).Note == "about" || rd.At(n).Marked(lexicon.MarkIs|lexicon.MarkAt)); n-- {
+		k, at = k-1, n
+	}
 	if k < 0 || !stops.Is(rd.Tokens[k], "gusts") {
-		return
+		return i
 	}
 	wind := rd.Tokens[k]
 	before := len(rd.Asks)
@@ -98,6 +127,8 @@ func fast(rd *reading.Reading, i int) {
 	})
 	if len(rd.Asks) < before {
 		blows := reading.Element{Start: wind.Start, End: wind.End, Term: &scan.Term{Note: "gusty", Weather: true}}
-		rd.Elems = slices.Insert(rd.Elems, i, blows)
+		rd.Elems = slices.Insert(rd.Elems, at, blows)
+		return at
 	}
+	return i
 }
