@@ -22,6 +22,7 @@ type unread struct {
 	words []string
 	lines []string
 	text  string // the message without them, where that has its answer
+	comes string // what that answer comes to, beside the choice to leave them out
 }
 
 // readWithout says what the message comes to without a word that is not known; true
@@ -35,8 +36,9 @@ func (d *Desk) readWithout(a *answer, ev Event, before Turn, text string, ask *p
 	u := rest.unread
 	if !ask.Spare || rest.asksForWord() {
 		a.leaveAllOut(ask, rest)
+		a.showLeft(rest)
 		onlyShape := before.known && !a.leaned && a.question.Pieceless() && len(a.question.Quantities) == 0 // "14 top" is no limb
-		if a.asksForWord() && a.asked.LikeStop == "" && !onlyShape {
+		if a.unread.comes == "" && a.asksForWord() && a.asked.LikeStop == "" && !onlyShape {
 			a.tellSoFar(ask)
 		}
 		return Turn{}, false
@@ -124,6 +126,24 @@ func (a *answer) leaveAllOut(ask *parser.Ask, rest answer) {
 	}
 	if without := rest.leftOut(); without != "" {
 		a.lines, a.choices = append(a.lines, numbered(0, leave)), []Choice{{leave, without}}
+	}
+}
+
+// showLeft puts what the message comes to without the words beside the choice to leave
+// them out, as beside each of several trees: one tap, and the crew sees what it gives.
+func (a *answer) showLeft(rest answer) {
+	if len(a.choices) == 0 || a.asked.LikeStop != "" {
+		return
+	}
+	switch {
+	case rest.status != Answered:
+		a.unread.comes = rest.unread.comes
+	case !rest.comesToNothing() && methods[rest.question.Intent] != nil:
+		a.unread.comes = rest.lines[0]
+	}
+	leave := numbered(0, a.choices[0].Label)
+	if at := slices.Index(a.lines, leave); at >= 0 && a.unread.comes != "" {
+		a.lines[at] = a.voice.say("%s: %s", leave, a.unread.comes)
 	}
 }
 

@@ -77,6 +77,24 @@ func TestAllThatIsNotKnown(t *testing.T) {
 	}
 }
 
+// What the message comes to without the word stands beside the choice to leave it out,
+// and never where the word may be a stop.
+func TestLeavingOutSaysWhatItComesTo(t *testing.T) {
+	d := newDesk(t)
+	for question, line := range map[string]string{
+		"the limb is zork, red oak limb 14 in, 22 ft":          "1. leave out “zork”: Red oak limb, 14 in butt × 22 ft: plan on 1,950 lb.",
+		"we blorf, the limb is zork, red oak limb 14 in 22 ft": "1. leave them out: Red oak limb, 14 in butt × 22 ft: plan on 1,950 lb.",
+		"la rama está zork, roble rojo 14 pulgadas y 22 pies":  "1. quitar “zork”: Rama de roble rojo, 14 in en la base × 22 ft: cuente con 1,950 lb.",
+	} {
+		if r, _ := answer(t, d, question); !strings.Contains(r.Text(), line) {
+			t.Errorf("%q: %s", question, r.Text())
+		}
+	}
+	if r, _ := answer(t, d, "the limb is hpllow, red oak limb 14 in, 22 ft"); strings.Contains(r.Text(), "1,950") {
+		t.Error(r.Text())
+	}
+}
+
 // One tap leaves all of them out.
 func TestLeavingAllOut(t *testing.T) {
 	d := newDesk(t)

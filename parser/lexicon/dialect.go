@@ -10,7 +10,7 @@ import (
 
 func newDialect(tag string, slot int) *scan.Dialect {
 	return &scan.Dialect{
-		Tag: tag, Slot: slot, Optional: map[string]bool{}, Glued: map[string]bool{}, Leads: map[string]bool{}, Articles: map[string]bool{}, Numbers: map[string]scan.NumberWord{},
+		Tag: tag, Slot: slot, Optional: map[string]bool{}, Glued: map[string]bool{}, Small: map[string]bool{}, Leads: map[string]bool{}, Articles: map[string]bool{}, Numbers: map[string]scan.NumberWord{},
 		Counted: map[string]bool{}, Units: map[string]*scan.UnitWord{}, Joins: map[string]scan.Joint{}, Cues: map[string]scan.CueSet{}, Called: map[string]string{}, Aliases: map[string]string{},
 		Dangers: scan.DangerWords{Kinds: map[string][]string{}},
 	}
@@ -55,8 +55,8 @@ func takes(d *scan.Dialect, meaning, spellings []string) (bool, error) {
 // about something else.
 func ofEach(d *scan.Dialect, what, arg string) (func(string), error) {
 	switch what {
-	case "optional", "glued", "leads", "counted", "a":
-		of := map[string]map[string]bool{"optional": d.Optional, "glued": d.Glued, "leads": d.Leads, "counted": d.Counted, "a": d.Articles}[what]
+	case "optional", "glued", "small", "leads", "counted", "a":
+		of := map[string]map[string]bool{"optional": d.Optional, "glued": d.Glued, "small": d.Small, "leads": d.Leads, "counted": d.Counted, "a": d.Articles}[what]
 		return func(s string) { of[s] = true }, nil
 	case "ending":
 		return func(s string) { d.Endings = append(d.Endings, scan.Ending{Cut: s, Put: arg}) }, nil

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"heft/parser"
 	"heft/parser/scan"
 )
 
@@ -15,6 +16,10 @@ import (
 
 // fewestApart is how many letters the rest must have: less is rather a slip.
 const fewestApart = 4
+
+// fewestLetters is how many two words must have together that are typed as one: less may
+// be a name, "Tomy", or another word, "quemé".
+const fewestLetters = 6
 
 // Cut gives the parts of a word their places.
 func (w Word) Cut(text string, parts []string) []Word {
@@ -32,22 +37,26 @@ func (w Word) Cut(text string, parts []string) []Word {
 }
 
 // Unglued takes apart a word that is not known, nil where it does not fall into
-// small words and one that is known, or is a slip of another.
-func (lx *Lexicon) Unglued(w string, t *scan.Tongue) []string {
+// words that are. A unit comes first only right behind its number: "12 ftlong".
+func (lx *Lexicon) Unglued(w string, behindNumber bool, t *scan.Tongue) []string {
 	if lx.knows(w, t) || t.Aliases[w] != "" {
 		return nil
 	}
+	if two := lx.twoWords(w, behindNumber, t); two != nil {
+		return two
+	}
 	parts := lx.parts(w, t)
-	if parts == nil || lx.nearAny(w) {
+	if parts == nil || lx.nearAny(w, 2) {
 		return nil
 	}
 	return parts
 }
 
-// nearAny says whether a word is, or is a slip of, any of the vocabulary, wherever
+// nearAny says whether a word is, or is so many slips from, any of the vocabulary, wherever
 // in a spelling that stands: "lastimo" is no "las timo".
-func (lx *Lexicon) nearAny(w string) bool {
+func (lx *Lexicon) nearAny(w string, slips int) bool {
 	s := NewSearch(w, 4)
+	s.Slips = min(s.Slips, slips)
 	for known := range lx.words {
 		if known == w {
 			return true
@@ -91,6 +100,101 @@ func (lx *Lexicon) leaves(rest string, t *scan.Tongue) []string {
 		return []string{rest}
 	}
 	return lx.parts(rest, t)
+}
+
+// twoWords cuts a word in two that are typed without their space, letter for letter:
+// a unit and what is so long, one spelling ("redoak"), two small words ("needto"), or
+// two of the vocabulary of which one tells something ("slinggot"). Where it can be cut
+// in several places it is not.
+func (lx *Lexicon) twoWords(w string, behindNumber bool, t *scan.Tongue) []string {
+	for _, fits := range []func(a, b string) bool{
+		func(a, b string) bool { return behindNumber && t.Units[a] != nil && lx.plain(b, t) },
+		func(a, b string) bool { return lx.oneSpelling(a, b, t) },
+		func(a, b string) bool { return t.Small[a] && t.Small[b] && len(a)+len(b) >= fewestLetters },
+		func(a, b string) bool { return lx.bothTell(a, b, t) && !lx.nearAny(w, 1) },
+		func(a, b string) bool { return lx.besideSmall(a, b, t) && !lx.nearAny(w, 1) },
+	} {
+		if two := lx.cutOnce(w, fits); two != nil {
+			return two
+		}
+	}
+	return nil
+}
+
+// cutOnce cuts a word where both parts fit, nil where that is nowhere or in more than one
+// place.
+func (lx *Lexicon) cutOnce(w string, fits func(a, b string) bool) (two []string) {
+	for i := range w {
+		if i == 0 || !fits(w[:i], w[i:]) {
+			continue
+		}
+		if two != nil {
+			return nil
+		}
+		two = []string{w[:i], w[i:]}
+	}
+	return two
+}
+
+// oneSpelling says whether two words are one spelling that says something.
+func (lx *Lexicon) oneSpelling(a, b string, t *scan.Tongue) bool {
+	if len(a) < 2 || len(b) < 3 || lx.Root.After(a) == nil {
+		return false
+	}
+	said, n := lx.Spelled([]string{a, b}, t)
+	return n == 2 && !said.Chatter
+}
+
+// plain says whether a word stands in the vocabulary by itself, and is none of a number:
+// those are read before words are.
+func (lx *Lexicon) plain(w string, t *scan.Tongue) bool {
+	if t.Numbers[w].Value > 0 || len(w) < 2 {
+		return false
+	}
+	_, n := lx.Spelled([]string{w}, t)
+	return n > 0
+}
+
+// bothTell says whether two words of some length stand in the vocabulary, and one of them
+// tells of the job. A tree is one of them only beside a piece of it: "pinelog", and no
+// "pineapple".
+func (lx *Lexicon) bothTell(a, b string, t *scan.Tongue) bool {
+	x, y := lx.single(a, t), lx.single(b, t)
+	if x == nil || y == nil || len(a)+len(b) < fewestLetters {
+		return false
+	}
+	if x.Tree != nil || y.Tree != nil {
+		return x.Shape != "" || y.Shape != ""
+	}
+	long := func(s string) bool { return len(s) >= fewestApart }
+	return long(a) && lx.tellsOfJob(x) || long(b) && lx.tellsOfJob(y)
+}
+
+// single is what a word means by itself, nil for nothing. Those of dangers say more than
+// nothing, whatever else they say.
+func (lx *Lexicon) single(w string, t *scan.Tongue) *scan.Term {
+	if lx.plain(w, t) {
+		said, _ := lx.Spelled([]string{w}, t)
+		return said
+	}
+	if len(t.Dangers.Kinds[w]) > 0 && len(w) >= fewestApart {
+		return &scan.Term{Stop: parser.Damaged}
+	}
+	return nil
+}
+
+// besideSmall says whether a known word stands beside a small one: "toplay", "enoughfor".
+func (lx *Lexicon) besideSmall(a, b string, t *scan.Tongue) bool {
+	whole := func(w string) bool {
+		x, _ := lx.Spelled([]string{w}, t)
+		return len(w) >= fewestApart && lx.knows(w, t) && (x == nil || x.Tree == nil) && t.Numbers[w].Value == 0
+	}
+	return whole(a) && t.Small[b] || t.Small[a] && whole(b)
+}
+
+// tellsOfJob says whether a word tells something of a piece, of gear, or of what is asked.
+func (lx *Lexicon) tellsOfJob(x *scan.Term) bool {
+	return !x.Chatter && !x.Overlook && (x.Intent != "" || x.Shape != "" || x.Part != "" || x.Block != "" || len(x.Roles) > 0 || x.Note != "" || x.Stop != "" || x.Condition != "")
 }
 
 // knows says whether a word is known in the languages of the message.

@@ -116,7 +116,7 @@ func (s *Search) try(w string) {
 	if s.Slips < 0 || n < 3 || n < s.Letters-s.Slips || n > s.Letters+s.Slips || !s.StartsLike(w) || Unshared(s.word, w) > s.Slips {
 		return
 	}
-	switch d := s.Distance(w, n); {
+	switch d := min(s.Distance(w, n), s.thumbed(w, n)); {
 	case d > 2*s.Slips || s.ties > 0 && d > s.cost:
 	case s.ties > 0 && d == s.cost:
 		s.ties++

@@ -57,6 +57,7 @@ func add(t *scan.Tongue, d *scan.Dialect, free func(string) bool) {
 	addFree(t.Joins, d.Joins, free)
 	addFree(t.Aliases, d.Aliases, free)
 	addFree(t.Glued, d.Glued, free)
+	addFree(t.Small, d.Small, func(string) bool { return true })
 	addDangers(&t.Dangers, d.Dangers)
 	maps.Copy(t.Counted, d.Counted)
 	maps.Copy(t.Leads, d.Leads)

@@ -89,6 +89,7 @@ func (r *Reader) terms(rd *reading.Reading, run []lexicon.Word) {
 				if i+at == 0 && rd.MendUnit(as, run[0].End) {
 					i++
 				}
+				i = r.fromBefore(rd, words, run, i)
 				continue
 			}
 			a, n := r.eitherTree(rd, words[i:], run[i:])
@@ -101,6 +102,23 @@ func (r *Reader) terms(rd *reading.Reading, run []lexicon.Word) {
 		r.shadowed(rd, t, words, run, i, n)
 		i += n
 	}
+}
+
+// fromBefore is where to look again now that the word at i is mended: at one of the few
+// before it where a spelling begins that the word goes on, "at the buttt". What was
+// read of those before is dropped.
+func (r *Reader) fromBefore(rd *reading.Reading, words []string, run []lexicon.Word, i int) int {
+	const few = 3
+	for j := max(0, i-few); j < i; j++ {
+		from := run[j].Start
+		at := slices.IndexFunc(rd.Elems, func(e reading.Element) bool { return e.Start == from })
+		if _, n := r.lex.Find(words[j:], rd.In); at < 0 || j+n <= i || slices.ContainsFunc(rd.Asks, func(a *parser.Ask) bool { return a.Start >= from }) {
+			continue
+		}
+		rd.Elems = rd.Elems[:at]
+		return j
+	}
+	return i
 }
 
 // namesOn mends the word behind the n of a tree's name where the name goes on by
@@ -172,7 +190,7 @@ func (r *Reader) figureEights(rd *reading.Reading) {
 // right before the run: "2 metrosde largo".
 func (r *Reader) apart(rd *reading.Reading, run []lexicon.Word) []lexicon.Word {
 	for i := 0; i < len(run); i++ {
-		parts := r.lex.Unglued(run[i].Folded, rd.In)
+		parts := r.lex.Unglued(run[i].Folded, i == 0 && rd.BehindNumber(run[0].Start), rd.In)
 		if parts == nil || len(rd.Asks)+len(rd.Fixes) >= reading.ManySlips {
 			continue
 		}

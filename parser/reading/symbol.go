@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"strings"
 	"unicode"
 	"unicode/utf8"
 
@@ -24,4 +25,11 @@ func (rd *Reading) MendUnit(word string, end int) bool {
 	f.Unit, f.Dim, f.Low, f.High, f.End = u, u.Dim, f.Low*u.Factor, f.High*u.Factor, end
 	rd.Elems[last].End = end
 	return true
+}
+
+// BehindNumber says whether a number without a unit ends right before a place in the text,
+// so that a unit may be typed there as one with the next word: "12 ftlong".
+func (rd *Reading) BehindNumber(at int) bool {
+	last := len(rd.Elems) - 1
+	return last >= 0 && rd.Elems[last].Fig != nil && rd.Elems[last].Fig.Unit == nil && strings.TrimSpace(rd.Text[rd.Elems[last].End:at]) == ""
 }

@@ -61,6 +61,7 @@ type Dialect struct {
 	Slot     int                   // of its terms in a node
 	Optional map[string]bool       // can stand inside any spelling, or be left out
 	Glued    map[string]bool       // small words that are typed without their space
+	Small    map[string]bool       // small words that are typed as one with another: "needto"
 	Leads    map[string]bool       // end the words of a role that lead straight to their number
 	Numbers  map[string]NumberWord // numbers typed as words
 	Counted  map[string]bool       // what follows "one" where it is a number

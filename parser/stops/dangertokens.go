@@ -22,11 +22,13 @@ func DangerTokens(rd *reading.Reading) []reading.DangerToken {
 			at += size
 			continue
 		}
-		word := strings.ReplaceAll(scan.Fold(rd.Text[at:at+n]), "'", "")
-		if rd.In.Optional[word] {
-			owned = true
-		} else {
-			out = append(out, reading.DangerToken{Word: word, Start: at, End: at + n, Pause: pause, Owned: owned})
+		for _, w := range takenApart(rd, at, n) {
+			word := strings.ReplaceAll(w.Folded, "'", "")
+			if rd.In.Optional[word] {
+				owned = true
+				continue
+			}
+			out = append(out, reading.DangerToken{Word: word, Start: w.Start, End: w.End, Pause: pause, Owned: owned})
 			pause, owned = 0, false
 		}
 		at += n
@@ -35,6 +37,19 @@ func DangerTokens(rd *reading.Reading) []reading.DangerToken {
 		dangerKinds(rd, out, i)
 	}
 	return out
+}
+
+// takenApart is the word of so many bytes at a place of the text, or the words that were
+// typed there without their space: "slinggot". A slip of one is left as it was typed: it
+// may be another.
+func takenApart(rd *reading.Reading, at, n int) []lexicon.Word {
+	whole := lexicon.Word{Folded: scan.Fold(rd.Text[at : at+n]), Start: at, End: at + n}
+	for _, f := range rd.Fixes {
+		if f.Words == rd.Text[at:at+n] && strings.ReplaceAll(f.As, " ", "") == whole.Folded {
+			return whole.Cut(rd.Text, strings.Fields(f.As))
+		}
+	}
+	return []lexicon.Word{whole}
 }
 
 // dangerWord is how long the word or number at the beginning of a text is.
