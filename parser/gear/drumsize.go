@@ -9,7 +9,7 @@ import (
 // DrumSizes finds how thick a drum is, told behind it.
 func DrumSizes(rd *reading.Reading) {
 	for i, e := range rd.Elems {
-		if e.Fig != nil && e.Fig.Told == "" && e.Fig.Claimed == "" && (drumThick(rd, i) || ofSizedDrum(rd, i)) {
+		if e.Fig != nil && e.Fig.Told == "" && e.Fig.Claimed == "" && (drumThick(rd, i) || drumTold(rd, i) || ofSizedDrum(rd, i)) {
 			e.Fig.Told = parser.DrumAcross
 		}
 	}
@@ -66,6 +66,51 @@ func bigOne(rd *reading.Reading, i int) bool {
 	before := rd.Past(drum-1, -1, lexicon.MarkArticle|lexicon.MarkAdjective|lexicon.MarkPronoun)
 	begins := before < 0 || rd.At(before).Marked(lexicon.MarkAnd) || rd.At(before).Pause > 0 || rd.At(before).Polite() // not "the log on the drum"
 	return begins && named && which < k-1 && Part(rd.At(drum)) == lexicon.PartDrum
+}
+
+// drumTold says whether the number at i is told of a drum, or of the post that stands for
+// one, that begins what is said: "the post is the small kind, like 4 inch".
+func drumTold(rd *reading.Reading, i int) bool {
+	if !thickAsDrum(rd, i) || woodNext(rd, i+1) && !rd.At(i+1).Plays(parser.Diameter) {
+		return false
+	}
+	k, told := i-1, false
+	for k >= 0 && rd.At(k).Fig == nil && !drumNoun(rd, k) {
+		e := rd.At(k)
+		comma := e.Pause == 2 && !told
+		told = told || comma
+		if !comma && !ofDrumSize(rd, k) {
+			return false
+		}
+		k--
+	}
+	if k < 0 || k == i-1 || !drumNoun(rd, k) {
+		return false
+	}
+	before := k - 1
+	for before >= 0 && rd.At(before).Pause == 0 && (ofDrumSize(rd, before) || rd.At(before).Marked(lexicon.MarkPronoun) || rd.Cued(rd.At(before), lexicon.CueOwns) || rd.Cued(rd.At(before), lexicon.CueUs) || rd.At(before).Plays(parser.Wraps)) {
+		before--
+	}
+	if before >= 0 && rd.At(before).Pause == 0 && !rd.At(before).Marked(lexicon.MarkAnd) && !rd.At(before).Polite() {
+		return false
+	}
+	end := i + 1
+	for rd.At(end).Pause == 0 && end < len(rd.Elems) && (rd.At(end).Plays(parser.Diameter) || rd.Cued(rd.At(end), lexicon.CueSortOf) || rd.Cued(rd.At(end), lexicon.CueMetal)) {
+		end++
+	}
+	return rd.EndsBreath(end)
+}
+
+// drumNoun says whether the word at i names a drum, or a post where a rope is lowered on.
+func drumNoun(rd *reading.Reading, i int) bool {
+	lowers := rd.Before.Intent == parser.AskLower || AsksFor(rd, parser.AskLower) || rd.AnyAt(func(k int) bool { return rd.Elems[k].Plays(parser.Wraps) || rd.Elems[k].Plays(parser.People) })
+	return Part(rd.At(i)) == lexicon.PartDrum || lowers && rd.Cued(rd.At(i), lexicon.CueWrapPost)
+}
+
+// ofDrumSize says whether the word at i leads from a drum to its size.
+func ofDrumSize(rd *reading.Reading, i int) bool {
+	e := rd.At(i)
+	return e.Pause == 0 && (e.Marked(lexicon.MarkIs|lexicon.MarkArticle|lexicon.MarkAdjective) || rd.TermAt(i).Note == "about" || rd.Cued(e, lexicon.CueMerely) || rd.Cued(e, lexicon.CueSortOf) || rd.Cued(e, lexicon.CueBuilt) || rd.Cued(e, lexicon.CueMetal))
 }
 
 // thickAsDrum says whether a drum may be as thick as the number at i tells.

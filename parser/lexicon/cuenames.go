@@ -4,7 +4,7 @@ import "heft/parser/scan"
 
 // cueNamed are the cues that a word file may give words to, by their names' order.
 var cueNamed = map[scan.Cue]bool{
-	CueABlock: true, CueAbove: true, CueAbsent: true, CueAgainst: true, CueAged: true,
+	CueSortOf: true, CueWrapPost: true, CueABlock: true, CueAbove: true, CueAbsent: true, CueAgainst: true, CueAged: true,
 	CueAhead: true, CueAils: true, CueAims: true, CueAllOf: true, CueAloft: true,
 	CueAlong: true, CueElsewhere: true, CueOnRope: true, CueWoodLog: true, CueTheRest: true, CueAmends: true, CueAnchor: true, CueAnchorIn: true, CueAnchorPoint: true,
 	CueAndShort: true, CueAngle: true, CueApart: true, CueApproves: true, CueArborist: true,

@@ -45,6 +45,7 @@ var numberSteps = []step{
 	asking.SpokenHundreds,
 	turning.ChangedFrom,
 	(*reading.Reading).SpokenInches,
+	(*reading.Reading).FeetInches,
 	gear.HalfInches,
 	lines.TailFor,
 	sizes.BetweenBlocks,
