@@ -71,6 +71,11 @@ var taught = map[parser.Intent][]string{
 		"How hard it pulled: “400 lb log drops 4 ft, 60 ft of rope, rope breaks at 16,000 lb”."},
 	parser.TopicPlace: {"As close below the cut as it goes: all between them is fall. Where on the stem, the qualified arborist says.", // common practice, no source
 		"For a figure: “300 lb log drops 3 ft, 60 ft of rope, rope breaks at 16,000 lb”."},
+	parser.TopicMoreRope: {"The more rope between piece and drum, the more it stretches, and the softer the stop. Short rope is pulled far harder.",
+		"For a figure: “300 lb log drops 3 ft, 60 ft of rope, rope breaks at 16,000 lb”."},
+	parser.TopicButtShort: {"The stem is thickest at the butt: there a short piece weighs as much as a long one near the tip."},
+	parser.TopicWindy: {"Wind is in none of my figures. How much is too much, the qualified arborist on site says; in doubt, nobody is up there.", // common practice, no source
+		"From a gale on, 39 mph or 62 km/h, I give none."},
 	parser.TopicDropped: {"Lowered: on the rope all the way, about its weight on it. Dropped: it falls free until the rope stops it, and that pulls far harder.",
 		"For a figure: “300 lb log drops 3 ft, 60 ft of rope, rope breaks at 16,000 lb”."},
 }

@@ -10,7 +10,7 @@ import (
 // is answered elsewhere.
 func TestEveryTopicIsAnswered(t *testing.T) {
 	elsewhere := map[parser.Intent]string{
-		parser.TopicAside: "it is refused", parser.TopicLog: "the day's log answers it",
+		parser.TopicAside: "it is refused", parser.TopicLog: "the day's log answers it", parser.TopicLogOpen: "the day's log answers it",
 		parser.TopicWhy: "the last answer is explained", parser.TopicAssumed: "the last answer is explained",
 	}
 	for _, topic := range parser.TopicsTold {

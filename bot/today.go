@@ -16,7 +16,7 @@ const (
 	noteTotal     = "log-total"
 )
 
-var noteFlags = map[string]Flag{"log-over": Over, "log-unconfirmed": Unconfirmed, "log-unfinished": Unfinished}
+var noteFlags = map[string]Flag{"log-over": Over, parser.LogUnconfirmed: Unconfirmed, "log-unfinished": Unfinished}
 
 // mostTold is how many questions of a day a message lists.
 const mostTold = 8

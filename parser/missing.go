@@ -317,13 +317,14 @@ func (q Question) Without(fields []Field) []Field {
 
 // Notes of the word file that decide what is missing or in doubt.
 const (
-	Bare      = "bare"        // without its brush
-	Bridled   = "bridle"      // two lines run to one point
-	Snubbed   = "snubbed"     // the line is held fast
-	SnubOrRun = "snub-or-run" // held fast and let run are weighed against each other
-	LetRun    = "let-run"
-	Worn      = "worn" // the gear is used, old or has no label
-	NewTree   = "new-tree"
+	Bare           = "bare"        // without its brush
+	Bridled        = "bridle"      // two lines run to one point
+	Snubbed        = "snubbed"     // the line is held fast
+	SnubOrRun      = "snub-or-run" // held fast and let run are weighed against each other
+	LetRun         = "let-run"
+	Worn           = "worn"            // the gear is used, old or has no label
+	LogUnconfirmed = "log-unconfirmed" // of the log: what nobody stood by yet
+	NewTree        = "new-tree"
 
 	PlanHeaviest = "plan-heaviest" // what the heaviest piece of a cut plan takes
 	MovedByHand  = "moved-by-hand" // somebody lifts, rolls or carries the piece

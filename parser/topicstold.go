@@ -45,6 +45,9 @@ const (
 	TopicDropped   Intent = "about-drop-or-lower" // how a drop differs from lowering
 	TopicShocked   Intent = "about-shocked"       // whether a hard stop hurt the rope
 	TopicPlace     Intent = "about-block-place"   // how far below the cut the block hangs
+	TopicMoreRope  Intent = "about-more-rope"     // whether more rope softens a stop
+	TopicButtShort Intent = "about-butt-short"    // why the pieces at the butt are the shortest
+	TopicWindy     Intent = "about-windy"         // how much wind is too much
 )
 
 // What is asked of the answers, and of us.
@@ -72,6 +75,7 @@ const (
 	TopicWhy       Intent = "about-why"         // why the last answer is so
 	TopicAssumed   Intent = "about-assumed"     // what the last answer takes for granted
 	TopicLog       Intent = "about-log"         // what was asked and answered
+	TopicLogOpen   Intent = "about-log-open"    // what of it nobody stood by yet
 )
 
 // What a word of the trade means.
@@ -100,6 +104,7 @@ var TopicsTold = []Intent{
 	TopicCalls, TopicWhenLower, TopicHowFast, TopicStretches, TopicGloves, TopicHand, TopicWrapsWhen, TopicFromWraps, TopicHigher, TopicBigger,
 	TopicOverLimit, TopicGrowsOn, TopicLoose, TopicMeasure, TopicLogOrLimb, TopicKnots, TopicOffline, TopicRange, TopicWhyAsk, TopicTrees, TopicPhoto, TopicKN,
 	TopicKilo, TopicStartOver, TopicSetJob, TopicDoubt, TopicStandBy, TopicPlace,
+	TopicMoreRope, TopicButtShort, TopicWindy, TopicLogOpen,
 	TopicBlock, TopicKnot, TopicWet, TopicOldRope, TopicWay, TopicMoist, TopicLeaves,
 }
 

@@ -195,7 +195,7 @@ var noted = map[string]string{
 	HaulUp: "haul from the moving block", HaulDown: "haul from the top block", MovingBlock: "moving block",
 	DeadEndOnTrunk: "dead end round the trunk", "dead-end-block": "dead end on the becket",
 	NoteAnchorLimb: "anchor limb", NoteAnchorSpar: "anchor spar", "from-tip": "from the tip down", "bare": "leaves off", LeavesOn: "leaves on", TipHeavy: "brush on the outer half", NoBark: "no bark", MachineLimit: "crane limit", MachineAsked: "and the machine too", HalfLog: "half log split down the middle", NewTree: "new tree",
-	"log-over": "what went over the limit", "log-unconfirmed": "what is unconfirmed", "log-unfinished": "what was never completed", "log-yesterday": "yesterday's log",
+	"log-over": "what went over the limit", LogUnconfirmed: "what is unconfirmed", "log-unfinished": "what was never completed", "log-yesterday": "yesterday's log",
 	"log-heaviest": "heaviest of the day", "log-total": "total for the day",
 	gearWanted: "how strong should it be", MostWanted: "what's the most", PartsWanted: "how many parts of line", HighestWanted: "how high can i set the block", BlocksMeet: "do the blocks meet", AnchorLoad: "what does the anchor see", TravelWanted: "how far can it go before the blocks meet", TieWanted: "how far out can i tie", LowestWanted: "how high must the block be", TagPull: "how hard on the tag line",
 	NoteTillLevel: "till its level", NoteEitherEnd: "butt tied or tip tied", HangWanted: "how low will it hang", WinchWanted: "what size winch",

@@ -37,6 +37,8 @@ func Told(rd *reading.Reading) (parser.Question, *parser.Ask, bool) {
 		return q, &parser.Ask{Kind: parser.Nonsense, Words: rd.Text, End: len(rd.Text)}, true
 	case parser.TopicLog:
 		q.Intent, q.Topic, q.Notes = parser.AskLog, "", heights.Notes(rd)
+	case parser.TopicLogOpen:
+		q.Intent, q.Topic, q.Notes = parser.AskLog, "", []string{parser.LogUnconfirmed}
 	case parser.TopicWhy:
 		q.Intent, q.Topic, q.Explain = parser.AskWeight, "", parser.ExplainNumbers
 	case parser.TopicAssumed:
@@ -73,7 +75,7 @@ func told(rd *reading.Reading) (topic parser.Intent, from, to int) {
 			case to <= i:
 			case line.None:
 				none = append(none, toldAt{line, i, to})
-			case rests[line.Name] && rd.AnyAt(rd.Is(strengthTold)):
+			case rests[line.Name] && rd.AnyAt(rd.Is(strengthTold)), tells[line.Name] && !plain && asksOrKeeps(rd):
 			case (plain || line.Beside && beside && (!weighed || grave[line.Name])) && (!line.First || rd.First):
 				found = append(found, toldAt{line, i, to})
 			}
@@ -100,6 +102,19 @@ var grave = map[string]bool{"edge": true, "heavier": true}
 
 // rests are the topics that have a figure where the strength of gear is told.
 var rests = map[string]bool{"knot": true}
+
+// tells are the topics that a message tells rather than asks.
+var tells = map[string]bool{"how-confirm": true}
+
+// asksOrKeeps says whether anything is asked beside what is told, or told that may hold for
+// the job: "supervisor ok'd the anchor, block load for 600 lb", "boss ok'd the 600 lb limit".
+func asksOrKeeps(rd *reading.Reading) bool {
+	asked, _, _ := senses.Intents(rd)
+	other := func(in parser.Intent) bool { return in != parser.AskWeight && in != parser.AskLower }
+	limits := func(i int) bool { return rd.Elems[i].Plays(parser.Limit) }
+	rated := func(i int) bool { return gear.Strength(rd.Elems[i]) != "" }
+	return slices.ContainsFunc(asked, other) || rd.AnyAt(rated) || rd.AnyAt(limits)
+}
 
 // strengthTold says whether a word for the strength of gear stands at i, or a number that
 // may be one.
