@@ -13,9 +13,9 @@ import (
 
 // sizedAnew is a number in doubt only by its unit, in the one unit in which it is of the size
 // of what was told before of the same thing: "and where the stem gets to 19", of 16 in. ""
-// where there is none, or more than one.
+// where there is none, or more than one. What is told from somewhere is no size.
 func (d *Desk) sizedAnew(q parser.Question, ask *parser.Ask, ev Event, before Turn, put func(string) string) (read string) {
-	if ask.Kind != parser.NoUnit || q.Bare || tellsAnew(q) || len(q.Quantities) > 0 || len(d.phrasesOf(q, ask, ev, before)) > 1 {
+	if ask.Kind != parser.NoUnit || ask.Away || q.Bare || tellsAnew(q) || len(q.Quantities) > 0 || len(d.phrasesOf(q, ask, ev, before)) > 1 {
 		return ""
 	}
 	for _, u := range units[voiceFor(ev, before.question).metric] {

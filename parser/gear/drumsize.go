@@ -9,7 +9,7 @@ import (
 // DrumSizes finds how thick a drum is, told behind it.
 func DrumSizes(rd *reading.Reading) {
 	for i, e := range rd.Elems {
-		if e.Fig != nil && e.Fig.Told == "" && e.Fig.Claimed == "" && (drumThick(rd, i) || drumTold(rd, i) || ofSizedDrum(rd, i)) {
+		if e.Fig != nil && e.Fig.Told == "" && e.Fig.Claimed == "" && (drumThick(rd, i) || drumTold(rd, i) || ofSizedDrum(rd, i) || ofPost(rd, i)) {
 			e.Fig.Told = parser.DrumAcross
 		}
 	}
@@ -137,6 +137,27 @@ func ofSizedDrum(rd *reading.Reading, i int) bool {
 		}
 	}
 	return sized
+}
+
+// ofPost says whether the number at i is how thick a post is: no piece is one, and what a crew
+// measures of a post by the inch is what the rope winds round, "the post is like 4 inch". What
+// is told of wood or other gear in the same breath is of those.
+func ofPost(rd *reading.Reading, i int) bool {
+	if !thickAsDrum(rd, i) || AsksFor(rd, parser.AskSwing) {
+		return false
+	}
+	from, to := rd.Span(rd.Elems[i].Start, func(e reading.Element) bool { return e.Pause > 0 })
+	post := false
+	for k, e := range rd.Elems {
+		if e.End <= from || e.Start >= to {
+			continue
+		}
+		if e.Fig != nil && k != i || e.Piece() || rd.TermAt(k).Tree != nil || Part(e) != "" || rd.Cued(e, lexicon.CuePiece) {
+			return false
+		}
+		post = post || rd.Cued(e, lexicon.CueDrumPost)
+	}
+	return post
 }
 
 // woodNext says whether the number before the element at i is one of wood: "on the drum,
