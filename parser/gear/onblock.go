@@ -50,6 +50,8 @@ func blockAfter(rd *reading.Reading, i int) int {
 	for k := i + 1; k < len(rd.Elems) && k-i <= most; k++ {
 		e := rd.Elems[k]
 		switch p := Part(e); {
+		case p == "" && rd.TermAt(k).Anchors && on(rd, k) && rd.EndsBreath(k+1):
+			return k // "nothing over 3000 lb on the anchor"
 		case p == lexicon.PartBlock && on(rd, k) && !Far(rd, rd.Past(k+1, +1, lexicon.MarkAt)), e.Marked(lexicon.MarkLoaded) && rd.TermAt(k).Intent == parser.AskBlockLoad:
 			return k
 		case p != "", e.Pause > 0, e.Fig != nil, e.Piece():

@@ -222,6 +222,7 @@ var gearSteps = []step{
 	heights.LoadHeights,
 	heights.LiftBlock,
 	sizes.ToClear,
+	gear.MostOnGear,
 	gear.LimitOnBlock,
 	gear.LoadsSeen,
 	gear.LoadsTold,

@@ -58,7 +58,7 @@ func asksOrTells(rd *reading.Reading) bool {
 // piece may weigh: "limit 400 lb on the piece, 900 lb at the block".
 func BlockLimit(rd *reading.Reading) {
 	asked, _, _ := senses.Intents(rd)
-	if len(asked) > 0 || rd.AnyAt(func(i int) bool { return rd.TermAt(i).Tree != nil || rd.Elems[i].Fig.Far() }) {
+	if slices.ContainsFunc(asked, func(in parser.Intent) bool { return in != parser.AskJob }) || rd.AnyAt(func(i int) bool { return rd.TermAt(i).Tree != nil || rd.Elems[i].Fig.Far() }) {
 		return
 	}
 	for i := range rd.Elems {
@@ -70,6 +70,9 @@ func BlockLimit(rd *reading.Reading) {
 			k--
 		}
 		if k > 0 && loadTold(rd, k) && rd.At(k-1).Plays(parser.Limit) && besideLimit(rd, k, i) {
+			if a, b := rd.Elems[k].Fig, rd.Elems[i].Fig; gear.Heavy(rd, k) && b.Unit == nil {
+				b.Lent(a.Unit) // the unit is told with the first of them
+			}
 			if !gear.Heavy(rd, i) || !gear.Heavy(rd, k) {
 				rd.Alter(i+1, func(t *scan.Term) {
 					*t = scan.Term{Roles: []scan.Role{{Field: parser.BlockWorking, Side: lexicon.Before, Soft: false}}}
