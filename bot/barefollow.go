@@ -35,7 +35,9 @@ func (d *Desk) asBefore(q parser.Question, ask *parser.Ask, ev Event, before Tur
 		read = d.unitBefore(ask, ev, before, put)
 	}
 	if read == "" {
-		read = d.putRight(q, ask, ev, before)
+		if read = d.putRight(q, ask, ev, before); read != "" && q.BareAt && !q.Asks && len(q.Quantities) == 0 {
+			put = func(phrase string) string { return phrase } // "cut it at 6 instead of 8": without its "at"
+		}
 	}
 	if read == "" {
 		read = d.wantedAs(q, ask, ev, before, put)

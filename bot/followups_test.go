@@ -126,3 +126,27 @@ func TestHeightToldAnew(t *testing.T) {
 		turn = next
 	}
 }
+
+// TestInsteadOf: a bare number in place of one that the talk has told is of the same.
+func TestInsteadOf(t *testing.T) {
+	const log = "white oak log 14 in 8 ft, weight"
+	follow(t, log, bot.Answered, map[string]any{"length_m": 1.8288, "diameter_m": 0.3556},
+		"what if i cut it at 6 instead of 8", "instead of 8 make it 6", "do 6 rather than 8", "6 ft long instead of 8", "y si la corto a 6 en vez de 8")
+	follow(t, log, bot.Answered, map[string]any{"length_m": 2.4384, "diameter_m": 0.4064},
+		"16 instead of 14", "make it 16 rather than 14", "16 en lugar de 14")
+	follow(t, log, bot.Needs, nil, "i put 13 instead of 15", "use 3 instead of 4")
+}
+
+// TestTalkStands: what is in doubt about a message that changes one thing, or tells nothing
+// for sure, leaves the piece of the talk as it was.
+func TestTalkStands(t *testing.T) {
+	const limb = "red oak limb 14 in 22 ft, hitched at 35 ft, how much rope"
+	d := newDesk(t)
+	for _, doubtful := range []string{"block is 40 ft", "do it at 6 rather than 8 instead", "shorter by 2 ft"} {
+		_, _, turn := d.Answer(event(limb), bot.Turn{})
+		r, _, turn := d.Answer(event(doubtful), turn)
+		check(t, step{doubtful, bot.Needs, nil, nil}, r)
+		r, _, _ = d.Answer(event("wraps?"), turn)
+		check(t, step{"wraps?", bot.Answered, map[string]any{"length_m": 6.7056, "butt_diameter_m": 0.3556, "hitch_height_m": 10.668}, nil}, r)
+	}
+}

@@ -98,6 +98,17 @@ func (t Turn) unsettled(ask *parser.Ask, text string) Turn {
 	return Turn{question: t.question, known: true, pending: ask, which: t.which, open: open, cutTo: t.cutTo, wraps: t.wraps, gear: t.gear}
 }
 
+// goesOnFrom says whether a talk goes on from where it stood behind a message in doubt that
+// tells nothing for sure, "block is 40 ft" of a limb 22 ft long, or with words in doubt less
+// than a piece: "shorter by 2 ft". Neither is another piece.
+func (t Turn) goesOnFrom(q parser.Question, ask *parser.Ask) bool {
+	if !t.known || ask.Final() || q.Intent != parser.AskWeight || q.Species != nil || q.Which != nil {
+		return false
+	}
+	nothing := ask.Kind != parser.Missing && ask.Kind != parser.WhichTree && !tellsPiece(q) && len(q.Quantities) == 0
+	return nothing || ofWords(ask) && !q.Has(parser.Weight) && len(q.MissingPiece()) > 1
+}
+
 // stillNeeded is what an answer in the making found to be missing, nil where nothing is.
 func (a *answer) stillNeeded() *parser.Ask {
 	if a.status != Needs || len(a.needs) == 0 {

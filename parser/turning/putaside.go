@@ -2,6 +2,7 @@ package turning
 
 import (
 	"slices"
+	"strings"
 
 	"heft/parser"
 	"heft/parser/gear"
@@ -23,6 +24,11 @@ func PutAside(rd *reading.Reading, i int) bool {
 		j++ // "instead of the usual 2"
 	}
 	end := j + 1
+	if bareInstead(rd, j) {
+		Blank(rd, i, end)
+		rd.NotSo = append(rd.NotSo, rd.Passed[len(rd.Passed)-1])
+		return true
+	}
 	switch fig := rd.At(j).Fig; {
 	case fig != nil:
 		if CountedBy(rd, end) {
@@ -47,6 +53,23 @@ func PutAside(rd *reading.Reading, i int) bool {
 	}
 	Blank(rd, i, end)
 	return true
+}
+
+// bareInstead says whether the bare number at j is one that the talk has told, and the one
+// other number of the message takes its place: "cut it at 6 instead of 8".
+func bareInstead(rd *reading.Reading, j int) bool {
+	bare := func(k int) bool {
+		f := rd.At(k).Fig
+		return f != nil && f.Unit == nil && f.Dim == parser.DimCount && !f.Pair && f.Low == f.High
+	}
+	other := rd.Only(func(k int) bool { return k != j && rd.Elems[k].Fig != nil })
+	if rd.First || !bare(j) || other < 0 || rd.Elems[other].Fig.Pair || toNumber(rd, j+1) && other != rd.Past(j+1, +1, lexicon.MarkArticle) || CountedBy(rd, j+1) || CountedBy(rd, other+1) {
+		return false
+	}
+	return slices.ContainsFunc(rd.Before.Quantities, func(x parser.Quantity) bool {
+		number, _, _ := strings.Cut(x.Words, " ")
+		return number == rd.Elems[j].Fig.Words(rd.Text)
+	})
 }
 
 // ThingPutAside leaves out a thing behind the words at i that has no number and asks for
