@@ -199,6 +199,12 @@ const (
 	CueNoneOf        scan.Cue = "none-of"        // that none of the pieces is so
 	CueDrumPost      scan.Cue = "drum-post"      // what the rope goes round like a drum: "the post"
 	CueGoesRound     scan.Cue = "goes-round"     // what a rope does at a drum
+	CueNay           scan.Cue = "nay"            // a bare "no"
+	CueSaysNo        scan.Cue = "says-no"        // before a "no" that is only told of
+	CueWhyShort      scan.Cue = "why-short"      // "why" where it begins a message, "because" elsewhere
+	CueLikes         scan.Cue = "likes"          // behind a denial, what is thought of an answer
+	CueOurAnswer     scan.Cue = "our-answer"     // our answer, where it is liked or not
+	CueUtters        scan.Cue = "utters"         // behind a denial, what somebody says
 	CueFewerThan     scan.Cue = "fewer-than"     // before how many wraps it may be less than
 	CueNoneOver      scan.Cue = "none-over"      // before what no piece shall weigh
 	CueStrikes       scan.Cue = "strikes"        // behind a denial, what a piece shall not do on its way

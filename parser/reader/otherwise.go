@@ -18,6 +18,7 @@ import (
 func otherwise(rd *reading.Reading) {
 	turning.GuessTakenBack(rd)
 	turning.NobodyPulls(rd)
+	turning.WhyNot(rd)
 	turning.FewerThan(rd)
 	turning.UnitsAnew(rd)
 	turning.UnitsAside(rd)

@@ -36,6 +36,9 @@ func Asides(rd *reading.Reading) {
 			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Chatter: true} })
 		case contraryEnd(rd, i) > 0:
 			LeaveOut(rd, i, contraryEnd(rd, i))
+		case notLiked(rd, i, from, to), untold(rd, i, from, to):
+			forgetIn(rd, rd.Elems[from].Start, startOf(rd, to))
+			LeaveOut(rd, from, to)
 		case onlySaid(rd, i, from, to) && allWeightless(rd, i+1, to) && !direAt(rd, from, to):
 			LeaveOut(rd, from, to)
 		default:

@@ -33,6 +33,10 @@ func Corrected(rd *reading.Reading, i int) {
 		limitPutRight(rd, i)
 		return
 	}
+	if onlyOpens(rd, i) {
+		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
+		return
+	}
 	if n >= 0 && rd.Cued(rd.Elems[i], lexicon.CueIsNot) && deniedTree(rd, n) {
 		rd.PutRight = rd.PutRight || !rd.First
 		clearDoubt(rd, i, n)
@@ -62,6 +66,10 @@ func takesNothing(rd *reading.Reading, i int) bool {
 		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{} })
 	case onlyBegins(rd, i):
 		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Chatter: true} })
+	case quoted(rd, i) && rd.First && nextFact(rd, i+1) < 0:
+		LeaveOut(rd, i, i+1) // "boss said no"
+	case quoted(rd, i):
+		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Chatter: true, Marks: lexicon.MarkFollow} })
 	case hangsOn && (Who(rd, i-1) || rd.At(i-1).Marked(lexicon.MarkPronoun)):
 		rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Chatter: true} }) // "what may i hang on it"
 	case awaits(rd, i):

@@ -108,12 +108,6 @@ func ledOn(rd *reading.Reading, start int) {
 	}
 }
 
-// interjected says whether the "no" at i only begins what somebody says, "no we got 2
-// blocks": it denies nothing that stands behind it, and answers what was asked.
-func interjected(rd *reading.Reading, i int) bool {
-	return !rd.First && begins(rd, i) && rd.Word(rd.Elems[i]) == "no" && rd.Cued(rd.At(i+1), lexicon.CueInterjects)
-}
-
 // deniedKind takes out what "aint" and "isnt" put aside for what is so: "it isnt a limb
 // its a log", "dead, it aint green".
 func deniedKind(rd *reading.Reading, i int) {
