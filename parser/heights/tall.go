@@ -31,6 +31,21 @@ func Tall(rd *reading.Reading) {
 	})
 }
 
+// TopTall reads "red oak top 25 ft tall" as how long the top is, where a thickness is told
+// beside it: it stands on its cut. Where a limb is so tall, the block may hang there.
+func TopTall(rd *reading.Reading) {
+	for i := range rd.Elems {
+		before, next := rd.At(rd.Back(i-1)), rd.At(i+1)
+		if !gear.Far(rd, i) || rd.Elems[i].Fig.Told != "" || !rd.Cued(before, lexicon.CueCrown) || before.Term.Shape == "" || !next.Marked(lexicon.MarkTall) || !next.LooksBack(parser.Length) {
+			continue
+		}
+		if rd.AnyAt(func(k int) bool { return rd.Elems[k].Fig.Short() && !gear.OfRope(rd, k) }) {
+			rd.Elems[i].Fig.Told, rd.Elems[i].Fig.Elsewhere = parser.Length, false
+			rd.Elems[i+1].Term = &scan.Term{}
+		}
+	}
+}
+
 // lowersOrRigs says whether the words at i tell of rigging, or ask for anything else than
 // what wood weighs.
 func lowersOrRigs(rd *reading.Reading, i int) bool {

@@ -207,18 +207,33 @@ func BothSizes(rd *reading.Reading) {
 func ThickBehindLong(rd *reading.Reading) {
 	const least = 8 * 0.0254
 	for i, e := range rd.Elems {
-		if !e.Fig.Short() || e.Fig.Low < least || e.Fig.High > reading.Roundest || e.Fig.Told != "" || gear.Part(rd.At(i+1)) != lexicon.PartBlock {
+		if !e.Fig.Short() || e.Fig.Low < least || e.Fig.High > reading.Roundest || e.Fig.Told != "" || gear.Part(rd.At(i+1)) != lexicon.PartBlock && gear.Part(rd.At(i+2)) != lexicon.PartBlock {
 			continue
 		}
 		other := func(k int) bool {
 			return k != i && rd.Elems[k].Fig.Short() && rd.Elems[k].Fig.High > reading.ThickestRope
 		}
-		if rd.At(i-1).Plays(parser.Length) && gear.Far(rd, i-2) && rd.TermAt(i-3).Shape == parser.Log && !rd.AnyAt(other) {
+		if k := i + 1; rd.At(k).Marked(lexicon.MarkThick) && gear.Part(rd.At(k+1)) == lexicon.PartBlock && thickPiece(rd, i) {
+			e.Fig.Elsewhere = false // "twenty two inches thick block right below"
+			Claim(rd, i, parser.Diameter)
+			return
+		}
+		if rd.At(i-1).Plays(parser.Length) && gear.Far(rd, i-2) && rd.TermAt(i-3).Shape == parser.Log && gear.Part(rd.At(i+1)) == lexicon.PartBlock && !rd.AnyAt(other) {
 			e.Fig.Elsewhere = false
 			Claim(rd, i, parser.Diameter)
 			return
 		}
 	}
+}
+
+// thickPiece says whether a piece is named before the number at i, in its breath.
+func thickPiece(rd *reading.Reading, i int) bool {
+	for k := i - 1; k >= 0 && rd.Elems[k].Pause == 0; k-- {
+		if rd.Elems[k].Piece() || rd.TermAt(k).Unnamed {
+			return true
+		}
+	}
+	return false
 }
 
 // thickPieceBefore says whether a piece is named before the length at i, in its breath, with

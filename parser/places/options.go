@@ -90,6 +90,9 @@ func ownWidth(rd *reading.Reading, options []option, at int) bool {
 // "1.1 m across and 50 cm high". Nothing is hitched so low.
 func roundHigh(rd *reading.Reading, at int) bool {
 	fig := rd.At(at - 1).Fig
+	if fig.Short() && rd.Has(lexicon.MarkRound) && rd.At(at-2).Cross && rd.At(at-3).Fig.Short() {
+		return true // "80 cm x 40 cm de alto"
+	}
 	return fig.Short() && rd.AnyAt(func(i int) bool {
 		return i != at && rd.Elems[i].Plays(parser.Diameter) && LengthAt(rd, i-1) && i-1 != at-1
 	})

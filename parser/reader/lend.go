@@ -37,6 +37,8 @@ func lend(rd *reading.Reading) {
 			e.Fig.Lent(scan.Inch)
 		case rd.CrossedFine(i):
 			e.Fig.Lent(rd.At(i + 2).Fig.Unit)
+		case sizes.RoundUnit(rd, i) != nil:
+			e.Fig.Lent(sizes.RoundUnit(rd, i))
 		case sizes.Drawn(rd, i) != nil && (next.Plays(parser.Length) || next.Plays(parser.Diameter)):
 			e.Fig.Lent(sizes.Drawn(rd, i))
 		case sizes.MillimetresAcross(rd, i):

@@ -124,6 +124,7 @@ var numberSteps = []step{
 	heights.CutPlaces,
 	heights.TreeTold,
 	heights.StemTall,
+	heights.TopTall,
 	(*reading.Reading).BareTapers,
 	bounds.APiece,
 	heights.OwnLong,

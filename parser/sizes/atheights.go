@@ -55,8 +55,8 @@ func tapedAt(rd *reading.Reading, i int) (taped, bool) {
 		return taped{}, false
 	}
 	t := taped{thick: fig, from: i, to: i + 2}
-	if rd.TermAt(i + 1).LowEnd {
-		return t, true
+	if rd.TermAt(i+1).LowEnd || fig.Short() && rd.At(i+1).Plays(parser.ButtDiameter) && rd.At(i+2).Pause == 2 {
+		return t, true // "70 cm at butt, 45 at 14 m"
 	}
 	t.high = rd.At(i + 2).Fig
 	if !rd.At(i+1).Marked(lexicon.MarkAt) || !single(t.high) || !t.high.Far() && !bare(t.high) {
