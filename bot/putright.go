@@ -114,6 +114,8 @@ func (d *Desk) lastPutRight(q parser.Question, ask *parser.Ask, ev Event, before
 	}
 	ev.lent, ev.Text = true, phrase+text[x.End:] // what takes back is done with
 	out, turn := d.consider(ev, before)
-	out.lines = append(out.lines, out.voice.say("Read %s as “%s”.", quote(doubt.Words), phrase))
+	if phrase != doubt.Words {
+		out.lines = append(out.lines, out.voice.say("Read %s as “%s”.", quote(doubt.Words), phrase))
+	}
 	return out, turn, true
 }
