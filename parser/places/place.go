@@ -26,7 +26,7 @@ func place(rd *reading.Reading, claimed Bound) (full Bound, loose []int) {
 			loose = append(loose, i)
 		case e.Fig.Dim == parser.DimLength && !atPlace(rd, i):
 			lengths = append(lengths, i)
-		case f == parser.Weight && gear.AsksFor(rd, parser.AskCutPlan) && !full.Has(parser.Limit, parser.Weight) && rd.ThicknessBeside(e.Fig) && !rd.Worded(parser.Weight):
+		case f == parser.Weight && gear.AsksFor(rd, parser.AskCutPlan) && !full.Has(parser.Limit, parser.Weight) && mayCarry(rd, i):
 			full[i] = parser.Limit // "how long for 150 kg, 40 cm"
 		case f == parser.Weight && !rd.At(i+1).Piece() && namedMass(rd, full, i):
 			loose = append(loose, i)
@@ -60,6 +60,16 @@ func placeKnown(rd *reading.Reading, full Bound) {
 // Has says whether any number has one of the fields.
 func (b Bound) Has(fields ...parser.Field) bool {
 	return slices.ContainsFunc(b, func(f parser.Field) bool { return f != "" && slices.Contains(fields, f) })
+}
+
+// mayCarry says whether a mass where it is asked how long a piece may be is what it may weigh:
+// its thickness is told here or was before, or the length is asked "at" it. A piece that is
+// said to weigh it weighs it.
+func mayCarry(rd *reading.Reading, i int) bool {
+	if rd.Worded(parser.Weight) || rd.At(i+1).Piece() {
+		return false
+	}
+	return rd.ThicknessBeside(rd.Elems[i].Fig) || rd.Before.Has(parser.Across...) || rd.At(i-1).Marked(lexicon.MarkAt)
 }
 
 // atPlace says whether a long length stands "at" somewhere: "22 ft at 35 ft".
