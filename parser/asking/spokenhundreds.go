@@ -16,7 +16,7 @@ import (
 func SpokenHundreds(rd *reading.Reading) {
 	for i := 0; i+1 < len(rd.Elems); i++ {
 		a, b := rd.Elems[i].Fig, rd.Elems[i+1].Fig
-		if !runsOn(rd, i) || !a.Between(1, 9) || b.Low != b.High || strings.Trim(rd.Text[a.End:b.Start], " ") != "" || a.End == b.Start || !bounds.WeighedSo(rd, i) {
+		if !runsOn(rd, i) || !hundredsOf(a) || b.Low != b.High || strings.Trim(rd.Text[a.End:b.Start], " ") != "" || a.End == b.Start || !bounds.WeighedSo(rd, i) {
 			continue
 		}
 		scale := 1.0
@@ -29,6 +29,38 @@ func SpokenHundreds(rd *reading.Reading) {
 		whole := *b
 		whole.Low, whole.Start = b.Low+100*a.Low*scale, a.Start
 		whole.High = whole.Low
+		rd.Join(i, i+2, &whole)
+	}
+}
+
+// hundredsOf says whether a number can be so many hundreds: two in "two fifty", twelve in
+// "twelve fifty".
+func hundredsOf(f *reading.Figure) bool {
+	return f.Between(1, 99) && (f.Low < 10 || int(f.Low)%10 != 0)
+}
+
+// SpokenRanges reads "seven eight inches" and "four five hundred pounds", a number and the
+// one that follows it: somewhere between both. Before several pieces the first may count
+// them, "two three inch limbs".
+func SpokenRanges(rd *reading.Reading) {
+	for i := 0; i+1 < len(rd.Elems); i++ {
+		a, b := rd.Elems[i].Fig, rd.Elems[i+1].Fig
+		if !runsOn(rd, i) || b.Unit == nil || b.Low != b.High || a.Low != a.High || strings.Trim(rd.Text[a.End:b.Start], " ") != "" || a.End == b.Start {
+			continue
+		}
+		if bounds.PluralAt(rd, i+2) || rd.TermAt(i+2).Tree != nil && bounds.PluralAt(rd, i+3) {
+			continue
+		}
+		low := a.Low * b.Unit.Factor
+		if n := b.Low / b.Unit.Factor; n >= 200 && math.Mod(n, 100) == 0 {
+			low *= 100
+		}
+		step := low / a.Low
+		if math.Abs(b.Low-low-step) > 1e-6*step || a.Low < 3 && step == b.Unit.Factor {
+			continue
+		}
+		whole := *b
+		whole.Low, whole.Start = low, a.Start
 		rd.Join(i, i+2, &whole)
 	}
 }

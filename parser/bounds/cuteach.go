@@ -240,6 +240,9 @@ func WeighedSo(rd *reading.Reading, i int) bool {
 		one := (rd.At(i-1).Marked(lexicon.MarkArticle) || rd.Elems[i].Fig.Low >= 2) && rd.TermAt(piece).Shape != "" && !PluralAt(rd, piece)
 		return (u == scan.Pound || u == scan.UnitNamed["kilogram"]) && (one || rd.EndsBreath(i+2) || !next.Piece() && gear.Part(next) == "" && !rd.TermAt(i+2).Unnamed)
 	}
+	if next.Pause == 0 && next.Plays(parser.Limit) && rd.At(i+3).Fig == nil {
+		return true // "a two fifty limit"
+	}
 	if !rd.EndsBreath(i+2) && (len(rd.TermAt(i+2).Roles) > 0 || next.Piece() || gear.Part(next) != "" || rd.TermAt(i+2).Unnamed || next.Marked(lexicon.MarkUnit|lexicon.MarkThick)) {
 		return false
 	}
@@ -247,7 +250,7 @@ func WeighedSo(rd *reading.Reading, i int) bool {
 	for rd.TermAt(k).Note == "about" || rd.At(k).Marked(lexicon.MarkIs) && !rd.At(k).Plays(parser.Weight) {
 		k--
 	}
-	return rd.At(k).Plays(parser.Weight) || k < i-1 && (rd.At(k).Piece() || rd.TermAt(k).Unnamed)
+	return rd.At(k).Plays(parser.Weight) || rd.At(k).Plays(parser.Limit) || k < i-1 && (rd.At(k).Piece() || rd.TermAt(k).Unnamed)
 }
 
 // Turnable says whether something stands at i that a word beside it could turn.

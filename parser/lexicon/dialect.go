@@ -117,7 +117,7 @@ func chop(d *scan.Dialect, cut, put string) {
 	d.Chopped = append(d.Chopped, scan.Ending{Cut: cut, Put: put})
 }
 
-// readNumberWord reads "22", "x100", "+", ".", and the parts from "1/2" to "1/16".
+// readNumberWord reads "22", "x100", "+", ".", "0", and the parts from "1/2" to "1/16".
 func readNumberWord(s string) (scan.NumberWord, error) {
 	times, scale := strings.CutPrefix(s, "x")
 	switch s {
@@ -133,6 +133,8 @@ func readNumberWord(s string) (scan.NumberWord, error) {
 		return scan.NumberWord{Value: scan.Sixteenth}, nil
 	case ".":
 		return scan.NumberWord{Point: true}, nil
+	case "0":
+		return scan.NumberWord{Nought: true}, nil
 	}
 	v, err := strconv.ParseFloat(times, 64)
 	if err != nil || v < 1 {

@@ -160,8 +160,8 @@ func (lx *Lexicon) plain(w string, t *scan.Tongue) bool {
 // "pineapple".
 func (lx *Lexicon) bothTell(a, b string, t *scan.Tongue) bool {
 	x, y := lx.single(a, t), lx.single(b, t)
-	if x == nil || y == nil || len(a)+len(b) < fewestLetters {
-		return false
+	if x == nil || y == nil || len(a)+len(b) < fewestLetters || x.Stop != "" || y.Stop != "" {
+		return false // "bloodwood" is a tree
 	}
 	if x.Tree != nil || y.Tree != nil {
 		return x.Shape != "" || y.Shape != ""
@@ -183,18 +183,18 @@ func (lx *Lexicon) single(w string, t *scan.Tongue) *scan.Term {
 	return nil
 }
 
-// besideSmall says whether a known word stands beside a small one: "toplay", "enoughfor".
+// besideSmall says whether a known word stands beside a small one: "enoughfor".
 func (lx *Lexicon) besideSmall(a, b string, t *scan.Tongue) bool {
 	whole := func(w string) bool {
-		x, _ := lx.Spelled([]string{w}, t)
-		return len(w) >= fewestApart && lx.knows(w, t) && (x == nil || x.Tree == nil) && t.Numbers[w].Value == 0
+		x := lx.single(w, t)
+		return len(w) >= fewestApart && x != nil && x.Tree == nil
 	}
 	return whole(a) && t.Small[b] || t.Small[a] && whole(b)
 }
 
 // tellsOfJob says whether a word tells something of a piece, of gear, or of what is asked.
 func (lx *Lexicon) tellsOfJob(x *scan.Term) bool {
-	return !x.Chatter && !x.Overlook && (x.Intent != "" || x.Shape != "" || x.Part != "" || x.Block != "" || len(x.Roles) > 0 || x.Note != "" || x.Stop != "" || x.Condition != "")
+	return !x.Chatter && !x.Overlook && (x.Intent != "" || x.Shape != "" || x.Part != "" || x.Block != "" || len(x.Roles) > 0 || x.Note != "" || x.Condition != "")
 }
 
 // knows says whether a word is known in the languages of the message.

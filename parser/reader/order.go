@@ -43,6 +43,7 @@ var numberSteps = []step{
 	sizes.SingleUnits,
 	places.SoundsTwo,
 	asking.SpokenHundreds,
+	asking.SpokenRanges,
 	turning.ChangedFrom,
 	(*reading.Reading).SpokenInches,
 	(*reading.Reading).FeetInches,

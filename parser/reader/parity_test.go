@@ -39,6 +39,7 @@ var unsaid = map[string]map[string]string{
 		"attribute":                   "no verb names a limb: “la rama de abajo”",
 		"join to":                     "“a” says much else besides: it is a “to?”",
 		"number x100":                 "doscientos, trescientos … are words of their own",
+		"number 0":                    "“doscientos cinco” has no nought",
 		"tons 1":                      "“una tonelada” is a number and its unit",
 		"tons 1/2":                    "“media tonelada” is a number and its unit",
 		"tons 3/2":                    "“una tonelada y media” is a number and its unit",

@@ -85,10 +85,11 @@ func (d *Dialect) Cued(word string, c Cue) bool { return d.Cues[word].Has(c) }
 
 // NumberWord is a word of a number.
 type NumberWord struct {
-	Value float64
-	Scale bool // "hundred": so many times what stands before it
-	Plus  bool // between tens and ones: "treinta y cinco"
-	Point bool // the decimal point, said as a word: "one point two"
+	Value  float64
+	Scale  bool // "hundred": so many times what stands before it
+	Plus   bool // between tens and ones: "treinta y cinco"
+	Nought bool // between hundreds and ones: "two oh five"
+	Point  bool // the decimal point, said as a word: "one point two"
 }
 
 // Ending is how a word differs from the spelling that it is found under.

@@ -114,6 +114,8 @@ func (t *Tongue) NumberWords(s string) (sum float64, n int) {
 			if v == 1000 {
 				sum, part, open = part, 0, 1000
 			}
+		case w.Nought && n > 0 && sum == 0 && part < 100 && t.below100(s[n+end:], 10):
+			part, open = part*100, 10 // "two oh five"
 		case w.Plus && open == 10 && t.below100(s[n+end:], 10):
 			open = 10 // "treinta y cinco"
 		case w.Plus && open == 100 && n > 0 && t.below100(s[n+end:], 100):
