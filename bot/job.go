@@ -220,6 +220,8 @@ func (a *answer) tellLeft(said parser.Question, alien []parser.Field) {
 	if len(said.Left) > 0 {
 		a.lines = append(a.lines, v.say("Not kept: %s.", v.and(wordsOf(said.Left))))
 	}
+	a.question.Fixes = said.Fixes
+	a.tellFixes()
 	a.question.Passed = said.Passed // "3 people, me on the rope" keeps one: the three are said
 	a.tellPassed()
 }

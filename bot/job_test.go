@@ -358,7 +358,10 @@ func TestWhatIsNotedDownIsTheJobs(t *testing.T) {
 	if r, o := k.say("crew of four today", "3"); o.Intent != "job" || !strings.Contains(r.Headline(), "4 people") {
 		t.Errorf("%s: %s", o.Intent, r.Text())
 	}
-	if r, o := k.say("job rope strength is now 6 tonne, we swapped to the 18 mil", "4"); o.Status != "answered" || !strings.Contains(r.Headline(), "rope's thickness 18 mil") || !strings.Contains(r.Text(), "is that the rope's break strength or its working load") {
+	if r, o := k.say("job rope strength is now 6 tonne, we swapped to the 18 mil", "4"); o.Status != "answered" || !strings.Contains(r.Headline(), "rope's thickness 18 mil") || !strings.Contains(r.Text(), "Read “6 tonne” as “6 tonne MBS”.") {
+		t.Errorf("%s: %s", o.Status, r.Text())
+	}
+	if r, o := k.say("job rope strength is now 2 tonne", "5"); !strings.Contains(r.Text(), "is that the rope's break strength or its working load") {
 		t.Errorf("%s: %s", o.Status, r.Text())
 	}
 }

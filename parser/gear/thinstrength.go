@@ -11,17 +11,20 @@ import (
 )
 
 // Which of the two figures of a label a number is, the thickness of the rope may tell: no
-// half-inch rope has 10,000 lb as its working load, so that is what it breaks at. The
-// answer says how it was read.
+// half-inch rope has 10,000 lb as its working load, so that is what it breaks at; no rope for
+// trees has 16,000. The answer says how it was read.
 
-// SettleThin takes such numbers for what the rope breaks at, and the doubt from them.
+// neverMarked is more than the working load that gear of a kind is marked with which a tree
+// is rigged with, in newtons: a "16,000 lb rope" breaks at that. Common practice, no source.
+// Read so, no more is let on it than a label would allow.
+var neverMarked = map[scan.Part]float64{lexicon.PartRope: 30e3, lexicon.PartBlock: 150e3, lexicon.PartSling: 150e3}
+
+// SettleThin takes such numbers for what the rope breaks at, or other gear that is never
+// marked with as much, and the doubt from them.
 func SettleThin(rd *reading.Reading) {
 	thick := thickest(rd)
-	if thick == 0 {
-		return
-	}
 	for i, e := range rd.Elems {
-		at := asksRope(rd, e.Fig)
+		at, p := asksLabel(rd, e.Fig)
 		if at < 0 {
 			continue
 		}
@@ -29,7 +32,8 @@ func SettleThin(rd *reading.Reading) {
 		if unit == nil {
 			unit = unitOffered(rd.Asks[at])
 		}
-		if unit == nil || !overworks(e.Fig, unit, thick) {
+		thin := p == lexicon.PartRope && thick > 0 && unit != nil && overworks(e.Fig, unit, thick)
+		if unit == nil || !thin && force(e.Fig, unit) <= neverMarked[p] {
 			continue
 		}
 		words := e.Fig.Words(rd.Text)
@@ -39,20 +43,52 @@ func SettleThin(rd *reading.Reading) {
 			as = rd.Asks[at].Choices[0].Words + " MBS"
 		}
 		rd.Asks = slices.Delete(rd.Asks, at, at+1)
-		e.Fig.Sure, e.Fig.Elsewhere = parser.RopeBreak, false
+		e.Fig.Sure, e.Fig.Elsewhere = Field(p, lexicon.Breaking), false
 		rd.Fixes = append(rd.Fixes, parser.Fix{Words: words, As: as})
 		rd.Elems[i].Spent = true
 	}
 }
 
-// asksRope is the ask which figure of the rope's label a number is, -1 for none.
-func asksRope(rd *reading.Reading, fig *reading.Figure) int {
+// asksLabel is the ask which figure of the label of a rope, a block or a sling a number is,
+// and of which of them; -1 for none.
+func asksLabel(rd *reading.Reading, fig *reading.Figure) (int, scan.Part) {
 	if fig == nil {
-		return -1
+		return -1, ""
 	}
-	return slices.IndexFunc(rd.Asks, func(a *parser.Ask) bool {
-		return a.Kind == parser.WhichStrength && a.Start == fig.Start && slices.Contains(a.Fields, parser.RopeBreak)
-	})
+	for p := range neverMarked {
+		at := slices.IndexFunc(rd.Asks, func(a *parser.Ask) bool {
+			return a.Kind == parser.WhichStrength && a.Start == fig.Start && slices.Equal(a.Fields, Both(p))
+		})
+		if at >= 0 {
+			return at, p
+		}
+	}
+	return -1, ""
+}
+
+// PastMarked is the gear right beside the number at i that is never marked with as much as a
+// working load, where the number is no load on it: "400 lb log, 16,000 lb rope".
+func PastMarked(rd *reading.Reading, i int) scan.Part {
+	fig := rd.Elems[i].Fig
+	p := PartBeside(rd, i-1, i+1)
+	k := rd.Past(PastIs(rd, i-1), -1, lexicon.MarkRating|lexicon.MarkIs)
+	if most := neverMarked[p]; most == 0 || fig.Unit == nil || force(fig, fig.Unit) <= most || Part(rd.At(i+1)) == "" && (on(rd, k) || rd.At(k).Plays(parser.People)) {
+		return ""
+	}
+	return p
+}
+
+// force is a number in newtons, by its unit or the one that it is lent.
+func force(fig *reading.Figure, unit *scan.UnitWord) float64 {
+	const gravity = 9.80665
+	f := fig.Low
+	if fig.Unit == nil {
+		f *= unit.Factor
+	}
+	if unit.Dim == parser.DimMass {
+		f *= gravity
+	}
+	return f
 }
 
 // unitOffered is the unit that an ask was lent for a bare number, nil for none.
@@ -86,15 +122,8 @@ func thickest(rd *reading.Reading) (most float64) {
 // metres. A rope of steel or of the strongest fibre breaks at less than strongest a square
 // metre of its thickness squared, and works at a fifth of that: common practice, no source.
 func overworks(fig *reading.Figure, unit *scan.UnitWord, thick float64) bool {
-	const strongest, factor, gravity = 1e9, 5, 9.80665
-	force := fig.Low
-	if fig.Unit == nil {
-		force *= unit.Factor
-	}
-	if unit.Dim == parser.DimMass {
-		force *= gravity
-	}
-	return force*factor > strongest*thick*thick
+	const strongest, factor = 1e9, 5
+	return force(fig, unit)*factor > strongest*thick*thick
 }
 
 // InchRope says whether a rope is told by inches, and nothing in metres: its strength is

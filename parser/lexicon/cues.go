@@ -166,6 +166,7 @@ const (
 	CueHaulsWith    scan.Cue = "hauls-with"    // behind who pulls, before how hard
 	CueAnchorPoint  scan.Cue = "anchor-point"  // what a tackle hangs on
 	CueTakesLoad    scan.Cue = "takes-load"    // what it does
+	CueNotRun       scan.Cue = "not-run"       // says no more, of a piece that is lowered
 	CueLiftedOff    scan.Cue = "lifted-off"    // before where a load lies that is lifted
 	CueTackleGives  scan.Cue = "tackle-gives"  // behind what is asked, what a tackle makes of a pull
 	CueApart        scan.Cue = "apart"         // behind how far two things are from one another

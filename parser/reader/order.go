@@ -176,6 +176,7 @@ var placeSteps = []step{
 	sizes.WoodFell,
 	sizes.RunOrSnub,
 	senses.RunVersus,
+	senses.SlowNotRun,
 	sizes.RunTold,
 	sizes.RunOrFall,
 	sizes.Negative,

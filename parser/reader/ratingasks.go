@@ -98,6 +98,7 @@ func unsaidStrength(rd *reading.Reading, i int, used map[int]bool) {
 	if p == "" && !before.Marked(lexicon.MarkWhere) && (before.Term == nil || len(before.Term.Roles) == 0 || gear.Part(before) != "") {
 		p = gear.RatedPart(rd, i, used)
 	}
+	p = cmp.Or(p, gear.PastMarked(rd, i))
 	if p != "" && fig.Dim == parser.DimMass && gear.Acted(rd, i) {
 		fig.Sure = parser.Weight
 		return

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"heft/parser"
+	"heft/parser/gear"
 	"heft/parser/lexicon"
 	"heft/parser/reading"
 	"heft/parser/scan"
@@ -40,6 +41,23 @@ func SnubOrRun(rd *reading.Reading) bool {
 		}
 	}
 	return either == 1 || either == 0 && versusAt(rd, last) // "less than if i snub it"
+}
+
+// SlowNotRun takes "lowering it slow, not letting it run" for what lowering is: held back all
+// the way. Of a piece that falls into the rope the same words say that it is stopped dead.
+func SlowNotRun(rd *reading.Reading) {
+	falls := func(i int) bool {
+		t, e := rd.TermAt(i), rd.Elems[i]
+		return t.Intent == parser.AskDrop || t.Negative || t.BelowCut || e.Plays(parser.DropHeight) || e.Plays(parser.BlockBelow)
+	}
+	if !gear.AsksFor(rd, parser.AskLower) || rd.AnyAt(falls) {
+		return
+	}
+	for i, e := range rd.Elems {
+		if rd.TermAt(i).Note == parser.Snubbed && rd.Cued(e, lexicon.CueNotRun) {
+			rd.Alter(i, func(t *scan.Term) { t.Note = "" })
+		}
+	}
 }
 
 // RunVersus takes the word between the two, "let it run 10 ft compared with locking it off",
