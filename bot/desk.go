@@ -71,6 +71,8 @@ func (d *Desk) heard(ev Event, before Turn) (text string, q parser.Question, ask
 		text, before = message, earlier
 	} else if message, earlier, ok := d.byHaul(text, before); ok {
 		text, before = message, earlier
+	} else if message, earlier, ok := d.byStrength(text, before); ok {
+		text, before = message, earlier
 	} else if message, ok := d.jobsTree(text, before); ok {
 		text = message
 	}
@@ -203,6 +205,9 @@ func (d *Desk) askAnew(a answer, ev Event, before Turn, said, q parser.Question,
 		return out, turn
 	}
 	if turn, ok := d.unitAgain(&a, ev, before, said, q, ask); ok {
+		return a, turn
+	}
+	if turn, ok := d.strengthAgain(&a, ev, before, said, q, ask); ok {
 		return a, turn
 	}
 	a.inTalk = before.known && !tellsAnew(q) && (before.question.Species != nil || before.question.Has(parser.Weight))

@@ -191,7 +191,7 @@ func merge(before, now parser.Question) (q parser.Question, kept, changed []stri
 	now.Obstacle = cmp.Or(now.Obstacle, before.Obstacle)
 	now.Notes = mergedNotes(withoutItsHitch(withoutCrotch(stillAsked(before, now), now), now), now.Notes)
 	now = lineGoesOn(before, now)
-	stays := append(stemStays(before, now), weightStays(before, now)...)
+	stays := append(stemStays(before, now), fallStays(before, now)...)
 	now = settle(now) // a thickness takes its name before names are compared
 	said := now       // what is kept must not replace what else is kept
 	before = drumMoved(thickEnd(before, said), said)
@@ -233,11 +233,15 @@ func thickEnd(before, now parser.Question) parser.Question {
 	return before
 }
 
-// weightStays is the weight of a piece that falls, where the next message tells its length
+// fallStays is the weight of a piece that falls, where the next message tells its length
 // for the first time: how far it falls hangs on that, and it is no other piece. Another
 // length than was told weighs something else, and so may one that is tried: "what about 4 ft".
-func weightStays(before, now parser.Question) []parser.Field {
+// Another weight is one of a piece as long, where its length was told beside a weight.
+func fallStays(before, now parser.Question) []parser.Field {
 	sizes := append(slices.Clone(acrossFields), parser.Length)
+	if now.Intent == parser.AskDrop && now.Has(parser.Weight) && before.Has(parser.Weight) && !now.Has(sizes...) {
+		return []parser.Field{parser.Length}
+	}
 	if now.Intent != parser.AskDrop || before.Intent != parser.AskDrop && now.FollowUp || before.Has(sizes...) || now.Has(acrossFields...) || now.Species != before.Species {
 		return nil
 	}
