@@ -276,8 +276,8 @@ func TestOneFigureOfTheJobIsAsked(t *testing.T) {
 // which strength the one figure is.
 func TestAFigureWithoutItsUnitKeepsTheRest(t *testing.T) {
 	k := &talk{Clerk: newClerk(t, &shelf{}), t: t}
-	r, _ := k.say("job: limit 450 lb, rope 1/2 good for 9000, me climbing", "1")
-	if head := r.Headline(); !strings.Contains(head, "limit 450 lb") || !strings.Contains(r.Text(), "“9000”: is that the rope's break strength") {
+	r, _ := k.say("job: limit 450 lb, block good for 9000, me climbing", "1")
+	if head := r.Headline(); !strings.Contains(head, "limit 450 lb") || !strings.Contains(r.Text(), "“9000”: is that the block's break strength") {
 		t.Errorf("the rest is not kept: %s", r.Text())
 	}
 	if r, _ := k.say("what's the job?", "1"); !strings.Contains(r.Headline(), "limit 450 lb") {

@@ -132,7 +132,7 @@ func (a *answer) leaveAllOut(ask *parser.Ask, rest answer) {
 // showLeft puts what the message comes to without the words beside the choice to leave
 // them out, as beside each of several trees: one tap, and the crew sees what it gives.
 func (a *answer) showLeft(rest answer) {
-	if len(a.choices) == 0 || a.asked.LikeStop != "" {
+	if len(a.choices) == 0 || a.asked.LikeStop != "" || a.asked.OfSomebody {
 		return
 	}
 	switch {

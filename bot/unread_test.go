@@ -129,8 +129,8 @@ func TestLengthOfWhatIsNotKnown(t *testing.T) {
 	}
 }
 
-// No word is left out that may say which tree, what a number is, or that
-// somebody is in danger; nor are many.
+// No word is left out that may say which tree, what a number is, how wood and gear are, or
+// that somebody is in danger; nor are many. What it comes to without them is a choice.
 func TestWhatIsNeverLeftOut(t *testing.T) {
 	d := newDesk(t)
 	for _, question := range []string{
@@ -138,21 +138,44 @@ func TestWhatIsNeverLeftOut(t *testing.T) {
 		"blorf gum log 40 cm, 2 m", "red oak limb 14 in, 22 ft, blorf 12 ft", "blorf, zork, murk and quib: red oak limb 14 in, 22 ft",
 		"the tree is blorf, red oak limb 14 in, 22 ft", "looks really blorf, red oak limb 14 in, 22 ft", "it blorfs, red oak limb 14 in, 22 ft",
 		"with blorf on it, red oak limb 14 in, 22 ft", "blorf bark, red oak limb 14 in, 22 ft", "la rama está blorf, roble rojo de 14 pulgadas y 22 pies",
-		"the wood is unsound, red oak limb 14 in, 22 ft", "about blorf, red oak limb 14 in, 22 ft next to a power line", "about blorf, he is hurt", "about blorf, red oak limb 14 in, 22 ft, rotten",
+
 		"red oak limb 14 in, 22 ft, the sling looks blorf", "red oak limb 14 in, 22 ft on a blorf rope", "red oak limb 14 in, 22 ft, the drum is blorf",
 		"red oak limb 14 in, 22 ft from the blorf", "red oak limb 14 in, the blorf is 22 ft", "red oak limb, 14 in across at the blorf, 22 ft",
 		"blorf on the limb, red oak limb 14 in, 22 ft", "its blorf, red oak limb 14 in, 22 ft", "the red oak limb is dead and blorf, 14 in, 22 ft",
 		"it has a bit of blorf, red oak limb 14 in, 22 ft", "blorf wood, red oak limb 14 in, 22 ft",
-		"the block's gone blorf, red oak limb 14 in, 22 ft", "his arm is blorf, red oak limb 14 in, 22 ft", "dave blorfed up his elbow, red oak limb 14 in, 22 ft",
+		"the block's gone blorf, red oak limb 14 in, 22 ft",
 		"red oak limb 14 in, 22 ft, blorfed to the gate", "red oak limb 14 in, 22 ft, blorf loaded against the shed", "rama de roble rojo de 14 pulgadas y 22 pies, blorfada a la reja",
-		"he's blorf, red oak limb 14 in, 22 ft", "i'm blorf, red oak limb 14 in, 22 ft", "the climber looks a bit blorf, red oak limb 14 in, 22 ft",
-		"dave blorfed, red oak limb 14 in, 22 ft", "el jefe anda blorf, roble rojo de 14 pulgadas y 22 pies", "the apprentice got blorfed, red oak limb 14 in, 22 ft",
+
 		"la eslinga quedó blorf, roble rojo de 14 pulgadas y 22 pies", "anchor to the blorf, red oak limb 14 in, 22 ft",
-		"the fork is blorf, red oak limb 14 in, 22 ft", "the blorf weighs 400 lb, 3 wraps", "no blorf, red oak limb 14 in, 22 ft",
+		"the fork is blorf, red oak limb 14 in, 22 ft", "the blorf weighs 400 lb, 3 wraps",
 		"la eslinga se ve blorf, roble rojo de 14 pulgadas y 22 pies", "hay blorf en la rama, roble rojo de 14 pulgadas y 22 pies",
 		"rama de roble rojo de 14 pulgadas, 22 pies del blorf", "la madera es blorf, roble rojo de 14 pulgadas y 22 pies",
 	} {
-		if r, _ := answer(t, d, question); r.Status() == bot.Answered || strings.Contains(r.Text(), "plan on 1") || strings.Contains(r.Text(), "plan on 3") {
+		if r, _ := answer(t, d, question); r.Status() == bot.Answered {
+			t.Errorf("%q: %s\n%s", question, r.Status(), r.Text())
+		}
+	}
+}
+
+// Where somebody may be hurt, or a stop is told, no figure stands beside the word, not even
+// in a choice.
+func TestNoFigureBesideSomebody(t *testing.T) {
+	d := newDesk(t)
+	for _, question := range []string{
+		"his arm is blorf, red oak limb 14 in, 22 ft",
+		"dave blorfed up his elbow, red oak limb 14 in, 22 ft",
+		"he's blorf, red oak limb 14 in, 22 ft",
+		"i'm blorf, red oak limb 14 in, 22 ft",
+		"the climber looks a bit blorf, red oak limb 14 in, 22 ft",
+		"dave blorfed, red oak limb 14 in, 22 ft",
+		"el jefe anda blorf, roble rojo de 14 pulgadas y 22 pies",
+		"the apprentice got blorfed, red oak limb 14 in, 22 ft",
+		"about blorf, he is hurt",
+		"about blorf, red oak limb 14 in, 22 ft next to a power line",
+		"about blorf, red oak limb 14 in, 22 ft, rotten",
+		"the wood is unsound, red oak limb 14 in, 22 ft",
+	} {
+		if r, _ := answer(t, d, question); r.Status() == bot.Answered || strings.Contains(r.Text(), "1,950") {
 			t.Errorf("%q: %s\n%s", question, r.Status(), r.Text())
 		}
 	}

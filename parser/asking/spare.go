@@ -53,8 +53,29 @@ func factless(rd *reading.Reading, prev, next int) bool {
 // nothing of a number, a tree, wood or gear. Behind a word that lifts it may be
 // anybody.
 func changesNothing(rd *reading.Reading, prev, next int) bool {
-	return !tellsOfNumber(rd, prev, next) && !tellsOfWood(rd, prev, next) && !tellsOfGear(rd, prev, next) && !tellsHow(rd, prev) &&
-		!ofOthers(rd, prev) && !stops.IsLifted(rd, prev) && !rd.TermAt(next).Borne && !harmsBody(rd, next)
+	return !tellsOfNumber(rd, prev, next) && !tellsOfWood(rd, prev, next) && !tellsOfGear(rd, prev, next) && !tellsHow(rd, prev) && !ofSomebody(rd, prev, next)
+}
+
+// OfSomebody says whether an unknown word may tell how somebody fares: no figure stands
+// beside it, not even in a choice.
+func OfSomebody(rd *reading.Reading, a *parser.Ask) bool {
+	prev, next, _ := stops.Around(rd, a)
+	return a.Kind == parser.Unknown && (ofSomebody(rd, prev, next) || ofBodyBefore(rd, prev))
+}
+
+// ofSomebody says whether a word between two elements may tell what was done to somebody,
+// or how they are.
+func ofSomebody(rd *reading.Reading, prev, next int) bool {
+	return ofOthers(rd, prev) || stops.IsLifted(rd, prev) || rd.TermAt(next).Borne || harmsBody(rd, next)
+}
+
+// ofBodyBefore says whether a part of somebody is said to be how a word behind the element
+// at i tells: "his arm is …".
+func ofBodyBefore(rd *reading.Reading, i int) bool {
+	for i >= 0 && rd.At(i).Pause == 0 && (rd.At(i).Marked(lexicon.MarkIs) || rd.TermAt(i).State || rd.Cued(rd.At(i), lexicon.CueTurns)) {
+		i--
+	}
+	return i >= 0 && stops.OfBody(rd, i)
 }
 
 // afterPiece says whether a word begins what is said right behind a piece, "…, anchored

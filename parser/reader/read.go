@@ -313,6 +313,7 @@ func describe(rd *reading.Reading, asks []*parser.Ask) {
 	for _, a := range asks {
 		turning.OpenNumber(rd, a)
 		a.Spare, a.AsTree, a.LikeStop, a.Glued = asking.Spare(rd, a), asking.AsTree(rd, a), turning.LikeStop(rd, a), asking.Glued(rd, a)
+		a.OfSomebody = asking.OfSomebody(rd, a)
 		a.Clause, a.Denied = turning.TurnedClause(rd, a), turning.DeniedClause(rd, a)
 	}
 }
