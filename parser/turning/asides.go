@@ -83,6 +83,8 @@ func onlySaid(rd *reading.Reading, i, from, to int) bool {
 	head, end := headOf(rd, i, to)
 	no := rd.TermAt(i).Corrects && !rd.Cued(rd.Elems[i], lexicon.CueNot)
 	switch in := rd.In; {
+	case rd.AnyAt(func(k int) bool { return k > i && k < to && rd.Cued(rd.Elems[k], lexicon.CueDrumPost) }):
+		return false // "we dont have a post" may be the drum
 	case rd.Cued(rd.Elems[i], lexicon.CueIgnores):
 		return anyWho(rd, i+1, to) && !aloftOrUnder(rd, i+1, to) // "ignore what the boss says"
 	case in.Cued(head, lexicon.CueMood):

@@ -39,6 +39,11 @@ func foregone(rd *reading.Reading, i, from, to int) (start, end int) {
 		return i, unasked(rd, i)
 	case oldKit(rd, i) > 0:
 		return i, oldKit(rd, i)
+	case absentEnd(rd, i) > 0 && !dire:
+		if !anyWho(rd, from, i) {
+			from = i
+		}
+		return from, absentEnd(rd, i)
 	case from < i && !anyWho(rd, from, i), bounds.AnyWithin(rd, from-1, i, told):
 		return 0, 0 // "it wont drop" may be stuck
 	case crew, dire:
