@@ -76,6 +76,8 @@ var taught = map[parser.Intent][]string{
 	parser.TopicButtShort: {"The stem is thickest at the butt: there a short piece weighs as much as a long one near the tip."},
 	parser.TopicWindy: {"Wind is in none of my figures. How much is too much, the qualified arborist on site says; in doubt, nobody is up there.", // common practice, no source
 		"From a gale on, 39 mph or 62 km/h, I give none."},
+	parser.TopicChoked: {"Choked, a sling bends hard round itself where it holds itself: there it takes less. In a basket two legs carry.",
+		"For a figure: “sling 4,000 lb WLL, choked, 600 lb limb”."},
 	parser.TopicDropped: {"Lowered: on the rope all the way, about its weight on it. Dropped: it falls free until the rope stops it, and that pulls far harder.",
 		"For a figure: “300 lb log drops 3 ft, 60 ft of rope, rope breaks at 16,000 lb”."},
 }
@@ -106,6 +108,8 @@ var ofAnswers = map[parser.Intent][]string{
 	parser.TopicSetJob:    {"Type what holds from now on: “limit 600 lb”, “rope breaks at 16,000 lb”, “arborist Dana”. “What's the job?” shows what is kept, “clear the limit” takes it out."},
 	parser.TopicDoubt: {"Then do not use it. Type the piece again whole, with measured sizes: “14 in red oak limb, 22 ft”.",
 		"“show the numbers” after an answer says how it was worked out."},
+	parser.TopicNote: {"I take no notes and remind nobody: the log holds what is asked here and its answer.",
+		"For the job I keep limit, gear, crew and arborist: “limit 500 lb”."},
 	parser.TopicStandBy: {"A message confirms nothing: tap “Confirmed on site” below the answer. The job's arborist and supervisors have it.",
 		"Every question here stands in the log with its answer."},
 	parser.TopicNoSize: {"Measure it. Where nobody can, type from the least to the most, and I plan on the most: “red oak limb 12 to 16 in, 20 to 24 ft”.",

@@ -48,6 +48,7 @@ const (
 	TopicMoreRope  Intent = "about-more-rope"     // whether more rope softens a stop
 	TopicButtShort Intent = "about-butt-short"    // why the pieces at the butt are the shortest
 	TopicWindy     Intent = "about-windy"         // how much wind is too much
+	TopicChoked    Intent = "about-choked"        // why a choked sling holds less
 )
 
 // What is asked of the answers, and of us.
@@ -76,6 +77,7 @@ const (
 	TopicAssumed   Intent = "about-assumed"     // what the last answer takes for granted
 	TopicLog       Intent = "about-log"         // what was asked and answered
 	TopicLogOpen   Intent = "about-log-open"    // what of it nobody stood by yet
+	TopicNote      Intent = "about-note"        // what is to be written down, or called to mind
 )
 
 // What a word of the trade means.
@@ -104,7 +106,7 @@ var TopicsTold = []Intent{
 	TopicCalls, TopicWhenLower, TopicHowFast, TopicStretches, TopicGloves, TopicHand, TopicWrapsWhen, TopicFromWraps, TopicHigher, TopicBigger,
 	TopicOverLimit, TopicGrowsOn, TopicLoose, TopicMeasure, TopicLogOrLimb, TopicKnots, TopicOffline, TopicRange, TopicWhyAsk, TopicTrees, TopicPhoto, TopicKN,
 	TopicKilo, TopicStartOver, TopicSetJob, TopicDoubt, TopicStandBy, TopicPlace,
-	TopicMoreRope, TopicButtShort, TopicWindy, TopicLogOpen,
+	TopicMoreRope, TopicButtShort, TopicWindy, TopicChoked, TopicLogOpen, TopicNote,
 	TopicBlock, TopicKnot, TopicWet, TopicOldRope, TopicWay, TopicMoist, TopicLeaves,
 }
 

@@ -16,7 +16,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueBlockUnder: true, CueBlocks: true, CueBorne: true, CueBothLegs: true, CueBothOf: true,
 	CueBreaksAt: true, CueBuilt: true, CueBunch: true, CueBut: true, CueByHand: true,
 	CueCan: true, CueCapable: true, CueCar: true, CueCarries: true, CueCarriesLoad: true,
-	CueChanges: true, CueClause: true, CueClimber: true, CueClockwise: true, CueClosed: true,
+	CueChanges: true, CueClause: true, CueSubject: true, CueClimber: true, CueClockwise: true, CueClosed: true,
 	CueColour: true, CueConfirm: true, CueConfirmed: true, CueCountOn: true, CueCounted: true,
 	scan.CueCountless: true, CueCounts: true, CueCouple: true, CueCrew: true, CueCrewNamed: true,
 	CueCrown: true, CueCutOnTrunk: true, CueCutting: true, CueDayAhead: true, CueDayNow: true,

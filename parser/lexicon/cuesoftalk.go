@@ -15,6 +15,7 @@ const (
 	CueStandsTail scan.Cue = "stands-tail" // behind where it is, likewise
 	CuePutIt      scan.Cue = "put-it"      // puts what was spoken of somewhere
 	CueAils       scan.Cue = "ails"        // behind somebody, that they stay at home
+	CueSubject    scan.Cue = "subject"     // who does something, and to whom nothing is done: "he"
 	CueAloft      scan.Cue = "aloft"       // where who climbs is
 	CueCrew       scan.Cue = "crew"        // beside how many there are in all
 	CueCrewNamed  scan.Cue = "crew-named"  // before the number that a crew is called by

@@ -74,7 +74,7 @@ func Lifted(rd *reading.Reading, i int) bool {
 		article = article || rd.At(j).Marked(lexicon.MarkArticle|lexicon.MarkAt)
 		j++
 	}
-	if !Person(rd, j) || rd.At(j+1).Piece() || rd.At(j+1).Marked(lexicon.MarkGear|lexicon.MarkArticle) || rd.At(j+1).Fig != nil && rd.At(j+2).Piece() {
+	if !Person(rd, j) || rd.Cued(rd.At(j), lexicon.CueSubject) || rd.At(j+1).Piece() || rd.At(j+1).Marked(lexicon.MarkGear|lexicon.MarkArticle) || rd.At(j+1).Fig != nil && rd.At(j+2).Piece() {
 		return false
 	}
 	e := rd.At(j)
@@ -101,7 +101,7 @@ func Person(rd *reading.Reading, i int) bool { return rd.TermAt(i).Human || rd.T
 // is told that could be lifted: "hes 85kg, 4:1".
 func Hangs(rd *reading.Reading, i int) bool {
 	fig := rd.Elems[i].Fig
-	if fig == nil || fig.Dim != parser.DimMass || !rd.TermAt(gear.PastIs(rd, i-1)).Human && !somebody(rd, fig) || someonePulls(rd) || selfWeighs(rd, i) >= 0 {
+	if fig == nil || fig.Dim != parser.DimMass || !rd.TermAt(gear.PastIs(rd, i-1)).Human && !somebody(rd, fig) || someonePulls(rd) || selfWeighs(rd, i) >= 0 || rd.AnyAt(rd.Is(personHolds)) {
 		return false
 	}
 	hauls := false

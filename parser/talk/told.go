@@ -75,7 +75,7 @@ func told(rd *reading.Reading) (topic parser.Intent, from, to int) {
 			case to <= i:
 			case line.None:
 				none = append(none, toldAt{line, i, to})
-			case rests[line.Name] && rd.AnyAt(rd.Is(strengthTold)), tells[line.Name] && !plain && asksOrKeeps(rd):
+			case rests[line.Name] && rd.AnyAt(rd.Is(strengthTold)), tells[line.Name] && !plain && asksOrKeeps(rd), line.Name == "note" && rd.AnyAt(rd.Is(ofJob)):
 			case (plain || line.Beside && beside && (!weighed || grave[line.Name])) && (!line.First || rd.First):
 				found = append(found, toldAt{line, i, to})
 			}
@@ -104,7 +104,12 @@ var grave = map[string]bool{"edge": true, "heavier": true}
 var rests = map[string]bool{"knot": true}
 
 // tells are the topics that a message tells rather than asks.
-var tells = map[string]bool{"how-confirm": true}
+var tells = map[string]bool{"how-confirm": true, "note": true}
+
+// ofJob says whether what may be kept for the job stands at i: gear, or who works.
+func ofJob(rd *reading.Reading, i int) bool {
+	return gear.Part(rd.Elems[i]) != "" || rd.Elems[i].Plays(parser.People)
+}
 
 // asksOrKeeps says whether anything is asked beside what is told, or told that may hold for
 // the job: "supervisor ok'd the anchor, block load for 600 lb", "boss ok'd the 600 lb limit".
