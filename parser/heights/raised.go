@@ -95,12 +95,20 @@ func tiedAt(rd *reading.Reading, i int) bool {
 
 // blockAbove reads "block 10 ft above" with nothing behind it that it is above.
 func blockAbove(rd *reading.Reading, i int) bool {
-	if over := rd.At(i + 1); !gear.Far(rd, i) || !rd.Cued(over, lexicon.CueAbove) && !rd.Cued(over, lexicon.CueOverHinge) || !gear.BlockBefore(rd, i) && !sizes.BlockAt(rd, i-1) && !anchorAt(rd, rd.Back(i-1)) {
+	if over := rd.At(i + 1); !gear.Far(rd, i) || !rd.Cued(over, lexicon.CueAbove) && !rd.Cued(over, lexicon.CueOverHinge) || !gear.BlockBefore(rd, i) && !sizes.BlockAt(rd, i-1) && !anchorAt(rd, rd.Back(i-1)) && !gotAbove(rd, i) {
 		return false
 	}
 	next := rd.At(i + 2)
 	ofIt := rd.Cued(next, lexicon.CueLoad) && rd.EndsBreath(i+3) // "block 14 ft above it"
 	return ofIt || rd.EndsBreath(i+2) || next.Polite() && !next.Marked(lexicon.MarkArticle|lexicon.MarkPlace|lexicon.MarkPronoun) || next.Term != nil && next.Term.Note == parser.TieWanted
+}
+
+// gotAbove reads "I only got about 8 ft over it", where the top block is named before.
+func gotAbove(rd *reading.Reading, i int) bool {
+	got := rd.TermAt(rd.Back(i-1)).State || rd.Cued(rd.At(rd.Back(i-1)), lexicon.CueOwns)
+	return got && rd.Cued(rd.At(i+2), lexicon.CueLoad) && rd.AnyAt(func(k int) bool {
+		return k < i && (gear.Part(rd.Elems[k]) == lexicon.PartBlock || rd.Cued(rd.Elems[k], lexicon.CueTopBlock))
+	})
 }
 
 // anchorAt says whether the words at i say where the line lowers from: "anchor point".

@@ -96,6 +96,19 @@ func howHighFirst(rd *reading.Reading, i int) bool {
 	return false
 }
 
+// blockPair is the second of two blocks that are named together from the element at i on, "my
+// block on the limb and the block up top", 0 where they are not.
+func blockPair(rd *reading.Reading, i int) int {
+	if !rd.Cued(rd.Elems[i], lexicon.CueBlockOnLoad) && !rd.Cued(rd.Elems[i], lexicon.CueTopBlock) || !rd.At(i+1).Marked(lexicon.MarkAnd) {
+		return 0
+	}
+	j := rd.Past(i+2, +1, lexicon.MarkArticle)
+	if rd.At(j).Fig == nil && (rd.Cued(rd.At(j), lexicon.CueTopBlock) || rd.Cued(rd.At(j), lexicon.CueBlockOnLoad)) {
+		return j
+	}
+	return 0
+}
+
 // blocksBeside says whether blocks are told besides the word at i that stands for them: "where
 // do i put the moving block so they dont slam together".
 func blocksBeside(rd *reading.Reading, i int) bool {
@@ -103,7 +116,7 @@ func blocksBeside(rd *reading.Reading, i int) bool {
 		return true
 	}
 	for k := i - 1; k >= 0 && rd.Elems[k].Pause < 4; k-- {
-		if heights.BlocksAt(rd, k) || gear.Part(rd.Elems[k]) == lexicon.PartBlock || rd.TermAt(k).Note == parser.MovingBlock {
+		if heights.BlocksAt(rd, k) || gear.Part(rd.Elems[k]) == lexicon.PartBlock || rd.Cued(rd.Elems[k], lexicon.CueTopBlock) || rd.TermAt(k).Note == parser.MovingBlock {
 			return true
 		}
 	}

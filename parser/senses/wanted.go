@@ -19,6 +19,10 @@ func Wanted(rd *reading.Reading) {
 			besidesMeeting(rd, i, i)
 		case heights.BlocksAt(rd, i), rd.Cued(rd.Elems[i], lexicon.CueSoThey) && blocksBeside(rd, i):
 			blocksMeet(rd, i)
+		case rd.Cued(rd.Elems[i], lexicon.CueAsking) && rd.Cued(rd.At(i+1), lexicon.CuePeople) && rd.Cued(rd.At(i+2), lexicon.CueMeets) && blocksBeside(rd, i):
+			blocksMeet(rd, i+1) // "will they smack together"
+		case blockPair(rd, i) > 0:
+			blocksMeet(rd, blockPair(rd, i))
 		case rd.Cued(rd.Elems[i], lexicon.CueMeets):
 			meetBlocks(rd, i)
 		case rd.Cued(rd.Elems[i], lexicon.CueWhere):

@@ -108,7 +108,7 @@ func risesBy(rd *reading.Reading, i int) bool {
 			return true // "needs to go up 12"
 		}
 		if rd.Cued(e, lexicon.CueRises) {
-			return liftTold(rd) || rd.Cued(e, lexicon.CueRaises) || loadRises(rd, k)
+			return liftTold(rd) || rd.Cued(e, lexicon.CueRaises) || loadRises(rd, k) || meetsAsked(rd)
 		}
 		if !e.Polite() && rd.TermAt(k).Note != "about" && !rd.Cued(e, lexicon.CueMerely) && !e.Marked(lexicon.MarkUpward|lexicon.MarkErect|lexicon.MarkBound) {
 			return false
@@ -167,6 +167,11 @@ func tellsOn(rd *reading.Reading, i int) bool {
 
 // theLoad says whether the mass at i names a load that was told of: "the 300 lb log".
 func theLoad(rd *reading.Reading, i int) bool { return rd.Cued(rd.At(i-1), lexicon.CueThe) }
+
+// meetsAsked says whether it is asked if blocks meet: what comes up then is their load.
+func meetsAsked(rd *reading.Reading) bool {
+	return rd.AnyAt(func(i int) bool { return rd.TermAt(i).Note == parser.BlocksMeet })
+}
 
 // heavyTold says whether a message tells what a load weighs.
 func heavyTold(rd *reading.Reading) bool { return rd.AnyAt(rd.Is(gear.Heavy)) }
