@@ -20,16 +20,35 @@ func LiftedByHand(rd *reading.Reading) {
 	if rd.LiftsOn() || rd.Before.Has(parser.Parts, parser.HitchHeight, parser.RopeLength, parser.RopeBreak) || rd.AnyAt(rd.Is(roped)) || !rd.AnyAt(rd.Is(woodOrBody)) {
 		return
 	}
-	people := rd.AnyAt(func(i int) bool { return rd.Elems[i].Plays(parser.People) || rd.TermAt(i).Count > 0 })
-	bare := rd.AnyAt(func(i int) bool {
-		return rd.TermAt(i).ByHand || single(rd, i)
+	people := rd.AnyAt(func(i int) bool {
+		return rd.Elems[i].Plays(parser.People) || rd.TermAt(i).Count > 0 || rd.TermAt(i).AndSelf
 	})
+	bare := rd.AnyAt(func(i int) bool {
+		return rd.TermAt(i).ByHand || single(rd, i) || people && oneEnd(rd, i)
+	})
+	endPassed(rd, bare)
 	for i, e := range rd.Elems {
 		carried := rd.TermAt(i).Intent != parser.AskLift // which no tackle does
 		lifted := rd.Cued(e, lexicon.CueHandLift) && (bare || people && (carried || rd.Has(lexicon.MarkRound)))
 		if lifted || rd.Cued(e, lexicon.CueHandMove) && (bare || people) && rd.At(i+1).Fig == nil {
 			rd.Alter(i, func(t *scan.Term) { *t = scan.Term{Intent: parser.AskWeight, Note: parser.MovedByHand} })
 			rd.Passed = slices.DeleteFunc(rd.Passed, func(p parser.Said[string]) bool { return p.Start == e.Start })
+		}
+	}
+}
+
+// oneEnd says whether the element at i tells that one end of the piece is lifted, "lift one
+// end of it", and no more of it than that.
+func oneEnd(rd *reading.Reading, i int) bool {
+	return rd.TermAt(i).OneEnd && rd.Cued(rd.At(i-1), lexicon.CueHandLift) && rd.At(i-1).Fig == nil
+}
+
+// endPassed passes over which end is lifted by hand: it is planned on all of the piece.
+func endPassed(rd *reading.Reading, byHand bool) {
+	for i := range rd.Elems {
+		if byHand && oneEnd(rd, i) {
+			e := rd.Elems[i]
+			rd.Pass(i, i+1, reading.Element{Start: e.Start, End: e.End, Term: &scan.Term{Chatter: true}})
 		}
 	}
 }

@@ -225,6 +225,7 @@ var gearSteps = []step{
 	heights.LoadHeights,
 	heights.LiftBlock,
 	sizes.ToClear,
+	gear.FactorGives,
 	gear.MostOnGear,
 	gear.LimitOnBlock,
 	gear.LoadsSeen,

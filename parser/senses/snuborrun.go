@@ -40,7 +40,21 @@ func SnubOrRun(rd *reading.Reading) bool {
 			either++
 		}
 	}
-	return either == 1 || either == 0 && versusAt(rd, last) // "less than if i snub it"
+	return either == 1 || either == 0 && (versusAt(rd, last) || bothIfs(rd, first, last)) // "less than if i snub it"
+}
+
+// bothIfs reads "how hard does it hit if he lets it run and how hard if he snubs it": each of
+// the two stands behind an "if" of its own.
+func bothIfs(rd *reading.Reading, first, last int) bool {
+	behindIf := func(i int) bool {
+		k := i - 1
+		for rd.TermAt(k).Human || rd.TermAt(k).Someone || rd.At(k).Marked(lexicon.MarkPronoun) || rd.Cued(rd.At(k), lexicon.CueAllOf) {
+			k--
+		}
+		words := scan.SplitWords(rd.Word(rd.At(k)))
+		return k >= 0 && len(words) > 0 && rd.In.Cued(words[len(words)-1], lexicon.CueIf)
+	}
+	return behindIf(first) && behindIf(last)
 }
 
 // SlowNotRun takes "lowering it slow, not letting it run" for what lowering is: held back all
