@@ -71,6 +71,8 @@ var taught = map[parser.Intent][]string{
 		"How hard it pulled: “400 lb log drops 4 ft, 60 ft of rope, rope breaks at 16,000 lb”."},
 	parser.TopicPlace: {"As close below the cut as it goes: all between them is fall. Where on the stem, the qualified arborist says.", // common practice, no source
 		"For a figure: “300 lb log drops 3 ft, 60 ft of rope, rope breaks at 16,000 lb”."},
+	parser.TopicSameThere: {"Yes: the sling and the shackle that hold the block see all that the block sees, about twice the piece, lowering steady. More on a snub or a drop.",
+		"For a figure: “block load for 600 lb, 60° between the legs”."},
 	parser.TopicMoreRope: {"The more rope between piece and drum, the more it stretches, and the softer the stop. Short rope is pulled far harder.",
 		"For a figure: “300 lb log drops 3 ft, 60 ft of rope, rope breaks at 16,000 lb”."},
 	parser.TopicButtShort: {"The stem is thickest at the butt: there a short piece weighs as much as a long one near the tip."},

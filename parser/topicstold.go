@@ -45,6 +45,7 @@ const (
 	TopicDropped   Intent = "about-drop-or-lower" // how a drop differs from lowering
 	TopicShocked   Intent = "about-shocked"       // whether a hard stop hurt the rope
 	TopicPlace     Intent = "about-block-place"   // how far below the cut the block hangs
+	TopicSameThere Intent = "about-same-there"    // whether what holds the block sees the same
 	TopicMoreRope  Intent = "about-more-rope"     // whether more rope softens a stop
 	TopicButtShort Intent = "about-butt-short"    // why the pieces at the butt are the shortest
 	TopicWindy     Intent = "about-windy"         // how much wind is too much
@@ -106,7 +107,7 @@ var TopicsTold = []Intent{
 	TopicCalls, TopicWhenLower, TopicHowFast, TopicStretches, TopicGloves, TopicHand, TopicWrapsWhen, TopicFromWraps, TopicHigher, TopicBigger,
 	TopicOverLimit, TopicGrowsOn, TopicLoose, TopicMeasure, TopicLogOrLimb, TopicKnots, TopicOffline, TopicRange, TopicWhyAsk, TopicTrees, TopicPhoto, TopicKN,
 	TopicKilo, TopicStartOver, TopicSetJob, TopicDoubt, TopicStandBy, TopicPlace,
-	TopicMoreRope, TopicButtShort, TopicWindy, TopicChoked, TopicLogOpen, TopicNote,
+	TopicSameThere, TopicMoreRope, TopicButtShort, TopicWindy, TopicChoked, TopicLogOpen, TopicNote,
 	TopicBlock, TopicKnot, TopicWet, TopicOldRope, TopicWay, TopicMoist, TopicLeaves,
 }
 

@@ -251,7 +251,7 @@ func (r *Reader) question(rd *reading.Reading) (parser.Question, error) {
 	q.Hello = q.Intent == parser.AskHelp && !turning.WantsHelp(rd)
 	talk.TellsFacts(rd, &q, slices.Concat(asks, numberAsks, []*parser.Ask{boundAsk, shapeAsk, treeAsk}))
 	if turning.Nonsense(rd, q, asks) {
-		if turning.Acknowledges(rd) {
+		if turning.Acknowledges(rd) && !talk.Queries(rd) {
 			q.Intent, q.Hello = parser.AskHelp, true
 			return q, nil
 		}
