@@ -23,7 +23,7 @@ func DrumUp(rd *reading.Reading) {
 		if n := drumsHeight(rd, i); n > 0 {
 			to = behindHeight(rd, n)
 		}
-		if k := rd.Past(i+1, +1, lexicon.MarkIs); rd.TermAt(k).Ask == parser.BreastHigh {
+		if k := drumPlace(rd, i); rd.TermAt(k).Ask == parser.BreastHigh {
 			to = k + 1 // "the drum is at chest height"
 		}
 		if to == 0 {
@@ -36,6 +36,16 @@ func DrumUp(rd *reading.Reading) {
 		}
 		rd.Pass(i, to, reading.Element{Start: drum.Start, End: drum.End, Term: left})
 	}
+}
+
+// drumPlace goes on from the drum at i over where on its stem it is: "drum on the trunk at",
+// "move the drum up to".
+func drumPlace(rd *reading.Reading, i int) int {
+	k := i + 1
+	for rd.At(k).Pause == 0 && (rd.At(k).Marked(lexicon.MarkIs|lexicon.MarkUpward|lexicon.MarkBound) || rd.Cued(rd.At(k), lexicon.CueDrumFoot)) {
+		k++
+	}
+	return k
 }
 
 // drumsHeight finds the number behind the drum at i that nothing else comes before, 0 where

@@ -218,6 +218,7 @@ var gearSteps = []step{
 	heights.MovingBlock,
 	heights.Offsets,
 	heights.BlockOffsets,
+	heights.TiePointHigh,
 	heights.BlockOver,
 	heights.OverTrunk,
 	heights.Swinging,

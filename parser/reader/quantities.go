@@ -123,7 +123,11 @@ func looseAsk(rd *reading.Reading, i int, full places.Bound, limb bool) *parser.
 		a.Fields = []parser.Field{parser.BlockBehind}
 		return a
 	case fig.Dim == parser.DimCount && !fig.Elsewhere:
-		return unitAsk(rd, i, full, limb)
+		a := unitAsk(rd, i, full, limb)
+		if before := rd.At(i - 2).Fig; rd.At(i-1).Cross && before != nil && before.Unit == nil && !full.Has(parser.Length) && !slices.Contains(a.Fields, parser.Length) {
+			a.Fields = append(slices.Clone(a.Fields), parser.Length) // "18x10": it is told, but for its unit
+		}
+		return a
 	case fig.Dim == parser.DimAngle:
 		a := fig.Ask(parser.WhichAngle, rd.Text)
 		a.Fields = []parser.Field{parser.BlockAngle}
