@@ -36,7 +36,7 @@ func (d *Desk) readWithout(a *answer, ev Event, before Turn, text string, ask *p
 	u := rest.unread
 	if !ask.Spare || rest.asksForWord() {
 		a.leaveAllOut(ask, rest)
-		a.showLeft(rest)
+		a.showLeft(ask, rest)
 		onlyShape := before.known && !a.leaned && a.question.Pieceless() && len(a.question.Quantities) == 0 // "14 top" is no limb
 		if a.unread.comes == "" && a.asksForWord() && a.asked.LikeStop == "" && !onlyShape {
 			a.tellSoFar(ask)
@@ -131,13 +131,14 @@ func (a *answer) leaveAllOut(ask *parser.Ask, rest answer) {
 
 // showLeft puts what the message comes to without the words beside the choice to leave
 // them out, as beside each of several trees: one tap, and the crew sees what it gives.
-func (a *answer) showLeft(rest answer) {
-	if len(a.choices) == 0 || a.asked.LikeStop != "" || a.asked.OfSomebody {
+// Not where a number may be of what the word names, nor of how somebody fares.
+func (a *answer) showLeft(ask *parser.Ask, rest answer) {
+	if len(a.choices) == 0 || a.asked.LikeStop != "" || a.asked.OfSomebody || ask.OfNumber {
 		return
 	}
 	switch {
 	case rest.status != Answered:
-		a.unread.comes = rest.unread.comes
+		a.unread.comes = cmp.Or(rest.unread.comes, rest.whichWeighs())
 	case !rest.comesToNothing() && methods[rest.question.Intent] != nil:
 		a.unread.comes = rest.lines[0]
 	}

@@ -90,6 +90,9 @@ func TestLeavingOutSaysWhatItComesTo(t *testing.T) {
 			t.Errorf("%q: %s", question, r.Text())
 		}
 	}
+	if r, _ := answer(t, d, "how many wraps, the tag on the zork says 4800 lb"); strings.Contains(r.Text(), "plan on") {
+		t.Error(r.Text()) // the number may be of the zork
+	}
 	if r, _ := answer(t, d, "the limb is hpllow, red oak limb 14 in, 22 ft"); strings.Contains(r.Text(), "1,950") {
 		t.Error(r.Text())
 	}

@@ -71,6 +71,7 @@ type Ask struct {
 	Measured   bool     // an unknown word with the length right before it, which may be that of what it names
 	Spare      bool     // an unknown word that stands beside nothing it could change
 	OfSomebody bool     // an unknown word that may tell how somebody fares
+	OfNumber   bool     // an unknown word right beside a number, which may be of what it names
 	LikeStop   string   // a word that ends all arithmetic, which an unknown one may be a slip of
 	Danger     string   // which of a kind that has several: "knot"
 	NearPower  bool     // somebody is hurt, and a power line is told of

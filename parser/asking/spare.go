@@ -152,6 +152,20 @@ func tellsOfNumber(rd *reading.Reading, prev, next int) bool {
 	return rd.At(p-1).Fig != nil || on && rd.At(p-1).Looks(lexicon.Before) && rd.At(p-2).Fig != nil && !wraps(rd, p-1)
 }
 
+// OfNumber says whether an unknown word may name what a number beside it is of: "the tag
+// on the … says 4800 lb". Without the word that would be the number of something else.
+func OfNumber(rd *reading.Reading, a *parser.Ask) bool {
+	if a.Kind != parser.Unknown {
+		return false
+	}
+	prev, next, _ := stops.Around(rd, a)
+	k := pastLinks(rd, next)
+	for rd.Cued(rd.At(k), lexicon.CueStamped) || rd.TermAt(k).Rated || rd.TermAt(k).Label {
+		k++
+	}
+	return rd.At(prev).Fig != nil && rd.At(prev).Pause == 0 || rd.At(k).Fig != nil && !wraps(rd, k+1)
+}
+
 // wraps says whether the element at i makes the number before it one of wraps. That is
 // all that it can be of: "3 wraps on the …" is whatever the line runs round.
 func wraps(rd *reading.Reading, i int) bool {

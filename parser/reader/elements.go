@@ -21,7 +21,7 @@ func (r *Reader) elements(text string, in *scan.Tongue, m *scan.Message, before 
 	run := make([]lexicon.Word, 0, 8) // words not yet looked up
 	for _, it := range m.Items {
 		if it.Words != nil {
-			run = r.appendWords(run, it.Words)
+			run = r.appendWords(text, run, it.Words)
 			continue
 		}
 		r.terms(out, run)
@@ -46,9 +46,10 @@ func (r *Reader) elements(text string, in *scan.Tongue, m *scan.Message, before 
 }
 
 // appendWords splits a run. A symbol that is not in the vocabulary says
-// nothing.
-func (r *Reader) appendWords(run []lexicon.Word, t *lexer.Token) []lexicon.Word {
+// nothing, nor does the "s" behind the number of several: "two 200s".
+func (r *Reader) appendWords(all string, run []lexicon.Word, t *lexer.Token) []lexicon.Word {
 	text, base := t.Value, t.Pos.Offset
+	glued := base > 0 && scan.IsDigit(all[base-1])
 	for at := 0; at < len(text); {
 		n := strings.IndexFunc(text[at:], scan.Gap)
 		if n < 0 {
@@ -56,10 +57,11 @@ func (r *Reader) appendWords(run []lexicon.Word, t *lexer.Token) []lexicon.Word 
 		}
 		if n > 0 {
 			w := lexicon.Word{Folded: scan.Fold(text[at : at+n]), Start: base + at, End: base + at + n}
-			if !reading.Symbol(w.Folded) || r.lex.Root.After(w.Folded) != nil {
+			if severalOf := w.Folded == "s" && glued; !severalOf && (!reading.Symbol(w.Folded) || r.lex.Root.After(w.Folded) != nil) {
 				run = append(run, w)
 			}
 		}
+		glued = false
 		at += n + len(text[at+n:]) - len(strings.TrimLeftFunc(text[at+n:], scan.Gap))
 	}
 	return run

@@ -296,22 +296,11 @@ func ofGear(rd *reading.Reading, q *parser.Question) {
 	q.OfGear, q.Held = gear.GearAsked(rd, *q), q.Pieceless() && gear.WhetherHolds(rd, *q)
 }
 
-// snubOrRun notes that it is asked whether to stop a piece dead or to let it run; where
-// both are told, it asks.
-func snubOrRun(rd *reading.Reading, q *parser.Question) []*parser.Ask {
-	switch both := q.Noted(parser.Snubbed) && q.Has(parser.RunLength); {
-	case both && senses.SnubOrRun(rd):
-		q.Notes = append(q.Notes, parser.SnubOrRun)
-	case both:
-		return []*parser.Ask{snubbedRun(rd)}
-	}
-	return nil
-}
-
 // describe says of the words that must be asked about what may be made of them.
 func describe(rd *reading.Reading, asks []*parser.Ask) {
 	for _, a := range asks {
 		turning.OpenNumber(rd, a)
+		a.OfNumber = asking.OfNumber(rd, a)
 		a.Spare, a.AsTree, a.LikeStop, a.Glued = asking.Spare(rd, a), asking.AsTree(rd, a), turning.LikeStop(rd, a), asking.Glued(rd, a)
 		a.OfSomebody = asking.OfSomebody(rd, a)
 		a.Clause, a.Denied = turning.TurnedClause(rd, a), turning.DeniedClause(rd, a)
@@ -388,14 +377,4 @@ func clash(rd *reading.Reading, e reading.Element, f parser.Field) *parser.Ask {
 	a := reading.AskAt(parser.Conflict, rd.Text, e.Start, e.End-e.Start)
 	a.Fields = []parser.Field{f}
 	return a
-}
-
-// snubbedRun asks about a line that is held fast and let run as well.
-func snubbedRun(rd *reading.Reading) *parser.Ask {
-	for _, e := range rd.Elems {
-		if e.Term != nil && e.Term.Note == parser.Snubbed {
-			return clash(rd, e, parser.RunLength)
-		}
-	}
-	return nil
 }
