@@ -265,6 +265,7 @@ func (a *answer) tellBlock() {
 		return
 	}
 	a.lines = append(a.lines, v.say("Top block sees %s lowering steady. Lift, snub or drop: more.", v.load(a.result.Block)))
+	a.tellDrumAside()
 }
 
 // drumAsked says whether it is asked what the drum, or the sling that holds it, bears.
