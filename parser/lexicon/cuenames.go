@@ -50,7 +50,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueMeter: true, CueMinus: true, CueMinute: true, CueMissingMan: true, CueMoisture: true,
 	CueMood: true, CueMore: true, CueMoreBlock: true, CueMostVerb: true, CueMoveBlock: true,
 	CueMoved: true, CueMoves: true, CueMovesLoad: true, CueMustPull: true, CueNeeds: true,
-	CueNegative: true, CueNewly: true, CueNextPiece: true, CueNoBranches: true, CueNoOne: true, CueButFor: true, CueNoneOf: true, CueNoneOver: true, CueLikes: true, CueOurAnswer: true, CueUtters: true, CueNay: true, CueSaysNo: true, CueWhyShort: true, CueGoesRound: true, CueDrumPost: true, CueFewerThan: true,
+	CueNegative: true, CueNewly: true, CueNextPiece: true, CueNoBranches: true, CueNoOne: true, CueButFor: true, CueNoneOf: true, CueNoneOver: true, CueEverybody: true, CueKeptOut: true, CueKeptOff: true, CueLikes: true, CueOurAnswer: true, CueUtters: true, CueNay: true, CueSaysNo: true, CueWhyShort: true, CueGoesRound: true, CueDrumPost: true, CueFewerThan: true,
 	CueNoTree: true, CueNot: true, CueNow: true, CueOfHand: true, CueOfJob: true,
 	CueOfLog: true, CueOfPull: true, CueOfWay: true, CueOffBy: true, CueOffFeet: true, CueOffGround: true, CueOffFrom: true,
 	CueOffTrunk: true, CueOffset: true, CueOldRope: true, CueOnIt: true, CueOnTag: true,

@@ -206,6 +206,9 @@ const (
 	CueLikes         scan.Cue = "likes"          // behind a denial, what is thought of an answer
 	CueOurAnswer     scan.Cue = "our-answer"     // our answer, where it is liked or not
 	CueUtters        scan.Cue = "utters"         // behind a denial, what somebody says
+	CueEverybody     scan.Cue = "everybody"      // who is told how far to stay off
+	CueKeptOut       scan.Cue = "kept-out"       // before how far nobody shall be near
+	CueKeptOff       scan.Cue = "kept-off"       // behind how far off people shall stay
 	CueFewerThan     scan.Cue = "fewer-than"     // before how many wraps it may be less than
 	CueNoneOver      scan.Cue = "none-over"      // before what no piece shall weigh
 	CueStrikes       scan.Cue = "strikes"        // behind a denial, what a piece shall not do on its way

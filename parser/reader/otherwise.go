@@ -16,6 +16,7 @@ import (
 
 // otherwise settles such words before numbers are placed.
 func otherwise(rd *reading.Reading) {
+	turning.KeepOut(rd)
 	turning.GuessTakenBack(rd)
 	turning.NobodyPulls(rd)
 	turning.WhyNot(rd)

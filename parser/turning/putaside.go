@@ -48,6 +48,8 @@ func PutAside(rd *reading.Reading, i int) bool {
 		if toNumber(rd, end) || rd.At(end).Piece() || !rd.AnyAt(func(k int) bool { return k != j && OtherTree(rd, k, j) }) {
 			return false
 		}
+	case tieForTie(rd, i) > 0:
+		end = tieForTie(rd, i)
 	case !crotchOrBlock(rd, j) && !drumForDrum(rd, i, j) || toNumber(rd, end):
 		return false
 	}
@@ -92,6 +94,22 @@ func ThingPutAside(rd *reading.Reading, i int) bool {
 	}
 	LeaveOut(rd, i, end)
 	return true
+}
+
+// tieForTie finds where it ends what place a piece is not tied at, where another is told
+// right before the words at i, "in the middle instead of by the fat end", and no number of
+// either; 0 elsewhere.
+func tieForTie(rd *reading.Reading, i int) int {
+	place := func(k int) bool {
+		e := rd.At(k)
+		return e.Fig == nil && (e.Plays(parser.ButtDiameter) || e.Plays(parser.TipDiameter) || e.Plays(parser.MidDiameter))
+	}
+	tied := rd.AnyAt(func(k int) bool { return k < i && rd.TermAt(k).Tied })
+	j := rd.Past(i+1, +1, lexicon.MarkArticle|lexicon.MarkAt|lexicon.MarkIn|lexicon.MarkWhere|lexicon.MarkRelation)
+	if !tied || !place(i-1) && !rd.TermAt(i-1).Tied || !place(j) || toNumber(rd, j+1) || rd.At(i-2).Fig != nil {
+		return 0
+	}
+	return j + 1
 }
 
 // drumForDrum says whether one drum is told right before the words at i and another at j:
