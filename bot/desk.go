@@ -243,10 +243,10 @@ func (d *Desk) askAnew(a answer, ev Event, before Turn, said, q parser.Question,
 		turn.open = append(before.openWith(q), turn.open...)
 	}
 	if before.known && ask.Kind != parser.Missing && !(a.leaned && before.tellsBesides(q, ask)) && keepsTalk(ask) && (q.Bare || !tellsAnew(q) || before.fillsInDoubt(q, ask) || a.leaned && !turn.known && ask.Turning == parser.TurnsBound) {
-		turn = before.unsettled(ask, text)
+		turn = before.unsettled(ask, text).unheard(q, text)
 	}
 	if !a.leaned && before.goesOnFrom(q, ask) || a.leaned && !turn.known && len(q.MissingPiece()) > 0 {
-		turn = before.unsettled(ask, text) // it changes a piece, and is none of its own
+		turn = before.unsettled(ask, text).unheard(q, text) // it changes a piece, and is none of its own
 	}
 	turn = turn.goingBy(before.which, a.leaned)
 	turn = turn.behind(before, true, tellsPiece(q) || ask.Kind == parser.WhichTree)

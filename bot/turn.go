@@ -41,7 +41,7 @@ func (t Turn) leans(q parser.Question, ask *parser.Ask, job Job) bool {
 		return false
 	case q.Intent == parser.AskTree && q.Pieceless():
 		return t.onlyPayload(q) // else of all the pieces, not of the last
-	case t.answersGear(q), t.weighs(q, whole), t.swingsPast(q), t.tiesSwung(q), t.fills(q), t.goesOnLifting(q), t.otherTackle(q, ask):
+	case t.answersGear(q), t.weighs(q, whole), t.swingsPast(q), t.tiesSwung(q), t.fills(q), t.goesOnLifting(q), t.otherTackle(q, ask), t.turnsThere(q):
 		return true
 	case q.FollowUp || t.pending != nil && lacks && !(ofWords(t.pending) && tellsPiece(q)):
 		return true

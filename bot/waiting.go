@@ -109,6 +109,16 @@ func (t Turn) goesOnFrom(q parser.Question, ask *parser.Ask) bool {
 	return nothing || ofWords(ask) && !q.Has(parser.Weight) && len(q.MissingPiece()) > 1
 }
 
+// unheard is the turn after a message in doubt that tells that a piece falls, or is held fast,
+// though without a number: figures for lowering it steady say that this is in none of them.
+func (t Turn) unheard(q parser.Question, text string) Turn {
+	falls := q.Intent == parser.AskDrop || q.Noted(parser.Snubbed) || q.Noted(parser.CutFalls)
+	if falls && !slices.Contains(t.open, text) {
+		t.open = append(slices.Clone(t.open), text)
+	}
+	return t
+}
+
 // stillNeeded is what an answer in the making found to be missing, nil where nothing is.
 func (a *answer) stillNeeded() *parser.Ask {
 	if a.status != Needs || len(a.needs) == 0 {
@@ -200,6 +210,14 @@ func (t Turn) wantsPiece() bool {
 // wants says whether a fact was asked for, and not told yet.
 func (t Turn) wants(f parser.Field) bool {
 	return t.pending != nil && slices.Contains(t.pending.Fields, f)
+}
+
+// turnsThere says whether a message tells the angle that was asked for of a redirect, and what
+// hangs on the rope, and asks for nothing of its own: "60 degrees between the two legs, 300 kg".
+// By itself it would be of the top block.
+func (t Turn) turnsThere(q parser.Question) bool {
+	told := q.Intent == parser.AskBlockLoad && !q.Asks && q.Has(parser.BlockAngle, parser.Turn) && q.Species == nil
+	return t.wants(parser.Turn) && slices.ContainsFunc(t.question.Notes, parser.Redirecting) && told
 }
 
 // fills says whether a message tells what was asked for and asks for nothing of its own:

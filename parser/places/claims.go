@@ -75,7 +75,7 @@ func BetweenTwo(rd *reading.Reading) {
 		if !leg || !Bare(rd.At(i-1).Fig, 2) || !rd.At(j).Marked(lexicon.MarkBetween) {
 			continue
 		}
-		angle := rd.At(j - 1).Fig
+		angle := rd.At(pastGuess(rd, j-1)).Fig
 		if behind := rd.Forth(i + 1); angle == nil {
 			angle = rd.At(behind).Fig
 		}
@@ -89,6 +89,15 @@ func BetweenTwo(rd *reading.Reading) {
 		rd.Elems = slices.Replace(rd.Elems, j, i+1, legs)
 		return
 	}
+}
+
+// pastGuess goes back from i over what says that a number before it is a guess: "60 degrees i
+// suppose".
+func pastGuess(rd *reading.Reading, i int) int {
+	for e := rd.At(i); e.Fig == nil && e.Pause == 0 && e.Term != nil && (e.Term.Note == "about" || e.Polite()); e = rd.At(i) {
+		i--
+	}
+	return i
 }
 
 // EndLines claims the places of a butt line and a tip line: "butt line 3 ft and
