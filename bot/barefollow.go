@@ -1,7 +1,6 @@
 package bot
 
 import (
-	"errors"
 	"regexp"
 	"slices"
 	"strings"
@@ -64,20 +63,10 @@ func (d *Desk) asBefore(q parser.Question, ask *parser.Ask, ev Event, before Tur
 // putRightIn is a number put right, and how it stands in its message then.
 func (d *Desk) putRightIn(q parser.Question, ask *parser.Ask, ev Event, before Turn, put func(string) string) (string, func(string) string) {
 	read := d.putRight(q, ask, ev, before)
-	switch {
-	case read != "" && q.BareAt && !q.Asks && len(q.Quantities) == 0:
-		return read, func(phrase string) string { return phrase } // "cut it at 6 instead of 8": without its "at"
-	case len(q.NotSo) == 0 && d.turnedRound(before, put(read)):
-		return "", put // "no 13"
+	if read != "" && q.BareAt && !q.Asks && len(q.Quantities) == 0 {
+		put = func(phrase string) string { return phrase } // "cut it at 6 instead of 8": without its "at"
 	}
 	return read, put
-}
-
-// turnedRound says whether a word could turn the meaning of a message of a talk round.
-func (d *Desk) turnedRound(before Turn, text string) bool {
-	_, err := before.reread(d.reader, text)
-	ask, _ := errors.AsType[*parser.Ask](err)
-	return ask != nil && ask.Kind == parser.Twist
 }
 
 // onlyChange is a bare number as the one thing that it can change, "" where that is none, or

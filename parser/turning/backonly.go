@@ -47,9 +47,9 @@ func interjected(rd *reading.Reading, i int) bool {
 		return false
 	}
 	behind := rd.TermAt(i + 1)
-	first, _ := scan.NextWord(rd.Text[rd.Elems[i].End:])
+	first := pastBlanks(rd.Text, rd.Elems[i].End)
 	denial := behind.Ask == parser.Twist && behind.Turning == parser.TurnsDenied && !behind.Denies && !behind.Corrects
-	return rd.In.Cued(first, lexicon.CueInterjects) && (!rd.First || !rd.TermAt(i).Denies) || denial
+	return rd.SaidTo(lexicon.CueInterjects, first) >= 0 && (!rd.First || !rd.TermAt(i).Denies) || denial
 }
 
 // onlyOpens says whether the "no" at i begins a message before which nothing was spoken of,

@@ -176,8 +176,8 @@ func putsRight(rd *reading.Reading, i, n int) bool {
 	case !begins(rd, i):
 		return false
 	}
-	bare := len(rd.Elems) == 2 && next.Fig != nil && next.Fig.Unit == nil // "no 12": what it is, is asked
-	return bare || !t.Denies && !t.Lacks || next.Pause > 0 || rd.TermAt(i+1).Corrects || next.Marked(lexicon.MarkPronoun|lexicon.MarkIs) || gear.Heavy(rd, i+1)
+	alone := len(rd.Elems) == 2 && next.Fig != nil && (next.Fig.Unit == nil || next.Fig.Dim == parser.DimLength) // "no 12": what it is, is asked
+	return alone || !t.Denies && !t.Lacks || next.Pause > 0 || rd.TermAt(i+1).Corrects || next.Marked(lexicon.MarkPronoun|lexicon.MarkIs) || gear.Heavy(rd, i+1)
 }
 
 // asBefore says whether the number at n was told before in the talk: a "no" denies that, "no
