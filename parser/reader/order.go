@@ -63,6 +63,7 @@ var numberSteps = []step{
 	(*reading.Reading).HalfCounts,
 	turning.MeAndOthers,
 	turning.MeAndNamed,
+	turning.MoreIf,
 	pulls.LiftedByHand,
 	turning.Joins,
 	turning.PartsMade,
