@@ -235,6 +235,19 @@ func (d *Desk) askAnew(a answer, ev Event, before Turn, said, q parser.Question,
 	if a.leaned || !tellsPiece(q) {
 		a.stillStopped(before.stopped)
 	}
+	turn := a.behindAsk(before, said, q, text, ask)
+	turn = turn.goingBy(before.which, a.leaned)
+	turn = turn.behind(before, true, tellsPiece(q) || ask.Kind == parser.WhichTree)
+	turn.told = fieldsOf(q)
+	if ask.Kind == parser.WhichTree && ask.End == 0 {
+		before = turn // a name alone goes with all that was told since it was asked for
+	}
+	return a, turn.offering(a.choices, before)
+}
+
+// behindAsk is where a talk stands behind what is asked: at what the message told, or where it
+// stood where the message is in doubt.
+func (a *answer) behindAsk(before Turn, said, q parser.Question, text string, ask *parser.Ask) Turn {
 	turn := asked(said, ask, text)
 	if a.leaned {
 		turn = turn.withTold(before, q, ask)
@@ -248,13 +261,7 @@ func (d *Desk) askAnew(a answer, ev Event, before Turn, said, q parser.Question,
 	if !a.leaned && before.goesOnFrom(q, ask) || a.leaned && !turn.known && len(q.MissingPiece()) > 0 {
 		turn = before.unsettled(ask, text).unheard(q, text) // it changes a piece, and is none of its own
 	}
-	turn = turn.goingBy(before.which, a.leaned)
-	turn = turn.behind(before, true, tellsPiece(q) || ask.Kind == parser.WhichTree)
-	turn.told = fieldsOf(q)
-	if ask.Kind == parser.WhichTree && ask.End == 0 {
-		before = turn // a name alone goes with all that was told since it was asked for
-	}
-	return a, turn.offering(a.choices, before)
+	return turn
 }
 
 // aboutUs answers what is asked about the desk itself: help, the log.
