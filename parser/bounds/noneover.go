@@ -44,7 +44,7 @@ func noneOverFrom(rd *reading.Reading, i int) (from, start int) {
 	}
 	none, over := -1, false
 	for at := reachBack(rd, from); at < rd.Elems[i].Start; at++ {
-		if at > 0 && rd.Text[at-1] != ' ' {
+		if scan.LetterBefore(rd.Text, at) {
 			continue
 		}
 		switch {

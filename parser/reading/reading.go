@@ -150,8 +150,11 @@ func (rd *Reading) At(i int) Element {
 }
 
 // Alter gives the element at i a changed copy of its term: the term itself is
-// every message's.
+// every message's. A number and a pause have none, and stay as they are.
 func (rd *Reading) Alter(i int, change func(*scan.Term)) {
+	if rd.Elems[i].Term == nil {
+		return
+	}
 	t := *rd.Elems[i].Term
 	change(&t)
 	rd.Elems[i].Term = &t

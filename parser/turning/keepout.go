@@ -44,7 +44,7 @@ func keptFrom(rd *reading.Reading, i int) (from, start int) {
 		at = rd.Elems[from-1].End
 	}
 	for ; at < rd.Elems[i].Start; at++ {
-		begins := at == 0 || rd.Text[at-1] == ' '
+		begins := !scan.LetterBefore(rd.Text, at)
 		if begins && (rd.SaidTo(lexicon.CueNoOne, at) >= 0 || rd.SaidTo(lexicon.CueEverybody, at) >= 0) {
 			for from < i && rd.Elems[from].Start < at {
 				from++
