@@ -106,9 +106,10 @@ var rests = map[string]bool{"knot": true}
 // tells are the topics that a message tells rather than asks.
 var tells = map[string]bool{"how-confirm": true, "note": true}
 
-// ofJob says whether what may be kept for the job stands at i: gear, or who works.
+// ofJob says whether what may be kept for the job or the piece stands at i: gear, who works,
+// how thick it is.
 func ofJob(rd *reading.Reading, i int) bool {
-	return gear.Part(rd.Elems[i]) != "" || rd.Elems[i].Plays(parser.People)
+	return gear.Part(rd.Elems[i]) != "" || rd.Elems[i].Plays(parser.People) || rd.Elems[i].Fig.Short()
 }
 
 // asksOrKeeps says whether anything is asked beside what is told, or told that may hold for
