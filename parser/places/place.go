@@ -66,8 +66,8 @@ func (b Bound) Has(fields ...parser.Field) bool {
 // its thickness is told here or was before, or the length is asked "at" it. A piece that is
 // said to weigh it weighs it.
 func mayCarry(rd *reading.Reading, i int) bool {
-	if rd.Worded(parser.Weight) || rd.At(i+1).Piece() {
-		return false
+	if rd.Worded(parser.Weight) || rd.At(i+1).Piece() && !rd.At(i-1).Plays(parser.Limit) {
+		return false // "stay under 300 lb sugar maple 18 in" names the piece behind its limit
 	}
 	return rd.ThicknessBeside(rd.Elems[i].Fig) || rd.Before.Has(parser.Across...) || rd.At(i-1).Marked(lexicon.MarkAt)
 }
