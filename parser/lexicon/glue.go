@@ -21,6 +21,9 @@ const fewestApart = 4
 // be a name, "Tomy", or another word, "quemé".
 const fewestLetters = 6
 
+// fewestOfStop is how many letters a word must have that is looked for inside another.
+const fewestOfStop = 5
+
 // Cut gives the parts of a word their places.
 func (w Word) Cut(text string, parts []string) []Word {
 	out, at := make([]Word, len(parts)), w.Start
@@ -50,6 +53,26 @@ func (lx *Lexicon) Unglued(w string, behindNumber bool, t *scan.Tongue) []string
 		return nil
 	}
 	return parts
+}
+
+// HoldsStop is the word that ends all arithmetic at either end of a word that is not known,
+// where the rest of it is known: "kindapunky". "" for none.
+func (lx *Lexicon) HoldsStop(w string, t *scan.Tongue) string {
+	if lx.knows(w, t) || t.Aliases[w] != "" {
+		return ""
+	}
+	for i := range w {
+		for _, part := range [2][2]string{{w[:i], w[i:]}, {w[i:], w[:i]}} {
+			stop, rest := part[0], part[1]
+			if len(stop) < fewestOfStop || len(rest) < 2 || !lx.knows(rest, t) {
+				continue
+			}
+			if said, _ := lx.Spelled([]string{stop}, t); said != nil && said.Stop != "" {
+				return stop
+			}
+		}
+	}
+	return ""
 }
 
 // nearAny says whether a word is, or is so many slips from, any of the vocabulary, wherever

@@ -150,6 +150,9 @@ func (r *Reader) shadowed(rd *reading.Reading, over *scan.Term, words []string, 
 // halting says whether mending a word would make a stop, and keeps in mind that
 // one may stand there: such a word is asked about, and never left out.
 func (r *Reader) halting(rd *reading.Reading, words []string, at int, as string) bool {
+	if slices.ContainsFunc(rd.Dire, func(f parser.Fix) bool { return f.Words == words[at] }) {
+		return true
+	}
 	mended := slices.Clone(words)
 	mended[at] = as
 	t, _ := r.lex.Find(mended, rd.In)
@@ -193,7 +196,13 @@ func (r *Reader) figureEights(rd *reading.Reading) {
 func (r *Reader) apart(rd *reading.Reading, run []lexicon.Word) []lexicon.Word {
 	for i := 0; i < len(run); i++ {
 		parts := r.lex.Unglued(run[i].Folded, i == 0 && rd.BehindNumber(run[0].Start), rd.In)
-		if parts == nil || len(rd.Asks)+len(rd.Fixes) >= reading.ManySlips {
+		if parts == nil {
+			if stop := r.lex.HoldsStop(run[i].Folded, rd.In); stop != "" {
+				rd.Dire = append(rd.Dire, parser.Fix{Words: run[i].Folded, As: stop})
+			}
+			continue
+		}
+		if len(rd.Asks)+len(rd.Fixes) >= reading.ManySlips {
 			continue
 		}
 		rd.Fixes = append(rd.Fixes, parser.Fix{Words: rd.Text[run[i].Start:run[i].End], As: strings.Join(parts, " ")})

@@ -17,6 +17,9 @@ func Nonsense(rd *reading.Reading, q parser.Question, asks []*parser.Ask) bool {
 	if len(asks) == 0 && !chatters(rd) && !rd.Talked && len(rd.Passed) == 0 || !q.Empty() || q.SaysUnits && q.Intent == parser.AskJob || slices.ContainsFunc(asks, func(a *parser.Ask) bool { return a.Kind != parser.Unknown }) {
 		return false
 	}
+	if slices.ContainsFunc(asks, func(a *parser.Ask) bool { return LikeStop(rd, a) != "" }) {
+		return false // "theres mushroms at the bottom"
+	}
 	if len(rd.Guessed) > 0 || bounds.EndOfPlan(rd) || q.Intent == parser.AskGear && q.OfGear != "" {
 		return false
 	}
