@@ -1,6 +1,7 @@
 package bot_test
 
 import (
+	"strings"
 	"testing"
 
 	"heft/bot"
@@ -148,5 +149,29 @@ func TestTalkStands(t *testing.T) {
 		check(t, step{doubtful, bot.Needs, nil, nil}, r)
 		r, _, _ = d.Answer(event("wraps?"), turn)
 		check(t, step{"wraps?", bot.Answered, map[string]any{"length_m": 6.7056, "butt_diameter_m": 0.3556, "hitch_height_m": 10.668}, nil}, r)
+	}
+}
+
+// TestWhoMayCome: who pulls besides if somebody comes is not counted with those who are there,
+// and is where nobody else is told.
+func TestWhoMayCome(t *testing.T) {
+	const lift = "can we lift a limb by hand, 140 kg, over a block and down to us"
+	follow(t, lift, bot.Answered, map[string]any{"intent": "lift", "people": 2.0, "parts": 1.0},
+		"theres 2 of us, well 3 if the boss gets off the phone", "2 guys, maybe 3 if dave comes", "somos 2, o 3 si viene el jefe")
+	follow(t, lift, bot.Answered, map[string]any{"intent": "lift", "people": 4.0, "parts": 1.0},
+		"or 4 if dave helps", "maybe 4 if the climber comes down")
+}
+
+// TestTopOfLift: what is asked of the top block in a talk of a lift is answered with the pull
+// in it, and a rope at hand waits for how high that block is.
+func TestTopOfLift(t *testing.T) {
+	const lift = "need to lift a 900 lb log on a 3:1, 2 of us"
+	follow(t, lift, bot.Answered, map[string]any{"intent": "lift", "parts": 3.0},
+		"block load?", "what does the top anchor see", "and the anchor up top gets what", "what does the anchor tree get", "y la polea de arriba cuánto recibe")
+	if got := say(t, lift, "we got 150 ft of rope, enough?"); !strings.Contains(got, "Rope: tell me how high the top block is") {
+		t.Error(got)
+	}
+	if got := say(t, lift, "we got 150 ft of rope, enough?", "block is 40 ft up"); !strings.Contains(got, "Your 150 ft rope is too short") {
+		t.Error(got)
 	}
 }

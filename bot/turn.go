@@ -140,6 +140,10 @@ func allUsed(in parser.Intent, now parser.Question) bool {
 // peak: figures for lowering it steady would be far too low.
 var takesPeak = map[parser.Intent]bool{parser.AskBlockLoad: true, parser.AskGear: true}
 
+// ofLiftsTop are the questions that, behind a piece that is lifted and with nothing told anew,
+// are of what holds its top block: figures for lowering it know no pull.
+var ofLiftsTop = map[parser.Intent]bool{parser.AskBlockLoad: true, parser.AskAnchor: true}
+
 // asksOfRedirect says whether a message is about what a redirect carries, in a talk about how
 // much rope it takes: the length of the rope would be no answer to it.
 func asksOfRedirect(before, now parser.Question) bool {
@@ -163,6 +167,9 @@ func movesOn(before, now parser.Question) bool {
 func merge(before, now parser.Question) (q parser.Question, kept, changed []string) {
 	if now.Intent == parser.AskWeight || hangsInRopeTalk(before, now) || movesOn(before, now) || !now.Asks && !asksOfRedirect(before, now) && (allUsed(before.Intent, now) || len(now.Quantities) == 0 && hauled[before.Intent]) {
 		now.Intent = before.Intent
+	}
+	if before.Intent == parser.AskLift && ofLiftsTop[now.Intent] && !tellsPiece(now) && len(now.Quantities) == 0 {
+		now.Intent = parser.AskLift // what holds the top block gets the pull as well
 	}
 	if before.Intent == parser.AskDrop && takesPeak[now.Intent] && !tellsPiece(now) {
 		now.Intent = parser.AskDrop // what the block sees, and gear takes, of a piece that falls

@@ -94,10 +94,19 @@ func (a *answer) tellUnused() {
 	if q.Intent == parser.AskLower && q.Noted("snubbed") {
 		a.problems = append(a.problems, a.voice.word("Held fast is NOT in these figures, which are for lowering steady."))
 	}
+	a.tellRopeOfLift()
 	if len(left) > 0 && !q.CutForFall() {
 		v := a.voice
 		a.lines = append(a.lines, v.say("NOT taken into account: %s. Ask for that by itself.", v.and(nouns(v, left))))
 	}
+}
+
+// tellRopeOfLift says what the rope at hand of a lift is held against, where that is not told.
+func (a *answer) tellRopeOfLift() {
+	if q := a.question; q.Intent != parser.AskLift || !q.Has(parser.RopeLength) || q.OfTravel() || q.Has(parser.HitchHeight) {
+		return
+	}
+	a.lines = append(a.lines, a.voice.say("Rope: tell me how high the top block is, like “%s”. Then I hold yours against it.", a.voice.typed([]parser.Field{parser.HitchHeight})))
 }
 
 // idlePlace says whether a height of a lift that is told just now changes no figure of it
@@ -116,8 +125,6 @@ func (a *answer) idlePlace(f parser.Field) bool {
 		return !placed
 	case parser.LoadHeight:
 		return !q.Has(parser.HitchHeight) && !q.Has(parser.Rise)
-	case parser.RopeLength:
-		return !q.OfTravel() && !q.Has(parser.HitchHeight)
 	}
 	return false
 }
