@@ -245,6 +245,9 @@ func (d *Desk) phrasesOf(q parser.Question, ask *parser.Ask, ev Event, before Tu
 	if phrase, now, ok := d.readAs(v, before, ask, parser.People); ok && hauled[before.question.Intent] && now.High <= mostHands && !slices.Contains(out, phrase) {
 		out = append(out, phrase) // who pulls may go without saying
 	}
+	if phrase, now, ok := d.readAs(v, before, ask, parser.Wraps); ok && before.wrapsMayBe(now, q) && !slices.Contains(out, phrase) {
+		out = append(out, phrase) // and so may the wraps that the last answer starts with
+	}
 	if phrase, now, ok := d.readAs(v, before, ask, parser.RopeLength); ok && !q.BareAt && before.ropeMayBe(now) && !slices.Contains(out, phrase) {
 		out = append(out, phrase) // and so may the rope at hand
 	}

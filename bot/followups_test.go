@@ -175,3 +175,15 @@ func TestTopOfLift(t *testing.T) {
 		t.Error(got)
 	}
 }
+
+// TestWrapsWithoutTheWord: behind an answer that says how many wraps to start with, a bare
+// number near that may be the wraps too, and is no thickness or length unasked.
+func TestWrapsWithoutTheWord(t *testing.T) {
+	follow(t, "red oak limb 14 in 20 ft, wraps", bot.Needs, map[string]any{"wraps": nil, "butt_diameter_m": 0.3556}, "ok 5 then", "what about 6")
+	follow(t, "450 lb log, wraps", bot.Answered, map[string]any{"wraps": 4.0}, "and 4?", "4 then")
+	follow(t, "tronco de 450 lb, cuántas vueltas", bot.Answered, map[string]any{"wraps": 4.0}, "y si son 4", "y 4?")
+	follow(t, "red oak limb 14 in 20 ft, wraps", bot.Answered, map[string]any{"wraps": nil, "butt_diameter_m": 0.4064}, "make it 16 in", "what about 16 in")
+	if got := say(t, "red oak limb 14 in 20 ft, wraps", "ok 5 then", "2"); !strings.Contains(got, "5 wraps hold it") {
+		t.Error(got)
+	}
+}

@@ -1,6 +1,7 @@
 package bot
 
 import (
+	"math"
 	"strings"
 
 	"heft/parser"
@@ -31,6 +32,13 @@ func (d *Desk) wrapsBy(q parser.Question, ask *parser.Ask, ev Event, before Turn
 	out, turn := d.consider(ev, before)
 	out.lines = append(out.lines, out.voice.say("Read %s as “%s”.", quote(text), phrase))
 	return out, turn, true
+}
+
+// wrapsMayBe says whether a bare number may be the wraps instead of those that the talk stands
+// at: "fine, 4 then" behind 3½ to start with. "At 4" is a place.
+func (t Turn) wrapsMayBe(x parser.Quantity, q parser.Question) bool {
+	const most = 2 // wraps more or fewer
+	return t.wraps > 0 && t.question.Intent == parser.AskLower && !q.BareAt && q.Points == "" && math.Abs(x.Low-t.wraps) <= most
 }
 
 // wrapsStoodAt are the wraps that a talk stands at behind an answer: those told, or those to

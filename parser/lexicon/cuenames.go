@@ -72,7 +72,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueSheave: true, CueShifts: true, CueSideOf: true, CueSling: true, CueSoThat: true,
 	CueSoThey: true, CueSound: true, CueSpeed: true, CueStamped: true, CueStandsHigh: true,
 	CueStarts: true, CueStates: true, CueStraight: true, CueStraightDown: true, CueStrength: true,
-	CueStrikes: true, CueStrikesLead: true, CueSuch: true, CueSure: true, CueSwept: true, CueTail: true, CueByLead: true, CueByMore: true, CueByLess: true, CueTailFor: true, CueTailUse: true, CueTailAnd: true, CueTailLeft: true, CueTakenIn: true, CueTakesLoad: true, CueTackleGives: true, CueNotRun: true, CueLiftedOff: true,
+	CueStrikes: true, CueStrikesLead: true, CueSuch: true, CueSure: true, CueSwept: true, CueABit: true, CueTail: true, CueByLead: true, CueByMore: true, CueByLess: true, CueTailFor: true, CueTailUse: true, CueTailAnd: true, CueTailLeft: true, CueTakenIn: true, CueTakesLoad: true, CueTackleGives: true, CueNotRun: true, CueLiftedOff: true,
 	CueTakesOff: true, CueTakesUp: true, CueTaped: true, CueTellsUs: true, CueThan: true,
 	CueThat: true, CueThe: true, CueTheCut: true, CueTheTree: true, CueTheTrunk: true,
 	CueThere: true, CueThickest: true, CueThings: true, CueThird: true, CueThither: true, CueThought: true,

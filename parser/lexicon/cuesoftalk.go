@@ -177,6 +177,7 @@ const (
 	CueShares     scan.Cue = "shares"      // takes load off something
 	CueSameAs     scan.Cue = "same-as"     // between a load and the weight
 	CueTail       scan.Cue = "tail"        // the end of a rope
+	CueABit       scan.Cue = "a-bit"       // behind what is done, says that it is little
 	CueTailFor    scan.Cue = "tail-for"    // behind how much of a rope is left, leads to what for
 	CueTailUse    scan.Cue = "tail-use"    // what a tail is for
 	CueTailAnd    scan.Cue = "tail-and"    // leads from one of these to the next

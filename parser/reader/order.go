@@ -104,6 +104,7 @@ var numberSteps = []step{
 	(*reading.Reading).Halves,
 	gear.AsksSmall,
 	sizes.DropsInto,
+	sizes.RunABit,
 	sizes.Hauled,
 	sizes.BlocksApart,
 	sizes.RopeHauled,
