@@ -152,8 +152,8 @@ func TestTalkStands(t *testing.T) {
 	}
 }
 
-// TestWhoMayCome: who pulls besides if somebody comes is not counted with those who are there,
-// and is where nobody else is told.
+// TestWhoMayCome: who pulls besides if somebody comes is not counted with those who are
+// there.
 func TestWhoMayCome(t *testing.T) {
 	const lift = "can we lift a limb by hand, 140 kg, over a block and down to us"
 	follow(t, lift, bot.Answered, map[string]any{"intent": "lift", "people": 2.0, "parts": 1.0},
