@@ -34,7 +34,7 @@ func TestMalformedWordLinesAreNamed(t *testing.T) {
 
 func TestMalformedFormLinesAreNamed(t *testing.T) {
 	lx := &Lexicon{Root: newRoot(), words: map[string]scan.LangSet{}, now: newDialect("xx", 1)}
-	for _, line := range []string{"number dozen | douzaine", "number 0 | nul", "unit cubit | coudee", "join and | et", "decimal | point", "number 2 |", "alias | pc", "alias block up | blk"} {
+	for _, line := range []string{"number dozen | douzaine", "number -1 | nul", "unit cubit | coudee", "join and | et", "decimal | point", "number 2 |", "alias | pc", "alias block up | blk"} {
 		if err := lx.addLine(line); err == nil {
 			t.Errorf("%q was taken", line)
 		}

@@ -74,7 +74,7 @@ func TestMutations(t *testing.T) {
 	}
 }
 
-func sameWords(a, b parser.Said[string]) bool { return a.Words == b.Words }
+func sameWords(a, b parser.Said[string]) bool { return a.Words == b.Words && a.Value == b.Value }
 
 // restated says whether every number of the text is one of the quantities,
 // some of them said twice.
@@ -125,6 +125,11 @@ func saidAgain(number string, q parser.Question) bool {
 	v, err := strconv.ParseFloat(strings.Trim(number, "."), 64)
 	if bare := strings.TrimLeft(number, "0"); bare != number {
 		number = cmp.Or(bare, "0") // "00 ft 1" says what "0 ft 1" does
+	}
+	for _, p := range q.Pieces {
+		if q.InRow && strings.Contains(p.Value, number) {
+			return true // each is read by itself, with what they share
+		}
 	}
 	for _, x := range q.Quantities {
 		if strings.Contains(x.Words, number) {
