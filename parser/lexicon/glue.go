@@ -42,8 +42,11 @@ func (w Word) Cut(text string, parts []string) []Word {
 // Unglued takes apart a word that is not known, nil where it does not fall into
 // words that are. A unit comes first only right behind its number: "12 ftlong".
 func (lx *Lexicon) Unglued(w string, behindNumber bool, t *scan.Tongue) []string {
-	if lx.knows(w, t) || t.Aliases[w] != "" {
+	if lx.knows(w, t) || t.Aliases[w] != "" || lx.nearAny(w, 0) {
 		return nil
+	}
+	if parts := lx.parts(w, t); len(parts) > 2 && !lx.nearAny(w, 2) {
+		return parts // "enlabase"
 	}
 	if two := lx.twoWords(w, behindNumber, t); two != nil {
 		return two
@@ -206,13 +209,14 @@ func (lx *Lexicon) single(w string, t *scan.Tongue) *scan.Term {
 	return nil
 }
 
-// besideSmall says whether a known word stands beside a small one: "enoughfor".
+// besideSmall says whether a known word stands beside a small one: "enoughfor". Behind one it
+// tells something: verbs begin like small words, "contratamos".
 func (lx *Lexicon) besideSmall(a, b string, t *scan.Tongue) bool {
 	whole := func(w string) bool {
 		x := lx.single(w, t)
 		return len(w) >= fewestApart && x != nil && x.Tree == nil
 	}
-	return whole(a) && t.Small[b] || t.Small[a] && whole(b)
+	return whole(a) && t.Small[b] || t.Small[a] && whole(b) && lx.tellsOfJob(lx.single(b, t))
 }
 
 // tellsOfJob says whether a word tells something of a piece, of gear, or of what is asked.
