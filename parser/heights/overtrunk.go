@@ -26,7 +26,7 @@ func OverTrunk(rd *reading.Reading) {
 	switch {
 	case rd.Worded(parser.Sideways) || rd.AnyAt(rd.Is(toldAside)):
 		return
-	case blockHangs(rd, lexicon.CueOtherTree) >= 0:
+	case inOtherTree(rd):
 		k := blockHangs(rd, lexicon.CueOtherTree)
 		rd.Alter(k, func(t *scan.Term) { t.Marks &^= lexicon.MarkStanding | lexicon.MarkObstacle }) // nothing that is struck
 		rd.Pass(at, end, reading.Element{Start: rd.Elems[at].Start, End: rd.Elems[end-1].End, Term: &scan.Term{}})
@@ -120,6 +120,10 @@ func toldAside(rd *reading.Reading, i int) bool { return asideAt(rd, i) }
 
 // blockOnTrunk says whether the block is told to hang on the trunk.
 func blockOnTrunk(rd *reading.Reading) bool { return blockHangs(rd, lexicon.CueCutOnTrunk) >= 0 }
+
+// inOtherTree says whether the block is told to hang in another tree: what is told from
+// nothing is then not told from under it.
+func inOtherTree(rd *reading.Reading) bool { return blockHangs(rd, lexicon.CueOtherTree) >= 0 }
 
 // blockHangs is where the words of a cue tell what the block hangs on, a few words behind
 // it; -1 for nowhere.

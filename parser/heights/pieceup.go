@@ -70,6 +70,7 @@ func pieceAt(rd *reading.Reading, i int) bool {
 	for ; k >= 0; k-- {
 		e := rd.At(k)
 		lies := e.Marked(lexicon.MarkIs|lexicon.MarkAt|lexicon.MarkPronoun|lexicon.MarkAdverb|lexicon.MarkUpward) || rd.TermAt(k).Level || rd.TermAt(k).Hung || rd.Cued(e, lexicon.CueNow) || rd.TermAt(k).Note == "about"
+		lies = lies || asideAt(rd, k) || e.Marked(lexicon.MarkAside) && e.Fig == nil || rd.Cued(e, lexicon.CueOut) // "limb is 6 m out to the east at 10 m up"
 		if e.Pause > 0 || !lies {
 			break
 		}

@@ -46,7 +46,7 @@ func towardsTeller(rd *reading.Reading, i int) bool {
 
 // toOneSide reads "swing the limb 8 ft left": no piece of a swing is so long to one side.
 func toOneSide(rd *reading.Reading, i int) bool {
-	return rd.Elems[i].Fig.Far() && rd.At(i+1).Marked(lexicon.MarkAside) && breathEnds(rd, i+2) && !rd.Worded(parser.Sideways) && !struckBefore(rd, i)
+	return rd.Elems[i].Fig.Far() && rd.At(i+1).Marked(lexicon.MarkAside) && breathEnds(rd, i+2) && !rd.Worded(parser.Sideways) && !struckBefore(rd, i) && !inOtherTree(rd)
 }
 
 // struckBefore says whether what a swing may strike stands right before the number at i:

@@ -206,7 +206,7 @@ func startsOut(rd *reading.Reading, i int) bool {
 	if k := rd.Past(end, +1, lexicon.MarkArticle); gear.Part(rd.At(k)) == lexicon.PartBlock {
 		end = k + 1 // "8 off the block"
 	}
-	if !rd.Cued(rd.At(i+1), lexicon.CueOut) || !breathEnds(rd, end) && !onTagLine(rd, end) {
+	if !rd.Cued(rd.At(i+1), lexicon.CueOut) || !breathEnds(rd, end) && !onTagLine(rd, end) || end == i+2 && inOtherTree(rd) {
 		return false
 	}
 	if rd.In.Leads[rd.Word(rd.At(i-1))] && !rd.At(i-1).Marked(lexicon.MarkAt) {

@@ -35,8 +35,6 @@ const (
 	CueBuilt      scan.Cue = "built"       // between the two, how a person is built: "not big"
 	CueMoved      scan.Cue = "moved"       // behind how far a load is pulled aside
 	CueNow        scan.Cue = "now"         // behind how a limb lies
-	CueSortOf     scan.Cue = "sort-of"     // behind gear, before its size: "the small kind"
-	CueWrapPost   scan.Cue = "wrap-post"   // a post, which may be what the rope is wrapped round
 	CueStandsHigh scan.Cue = "stands-high" // behind how high something stands
 	CueOffset     scan.Cue = "offset"      // before how far a block is off
 	CueOther      scan.Cue = "other"       // between two ropes to choose from

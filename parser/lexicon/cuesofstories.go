@@ -16,5 +16,7 @@ const (
 	CueAnswersIn  scan.Cue = "answers-in"  // behind a denial, before the units that nobody wants to be told in
 	CueOneWrap    scan.Cue = "one-wrap"    // one wrap of several, which is put on or taken off
 	CueHowMany    scan.Cue = "how-many"    // before what is counted
+	CueSortOf     scan.Cue = "sort-of"     // behind gear, before its size: "the small kind"
+	CueWrapPost   scan.Cue = "wrap-post"   // a post, which may be what the rope is wrapped round
 	CueRepeats    scan.Cue = "repeats"     // what is counted there, of something that is done: "times"
 )

@@ -123,11 +123,7 @@ func looseAsk(rd *reading.Reading, i int, full places.Bound, limb bool) *parser.
 		a.Fields = []parser.Field{parser.BlockBehind}
 		return a
 	case fig.Dim == parser.DimCount && !fig.Elsewhere:
-		a := unitAsk(rd, i, full, limb)
-		if before := rd.At(i - 2).Fig; rd.At(i-1).Cross && before != nil && before.Unit == nil && !full.Has(parser.Length) && !slices.Contains(a.Fields, parser.Length) {
-			a.Fields = append(slices.Clone(a.Fields), parser.Length) // "18x10": it is told, but for its unit
-		}
-		return a
+		return crossedAsk(rd, i, full, unitAsk(rd, i, full, limb))
 	case fig.Dim == parser.DimAngle:
 		a := fig.Ask(parser.WhichAngle, rd.Text)
 		a.Fields = []parser.Field{parser.BlockAngle}
@@ -149,6 +145,16 @@ func looseAsk(rd *reading.Reading, i int, full places.Bound, limb bool) *parser.
 	}
 	if gear.Swings(rd) || heights.TagsAlone(rd) && rd.Has(lexicon.MarkTug) {
 		a.Fields = append(heights.Untold(rd, parser.Sideways, parser.LineOut), a.Fields...)
+	}
+	return a
+}
+
+// crossedAsk counts the length as told where the bare number at i is the second of "18x10":
+// only its unit is in doubt.
+func crossedAsk(rd *reading.Reading, i int, full places.Bound, a *parser.Ask) *parser.Ask {
+	before := rd.At(i - 2).Fig
+	if rd.At(i-1).Cross && before != nil && before.Unit == nil && !full.Has(parser.Length) && !slices.Contains(a.Fields, parser.Length) {
+		a.Fields = append(slices.Clone(a.Fields), parser.Length)
 	}
 	return a
 }
