@@ -78,7 +78,7 @@ func onLabel(rd *reading.Reading, i int) bool {
 // else the one that the message names; which of the two figures it is stays asked.
 func Labelled(rd *reading.Reading, i int) scan.Part {
 	fig := rd.Elems[i].Fig
-	if fig.Unit == nil || fig.Dim == parser.DimCount || tagLine(rd) || !onLabel(rd, i) {
+	if fig.Unit == nil || fig.Dim == parser.DimCount || tagLine(rd) || !onLabel(rd, i) && !saidOfGear(rd, i) {
 		return ""
 	}
 	for k := i - 1; k >= 0 && !Heavy(rd, k); k-- {
@@ -87,6 +87,17 @@ func Labelled(rd *reading.Reading, i int) scan.Part {
 		}
 	}
 	return PartMeant(rd)
+}
+
+// saidOfGear reads "use the slings from the truck? they say 3333 lb": a sentence of nothing
+// but what it says, behind one that names gear, in a message that names no piece.
+func saidOfGear(rd *reading.Reading, i int) bool {
+	from, _ := rd.Span(rd.Elems[i].Start, func(e reading.Element) bool { return e.Pause > 0 })
+	if !rd.CuedAs(rd.Text[from:rd.Elems[i].Start], lexicon.CueItSays) {
+		return false
+	}
+	other := func(k int) bool { return rd.Elems[k].Piece() || rd.TermAt(k).Unnamed || k != i && Heavy(rd, k) }
+	return !rd.AnyAt(other)
 }
 
 // tagLine says whether one is named: a pull on it stands on no label.

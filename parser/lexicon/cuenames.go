@@ -70,7 +70,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueSame: true, CueSameAs: true, CueSaves: true, CueSecondOne: true, CueSeen: true,
 	CueSeesLoad: true, CueSelf: true, CueSelfAnd: true, CueSelfAndOne: true, CueShares: true,
 	CueSheave: true, CueShifts: true, CueSideOf: true, CueSling: true, CueSoThat: true,
-	CueSoThey: true, CueSound: true, CueSpeed: true, CueStamped: true, CueStandsHigh: true,
+	CueSoThey: true, CueSound: true, CueSpeed: true, CueStamped: true, CueItSays: true, CueStandsHigh: true,
 	CueStarts: true, CueStates: true, CueStraight: true, CueStraightDown: true, CueStrength: true,
 	CueStrikes: true, CueStrikesLead: true, CueSuch: true, CueSure: true, CueSwept: true, CueABit: true, CueTail: true, CueByLead: true, CueByMore: true, CueByLess: true, CueTailFor: true, CueTailUse: true, CueTailAnd: true, CueTailLeft: true, CueTakenIn: true, CueTakesLoad: true, CueTackleGives: true, CueNotRun: true, CueLiftedOff: true,
 	CueTakesOff: true, CueTakesUp: true, CueTaped: true, CueTellsUs: true, CueThan: true,

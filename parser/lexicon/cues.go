@@ -117,6 +117,7 @@ const (
 	CueHighest      scan.Cue = "highest"       // before how high the block is
 	CueHigher       scan.Cue = "higher"        // behind how far a block is above a load
 	CueStamped      scan.Cue = "stamped"       // tells what is marked on gear
+	CueItSays       scan.Cue = "it-says"       // tells what stands on the gear named right before
 	CueShifts       scan.Cue = "shifts"        // before what is to come aside, and how far
 	CueWhichRope    scan.Cue = "which-rope"    // asks which of the ropes at hand to take
 	CueLands        scan.Cue = "lands"         // before how far out a piece comes down
