@@ -46,7 +46,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueLines: true, CueLoad: true, CueLoaded: true, CueLone: true, CueLoses: true,
 	CueLot: true, CueLowEnd: true, CueMakes: true, CueMakesIt: true, CueManages: true,
 	CueManyCuts: true, CueMayBe: true, CueMe: true, CueMeBack: true, CueMeUp: true,
-	CueMeaning: true, CueMeasures: true, CueMeets: true, CueBlockOnLoad: true, CueMerely: true, CueMetal: true,
+	CueMeaning: true, CueMeasures: true, CueMeets: true, CueBlockOnLoad: true, CueMerely: true, CueDetermines: true, CueMetal: true,
 	CueMeter: true, CueMinus: true, CueMinute: true, CueMissingMan: true, CueMoisture: true,
 	CueMood: true, CueMore: true, CueMoreBlock: true, CueMostVerb: true, CueMoveBlock: true,
 	CueMoved: true, CueMoves: true, CueMovesLoad: true, CueMustPull: true, CueNeeds: true,

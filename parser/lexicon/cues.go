@@ -83,16 +83,17 @@ const (
 
 // The cues of what a word that is not known may belong to.
 const (
-	CueColour scan.Cue = "colour"    // of gear, says nothing of it
-	CueHaving scan.Cue = "having"    // before what something has, or is done with
-	CueItIs   scan.Cue = "it-is"     // before how the piece is
-	CueMerely scan.Cue = "merely"    // says nothing of what stands behind it
-	CueThat   scan.Cue = "that"      // what was spoken of
-	CueThe    scan.Cue = "the"       // before what is there already
-	CueTurns  scan.Cue = "turns"     // before how something has become
-	CueWood   scan.Cue = "wood"      // wood by other words than a piece
-	CuePeople scan.Cue = "people"    // who is no wood and no gear
-	CueAllOf  scan.Cue = "all-of-us" // of those, the crew as a whole
+	CueColour     scan.Cue = "colour"     // of gear, says nothing of it
+	CueHaving     scan.Cue = "having"     // before what something has, or is done with
+	CueItIs       scan.Cue = "it-is"      // before how the piece is
+	CueMerely     scan.Cue = "merely"     // says nothing of what stands behind it
+	CueDetermines scan.Cue = "determines" // stands where an article would
+	CueThat       scan.Cue = "that"       // what was spoken of
+	CueThe        scan.Cue = "the"        // before what is there already
+	CueTurns      scan.Cue = "turns"      // before how something has become
+	CueWood       scan.Cue = "wood"       // wood by other words than a piece
+	CuePeople     scan.Cue = "people"     // who is no wood and no gear
+	CueAllOf      scan.Cue = "all-of-us"  // of those, the crew as a whole
 )
 
 // The cues of a limb that is stood up, and of a piece that hangs level.

@@ -70,7 +70,7 @@ func (lx *Lexicon) HoldsStop(w string, t *scan.Tongue) string {
 			if len(stop) < fewestOfStop || len(rest) < 2 || !lx.knows(rest, t) {
 				continue
 			}
-			if said, _ := lx.Spelled([]string{stop}, t); said != nil && said.Stop != "" {
+			if said, _ := lx.Spelled([]string{stop}, t); said != nil && (said.Stop != "" || said.Damaged) {
 				return stop
 			}
 		}

@@ -136,7 +136,7 @@ func (n *node) from(words []string, t *scan.Tongue) (found *scan.Term, taken int
 		if i > 0 {
 			c = n.child(w, t)
 		}
-		if c == nil && i > 0 && (t.Optional[w] && !t.Optional[words[i-1]] || t.Talk(w) != nil) {
+		if c == nil && i > 0 && (t.Optional[w] && !determined(words[i-1], t) || t.Talk(w) != nil) {
 			continue
 		}
 		if n = c; n == nil {
@@ -147,6 +147,12 @@ func (n *node) from(words []string, t *scan.Tongue) (found *scan.Term, taken int
 		}
 	}
 	return found, taken
+}
+
+// determined says whether a word leaves no room for an article behind it: "no the drop is
+// 3 ft" takes back, and is not "no drop".
+func determined(word string, t *scan.Tongue) bool {
+	return t.Optional[word] || t.Cued(word, CueDetermines)
 }
 
 // spells says whether the leading language has a spelling that ends here.

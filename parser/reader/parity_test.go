@@ -23,6 +23,7 @@ var unsaid = map[string]map[string]string{
 		"kind rights-it":              "see “danger felling:upright”",
 		"kind to-there":               "see “danger felling:upright”",
 		"unit stone":                  "no crew that speaks it weighs in stones",
+		"cue determines":              "behind “no”, “la” may be whom a verb is of: “no la dejo”",
 		"cue exactly":                 "“justo arriba” is no dead wood",
 		"cue sounds-two":              "“dos” sounds like nothing else",
 		"cue below":                   "a load that “cuelga” needs no word behind its length",
