@@ -29,12 +29,26 @@ func LabelAlone(rd *reading.Reading) {
 			asksWhichGear(rd, fig) // "it says 30 kN", "this one is a 36 kN"
 			continue
 		}
+		if kilonewtons(rd, i) && behindThin(rd, i) {
+			asksWhichGear(rd, fig)
+			continue
+		}
 		bare := fig != nil && fig.Dim == parser.DimCount && fig.Unit == nil
 		if fig == nil || fig.Sure != "" || !bare && !Heavy(rd, i) || bare && fig.Low < least || !onLabel(rd, i) {
 			continue
 		}
 		asksWhichGear(rd, fig)
 	}
+}
+
+// behindThin says whether the figure at i stands behind how thick gear is that is not named,
+// with nothing told of between: "a 19 mm one, 70 kN".
+func behindThin(rd *reading.Reading, i int) bool {
+	k := i - 1
+	for k >= 0 && rd.Elems[k].Fig == nil {
+		k--
+	}
+	return k >= 0 && (rd.Elems[k].Fig.Rope || thinAsGear(rd, k))
 }
 
 // asksWhichGear asks which gear's a figure is.

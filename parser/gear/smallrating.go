@@ -43,6 +43,9 @@ func smallRating(rd *reading.Reading, i int) scan.Part {
 	case large && thickest(rd) > 0:
 		return "" // how thick the rope is tells which figure it is
 	case k == i-1 && !onTag:
+		if !large && (p == lexicon.PartSling || p == lexicon.PartConnector) && inKilonewtons(rd) {
+			return p // "rope 50 kN, sling 90"
+		}
 		return ""
 	case p == lexicon.PartRope || rd.At(k).Marked(lexicon.MarkCord):
 		if stamped || one && fig.Low != float64(int(fig.Low)) {
@@ -55,6 +58,15 @@ func smallRating(rd *reading.Reading, i int) scan.Part {
 		return stampedGear(rd)
 	}
 	return ""
+}
+
+// inKilonewtons says whether the message tells any figure of its gear in kilonewtons: the
+// bare number right behind a sling is then another one.
+func inKilonewtons(rd *reading.Reading) bool {
+	return rd.AnyAt(func(i int) bool {
+		fig := rd.Elems[i].Fig
+		return fig != nil && fig.Dim == parser.DimForce && fig.Unit != nil && fig.Unit.System == parser.Metric
+	})
 }
 
 // linksRating says whether the element at i may stand between gear and what is stamped
