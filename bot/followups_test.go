@@ -33,6 +33,19 @@ func TestSizeBesideItsWord(t *testing.T) {
 		"sorry should of said 16 dia", "i meant 16 dia", "should have said 16 in")
 }
 
+// TestLimbDownTheTrunk: a trunk that a limb is lowered along makes no log of it; one with a
+// size of its own, or asked about for its longest piece, is one.
+func TestLimbDownTheTrunk(t *testing.T) {
+	const limb = "european beech limb 5 m, 280mm at the butt 120mm at the end"
+	follow(t, limb, bot.Answered, map[string]any{"shape": "limb", "length_m": 5.0},
+		"and if i block it straight down the stem what does the pulley get", "what if we lower it down the trunk", "lower it along the stem, what does the block see",
+		"y si la bajo por el tronco cuánto le toca a la polea", "y si la bajo a lo largo del tronco, cuánto le toca a la polea")
+	follow(t, limb, bot.Answered, map[string]any{"shape": "log", "length_m": 3.0},
+		"and down the stem, 40 cm, 3 m, what does the block see")
+	follow(t, limb, bot.Answered, map[string]any{"shape": "log"},
+		"how long can i go on down the stem under 200 kg")
+}
+
 // TestLastSizePutRight: a number put right by no word is the one size that was told last.
 func TestLastSizePutRight(t *testing.T) {
 	d, turn := newDesk(t), bot.Turn{}

@@ -74,7 +74,7 @@ var cueNamed = map[scan.Cue]bool{
 	CueStarts: true, CueStates: true, CueStraight: true, CueStraightDown: true, CueStrength: true,
 	CueStrikes: true, CueStrikesLead: true, CueSuch: true, CueSure: true, CueSwept: true, CueABit: true, CueTail: true, CueByLead: true, CueByMore: true, CueByLess: true, CueTailFor: true, CueTailUse: true, CueTailAnd: true, CueTailLeft: true, CueTakenIn: true, CueTakesLoad: true, CueTackleGives: true, CueNotRun: true, CueLiftedOff: true,
 	CueTakesOff: true, CueTakesUp: true, CueTaped: true, CueTellsUs: true, CueThan: true,
-	CueThat: true, CueThe: true, CueTheCut: true, CueTheTree: true, CueTheTrunk: true,
+	CueThat: true, CueThe: true, CueTheCut: true, CueTheTree: true, CueTheTrunk: true, CueDownAlong: true,
 	CueThere: true, CueThickest: true, CueThings: true, CueThird: true, CueThither: true, CueThought: true,
 	CueThreeSheaves: true, CueThreeTurns: true, CueTiePoint: true, CueTiedButt: true, CueTiedMiddle: true,
 	CueTiedTip: true, CueTies: true, CueToHold: true, CueToTip: true, CueToo: true,

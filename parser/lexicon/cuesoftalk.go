@@ -265,3 +265,6 @@ const (
 	CueOfHalf   scan.Cue = "of-half"   // behind "half", that it is half of something else
 	CueOnePart  scan.Cue = "one-part"  // one of the parts, or each
 )
+
+// CueDownAlong is before a trunk, that a limb is lowered along it: "down the stem".
+const CueDownAlong scan.Cue = "down-along"

@@ -125,6 +125,7 @@ var numberSteps = []step{
 	sizes.EndsAtHeights,
 	heights.TiedAlong,
 	heights.CutPlaces,
+	heights.DownTrunk,
 	heights.TreeTold,
 	heights.StemTall,
 	heights.TopTall,
