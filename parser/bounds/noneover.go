@@ -17,7 +17,7 @@ import (
 // NoneOver makes the number at i the limit where the words before it say that no piece is
 // more, and asks for the cut of wood whose length is told. It says whether it did.
 func NoneOver(rd *reading.Reading, i int) bool {
-	from, start := noneOverFrom(rd, i)
+	from, start := noneThan(rd, i, lexicon.CueExceeds)
 	if from < 0 || ofGear(rd, i+1) {
 		return false
 	}
@@ -34,9 +34,21 @@ func NoneOver(rd *reading.Reading, i int) bool {
 	return true
 }
 
-// noneOverFrom finds the element that begins to say, in the breath of the number at i, that
-// no piece is over it, and where its words begin; -1 where that is said of no piece.
-func noneOverFrom(rd *reading.Reading, i int) (from, start int) {
+// NoneUnder asks about the least that a piece may weigh, "so nothing weighs under 400 lb":
+// no piece is cut by that, and it is the contrary of a limit. It says whether it did.
+func NoneUnder(rd *reading.Reading, i int) bool {
+	from, start := noneThan(rd, i, lexicon.CueFewerThan)
+	if from < 0 {
+		return false
+	}
+	rd.Asks = append(rd.Asks, reading.AskAt(parser.Twist, rd.Text, start, rd.Elems[i].End-start))
+	return true
+}
+
+// noneThan finds the element that begins to say, in the breath of the number at i, that
+// no piece is over it, or under, by the cue of that, and where its words begin; -1 where
+// that is said of no piece.
+func noneThan(rd *reading.Reading, i int, than scan.Cue) (from, start int) {
 	const most = 9 // "so none of the chunks weigh more than about 400 lb"
 	from = i
 	for from > 0 && i-from < most && rd.At(from-1).Pause == 0 && rd.At(from-1).Fig == nil && ofWeights(rd, from-1) {
@@ -53,7 +65,7 @@ func noneOverFrom(rd *reading.Reading, i int) (from, start int) {
 		case rd.SaidTo(lexicon.CueOutcome, at) >= 0:
 			none = -1 // "none of them went over 500 lb" tells what was
 		}
-		over = over || leadsOver(rd, at, i)
+		over = over || leadsThan(rd, at, i, than)
 	}
 	if none < 0 || !over {
 		return -1, 0
@@ -64,10 +76,10 @@ func noneOverFrom(rd *reading.Reading, i int) (from, start int) {
 	return from, none
 }
 
-// leadsOver says whether the words at a place in the text say "more than", and nothing but
-// what links them to the number at i stands behind them.
-func leadsOver(rd *reading.Reading, at, i int) bool {
-	end := rd.SaidTo(lexicon.CueExceeds, at)
+// leadsThan says whether the words at a place in the text say "more than", or what else the
+// cue does, and nothing but what links them to the number at i stands behind them.
+func leadsThan(rd *reading.Reading, at, i int, than scan.Cue) bool {
+	end := rd.SaidTo(than, at)
 	if end < 0 {
 		return false
 	}

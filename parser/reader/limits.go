@@ -16,6 +16,9 @@ func deniedLimits(rd *reading.Reading) {
 		if !gear.Heavy(rd, i) && !bounds.ManyBare(rd.Elems[i].Fig) || turning.CountedBy(rd, i+1) || rd.Elems[i].Fig.Claimed != "" {
 			continue
 		}
+		if bounds.NoneUnder(rd, i) {
+			continue
+		}
 		if from := bounds.DeniedFrom(rd, i); from >= 0 && bounds.Exceeds(rd, from, i) {
 			bounds.LimitAt(rd, from, i)
 			continue
