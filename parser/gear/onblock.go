@@ -77,6 +77,9 @@ func heldToByGear(rd *reading.Reading) {
 		}
 		at := holderOf(rd, i)
 		if at < 0 {
+			at = seesNoMore(rd, i)
+		}
+		if at < 0 {
 			continue
 		}
 		for k := at; k < i; k++ {
@@ -108,6 +111,28 @@ func holderOf(rd *reading.Reading, i int) int {
 		}
 	}
 	return -1
+}
+
+// seesNoMore finds the verb of "how short do i cut it to see under 10 kN", where no gear is
+// named before it: what is seen is the load on the block, about twice the piece. -1 for none.
+func seesNoMore(rd *reading.Reading, i int) int {
+	bound := func(k int) bool { return rd.At(k).Marked(lexicon.MarkBound) || rd.At(k).Plays(parser.Limit) }
+	verb := i - 1
+	for verb > 0 && (bound(verb) || rd.At(verb).Marked(lexicon.MarkArticle) || rd.TermAt(verb).Note == "about") {
+		verb--
+	}
+	if verb == i-1 || !rd.Cued(rd.At(verb), lexicon.CueFeels) {
+		return -1
+	}
+	for k := verb; k >= 0 && rd.At(k+1).Fig == nil; k-- {
+		if Part(rd.Elems[k]) != "" || rd.At(k).Plays(parser.Weight) && k < verb {
+			return -1
+		}
+		if rd.At(k).Pause > 0 {
+			break
+		}
+	}
+	return verb
 }
 
 // namesAnchor says whether an anchor is among the words of an element: "anchor good for".

@@ -163,7 +163,7 @@ func blockOrCrotch(rd *reading.Reading, i int) int {
 	for j-i <= stops.Few && idle(j) {
 		j++
 	}
-	if !crotchOrBlock(rd, j) {
+	if !crotchOrBlock(rd, j) || !naturalCrotch(rd, j) && crotchBehind(rd, j) {
 		return 0
 	}
 	end := j + 1
@@ -173,7 +173,33 @@ func blockOrCrotch(rd *reading.Reading, i int) int {
 	if !rd.EndsBreath(end) {
 		return 0
 	}
+	crotchTakenBack(rd, i, j)
 	return end
+}
+
+// crotchBehind says whether a crotch is denied in the breath of the block at j, behind it: "no
+// a block not natural crotch" puts right what was told.
+func crotchBehind(rd *reading.Reading, j int) bool {
+	for k := j + 1; k < len(rd.Elems) && rd.At(k).Pause == 0; k++ {
+		not := rd.Past(k-1, -1, lexicon.MarkArticle)
+		if naturalCrotch(rd, k) && (rd.TermAt(not).Denies || rd.Cued(rd.At(not), lexicon.CueNot)) {
+			return true
+		}
+	}
+	return false
+}
+
+// crotchTakenBack leaves out the natural crotch that was told before the words at i deny it, at j:
+// "natural crotch no block not crotch". Told and denied, it is not what the rope runs in.
+func crotchTakenBack(rd *reading.Reading, i, j int) {
+	if !naturalCrotch(rd, j) {
+		return
+	}
+	for k := range i {
+		if naturalCrotch(rd, k) {
+			Blank(rd, k, k+1)
+		}
+	}
 }
 
 // unasked finds where "forget the weight, how many wraps" ends at i: what is not asked

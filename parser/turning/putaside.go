@@ -121,14 +121,17 @@ func drumForDrum(rd *reading.Reading, i, j int) bool {
 // crotchOrBlock says whether a block stands at i and a natural crotch is told of
 // besides, or the other way round: the rope runs through one of them.
 func crotchOrBlock(rd *reading.Reading, i int) bool {
-	crotch := func(k int) bool {
-		return rd.TermAt(k).Block == parser.NaturalCrotch || rd.TermAt(k).Note == parser.NaturalCrotch
-	}
+	crotch := func(k int) bool { return naturalCrotch(rd, k) }
 	block := func(k int) bool { return gear.Part(rd.At(k)) == lexicon.PartBlock || rd.TermAt(k).Block != "" }
 	other := func(holds func(int) bool) bool {
 		return rd.AnyAt(func(k int) bool { return k != i && rd.Elems[k].Fig == nil && holds(k) })
 	}
 	return crotch(i) && other(func(k int) bool { return block(k) && !crotch(k) }) || block(i) && !crotch(i) && other(crotch)
+}
+
+// naturalCrotch says whether a fork that the rope runs over stands at i.
+func naturalCrotch(rd *reading.Reading, i int) bool {
+	return rd.TermAt(i).Block == parser.NaturalCrotch || rd.TermAt(i).Note == parser.NaturalCrotch
 }
 
 // Blank passes over what stands from one element to another, and leaves them in
