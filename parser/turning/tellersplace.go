@@ -18,6 +18,11 @@ import (
 // that there it stays in doubt.
 func TellersPlace(rd *reading.Reading) {
 	if gear.AsksFor(rd, parser.AskSwing) || gear.AsksFor(rd, parser.AskRaise) {
+		for i := range rd.Elems {
+			if from, _ := selfBack(rd, i); from >= 0 {
+				rd.Elems[i].Fig.Elsewhere = true // in doubt, but never how long the piece is
+			}
+		}
 		return
 	}
 	for i := 0; i < len(rd.Elems); i++ {
