@@ -49,7 +49,7 @@ func sizedRopeHolds(rd *reading.Reading, i int) bool {
 		return slices.ContainsFunc(t.Kinds, func(s reading.Seen) bool { return s.Kind == "cord" })
 	}
 	return slices.ContainsFunc(rd.Tokens, cord) && !rd.AnyAt(func(n int) bool {
-		return Part(rd.Elems[n]) == lexicon.PartDrum || rd.TermAt(n).Someone || n > k && n < i && rd.TermAt(n).Human // "will he hold it"
+		return Part(rd.Elems[n]) == lexicon.PartDrum || n > k && n < i && (rd.TermAt(n).Human || rd.TermAt(n).Someone) // "will he hold it"
 	})
 }
 
@@ -59,8 +59,9 @@ func sizedRopeHolds(rd *reading.Reading, i int) bool {
 func ratedRopeHolds(rd *reading.Reading, i int) bool {
 	rope := func(k int) bool { return k < i && cordOr(rd, k) == lexicon.PartRope }
 	rated := func(k int) bool { return k < i && (kilonewtons(rd, k) || Heavy(rd, k) && ratedBeside(rd, k)) }
+	const few = 3 // "will dave hold it", and no waiter elsewhere
 	byHand := func(k int) bool {
-		return Part(rd.Elems[k]) == lexicon.PartDrum || rd.TermAt(k).Someone || k < i && rd.TermAt(k).Human
+		return Part(rd.Elems[k]) == lexicon.PartDrum || k < i && (rd.TermAt(k).Human || i-k < few && rd.TermAt(k).Someone)
 	}
 	return rd.AnyAt(rope) && rd.AnyAt(rated) && !rd.AnyAt(byHand)
 }

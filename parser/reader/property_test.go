@@ -21,6 +21,11 @@ func read(r *reader.Reader, text string) string {
 	if i := strings.LastIndex(m.facts["fix"], ">"); i >= 0 {
 		m.facts["fix"] = strings.ToLower(strings.Join(strings.Fields(m.facts["fix"][i:]), " ")) // it repeats what was typed
 	}
+	for _, fact := range []string{"passed", "left"} { // what is said back keeps a courtesy behind it
+		if said, ok := m.facts[fact]; ok {
+			m.facts[fact] = strings.TrimSuffix(said, " please")
+		}
+	}
 	return m.String() + " units=" + m.units
 }
 

@@ -17,6 +17,9 @@ func TestNothingTakesAStopAway(t *testing.T) {
 	for _, p := range readCorpora(t) {
 		words := strings.Fields(p.text)
 		for gap := range len(words) + 1 {
+			if gap == len(words) && slices.Contains([]string{"no", "not"}, words[gap-1]) {
+				continue // "why not rotten" denies it
+			}
 			for _, word := range []string{"mayday", "powerline", "rotten"} {
 				text := strings.Join(slices.Insert(slices.Clone(words), gap, word), " ")
 				_, err := r.Read(text)

@@ -18,7 +18,7 @@ var around = map[string][]string{"en": {
 	"24 in bar", "200 lb climber", "climber weighs 200 lb", "rope is 5000 lb",
 	"5 ft above me", "10 ft below it", "lower it 30 ft", "5 kn on the block",
 	"redirect at 45 ft", "2 guys in the tree", "1 in of bark", "30 ft crane", "5 ft from the tip",
-	"4 ft above the limb", "block 4 ft above the limb", "with a 4 ft sling", "i weigh 180 lb",
+	"4 ft above the limb", "block 4 ft above the limb", "with a 4 ft sling",
 	"1 ft below the cut", "chipper weighs 5000 lb", "rope holds 5000 lb", "hand force 60 lb", "3 ft ground clearance",
 	"distance to the house 20 ft", "tie in point 50 ft", "10 ft past the gutter", "8 ft from the drum", "6 ft over him",
 }, "es": {
@@ -30,7 +30,7 @@ var around = map[string][]string{"en": {
 	"espada de 24 pulgadas", "el trepador pesa 200 libras", "trepador de 200 libras", "la cuerda aguanta 5000 libras",
 	"puedo aguantar 60 libras", "5 pies arriba de mí", "10 pies debajo de él", "bajarla 30 pies", "5 kn en la polea",
 	"redirección a 45 pies", "2 hombres en el árbol", "1 pulgada de corteza", "grúa de 30 pies", "a 5 pies de la punta", "tambor a 3 pies",
-	"4 pies arriba de la rama", "con una eslinga de 200 libras", "yo peso 180 libras", "1 pie abajo del corte", "la astilladora pesa 5000 libras",
+	"4 pies arriba de la rama", "con una eslinga de 200 libras", "1 pie abajo del corte", "la astilladora pesa 5000 libras",
 	"fuerza de mano 60 libras", "distancia a la casa 20 pies", "a 10 pies del techo", "8 pies del tambor", "a 6 pies del vecino",
 }}
 

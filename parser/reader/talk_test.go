@@ -108,7 +108,7 @@ func TestTalkCanStandInsideASpelling(t *testing.T) {
 	for plain, dressed := range map[string]string{
 		"how long a piece of red oak 26 in, limit 500 lb": "how freaking long a piece of red oak 26 in, limit 500 lb",
 		"600 lb limb, tied 12 ft from the cut":            "600 lb limb, tied 12 ft from the damned cut",
-		"rope 16,000 lb break, how strong":                "rope 16,000 lb coffee break, how strong",
+		"rope 4,000 lb break, how strong":                 "rope 4,000 lb coffee break, how strong",
 	} {
 		if got, want := read(r, dressed), read(r, plain); got != want && !strings.HasPrefix(got, "asked back") {
 			t.Errorf("%q\n  got  %s\n  want %s", dressed, got, want)

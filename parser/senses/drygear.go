@@ -84,7 +84,8 @@ func saidOfRope(rd *reading.Reading, i int) (of, plain bool) {
 		return rd.At(k).Fig == nil && rd.At(k).Pause == 0 && (rd.TermAt(k).Day || rd.At(k).Marked(lexicon.MarkAdjective|lexicon.MarkAdverb|lexicon.MarkIs) || rd.Cued(rd.At(k), lexicon.CueAged))
 	}
 	k := i - 1
-	for k >= 0 && (how(k) || rd.At(k).Pause == 2 || rd.At(k).Marked(lexicon.MarkAnd)) {
+	talk := func(k int) bool { return rd.TermAt(k).Someone || rd.TermAt(k).Overlook }
+	for k >= 0 && (how(k) || talk(k) || rd.At(k).Pause == 2 || rd.At(k).Marked(lexicon.MarkAnd)) {
 		plain = plain || how(k)
 		k--
 	}

@@ -104,8 +104,10 @@ func untold(rd *reading.Reading, i, from, to int) bool {
 // 3": it is asked why the answer is what it is. So many wraps are told to be judged, "why not
 // 3 wraps"; a bare number is passed over.
 func WhyNot(rd *reading.Reading) {
-	if first := rd.At(0); first.Fig == nil && rd.Cued(first, lexicon.CueWhyShort) {
-		rd.Alter(0, func(t *scan.Term) { *t = scan.Term{Explain: "numbers"} })
+	for k, e := range rd.Elems {
+		if rd.Cued(e, lexicon.CueWhyShort) && begins(rd, k) {
+			rd.Alter(k, func(t *scan.Term) { *t = scan.Term{Explain: "numbers"} })
+		}
 	}
 	why := false
 	for i := 0; i < len(rd.Elems); i++ {
