@@ -170,6 +170,7 @@ var placeSteps = []step{
 	sizes.CrossedLength,
 	turning.MovedGear,
 	gear.BlockOf,
+	gear.ToldGearHolds,
 	gear.GearHolds,
 	gear.HangsOff,
 	gear.LoadsAsked,
