@@ -148,7 +148,28 @@ func BlockOffsets(rd *reading.Reading) {
 			j--
 		}
 		before, after := rd.At(j), rd.At(i+1)
+		if end := inward(rd, i); end > 0 && before.Plays(parser.BlockHeight) {
+			blockInward(rd, i, end)
+			continue
+		}
 		led := rd.Cued(before, lexicon.CueOffset) && !asideAt(rd, j-1) || before.Plays(parser.BlockHeight) && rd.Cued(after, lexicon.CueAside)
 		e.Fig.Sideless = led && !after.Plays(parser.BlockBehind) && !after.Plays(parser.BlockOut)
 	}
+}
+
+// blockInward reads "block 2 m above the cut, 3 m in toward the trunk" of the number at i,
+// whose words end at end: of a swing it is how far to the side the piece starts. In from
+// where is asked where that is not told: "8 ft in".
+func blockInward(rd *reading.Reading, i, end int) {
+	swings := gear.Swings(rd) || gear.AsksFor(rd, parser.AskSwing)
+	switch fig := rd.Elems[i].Fig; {
+	case swings:
+		fig.Told = parser.Sideways
+	case end == i+2 && !rd.At(i+1).Plays(parser.BlockBehind):
+		fig.Sideless = true
+		return
+	default:
+		fig.Told = parser.BlockBehind
+	}
+	hush(rd, i+1, end)
 }
