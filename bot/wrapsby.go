@@ -35,10 +35,11 @@ func (d *Desk) wrapsBy(q parser.Question, ask *parser.Ask, ev Event, before Turn
 }
 
 // wrapsMayBe says whether a bare number may be the wraps instead of those that the talk stands
-// at: "fine, 4 then" behind 3½ to start with. "At 4" is a place.
+// at: "fine, 4 then" behind 3½ to start with. "At 4" is a place, and 2.2 are no wraps: nobody
+// counts less than a quarter of one.
 func (t Turn) wrapsMayBe(x parser.Quantity, q parser.Question) bool {
-	const most = 2 // wraps more or fewer
-	return t.wraps > 0 && t.question.Intent == parser.AskLower && !q.BareAt && q.Points == "" && math.Abs(x.Low-t.wraps) <= most
+	const most, least = 2, 0.25 // wraps more or fewer
+	return t.wraps > 0 && math.Mod(x.Low, least) == 0 && t.question.Intent == parser.AskLower && !q.BareAt && q.Points == "" && math.Abs(x.Low-t.wraps) <= most
 }
 
 // wrapsStoodAt are the wraps that a talk stands at behind an answer: those told, or those to
