@@ -34,7 +34,7 @@ func toldBefore(rd *reading.Reading, i int) bool {
 		it = it || rd.At(k).Marked(lexicon.MarkPronoun)
 		k--
 	}
-	if !it && rd.At(k).Pause == 0 || rd.AnyAt(func(n int) bool { return Part(rd.Elems[n]) == lexicon.PartDrum || rd.TermAt(n).Someone }) {
+	if !it && rd.At(k).Pause == 0 || rd.AnyAt(func(n int) bool { return Part(rd.Elems[n]) == lexicon.PartDrum }) {
 		return false
 	}
 	gear := false
