@@ -395,7 +395,6 @@ const (
 	CuePullWith  scan.Cue = "pull-with"  // before what nothing else is done with
 	CueHandPulls scan.Cue = "hand-pulls" // between somebody and what they pull with
 	CueMeBack    scan.Cue = "me-back"    // who speaks, before how far off he stands
-	CueStarts    scan.Cue = "starts"     // between the blocks of a tackle and how far apart they are
 	CueMovesLoad scan.Cue = "moves-load" // of a load on a tackle, before how far
 	CueEndsIn    scan.Cue = "ends-in"    // between one end of a piece and the other
 )

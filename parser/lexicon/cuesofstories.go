@@ -18,5 +18,6 @@ const (
 	CueHowMany    scan.Cue = "how-many"    // before what is counted
 	CueSortOf     scan.Cue = "sort-of"     // behind gear, before its size: "the small kind"
 	CueWrapPost   scan.Cue = "wrap-post"   // a post, which may be what the rope is wrapped round
+	CueStarts     scan.Cue = "starts"      // between the blocks of a tackle and how far apart they are
 	CueRepeats    scan.Cue = "repeats"     // what is counted there, of something that is done: "times"
 )
