@@ -42,8 +42,8 @@ func (w Word) Cut(text string, parts []string) []Word {
 // Unglued takes apart a word that is not known, nil where it does not fall into
 // words that are. A unit comes first only right behind its number: "12 ftlong".
 func (lx *Lexicon) Unglued(w string, behindNumber bool, t *scan.Tongue) []string {
-	if lx.knows(w, t) || t.Aliases[w] != "" || lx.nearAny(w, 0) {
-		return nil
+	if _, said := lx.words[w]; said || lx.knows(w, t) || t.Aliases[w] != "" {
+		return nil // a word in the middle of a spelling is none of two
 	}
 	if parts := lx.parts(w, t); len(parts) > 2 && !lx.nearAny(w, 2) {
 		return parts // "enlabase"
